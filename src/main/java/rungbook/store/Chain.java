@@ -1,0 +1,81 @@
+package rungbook.store;
+
+import java.io.ByteArrayOutputStream;
+import java.io.DataOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.time.Instant;
+import java.util.HexFormat;
+import java.util.List;
+import java.util.Optional;
+
+/** Ties the revisions of a document together with SHA-256 (FIPS 180-4). */
+public final class Chain {
+  private static final String FORM = "rungbook revision 1";
+
+  private Chain() {
+  }
+
+  /** A SHA-256 in 64 lower-case hexadecimal digits. */
+  public record Hash(String hex) {
+    /** Stands before the first revision. */
+    public static final Hash NONE = new Hash("0".repeat(64));
+
+    /** The first digits, enough to tell revisions apart on a page. */
+    public String brief() {
+      return hex.substring(0, 10);
+    }
+  }
+
+  /** The hash of a revision: its own fields, its content's hash, and its parent's hash. */
+  static Hash of(DocumentPath path, int number, Revision.Change change, String author, String message,
+          Instant at, Hash parent, byte[] content) {
+    var fields = List.of(FORM, parent.hex(), path.text(), Integer.toString(number), change.name(),
+        author, message, Long.toString(at.toEpochMilli()), sha256(content));
+    return new Hash(sha256(lengthPrefixed(fields)));
+  }
+
+  /** The number of the first revision that is not what its hash says, or that does not follow its parent. */
+  public static Optional<Integer> firstBroken(List<Revision> oldestFirst) {
+    var parent = Hash.NONE;
+    var number = 1;
+    for (var revision : oldestFirst) {
+      if (revision.number() != number || !revision.parent().equals(parent) || !revision.hash().equals(of(revision))) {
+        return Optional.of(number);
+      }
+      parent = revision.hash();
+      number++;
+    }
+    return Optional.empty();
+  }
+
+  private static Hash of(Revision r) {
+    return of(r.path(), r.number(), r.change(), r.author(), r.message(), r.at(), r.parent(), r.content());
+  }
+
+  // lengths stand before the fields, so that no two lists of fields give the same bytes
+  private static byte[] lengthPrefixed(List<String> fields) {
+    var bytes = new ByteArrayOutputStream();
+    try (var out = new DataOutputStream(bytes)) {
+      for (var field : fields) {
+        var utf8 = field.getBytes(StandardCharsets.UTF_8);
+        out.writeInt(utf8.length);
+        out.write(utf8);
+      }
+    } catch (IOException impossibleInMemory) {
+      throw new UncheckedIOException(impossibleInMemory);
+    }
+    return bytes.toByteArray();
+  }
+
+  private static String sha256(byte[] bytes) {
+    try {
+      return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
+    } catch (NoSuchAlgorithmException everyJdkHasIt) {
+      throw new IllegalStateException(everyJdkHasIt);
+    }
+  }
+}

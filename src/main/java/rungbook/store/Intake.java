@@ -1,0 +1,114 @@
+package rungbook.store;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import rungbook.store.Incoming.Refusal;
+
+/** Takes in files one after another, sizes bounded, and finds each its place in the library. */
+final class Intake {
+  private static final Set<String> KINDS = Set.of("md", "png", "jpg", "jpeg", "gif", "webp", "svg");
+  private final Map<String, byte[]> offered = new LinkedHashMap<>();
+  private final List<Refusal> refused = new ArrayList<>();
+  private final List<String> skipped = new ArrayList<>();
+  private long bytesTogether;
+
+  /**
+   * Reads one file.
+   *
+   * @param name its path in the folder or zip, with either slash
+   * @return whether there is room for more
+   */
+  boolean offer(String name, InputStream content) throws IOException {
+    var path = name.replace('\\', '/');
+    if (leadsOut(path)) {
+      return refuse(name, "would be written outside the library", "make the zip again from inside the library's folder");
+    }
+    if (!belongs(path)) {
+      skipped.add(name);
+      return true;
+    }
+    return read(path, content);
+  }
+
+  private boolean read(String path, InputStream content) throws IOException {
+    var limit = path.endsWith(".md") ? Limits.TEXT : Limits.PICTURE;
+    var bytes = content.readNBytes(limit + 1);
+    bytesTogether += bytes.length;
+    if (bytesTogether > Limits.TOGETHER || offered.size() == Limits.FILES_COUNT) {
+      refuse(path, "is one too many: an import holds at most " + Limits.FILES_COUNT + " files and "
+          + (Limits.TOGETHER >> 20) + " MB", "import the library in parts");
+      return false;
+    }
+    if (bytes.length > limit) {
+      return refuse(path, "is larger than " + (limit >> 20) + " MB", "split the text, or save the picture smaller");
+    }
+    offered.put(path, bytes);
+    return true;
+  }
+
+  private boolean refuse(String name, String says, String hint) {
+    refused.add(new Refusal(name, says, hint));
+    return true;
+  }
+
+  private static boolean leadsOut(String path) {
+    return path.startsWith("/") || path.matches("[A-Za-z]:.*") || List.of(path.split("/")).contains("..");
+  }
+
+  private static boolean belongs(String path) {
+    var hidden = List.of(path.split("/")).stream().anyMatch(part -> part.startsWith(".") || part.equals("__MACOSX"));
+    return !hidden && KINDS.contains(path.substring(path.lastIndexOf('.') + 1).toLowerCase(Locale.ROOT));
+  }
+
+  /** Everything taken in so far. */
+  Incoming finish() {
+    var files = new TreeMap<DocumentPath, byte[]>();
+    var hasRooms = offered.keySet().stream().anyMatch(path -> roomAt(path) >= 0);
+    offered.forEach((name, bytes) -> place(name, bytes, hasRooms, files));
+    return new Incoming(files, List.copyOf(refused), List.copyOf(skipped));
+  }
+
+  private void place(String name, byte[] bytes, boolean hasRooms, Map<DocumentPath, byte[]> files) {
+    if (hasRooms && roomAt(name) < 0) {
+      skipped.add(name);
+      return;
+    }
+    try {
+      var path = new DocumentPath(hasRooms ? name.substring(roomAt(name)) : "trees/" + name);
+      requireText(path, bytes);
+      files.put(path, bytes);
+    } catch (BadPath bad) {
+      refuse(name, bad.getMessage(), bad.hint());
+    } catch (CharacterCodingException notText) {
+      refuse(name, "is not UTF-8 text", "save it as UTF-8 and import it again");
+    }
+  }
+
+  /** Where `trees/`, `shared/` or `company.md` begins in a name, folders above it put aside; -1 when nowhere. */
+  private static int roomAt(String name) {
+    for (var room : List.of("trees/", "shared/", "company.md")) {
+      if (name.startsWith(room)) {
+        return 0;
+      }
+    }
+    var folder = name.indexOf('/');
+    var below = folder < 0 ? -1 : roomAt(name.substring(folder + 1));
+    return below < 0 ? -1 : below + folder + 1;
+  }
+
+  private static void requireText(DocumentPath path, byte[] bytes) throws CharacterCodingException {
+    if (!path.isPicture()) {
+      StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes));
+    }
+  }
+}

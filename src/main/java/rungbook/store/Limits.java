@@ -1,0 +1,17 @@
+package rungbook.store;
+
+/** The largest things the library takes in, in bytes unless the name says otherwise. */
+public final class Limits {
+  public static final int TEXT = 4 << 20;
+  public static final int PICTURE = 1 << 20;
+  public static final int FILES_COUNT = 5_000;
+  public static final int TOGETHER = 128 << 20;
+
+  private Limits() {
+  }
+
+  /** The limit for one document. */
+  public static int of(DocumentPath path) {
+    return path.isPicture() ? PICTURE : TEXT;
+  }
+}

@@ -1,0 +1,58 @@
+package rungbook.store;
+
+import io.quarkus.runtime.StartupEvent;
+import io.quarkus.runtime.util.ClassPathUtils;
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.enterprise.event.Observes;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.eclipse.microprofile.config.inject.ConfigProperty;
+import org.jboss.logging.Logger;
+
+/** Fills an empty library on the first run. */
+@ApplicationScoped
+class Starter {
+  private static final Logger LOG = Logger.getLogger("rungbook");
+  private static final String IN_PROGRAM = "rungbook/starter";
+  private final Store store;
+  private final Optional<Path> folder;
+
+  /** @param folder a folder with {@code trees/} and {@code shared/}; else the library inside the program */
+  Starter(Store store, @ConfigProperty(name = "rungbook.starter") Optional<Path> folder) {
+    this.store = store;
+    this.folder = folder;
+  }
+
+  void begin(@Observes StartupEvent start) throws IOException {
+    if (store.isEmpty()) {
+      var incoming = folder.isPresent() ? Folders.ofFolder(folder.get()) : insideProgram();
+      incoming.refused().forEach(r -> LOG.warnf("not loaded: %s %s; %s", r.name(), r.says(), r.hint()));
+      store.saveAll(firstRevisions(incoming));
+      LOG.infof("first run: %d documents loaded", incoming.files().size());
+    }
+  }
+
+  private static List<Save> firstRevisions(Incoming incoming) {
+    return incoming.files().entrySet().stream()
+        .map(file -> Save.written(file.getKey(), 0, file.getValue(), "Rungbook", "Came with Rungbook"))
+        .toList();
+  }
+
+  private static Incoming insideProgram() throws IOException {
+    var found = new ArrayList<Incoming>();
+    ClassPathUtils.consumeAsPaths(Starter.class.getClassLoader(), IN_PROGRAM, path -> found.add(read(path)));
+    return found.isEmpty() ? Folders.ofUploads(List.of()) : found.get(0);
+  }
+
+  private static Incoming read(Path path) {
+    try {
+      return Folders.ofFolder(path);
+    } catch (IOException failed) {
+      throw new UncheckedIOException(failed);
+    }
+  }
+}

@@ -1,0 +1,124 @@
+package rungbook.store;
+
+import static java.nio.charset.StandardCharsets.UTF_8;
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertInstanceOf;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.quarkus.test.junit.QuarkusTest;
+import jakarta.inject.Inject;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.concurrent.Executors;
+import java.util.function.IntFunction;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+
+@QuarkusTest
+class StoreTest {
+  @Inject
+  Store store;
+
+  @Test
+  void aFirstRunHasTheStarterLibrary() {
+    assertTrue(store.head(new DocumentPath("shared/meters/field-meter.md")).isPresent());
+    assertTrue(store.head(DocumentPath.COMPANY).isPresent());
+  }
+
+  @Test
+  void revisionsAreAddedAndNoneIsChanged() {
+    var path = new DocumentPath("trees/store-adds.md");
+    save(path, 0, "one");
+    save(path, 1, "two");
+    assertEquals(List.of("one", "two"), store.history(path).stream().map(Revision::text).toList());
+    assertEquals("two", store.head(path).orElseThrow().text());
+    assertEquals(Optional.empty(), Chain.firstBroken(store.history(path)));
+  }
+
+  @Test
+  void savingTheSameTextAgainAddsNothing() {
+    var path = new DocumentPath("trees/store-same.md");
+    save(path, 0, "one");
+    assertInstanceOf(Outcome.Unchanged.class, save(path, 1, "one"));
+    assertEquals(1, store.history(path).size());
+  }
+
+  @Test
+  void aSaveBasedOnAnOldRevisionIsKeptAsADraft() {
+    var path = new DocumentPath("trees/store-overtaken.md");
+    save(path, 0, "one");
+    save(path, 1, "two by the first");
+    var lost = assertInstanceOf(Outcome.Overtaken.class, save(path, 1, "two by the second"));
+    assertEquals("two by the first", lost.current().text());
+    assertEquals("two by the second", lost.draft().text());
+    assertEquals("two by the second", store.drafts(path).get(0).text());
+    store.putAway(lost.draft().id());
+    assertTrue(store.drafts(path).isEmpty());
+  }
+
+  @Test
+  void ofManyRacingSavesOneWinsAndEveryOtherTextIsKept() throws Exception {
+    var path = new DocumentPath("trees/store-race.md");
+    save(path, 0, "start");
+    var outcomes = inParallel(8, racer -> save(path, 1, "by racer " + racer));
+    assertEquals(1, outcomes.stream().filter(Outcome.Saved.class::isInstance).count());
+    assertEquals(2, store.history(path).size());
+    assertEquals(7, store.drafts(path).size());
+  }
+
+  @Test
+  void racingFirstSavesOfOneNameKeepEveryText() throws Exception {
+    var path = new DocumentPath("trees/store-race-new.md");
+    inParallel(6, racer -> save(path, 0, "by racer " + racer));
+    assertEquals(1, store.history(path).size());
+    assertEquals(5, store.drafts(path).size());
+  }
+
+  @Test
+  void aRemovedDocumentKeepsItsHistory() {
+    var path = new DocumentPath("trees/store-removed.md");
+    save(path, 0, "one");
+    store.save(Save.removed(path, 1, "Tobin", "not needed"));
+    assertFalse(store.head(path).orElseThrow().isThere());
+    assertTrue(store.heads().stream().noneMatch(head -> head.path().equals(path)));
+    assertEquals("one", store.revision(path, 1).orElseThrow().text());
+  }
+
+  @Test
+  void aPictureComesBackByteForByte() {
+    var path = new DocumentPath("trees/store-board.png");
+    var bytes = new byte[Limits.PICTURE];
+    IntStream.range(0, bytes.length).forEach(i -> bytes[i] = (byte) (i * 31));
+    store.save(Save.written(path, 0, bytes, "Tobin", ""));
+    assertArrayEquals(bytes, store.head(path).orElseThrow().content());
+  }
+
+  @Test
+  void aRevisionNeedsAnAuthor() {
+    var path = new DocumentPath("trees/store-nobody.md");
+    assertThrows(IllegalArgumentException.class, () -> Save.written(path, 0, new byte[0], "  ", ""));
+  }
+
+  private Outcome save(DocumentPath path, int basedOn, String text) {
+    return store.save(Save.written(path, basedOn, text.getBytes(UTF_8), "Odalys", "test"));
+  }
+
+  private static List<Outcome> inParallel(int racers, IntFunction<Outcome> racer) throws Exception {
+    var threads = Executors.newFixedThreadPool(racers);
+    try {
+      var tasks = IntStream.range(0, racers).<Callable<Outcome>>mapToObj(i -> () -> racer.apply(i)).toList();
+      var outcomes = new ArrayList<Outcome>();
+      for (var future : threads.invokeAll(tasks)) {
+        outcomes.add(future.get());
+      }
+      return outcomes;
+    } finally {
+      threads.shutdown();
+    }
+  }
+}
