@@ -1,0 +1,59 @@
+package rungbook.source;
+
+import java.nio.ByteBuffer;
+import java.nio.CharBuffer;
+import java.nio.charset.CharsetDecoder;
+import java.nio.charset.CodingErrorAction;
+import java.nio.charset.StandardCharsets;
+import java.util.Optional;
+
+/** Bytes to text. A byte order mark is dropped; bytes that are no UTF-8 are a problem at their place. */
+public final class Decoding {
+
+  /** Larger files are refused before they are decoded, in bytes. */
+  public static final int MOST_BYTES = 4 * 1024 * 1024;
+
+  private static final char BYTE_ORDER_MARK = '\uFEFF';
+
+  private Decoding() {}
+
+  /** @param problem why the text cannot be read; the source then holds the text up to there */
+  public record Decoded(Source source, Optional<Problem> problem) {}
+
+  public static Decoded decode(String name, byte[] bytes) {
+    if (bytes.length > MOST_BYTES) {
+      return refused(tooLarge(name, bytes.length));
+    }
+    CharsetDecoder decoder = StandardCharsets.UTF_8.newDecoder().onMalformedInput(CodingErrorAction.REPORT);
+    CharBuffer chars = CharBuffer.allocate(bytes.length);
+    boolean malformed = decoder.decode(ByteBuffer.wrap(bytes), chars, true).isError();
+    Source source = new Source(name, withoutMark(chars.flip().toString()));
+    return malformed ? refused(notText(source, bytes)) : new Decoded(source, Optional.empty());
+  }
+
+  /** The problem of a file that is larger than {@link #MOST_BYTES}; its text is not kept. */
+  public static Problem tooLarge(String name, long bytes) {
+    return Problem.at("file-too-large", new Source(name, ""), Span.at(0)).with("size", megabytes(bytes)).with("most", megabytes(MOST_BYTES));
+  }
+
+  private static Decoded refused(Problem problem) {
+    return new Decoded(problem.source(), Optional.of(problem));
+  }
+
+  private static Problem notText(Source source, byte[] bytes) {
+    int at = source.text().getBytes(StandardCharsets.UTF_8).length + (hasMark(bytes) ? 3 : 0);
+    return Problem.at("not-utf8", source, Span.at(source.text().length())).with("byte", String.format("%02X", bytes[at]));
+  }
+
+  private static boolean hasMark(byte[] bytes) {
+    return bytes.length >= 3 && bytes[0] == (byte) 0xEF && bytes[1] == (byte) 0xBB && bytes[2] == (byte) 0xBF;
+  }
+
+  private static String withoutMark(String text) {
+    return !text.isEmpty() && text.charAt(0) == BYTE_ORDER_MARK ? text.substring(1) : text;
+  }
+
+  private static String megabytes(long bytes) {
+    return String.format(java.util.Locale.ROOT, "%.1f MB", bytes / 1048576.0);
+  }
+}

@@ -1,0 +1,46 @@
+package rungbook.source;
+
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Something wrong, as data: which rule, where, and the facts that its sentence needs. The wording is the code's page.
+ *
+ * @param code the rule's code, {@code unknown-step}; the page of that name words it
+ * @param facts what fills the sentence's blanks, by name
+ */
+public record Problem(String code, Source source, Span span, Map<String, String> facts, Optional<Witness> witness) {
+
+  /** By file, then by place, then by code: the order in which people read. */
+  public static final Comparator<Problem> IN_READING_ORDER =
+      Comparator.<Problem, String>comparing(p -> p.source().name()).thenComparing(Problem::span).thenComparing(Problem::code);
+
+  public Problem {
+    facts = Map.copyOf(facts);
+  }
+
+  public static Problem at(String code, Source source, Span span) {
+    return new Problem(code, source, span, Map.of(), Optional.empty());
+  }
+
+  public Problem with(String name, Object value) {
+    var more = new LinkedHashMap<>(facts);
+    more.put(name, String.valueOf(value));
+    return new Problem(code, source, span, more, witness);
+  }
+
+  /** Adds what a reader probably meant, if a name came near. */
+  public Problem near(Optional<String> nearest) {
+    return nearest.map(name -> with("near", name)).orElse(this);
+  }
+
+  public Problem shownBy(Witness shown) {
+    return new Problem(code, source, span, facts, Optional.of(shown));
+  }
+
+  public Place place() {
+    return source.placeAt(span.start());
+  }
+}

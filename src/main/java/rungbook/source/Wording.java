@@ -1,0 +1,81 @@
+package rungbook.source;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+
+/**
+ * What people read about a problem: its severity, sentence and hint, from the front matter of the code's help page.
+ *
+ * @param says the sentence, with blanks such as {@code {target}}; no final full stop
+ * @param hint how to put it right, when nothing came near
+ * @param near how to put it right, when a name came near (the blank {@code {near}})
+ * @param page the whole page's Markdown after the front matter
+ */
+public record Wording(String code, Severity severity, String says, String hint, Optional<String> near, String page) {
+
+  private static final Map<String, Optional<Wording>> READ = new ConcurrentHashMap<>();
+  private static final Pattern BLANK = Pattern.compile("\\{([a-z][a-z-]*)}");
+  private static final String FENCE = "---\n";
+
+  /** The wording of a code. @throws IllegalArgumentException if there is no such code */
+  public static Wording of(String code) {
+    return find(code).orElseThrow(() -> new IllegalArgumentException("no page for " + code));
+  }
+
+  public static Wording of(Problem problem) {
+    return of(problem.code());
+  }
+
+  public static Optional<Wording> find(String code) {
+    return READ.computeIfAbsent(code, Wording::load);
+  }
+
+  public String sentence(Problem problem) {
+    return fill(says, problem);
+  }
+
+  public String hint(Problem problem) {
+    return fill(near.filter(text -> problem.facts().containsKey("near")).orElse(hint), problem);
+  }
+
+  private static String fill(String text, Problem problem) {
+    return BLANK.matcher(text).replaceAll(blank -> Matcher.quoteReplacement(fact(blank.group(1), problem)));
+  }
+
+  private static String fact(String name, Problem problem) {
+    return problem.facts().getOrDefault(name, "{" + name + "}");
+  }
+
+  private static Optional<Wording> load(String code) {
+    if (!code.matches("[a-z0-9]+(-[a-z0-9]+)*")) {
+      return Optional.empty();
+    }
+    try (InputStream in = Wording.class.getResourceAsStream("/rungbook/rules/" + code + ".md")) {
+      return in == null ? Optional.empty() : Optional.of(read(code, new String(in.readAllBytes(), StandardCharsets.UTF_8)));
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  /** Reads a page: front matter of {@code key: value} lines, then Markdown. */
+  static Wording read(String code, String text) {
+    int end = text.indexOf("\n" + FENCE, FENCE.length());
+    if (!text.startsWith(FENCE) || end < 0) {
+      throw new IllegalArgumentException(code + ".md has no front matter");
+    }
+    var front = text.substring(FENCE.length(), end).lines()
+        .map(line -> line.split(": ", 2))
+        .collect(Collectors.toMap(pair -> pair[0], pair -> pair[1]));
+    return new Wording(code, Severity.valueOf(front.get("severity").toUpperCase(Locale.ROOT)), front.get("says"), front.get("hint"),
+        Optional.ofNullable(front.get("near")), text.substring(end + 1 + FENCE.length()));
+  }
+}
