@@ -1,0 +1,98 @@
+package rungbook.markdown;
+
+import com.vladsch.flexmark.ast.BulletList;
+import com.vladsch.flexmark.ast.FencedCodeBlock;
+import com.vladsch.flexmark.ast.Heading;
+import com.vladsch.flexmark.util.ast.Node;
+import com.vladsch.flexmark.util.sequence.BasedSequence;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import rungbook.source.Nearest;
+import rungbook.source.Problem;
+import rungbook.source.Source;
+import rungbook.source.Span;
+
+/** Reads a file's Markdown into a {@link Document}. */
+public final class DocumentReader {
+
+  private final Source source;
+  private final FrontMatter front;
+  private final List<Problem> problems = new ArrayList<>();
+  private final List<Section> sections = new ArrayList<>();
+  private final List<Block> loose = new ArrayList<>();
+
+  private Heading heading;
+  private List<Block> blocks = loose;
+  private List<BulletList> lists = new ArrayList<>();
+
+  private DocumentReader(Source source, FrontMatter front) {
+    this.source = source;
+    this.front = front;
+  }
+
+  public static Document read(Source source) {
+    Optional<Problem> refused = Preflight.inspect(source);
+    if (refused.isPresent()) {
+      return new Document(source, List.of(), Span.at(0), List.of(), List.of(), List.of(), List.of(refused.get()));
+    }
+    return new DocumentReader(source, FrontMatter.cut(source)).read();
+  }
+
+  private Document read() {
+    Lines.Read lines = Lines.read(source, front.inner());
+    problems.addAll(front.problems());
+    problems.addAll(lines.problems());
+    Node root = Flexmark.parse(source.text().substring(front.end()));
+    root.getChildren().forEach(this::take);
+    endSection(source.text().length());
+    var inlines = Inlines.of(root, source, front.end());
+    problems.addAll(inlines.problems());
+    return new Document(source, lines.entries(), front.inner(), sections, loose, inlines.pictures(), problems);
+  }
+
+  private void take(Node node) {
+    if (node instanceof Heading next && next.getLevel() == 2) {
+      endSection(front.end() + next.getStartOffset());
+      heading = next;
+    } else if (node instanceof FencedCodeBlock fence) {
+      takeFence(fence);
+    } else if (node instanceof BulletList list && heading != null) {
+      lists.add(list);
+    }
+  }
+
+  private void takeFence(FencedCodeBlock fence) {
+    String kind = fence.getInfo().toString().strip();
+    if (Kinds.isKnown(kind)) {
+      blocks.add(block(kind, fence));
+    } else if (!kind.isEmpty()) {
+      Nearest.to(kind, Kinds.OF_STEPS).ifPresent(near -> problems.add(
+          Problem.at("unknown-block", source, span(fence.getInfo())).with("block", kind.toLowerCase(Locale.ROOT)).with("near", near)));
+    }
+  }
+
+  private Block block(String kind, FencedCodeBlock fence) {
+    BasedSequence content = fence.getContentChars();
+    Lines.Read lines = Lines.read(source, content.isEmpty() ? Span.at(span(fence.getInfo()).end()) : span(content));
+    problems.addAll(lines.problems());
+    return new Block(kind, span(fence.getInfo()), span(fence.getChars()), lines.entries());
+  }
+
+  private void endSection(int end) {
+    if (heading != null) {
+      String title = Inlines.words(heading);
+      boolean isStep = blocks.stream().anyMatch(block -> Kinds.OF_STEPS.contains(block.kind()));
+      List<ParsedWay> ways = isStep ? Ways.read(lists, source, front.end(), problems) : List.of();
+      sections.add(new Section(title, Slug.of(title), span(heading.getText()),
+          new Span(front.end() + heading.getStartOffset(), end), blocks, ways));
+    }
+    blocks = new ArrayList<>();
+    lists = new ArrayList<>();
+  }
+
+  private Span span(BasedSequence chars) {
+    return new Span(front.end() + chars.getStartOffset(), front.end() + chars.getEndOffset());
+  }
+}

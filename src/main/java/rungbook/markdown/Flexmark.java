@@ -1,0 +1,28 @@
+package rungbook.markdown;
+
+import com.vladsch.flexmark.ext.tables.TablesExtension;
+import com.vladsch.flexmark.parser.Parser;
+import com.vladsch.flexmark.util.ast.Document;
+import com.vladsch.flexmark.util.data.DataHolder;
+import com.vladsch.flexmark.util.data.MutableDataSet;
+import java.util.List;
+
+/** The Markdown parser as this project sets it up: CommonMark and tables. */
+public final class Flexmark {
+
+  static final DataHolder OPTIONS =
+      new MutableDataSet().set(Parser.EXTENSIONS, List.of(TablesExtension.create())).toImmutable();
+
+  private static final Parser PARSER = Parser.builder(OPTIONS).build();
+
+  private Flexmark() {}
+
+  static Document parse(String text) {
+    return PARSER.parse(text);
+  }
+
+  /** Parses and throws the result away: the floor that a check's cost is measured against. */
+  public static int parseOnly(String text) {
+    return parse(text).getTextLength();
+  }
+}

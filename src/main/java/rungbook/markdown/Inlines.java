@@ -1,0 +1,69 @@
+package rungbook.markdown;
+
+import com.vladsch.flexmark.ast.Code;
+import com.vladsch.flexmark.ast.HtmlBlockBase;
+import com.vladsch.flexmark.ast.HtmlEntity;
+import com.vladsch.flexmark.ast.HtmlInlineBase;
+import com.vladsch.flexmark.ast.Image;
+import com.vladsch.flexmark.ast.ImageRef;
+import com.vladsch.flexmark.ast.HardLineBreak;
+import com.vladsch.flexmark.ast.SoftLineBreak;
+import com.vladsch.flexmark.ast.Text;
+import com.vladsch.flexmark.util.ast.Node;
+import java.util.ArrayList;
+import java.util.List;
+import rungbook.source.Problem;
+import rungbook.source.Source;
+import rungbook.source.Span;
+
+/** What stands within the text: pictures, and HTML that will be shown as text. */
+record Inlines(List<Picture> pictures, List<Problem> problems) {
+
+  static Inlines of(Node root, Source source, int shift) {
+    var found = new Inlines(new ArrayList<>(), new ArrayList<>());
+    found.look(root, source, shift);
+    return found;
+  }
+
+  private void look(Node node, Source source, int shift) {
+    for (Node child = node.getFirstChild(); child != null; child = child.getNext()) {
+      if (child instanceof Image image) {
+        pictures.add(new Picture(image.getUrl().unescape(), words(image), span(child, shift)));
+      } else if (child instanceof ImageRef ref) {
+        problems.add(Problem.at("picture-by-reference", source, span(ref, shift)));
+      } else if (child instanceof HtmlBlockBase || child instanceof HtmlInlineBase) {
+        problems.add(Problem.at("html-shown-as-text", source, span(child, shift)));
+      }
+      look(child, source, shift);
+    }
+  }
+
+  private static Span span(Node node, int shift) {
+    return new Span(shift + node.getStartOffset(), shift + node.getStartOffset() + node.getChars().trimEnd().length());
+  }
+
+  /** A node's words without emphasis, links and the like. */
+  static String words(Node node) {
+    Node only = node.getFirstChild();
+    if (only instanceof Text && only.getNext() == null) {
+      return only.getChars().unescape();
+    }
+    var words = new StringBuilder();
+    gather(node, words);
+    return words.toString().strip();
+  }
+
+  private static void gather(Node node, StringBuilder words) {
+    for (Node child = node.getFirstChild(); child != null; child = child.getNext()) {
+      if (child instanceof Text || child instanceof HtmlEntity) {
+        words.append(child.getChars().unescape());
+      } else if (child instanceof Code code) {
+        words.append(code.getText());
+      } else if (child instanceof SoftLineBreak || child instanceof HardLineBreak) {
+        words.append(' ');
+      } else {
+        gather(child, words);
+      }
+    }
+  }
+}

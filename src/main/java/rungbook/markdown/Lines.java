@@ -1,0 +1,109 @@
+package rungbook.markdown;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import rungbook.source.Problem;
+import rungbook.source.Source;
+import rungbook.source.Span;
+
+/**
+ * The {@code key: value} lines of front matter and blocks. Lines are YAML; nearly all are plain scalars and are read here
+ * directly, which is several times faster. Text with any other YAML in it goes to the YAML parser whole.
+ */
+final class Lines {
+
+  /** What may start a YAML value that is no plain scalar. */
+  private static final String NOT_PLAIN = "[]{}&*!|>'\"%@`?,#";
+
+  private final Source source;
+  private final Span span;
+  private final List<Entry> entries = new ArrayList<>();
+
+  private Lines(Source source, Span span) {
+    this.source = source;
+    this.span = span;
+  }
+
+  /** What was read, and what was wrong with it. */
+  record Read(List<Entry> entries, List<Problem> problems) {}
+
+  static Read read(Source source, Span span) {
+    Lines lines = new Lines(source, span);
+    Read read = lines.readPlainly() ? new Read(lines.entries, List.of()) : Yaml.read(source, span);
+    Set<String> seen = new HashSet<>();
+    Optional<Entry> doubled = read.entries().stream().filter(entry -> !seen.add(entry.key().toLowerCase(Locale.ROOT))).findFirst();
+    if (doubled.isEmpty()) {
+      return read;
+    }
+    var problems = new ArrayList<>(read.problems());
+    problems.add(Problem.at("key-twice", source, doubled.get().keySpan()).with("key", doubled.get().key()));
+    return new Read(read.entries(), problems);
+  }
+
+  /** False as soon as a line is more than a plain one. */
+  private boolean readPlainly() {
+    String text = source.text();
+    int start = span.start();
+    while (start < span.end()) {
+      int end = text.indexOf('\n', start);
+      end = end < 0 || end > span.end() ? span.end() : end;
+      if (!readLine(text, start, trimmedEnd(text, start, end))) {
+        return false;
+      }
+      start = end + 1;
+    }
+    return true;
+  }
+
+  private boolean readLine(String text, int start, int end) {
+    if (start == end || text.charAt(start) == '#') {
+      return true;
+    }
+    int colon = start;
+    while (colon < end && isKeyLetter(text.charAt(colon))) {
+      colon++;
+    }
+    if (colon == start || colon == end || text.charAt(colon) != ':' || text.charAt(start) == '-' || text.charAt(start) == ' ') {
+      return false;
+    }
+    int value = colon + 1;
+    while (value < end && text.charAt(value) == ' ') {
+      value++;
+    }
+    if (value < end && (value == colon + 1 || !isPlain(text, value, end))) {
+      return false;
+    }
+    entries.add(new Entry(text.substring(start, colon).strip(), new Span(start, colon), text.substring(value, end), new Span(value, end)));
+    return true;
+  }
+
+  private static boolean isPlain(String text, int start, int end) {
+    if (NOT_PLAIN.indexOf(text.charAt(start)) >= 0 || text.startsWith("- ", start)) {
+      return false;
+    }
+    for (int i = start; i < end; i++) {
+      char c = text.charAt(i);
+      boolean comment = c == '#' && text.charAt(i - 1) == ' ';
+      boolean mapping = c == ':' && (i + 1 == end || text.charAt(i + 1) == ' ');
+      if (comment || mapping || c < ' ') {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private static boolean isKeyLetter(char c) {
+    return Character.isLetterOrDigit(c) || c == ' ' || c == '-' || c == '_';
+  }
+
+  private static int trimmedEnd(String text, int start, int end) {
+    while (end > start && (text.charAt(end - 1) == ' ' || text.charAt(end - 1) == '\r')) {
+      end--;
+    }
+    return end;
+  }
+}

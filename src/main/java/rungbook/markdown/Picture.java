@@ -1,0 +1,11 @@
+package rungbook.markdown;
+
+import rungbook.source.Span;
+
+/**
+ * A picture in the text.
+ *
+ * @param target the address as written
+ * @param alternative the text in its stead
+ */
+public record Picture(String target, String alternative, Span span) {}

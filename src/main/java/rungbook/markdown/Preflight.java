@@ -1,0 +1,97 @@
+package rungbook.markdown;
+
+import java.util.Optional;
+import rungbook.source.Problem;
+import rungbook.source.Source;
+import rungbook.source.Span;
+
+/**
+ * Refuses shapes that no technician writes and that make Markdown parsers slow or deep: endless lines and paragraphs, deep
+ * nesting, thousands of brackets in one paragraph. One pass over the text.
+ */
+final class Preflight {
+
+  /** In UTF-16 units. */
+  private static final int LONGEST_PARAGRAPH = 20_000;
+
+  private static final int MOST_MARKS = 1_000;
+  private static final int DEEPEST = 32;
+  private static final int WIDEST_INDENT = 4 * DEEPEST;
+  private static final String MARKS = "[]*_`<!\\&";
+
+  private final Source source;
+  private final String text;
+  private int paragraphStart;
+  private int marks;
+
+  private Preflight(Source source) {
+    this.source = source;
+    this.text = source.text();
+  }
+
+  /** The first shape that is refused, if any. */
+  static Optional<Problem> inspect(Source source) {
+    return new Preflight(source).inspect();
+  }
+
+  private Optional<Problem> inspect() {
+    int start = 0;
+    while (start < text.length()) {
+      int end = lineEnd(start);
+      Optional<Problem> problem = inspectLine(start, end);
+      if (problem.isPresent()) {
+        return problem;
+      }
+      start = end + 1;
+    }
+    return Optional.empty();
+  }
+
+  private int lineEnd(int start) {
+    int end = text.indexOf('\n', start);
+    return end < 0 ? text.length() : end;
+  }
+
+  private Optional<Problem> inspectLine(int start, int end) {
+    int inner = start;
+    int depth = 0;
+    int indent = 0;
+    while (inner < end && isOpener(text.charAt(inner))) {
+      if (text.charAt(inner) == ' ' || text.charAt(inner) == '\t') {
+        indent++;
+      } else {
+        depth++;
+      }
+      inner++;
+    }
+    if (inner == end && depth > 2 && depth == end - start) {
+      depth = 0; // a rule across the page or the line under a heading
+    }
+    if (depth > DEEPEST || indent > WIDEST_INDENT) {
+      return Optional.of(Problem.at("nested-too-deep", source, new Span(start, inner)).with("most", DEEPEST));
+    }
+    if (inner == end || depth > 0) {
+      paragraphStart = start;
+      marks = 0;
+    }
+    return inspectParagraph(inner, end);
+  }
+
+  private Optional<Problem> inspectParagraph(int start, int end) {
+    for (int i = start; i < end; i++) {
+      if (MARKS.indexOf(text.charAt(i)) >= 0) {
+        marks++;
+      }
+    }
+    if (end - paragraphStart > LONGEST_PARAGRAPH || marks > MOST_MARKS) {
+      return Optional.of(Problem.at("paragraph-too-long", source, new Span(paragraphStart, end))
+          .with("most", LONGEST_PARAGRAPH).with("marks", MOST_MARKS));
+    }
+    return Optional.empty();
+  }
+
+  /** Characters that open a quote or a list, or indent one. */
+  private static boolean isOpener(char c) {
+    return c == '>' || c == '-' || c == '+' || c == '*' || c == ' ' || c == '\t' || c == '\r';
+  }
+}

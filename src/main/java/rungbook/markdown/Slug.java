@@ -1,0 +1,29 @@
+package rungbook.markdown;
+
+import java.util.Locale;
+
+/** A heading's id as the common Markdown viewers make it: lower case, spaces to hyphens, punctuation dropped. */
+public final class Slug {
+
+  private Slug() {}
+
+  public static String of(String words) {
+    var slug = new StringBuilder(words.length());
+    words.strip().toLowerCase(Locale.ROOT).codePoints().forEach(c -> append(slug, c));
+    return slug.toString();
+  }
+
+  private static void append(StringBuilder slug, int c) {
+    if (c == ' ' || c == '\t') {
+      slug.append('-');
+    } else if (Character.isLetterOrDigit(c) || isMark(c) || c == '-' || c == '_') {
+      slug.appendCodePoint(c);
+    }
+  }
+
+  /** Vowel signs and accents of many scripts are marks, not letters; without them a heading would lose its sense. */
+  private static boolean isMark(int c) {
+    int type = Character.getType(c);
+    return type == Character.NON_SPACING_MARK || type == Character.COMBINING_SPACING_MARK;
+  }
+}

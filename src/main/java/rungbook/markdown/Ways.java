@@ -1,0 +1,92 @@
+package rungbook.markdown;
+
+import com.vladsch.flexmark.ast.BulletList;
+import com.vladsch.flexmark.ast.Link;
+import com.vladsch.flexmark.ast.Paragraph;
+import com.vladsch.flexmark.util.ast.Node;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Pattern;
+import rungbook.source.Problem;
+import rungbook.source.Source;
+import rungbook.source.Span;
+
+/** The bullet list of a step whose items read {@code answer: [label](target)}. */
+final class Ways {
+
+  /** What looks like a link but is none, because its address holds a space. */
+  private static final Pattern SPACED_LINK = Pattern.compile("\\[[^\\]]*]\\([^)<>]* [^)]*\\)");
+
+  private final Source source;
+  private final int shift;
+  private final List<Problem> problems;
+
+  private Ways(Source source, int shift, List<Problem> problems) {
+    this.source = source;
+    this.shift = shift;
+    this.problems = problems;
+  }
+
+  /** @param shift where the parsed text starts in the source */
+  static List<ParsedWay> read(List<BulletList> lists, Source source, int shift, List<Problem> problems) {
+    return new Ways(source, shift, problems).read(lists);
+  }
+
+  private List<ParsedWay> read(List<BulletList> lists) {
+    List<ParsedWay> found = List.of();
+    for (BulletList list : lists) {
+      List<ParsedWay> ways = readList(list);
+      if (!ways.isEmpty() && !found.isEmpty()) {
+        problems.add(Problem.at("ways-twice", source, span(list)));
+      } else if (!ways.isEmpty()) {
+        found = ways;
+      }
+    }
+    return found;
+  }
+
+  private List<ParsedWay> readList(BulletList list) {
+    var ways = new ArrayList<ParsedWay>();
+    var others = new ArrayList<Node>();
+    for (Node item : list.getChildren()) {
+      read(item).ifPresentOrElse(ways::add, () -> others.add(item));
+    }
+    others.stream().filter(item -> !ways.isEmpty() || isSpacedLink(item)).forEach(this::refuse);
+    return ways;
+  }
+
+  private Optional<ParsedWay> read(Node item) {
+    if (item.getFirstChild() instanceof Paragraph line && line.getNext() == null && line.getLastChild() instanceof Link link) {
+      int start = shift + line.getStartOffset();
+      String before = source.text().substring(start, shift + link.getStartOffset()).stripTrailing();
+      if (before.endsWith(":")) {
+        return Optional.of(way(line, link, start, before.substring(0, before.length() - 1).stripTrailing()));
+      }
+    }
+    return Optional.empty();
+  }
+
+  private ParsedWay way(Node line, Link link, int start, String answer) {
+    return new ParsedWay(answer, new Span(start, start + answer.length()), Inlines.words(link),
+        link.getUrl().unescape(), new Span(shift + link.getUrl().getStartOffset(), shift + link.getUrl().getEndOffset()),
+        new Span(start, start + line.getChars().trimEnd().length()));
+  }
+
+  private void refuse(Node item) {
+    problems.add(Problem.at(isSpacedLink(item) ? "link-with-space" : "way-unreadable", source, firstLine(item)));
+  }
+
+  private boolean isSpacedLink(Node item) {
+    return SPACED_LINK.matcher(source.text(firstLine(item))).find();
+  }
+
+  private Span firstLine(Node node) {
+    Span line = source.lineSpan(source.placeAt(shift + node.getStartOffset()).line());
+    return new Span(shift + node.getStartOffset(), line.end());
+  }
+
+  private Span span(Node node) {
+    return firstLine(node);
+  }
+}

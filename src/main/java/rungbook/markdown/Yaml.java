@@ -1,0 +1,115 @@
+package rungbook.markdown;
+
+import java.util.ArrayList;
+import java.util.Iterator;
+import java.util.List;
+import org.snakeyaml.engine.v2.api.LoadSettings;
+import org.snakeyaml.engine.v2.api.lowlevel.Parse;
+import org.snakeyaml.engine.v2.events.Event;
+import org.snakeyaml.engine.v2.events.ScalarEvent;
+import org.snakeyaml.engine.v2.exceptions.Mark;
+import org.snakeyaml.engine.v2.exceptions.MarkedYamlEngineException;
+import org.snakeyaml.engine.v2.exceptions.YamlEngineException;
+import rungbook.source.Problem;
+import rungbook.source.Source;
+import rungbook.source.Span;
+
+/**
+ * Lines that use more of YAML than plain scalars: quotes, folded text, lists. Works on the parser's events, so nothing is
+ * composed and no alias can grow; every scalar is text, whatever it looks like.
+ */
+final class Yaml {
+
+  private final Source source;
+  private final Span span;
+  private final List<Entry> entries = new ArrayList<>();
+  private final List<Problem> problems = new ArrayList<>();
+
+  private Yaml(Source source, Span span) {
+    this.source = source;
+    this.span = span;
+  }
+
+  static Lines.Read read(Source source, Span span) {
+    Yaml yaml = new Yaml(source, span);
+    yaml.read();
+    return new Lines.Read(yaml.entries, yaml.problems);
+  }
+
+  private void read() {
+    var settings = LoadSettings.builder().setUseMarks(true).build();
+    try {
+      readDocument(new Parse(settings).parseString(source.text(span)).iterator());
+    } catch (MarkedYamlEngineException e) {
+      int at = e.getProblemMark().map(this::offset).orElse(span.start());
+      problems.add(Problem.at("not-yaml", source, Span.at(at)).with("why", e.getProblem()));
+    } catch (YamlEngineException e) {
+      problems.add(Problem.at("not-yaml", source, span).with("why", "a character that may not stand here"));
+    }
+  }
+
+  private void readDocument(Iterator<Event> events) {
+    while (events.hasNext()) {
+      Event event = events.next();
+      switch (event.getEventId()) {
+        case StreamStart, StreamEnd, DocumentStart, DocumentEnd, Comment -> { }
+        case MappingStart -> readMapping(events);
+        default -> {
+          refuse(event);
+          return;
+        }
+      }
+    }
+  }
+
+  private void readMapping(Iterator<Event> events) {
+    for (Event event = events.next(); event.getEventId() != Event.ID.MappingEnd; event = events.next()) {
+      if (!(event instanceof ScalarEvent key) || !readValue(key, events)) {
+        refuse(event);
+        while (events.hasNext()) {
+          events.next(); // the rest has no sure meaning, but its syntax is still looked at
+        }
+        return;
+      }
+    }
+  }
+
+  private boolean readValue(ScalarEvent key, Iterator<Event> events) {
+    Event value = events.next();
+    if (value instanceof ScalarEvent scalar) {
+      add(key, scalar.getValue(), spanOf(scalar));
+      return true;
+    }
+    return value.getEventId() == Event.ID.SequenceStart && readList(key, value, events);
+  }
+
+  private boolean readList(ScalarEvent key, Event start, Iterator<Event> events) {
+    var items = new ArrayList<String>();
+    Event event = events.next();
+    for (; event instanceof ScalarEvent scalar; event = events.next()) {
+      items.add(scalar.getValue());
+    }
+    add(key, String.join(", ", items), new Span(offset(start.getStartMark().orElseThrow()), offset(event.getEndMark().orElseThrow())));
+    return event.getEventId() == Event.ID.SequenceEnd;
+  }
+
+  private void add(ScalarEvent key, String value, Span valueSpan) {
+    entries.add(new Entry(key.getValue().strip(), spanOf(key), value.strip(), valueSpan));
+  }
+
+  private void refuse(Event event) {
+    problems.add(Problem.at("line-not-plain", source, spanOf(event)));
+  }
+
+  private Span spanOf(Event event) {
+    int start = offset(event.getStartMark().orElseThrow());
+    return new Span(start, Math.max(start, offset(event.getEndMark().orElseThrow())));
+  }
+
+  /** The parser counts code points, a span counts UTF-16 units. */
+  private int offset(Mark mark) {
+    String text = source.text();
+    int codePoints = Math.min(mark.getIndex(), text.codePointCount(span.start(), span.end()));
+    return text.offsetByCodePoints(span.start(), codePoints);
+  }
+}
