@@ -1,0 +1,62 @@
+package rungbook.system;
+
+import java.util.Collection;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.stream.Stream;
+
+/**
+ * The words of a system that trees may use. Every map's key is a name's {@link Names#key}.
+ *
+ * @param id the file's name without {@code .md}
+ * @param sights what can be looked at, listened for or felt
+ * @param parts each part's kind, such as {@code fuse}
+ */
+public record Vocabulary(
+    String id, String title, Map<String, Location> locations, Map<String, Point> points, Map<String, Control> controls,
+    Map<String, Sight> sights, Map<String, Part> parts, Map<String, String> faults) {
+
+  /** @param panel what has to be opened to work there */
+  public record Location(String name, Optional<String> panel) {}
+
+  /**
+   * A place for a lead.
+   *
+   * @param locations keys of the places where a lead can reach it
+   * @param volts to ground when live, where the text says so
+   */
+  public record Point(String name, Set<String> locations, OptionalDouble volts) {}
+
+  public record Sight(String name, Set<String> locations) {}
+
+  public record Part(String name, String kind) {}
+
+  public enum Role { SELECTOR, ISOLATOR, INTERLOCK }
+
+  /** @param positions the first is where it stands at the start; only a selector has them */
+  public record Control(String name, Role role, List<String> positions, Set<String> locations) {}
+
+  /** The panels that can be opened. */
+  public List<String> panels() {
+    return locations.values().stream().flatMap(place -> place.panel().stream()).distinct().toList();
+  }
+
+  /** The names of controls of one role. */
+  public List<String> controls(Role role) {
+    return controls.values().stream().filter(control -> control.role() == role).map(Control::name).toList();
+  }
+
+  /** Everything that can be taken off, exchanged or discharged: parts, points and controls. */
+  public Collection<String> things() {
+    return Stream.of(parts.values().stream().map(Part::name), points.values().stream().map(Point::name),
+            controls.values().stream().map(Control::name)).flatMap(names -> names).toList();
+  }
+
+  /** Whether a part is of a kind; false for a name that is no part. */
+  public boolean isKind(String key, String kind) {
+    return parts.containsKey(key) && parts.get(key).kind().equals(kind);
+  }
+}

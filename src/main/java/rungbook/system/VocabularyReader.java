@@ -1,0 +1,93 @@
+package rungbook.system;
+
+import static java.util.stream.Collectors.toSet;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import rungbook.markdown.Document;
+import rungbook.markdown.Entry;
+import rungbook.system.Vocabulary.Control;
+import rungbook.system.Vocabulary.Location;
+import rungbook.system.Vocabulary.Part;
+import rungbook.system.Vocabulary.Point;
+import rungbook.system.Vocabulary.Role;
+import rungbook.system.Vocabulary.Sight;
+
+/** Picks the vocabulary out of a system's blocks; what is wrong with them is reported where the whole system is read. */
+public final class VocabularyReader {
+
+  private static final Pattern VOLTS = Pattern.compile("(\\d+(?:\\.\\d+)?) V");
+
+  private final Document document;
+
+  private VocabularyReader(Document document) {
+    this.document = document;
+  }
+
+  public static Vocabulary read(String id, Document document) {
+    return new VocabularyReader(document).read(id);
+  }
+
+  private Vocabulary read(String id) {
+    String title = document.front("title").map(Entry::value).orElse(id);
+    return new Vocabulary(id, title, lines("locations", this::location), lines("points", this::point),
+        lines("controls", this::control), lines("sights", this::sight), lines("parts", this::part),
+        lines("faults", Entry::key));
+  }
+
+  /** The lines of a block by key; names keep the letters they were written with. */
+  private <T> Map<String, T> lines(String kind, Function<Entry, T> read) {
+    var found = new LinkedHashMap<String, T>();
+    document.blocks(kind).stream().flatMap(block -> block.entries().stream())
+        .forEach(entry -> found.putIfAbsent(Names.key(entry.key()), read.apply(entry)));
+    return found;
+  }
+
+  private Location location(Entry entry) {
+    Optional<String> panel = items(entry).filter(item -> item.startsWith("panel ")).map(item -> item.substring(6).strip()).findFirst();
+    return new Location(entry.key(), panel);
+  }
+
+  private Point point(Entry entry) {
+    OptionalDouble volts = items(entry).map(VOLTS::matcher).filter(Matcher::matches)
+        .mapToDouble(match -> Double.parseDouble(match.group(1))).findFirst();
+    return new Point(entry.key(), places(entry), volts);
+  }
+
+  private Sight sight(Entry entry) {
+    return new Sight(entry.key(), places(entry));
+  }
+
+  private Part part(Entry entry) {
+    return new Part(entry.key(), items(entry).findFirst().orElse("").split(" ")[0]);
+  }
+
+  private Control control(Entry entry) {
+    List<String> words = items(entry).toList();
+    Role role = words.contains("isolates power") ? Role.ISOLATOR : words.contains("interlock") ? Role.INTERLOCK : Role.SELECTOR;
+    Set<String> places = places(entry);
+    List<String> positions = role != Role.SELECTOR ? List.of()
+        : words.stream().filter(word -> !word.startsWith("at ") && !places.contains(Names.key(word))).map(Names::key).toList();
+    return new Control(entry.key(), role, positions, places);
+  }
+
+  /** The places after {@code at}: the item that starts so and every later one that names a location. */
+  private Set<String> places(Entry entry) {
+    Set<String> known = document.blocks("locations").stream().flatMap(block -> block.entries().stream())
+        .map(line -> Names.key(line.key())).collect(toSet());
+    return items(entry).map(item -> Names.key(item.startsWith("at ") ? item.substring(3) : item)).filter(known::contains)
+        .collect(toSet());
+  }
+
+  private static Stream<String> items(Entry entry) {
+    return entry.items().stream().map(Entry.Item::text);
+  }
+}
