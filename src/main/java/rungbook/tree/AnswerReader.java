@@ -1,0 +1,102 @@
+package rungbook.tree;
+
+import java.math.BigDecimal;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import rungbook.source.Problem;
+import rungbook.source.Source;
+import rungbook.source.Span;
+
+/** Reads the answers of ways on: ranges of readings, or words. */
+final class AnswerReader {
+
+  private final Source source;
+  private final List<Problem> problems;
+
+  AnswerReader(Source source, List<Problem> problems) {
+    this.source = source;
+    this.problems = problems;
+  }
+
+  /** A reading's answer in the quantity's own unit. */
+  Answer reading(String written, Span span, Quantity quantity) {
+    return switch (written.toLowerCase(Locale.ROOT)) {
+      case "ol" -> new Answer.Overload();
+      case "no reading" -> new Answer.NoReading();
+      case "anything else" -> new Answer.AnythingElse();
+      default -> range(written, span, quantity).<Answer>map(Answer.Within::new).orElse(new Answer.Unreadable());
+    };
+  }
+
+  /** The words for the things looked at, one each. */
+  Answer words(String written, Span span, int things) {
+    String lower = written.toLowerCase(Locale.ROOT);
+    if (lower.equals("anything else")) {
+      return new Answer.AnythingElse();
+    }
+    List<String> words = Arrays.stream(lower.split(",", -1)).map(String::strip).toList();
+    if (words.contains("")) {
+      problems.add(Problem.at("answer-empty", source, span));
+      return new Answer.Unreadable();
+    }
+    if (things > 1 && words.size() != things) {
+      problems.add(Problem.at("answer-words", source, span).with("words", words.size()).with("things", things));
+      return new Answer.Unreadable();
+    }
+    return new Answer.Words(things > 1 ? words : List.of(lower));
+  }
+
+  /** {@code 24 to 28 V}, {@code under 5}, {@code 24 or more}, {@code 0}; reports what is not one. */
+  Optional<Range> range(String written, Span span, Quantity quantity) {
+    if (written.isEmpty()) {
+      return refuse("answer-empty", written, span, quantity);
+    }
+    String text = written.replaceAll("\\s+", " ");
+    if (text.startsWith("under ") || text.startsWith("over ")) {
+      return oneEnded(text.substring(text.indexOf(' ') + 1), text.startsWith("over "), false, span, quantity);
+    }
+    int or = text.indexOf(" or ");
+    if (or > 0 && (text.endsWith(" or more") || text.endsWith(" or less"))) {
+      return oneEnded(withUnitFirst(text, or), text.endsWith("more"), true, span, quantity);
+    }
+    int to = text.indexOf(" to ");
+    return to > 0 ? twoEnded(text.substring(0, to), text.substring(to + 4), span, quantity)
+        : number(text, span, quantity).map(value -> Range.between(value, value));
+  }
+
+  private static String withUnitFirst(String text, int or) {
+    return text.substring(0, or);
+  }
+
+  private Optional<Range> oneEnded(String end, boolean over, boolean included, Span span, Quantity quantity) {
+    return number(end, span, quantity).map(value -> over ? Range.over(value, included) : Range.under(value, included));
+  }
+
+  private Optional<Range> twoEnded(String low, String high, Span span, Quantity quantity) {
+    String unit = Numbers.read(high.strip()).map(Numbers.Measured::unit).orElse("");
+    boolean bare = Numbers.read(low.strip()).filter(measured -> measured.unit().isEmpty()).isPresent();
+    Optional<BigDecimal> from = number(bare ? low.strip() + unit : low, span, quantity);
+    Optional<Range> range = from.isEmpty() ? Optional.empty() : number(high, span, quantity).map(to -> Range.between(from.get(), to));
+    if (range.filter(Range::isBackwards).isPresent()) {
+      problems.add(Problem.at("range-backwards", source, span).with("low", low.strip()).with("high", high.strip()));
+      return Optional.empty();
+    }
+    return range;
+  }
+
+  private Optional<BigDecimal> number(String written, Span span, Quantity quantity) {
+    Optional<Numbers.Measured> measured = Numbers.read(written.strip());
+    if (measured.isEmpty()) {
+      return refuse("answer-unreadable", written, span, quantity);
+    }
+    Optional<BigDecimal> own = quantity.inOwnUnit(measured.get().number(), measured.get().unit());
+    return own.isPresent() ? own : refuse("unit-mismatch", measured.get().unit(), span, quantity);
+  }
+
+  private <T> Optional<T> refuse(String code, String written, Span span, Quantity quantity) {
+    problems.add(Problem.at(code, source, span).with("written", written).with("quantity", quantity.words()).with("unit", quantity.unit()));
+    return Optional.empty();
+  }
+}

@@ -1,0 +1,53 @@
+package rungbook.tree;
+
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Stream;
+import java.util.Arrays;
+import java.util.stream.Collectors;
+import rungbook.markdown.Entry;
+import rungbook.source.Nearest;
+import rungbook.source.Problem;
+import rungbook.source.Source;
+
+/** The keys that a block or front matter may hold. */
+final class Keys {
+
+  static final Set<String> FRONT = Set.of("title", "complaint", "system", "meter", "exits");
+
+  private static final Set<String> COMMON = Set.of("at", "minutes", "cautions");
+  private static final Set<String> DEEDS = Arrays.stream(Verb.values()).map(Verb::words).collect(Collectors.toSet());
+  private static final Set<String> CHECK = with(COMMON, Set.of("measure", "look", "listen", "smell", "feel", "ask", "leads", "expect", "with"));
+  private static final Set<String> TASK = with(COMMON, DEEDS);
+  private static final Set<String> FINDING = with(TASK, Set.of("fault", "healthy", "refer", "evacuate"));
+  private static final Set<String> TAKE = with(COMMON, Set.of("fragment"));
+  private static final Set<String> EXIT = Set.of("answer");
+
+  private Keys() {}
+
+  static Set<String> of(String kind) {
+    return switch (kind) {
+      case "check" -> CHECK;
+      case "task" -> TASK;
+      case "finding" -> FINDING;
+      case "take" -> TAKE;
+      default -> EXIT;
+    };
+  }
+
+  /** Reports keys that mean nothing here. */
+  static void inspect(List<Entry> entries, Set<String> known, String where, Source source, List<Problem> problems) {
+    for (Entry entry : entries) {
+      if (!known.contains(entry.key()) && known.stream().noneMatch(entry::is)) {
+        problems.add(Problem.at("unknown-key", source, entry.keySpan()).with("key", entry.key()).with("where", where)
+            .with("keys", known.stream().sorted().collect(Collectors.joining(", "))).near(Nearest.to(entry.key(), known)));
+      } else if (entry.value().isEmpty()) {
+        problems.add(Problem.at("value-missing", source, entry.keySpan()).with("key", entry.key()));
+      }
+    }
+  }
+
+  private static Set<String> with(Set<String> one, Set<String> other) {
+    return Stream.concat(one.stream(), other.stream()).collect(Collectors.toUnmodifiableSet());
+  }
+}

@@ -1,0 +1,112 @@
+package rungbook.tree;
+
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import rungbook.markdown.Entry;
+import rungbook.markdown.ParsedWay;
+import rungbook.source.Nearest;
+import rungbook.source.Problem;
+import rungbook.source.Source;
+import rungbook.source.Span;
+import rungbook.system.Names;
+
+/** Finds where ways on lead: to a step, out of a fragment, to another tree. */
+final class Links {
+
+  private final Shared shared;
+  private final List<Problem> problems;
+  private final Map<Scope, Integer> firstStep = new HashMap<>();
+  private final Map<Draft, Scope> taken = new HashMap<>();
+
+  Links(List<Draft> drafts, Shared shared, List<Problem> problems) {
+    this.shared = shared;
+    this.problems = problems;
+    for (int i = 0; i < drafts.size(); i++) {
+      Scope scope = drafts.get(i).scope();
+      if (firstStep.putIfAbsent(scope, i) == null) {
+        scope.taker().ifPresent(taker -> taken.put(taker, scope));
+      }
+    }
+  }
+
+  /** The goal of a way as written in a scope. */
+  Goal goal(Scope scope, ParsedWay way) {
+    String target = way.target();
+    if (target.startsWith("#")) {
+      return stepGoal(scope, target.substring(1), way.targetSpan());
+    }
+    int hash = target.indexOf('#');
+    String file = hash < 0 ? target : target.substring(0, hash);
+    return file.endsWith(".md") ? treeGoal(scope, file, hash < 0 ? "" : target.substring(hash + 1), way.targetSpan())
+        : nowhere(Problem.at("way-not-to-a-step", source(scope), way.targetSpan()).with("target", target));
+  }
+
+  /** Where a step that takes in a fragment goes first. */
+  Goal entry(Draft taker) {
+    return taken.containsKey(taker) ? new Goal.ToStep(firstStep.get(taken.get(taker))) : new Goal.Nowhere();
+  }
+
+  private Goal stepGoal(Scope scope, String slug, Span span) {
+    Integer index = scope.indexBySlug().get(slug);
+    if (index != null) {
+      return new Goal.ToStep(index);
+    }
+    String exit = scope.exitBySlug().get(slug);
+    if (exit != null) {
+      return scope.taker().map(taker -> exitGoal(taker, exit)).orElse(new Goal.Nowhere());
+    }
+    return nowhere(Problem.at("unknown-step", source(scope), span).with("target", slug).near(nearestStep(scope, slug)));
+  }
+
+  /** Out of a fragment: on by the taking step's way for this exit. */
+  private Goal exitGoal(Draft taker, String exit) {
+    return taker.section().ways().stream().filter(way -> Names.key(way.answer()).equals(exit)).findFirst()
+        .map(way -> goal(taker.scope(), way)).orElse(new Goal.Nowhere());
+  }
+
+  private Goal treeGoal(Scope scope, String file, String step, Span span) {
+    String id = file.substring(0, file.length() - ".md".length());
+    if (shared.trees().contains(id)) {
+      return new Goal.ToTree(id, Optional.of(step).filter(slug -> !slug.isEmpty()));
+    }
+    return nowhere(Problem.at("unknown-tree", source(scope), span).with("tree", file).near(Nearest.to(id, shared.trees()).map(name -> name + ".md")));
+  }
+
+  private Goal nowhere(Problem problem) {
+    problems.add(problem);
+    return new Goal.Nowhere();
+  }
+
+  private static Optional<String> nearestStep(Scope scope, String slug) {
+    Set<String> slugs = new HashSet<>(scope.indexBySlug().keySet());
+    slugs.addAll(scope.exitBySlug().keySet());
+    return Nearest.to(slug, slugs).map(name -> "#" + name);
+  }
+
+  private static Source source(Scope scope) {
+    return scope.document().source();
+  }
+
+  /** Compares a taking step's ways with the exits that its fragment declares. */
+  void inspectExits(Draft taker) {
+    Scope inner = taken.get(taker);
+    if (inner == null) {
+      return;
+    }
+    List<String> exits = inner.document().front("exits").stream().flatMap(entry -> entry.items().stream())
+        .map(Entry.Item::text).map(Names::key).toList();
+    Set<String> answers = new HashSet<>();
+    for (ParsedWay way : taker.section().ways()) {
+      if (answers.add(Names.key(way.answer())) && !exits.contains(Names.key(way.answer()))) {
+        problems.add(Problem.at("exit-unknown", source(taker.scope()), way.answerSpan()).with("exit", way.answer())
+            .with("exits", String.join(", ", exits)).near(Nearest.to(way.answer(), exits)));
+      }
+    }
+    exits.stream().filter(exit -> !answers.contains(exit)).forEach(exit -> problems.add(
+        Problem.at("exit-without-way", source(taker.scope()), taker.section().titleSpan()).with("exit", exit)));
+  }
+}

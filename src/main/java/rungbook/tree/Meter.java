@@ -1,0 +1,57 @@
+package rungbook.tree;
+
+import java.math.BigDecimal;
+import java.util.Map;
+import java.util.Optional;
+
+/** What a meter can measure, and how well. @param id the file's name without {@code .md} */
+public record Meter(String id, String title, Map<Quantity, Scale> scales) {
+
+  public Meter {
+    scales = Map.copyOf(scales);
+  }
+
+  /**
+   * One quantity of a meter. Numbers are in the quantity's own unit.
+   *
+   * @param digit the display's last digit
+   * @param percent of the reading, part of the accuracy
+   * @param digits counts of the last digit, the other part
+   * @param inputOhms the load it puts on the circuit, for volts
+   */
+  public record Scale(
+      BigDecimal low, BigDecimal high, BigDecimal digit, BigDecimal percent, BigDecimal digits, Optional<BigDecimal> inputOhms) {
+
+    /** The largest error at a reading: ±(percent of reading + digits). */
+    public BigDecimal errorAt(BigDecimal reading) {
+      return reading.abs().multiply(percent).movePointLeft(2).add(digits.multiply(digit));
+    }
+  }
+
+  public Optional<Scale> scale(Quantity quantity) {
+    return Optional.ofNullable(scales.get(quantity));
+  }
+
+  /**
+   * The meter assumed where a library names none: 600 V, 6000 counts, ±(1 % + 3 digits), 10 MΩ and 3 kΩ. The accuracy is the
+   * one a meter maker's help page states; the rest is common practice, no source.
+   */
+  public static Meter common() {
+    var volts = scale("0", "600", "0.1", "1", "3", "10000000");
+    return new Meter("common", "Common meter", Map.of(
+        Quantity.AC_VOLTS, volts,
+        Quantity.AC_VOLTS_LOW_IMPEDANCE, scale("0", "600", "0.1", "2", "3", "3000"),
+        Quantity.DC_VOLTS, scale("-600", "600", "0.1", "1", "3", "10000000"),
+        Quantity.OHMS, scale("0", "40000000", "0.1", "1", "5", null),
+        Quantity.AC_AMPS, scale("0", "400", "0.01", "2", "5", null),
+        Quantity.DC_MICROAMPS, scale("0", "600", "0.1", "1", "2", null),
+        Quantity.MICROFARADS, scale("0", "1000", "0.1", "2", "5", null),
+        Quantity.TEMPERATURE, scale("-40", "750", "0.1", "1", "10", null),
+        Quantity.PRESSURE, scale("0", "40", "0.01", "1", "2", null)));
+  }
+
+  private static Scale scale(String low, String high, String digit, String percent, String digits, String inputOhms) {
+    return new Scale(new BigDecimal(low), new BigDecimal(high), new BigDecimal(digit), new BigDecimal(percent), new BigDecimal(digits),
+        Optional.ofNullable(inputOhms).map(BigDecimal::new));
+  }
+}

@@ -1,0 +1,73 @@
+package rungbook.tree;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import rungbook.markdown.Document;
+import rungbook.markdown.Entry;
+import rungbook.source.Nearest;
+import rungbook.source.Problem;
+
+/** Reads a meter's block: {@code AC volts: 0 to 600 V, digit 0.1 V, 1 % + 3 digits, 10 Mohm}. */
+public final class MeterReader {
+
+  private static final String NUMBER = "(-?\\d{1,12}(?:\\.\\d{1,9})?)";
+  private static final Pattern LINE = Pattern.compile(
+      NUMBER + " to " + NUMBER + " (\\S.*?), digit " + NUMBER + " (\\S.*?), " + NUMBER + " % \\+ " + NUMBER + " digits(?:, " + NUMBER + " (\\S+))?");
+
+  private final Document document;
+  private final List<Problem> problems = new ArrayList<>();
+
+  private MeterReader(Document document) {
+    this.document = document;
+  }
+
+  public record Read(Meter meter, List<Problem> problems) {}
+
+  /** @param id the file's name without {@code .md} */
+  public static Read read(String id, Document document) {
+    return new MeterReader(document).read(id);
+  }
+
+  private Read read(String id) {
+    Map<Quantity, Meter.Scale> scales = new EnumMap<>(Quantity.class);
+    document.blocks("meter").stream().flatMap(block -> block.entries().stream())
+        .forEach(entry -> quantity(entry).ifPresent(quantity -> scale(entry, quantity).ifPresent(scale -> scales.put(quantity, scale))));
+    String title = document.front("title").map(Entry::value).orElse(id);
+    return new Read(new Meter(id, title, scales), problems);
+  }
+
+  private Optional<Quantity> quantity(Entry entry) {
+    Optional<Quantity> quantity = Quantity.named(entry.key());
+    if (quantity.isEmpty()) {
+      problems.add(Problem.at("unknown-quantity", document.source(), entry.keySpan()).with("quantity", entry.key())
+          .with("known", String.join(", ", Quantity.allWords())).near(Nearest.to(entry.key(), Quantity.allWords())));
+    }
+    return quantity;
+  }
+
+  private Optional<Meter.Scale> scale(Entry entry, Quantity quantity) {
+    Matcher line = LINE.matcher(entry.value());
+    Optional<Meter.Scale> scale = line.matches() ? scale(line, quantity) : Optional.empty();
+    if (scale.isEmpty()) {
+      problems.add(Problem.at("meter-line-unreadable", document.source(), entry.valueSpan()).with("quantity", quantity.words()));
+    }
+    return scale;
+  }
+
+  private static Optional<Meter.Scale> scale(Matcher line, Quantity quantity) {
+    Optional<BigDecimal> low = quantity.inOwnUnit(new BigDecimal(line.group(1)), line.group(3));
+    Optional<BigDecimal> high = quantity.inOwnUnit(new BigDecimal(line.group(2)), line.group(3));
+    Optional<BigDecimal> digit = quantity.inOwnUnit(new BigDecimal(line.group(4)), line.group(5));
+    Optional<BigDecimal> ohms = line.group(8) == null ? Optional.empty() : Quantity.OHMS.inOwnUnit(new BigDecimal(line.group(8)), line.group(9));
+    boolean sane = low.isPresent() && high.isPresent() && digit.filter(step -> step.signum() > 0).isPresent()
+        && low.get().compareTo(high.get()) < 0 && (line.group(8) == null || ohms.isPresent());
+    return sane ? Optional.of(new Meter.Scale(low.get(), high.get(), digit.get(), new BigDecimal(line.group(6)), new BigDecimal(line.group(7)), ohms))
+        : Optional.empty();
+  }
+}

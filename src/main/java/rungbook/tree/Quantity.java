@@ -1,0 +1,67 @@
+package rungbook.tree;
+
+import java.math.BigDecimal;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import rungbook.system.Names;
+
+/** What a meter measures, and the unit its readings are kept in. */
+public enum Quantity {
+  AC_VOLTS("AC volts", "V", 2),
+  AC_VOLTS_LOW_IMPEDANCE("AC volts low impedance", "V", 2),
+  DC_VOLTS("DC volts", "V", 2),
+  OHMS("ohms", "Ω", 2),
+  AC_AMPS("AC amps", "A", 1),
+  DC_MICROAMPS("DC microamps", "µA", 0),
+  MICROFARADS("microfarads", "µF", 2),
+  TEMPERATURE("temperature", "°F", 0),
+  PRESSURE("pressure", "in. w.c.", 0);
+
+  private final String words;
+  private final String unit;
+  private final int leads;
+
+  Quantity(String words, String unit, int leads) {
+    this.words = words;
+    this.unit = unit;
+    this.leads = leads;
+  }
+
+  /** As trees write it: {@code AC volts}. */
+  public String words() {
+    return words;
+  }
+
+  public String unit() {
+    return unit;
+  }
+
+  /** How many meter points it is read at; 0 where the prose says where. */
+  public int leads() {
+    return leads;
+  }
+
+  public boolean isVolts() {
+    return this == AC_VOLTS || this == AC_VOLTS_LOW_IMPEDANCE || this == DC_VOLTS;
+  }
+
+  /** Whether it is read on a part that no power may reach. */
+  public boolean needsDeadCircuit() {
+    return this == OHMS || this == MICROFARADS;
+  }
+
+  public static Optional<Quantity> named(String written) {
+    String key = Names.key(written);
+    return Arrays.stream(values()).filter(quantity -> Names.key(quantity.words).equals(key)).findFirst();
+  }
+
+  public static List<String> allWords() {
+    return Arrays.stream(values()).map(Quantity::words).toList();
+  }
+
+  /** A number with a unit, in this quantity's own unit; empty if the unit does not fit. An empty unit is its own. */
+  public Optional<BigDecimal> inOwnUnit(BigDecimal number, String writtenUnit) {
+    return writtenUnit.isEmpty() ? Optional.of(number) : Unit.named(writtenUnit).filter(found -> found.of(unit)).map(found -> found.convert(number));
+  }
+}

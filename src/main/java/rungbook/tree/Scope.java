@@ -1,0 +1,31 @@
+package rungbook.tree;
+
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Optional;
+import rungbook.markdown.Document;
+
+/**
+ * Where the headings of one file mean something: the tree's own, or a fragment's as one step took it in.
+ *
+ * @param prefix what stands before the ids of its steps
+ * @param indexBySlug the steps, by slug; filled while the steps are laid out
+ * @param exitBySlug the exit steps' names, by slug
+ * @param taker the step that took the fragment in
+ */
+record Scope(
+    Document document, String prefix, Map<String, Integer> indexBySlug, Map<String, String> exitBySlug, Optional<Draft> taker) {
+
+  static Scope of(Document document) {
+    return new Scope(document, "", new HashMap<>(), new HashMap<>(), Optional.empty());
+  }
+
+  static Scope takenIn(Document fragment, Draft taker) {
+    return new Scope(fragment, taker.id() + "--", new HashMap<>(), new HashMap<>(), Optional.of(taker));
+  }
+
+  /** Whether this scope, or one that it was taken into, already is this file. */
+  boolean isWithin(Document other) {
+    return document == other || taker.filter(step -> step.scope().isWithin(other)).isPresent();
+  }
+}

@@ -1,0 +1,25 @@
+package rungbook.tree;
+
+import java.util.Map;
+import java.util.Set;
+import rungbook.markdown.Document;
+import rungbook.system.Vocabulary;
+
+/**
+ * What the trees of a library share, by lookup key of the file's name.
+ *
+ * @param trees the ids of every tree, for links between them
+ */
+public record Shared(
+    Map<String, Vocabulary> systems, Map<String, Meter> meters, Map<String, Caution> cautions, Map<String, Document> fragments,
+    Set<String> trees) {
+
+  public static Shared none() {
+    return new Shared(Map.of(), Map.of(), Map.of(), Map.of(), Set.of());
+  }
+
+  /** The meter a tree assumes when it names none. */
+  public Meter usualMeter() {
+    return meters.getOrDefault("field meter", Meter.common());
+  }
+}

@@ -1,0 +1,93 @@
+package rungbook.tree;
+
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Optional;
+import rungbook.source.Source;
+import rungbook.source.Span;
+
+/** A step of a tree. */
+public sealed interface Step {
+
+  Particulars particulars();
+
+  /** Something read with a meter. */
+  record MeterCheck(
+      Particulars particulars, Quantity quantity, Span quantitySpan, List<Named> leads, Optional<Range> expected, Span expectedSpan,
+      List<Setting> presumed)
+      implements Check {
+    public MeterCheck {
+      leads = List.copyOf(leads);
+      presumed = List.copyOf(presumed);
+    }
+  }
+
+  /** Something looked at, listened for, smelled, felt or asked. */
+  record SenseCheck(Particulars particulars, Sense sense, List<Named> things, List<Setting> presumed) implements Check {
+    public SenseCheck {
+      things = List.copyOf(things);
+      presumed = List.copyOf(presumed);
+    }
+  }
+
+  /** A step that asks for an answer. */
+  sealed interface Check extends Step permits MeterCheck, SenseCheck {
+    /** The state it presumes, from {@code with}. */
+    List<Setting> presumed();
+  }
+
+  /** Things done, in the order done. A step that takes in a fragment is one without deeds. */
+  record Task(Particulars particulars, List<Deed> deeds) implements Step {
+    public Task {
+      deeds = List.copyOf(deeds);
+    }
+  }
+
+  /** A conclusion. */
+  record Finding(
+      Particulars particulars, List<Named> faults, boolean healthy, Optional<Named> refer, boolean evacuate, List<Deed> repair)
+      implements Step {
+    public Finding {
+      faults = List.copyOf(faults);
+      repair = List.copyOf(repair);
+    }
+  }
+
+  /** The sense a check without a meter uses. */
+  enum Sense {
+    LOOK, LISTEN, SMELL, FEEL, ASK;
+
+    public String word() {
+      return name().toLowerCase(java.util.Locale.ROOT);
+    }
+  }
+
+  /** What is done at this step, in order: a task's deeds or a finding's repair. */
+  default List<Deed> deeds() {
+    return this instanceof Task task ? task.deeds() : this instanceof Finding finding ? finding.repair() : List.of();
+  }
+
+  default String id() {
+    return particulars().id();
+  }
+
+  default String title() {
+    return particulars().title();
+  }
+
+  default Source source() {
+    return particulars().source();
+  }
+
+  default List<Way> ways() {
+    return particulars().ways();
+  }
+
+  default Optional<Named> at() {
+    return particulars().at();
+  }
+
+  default BigDecimal minutes() {
+    return particulars().minutes();
+  }
+}

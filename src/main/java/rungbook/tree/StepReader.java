@@ -1,0 +1,199 @@
+package rungbook.tree;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import rungbook.markdown.Block;
+import rungbook.markdown.Entry;
+import rungbook.markdown.ParsedWay;
+import rungbook.source.Nearest;
+import rungbook.source.Problem;
+import rungbook.source.Source;
+import rungbook.source.Span;
+import rungbook.system.Names;
+import rungbook.system.Vocabulary;
+import rungbook.tree.Step.Sense;
+
+/** Reads one step from its block and ways on. */
+final class StepReader {
+
+  private static final BigDecimal USUAL_MINUTES = BigDecimal.ONE;
+
+  private final Draft draft;
+  private final Block block;
+  private final Source source;
+  private final Links links;
+  private final Shared shared;
+  private final List<Problem> problems;
+  private final SystemNames names;
+  private final AnswerReader answers;
+
+  private StepReader(Draft draft, Links links, Shared shared, Optional<Vocabulary> system, List<Problem> problems) {
+    this.draft = draft;
+    this.block = draft.block();
+    this.source = draft.scope().document().source();
+    this.links = links;
+    this.shared = shared;
+    this.problems = problems;
+    this.names = new SystemNames(system, source, problems);
+    this.answers = new AnswerReader(source, problems);
+  }
+
+  static Step read(Draft draft, Links links, Shared shared, Optional<Vocabulary> system, List<Problem> problems) {
+    return new StepReader(draft, links, shared, system, problems).read();
+  }
+
+  private Step read() {
+    Keys.inspect(block.entries(), Keys.of(block.kind()), "a " + block.kind(), source, problems);
+    return switch (block.kind()) {
+      case "check" -> check();
+      case "task" -> new Step.Task(particulars(wordWays(1)), deeds());
+      case "finding" -> finding();
+      default -> take();
+    };
+  }
+
+  private Step check() {
+    List<Entry> reads = block.entries().stream().filter(entry -> entry.is("measure") || sense(entry).isPresent()).toList();
+    if (reads.size() != 1) {
+      Span span = reads.isEmpty() ? block.kindSpan() : reads.get(1).keySpan();
+      problems.add(Problem.at(reads.isEmpty() ? "check-reads-nothing" : "check-reads-twice", source, span));
+    }
+    if (reads.isEmpty()) {
+      return new Step.SenseCheck(particulars(wordWays(1)), Sense.LOOK, List.of(), presumed());
+    }
+    return reads.get(0).is("measure") ? meterCheck(reads.get(0)) : senseCheck(reads.get(0));
+  }
+
+  private Step senseCheck(Entry read) {
+    List<Named> things = items(read);
+    return new Step.SenseCheck(particulars(wordWays(things.size())), sense(read).orElseThrow(), things, presumed());
+  }
+
+  private Step meterCheck(Entry measure) {
+    Optional<Quantity> named = Quantity.named(measure.value());
+    if (named.isEmpty()) {
+      problems.add(Problem.at("unknown-quantity", source, measure.valueSpan()).with("quantity", measure.value())
+          .with("known", String.join(", ", Quantity.allWords())).near(Nearest.to(measure.value(), Quantity.allWords())));
+      return new Step.SenseCheck(particulars(wordWays(1)), Sense.LOOK, List.of(), presumed());
+    }
+    Quantity quantity = named.get();
+    Optional<Entry> expect = block.entry("expect");
+    if (expect.isEmpty()) {
+      problems.add(Problem.at("expect-missing", source, measure.keySpan()));
+    }
+    return new Step.MeterCheck(particulars(readingWays(quantity)), quantity, measure.valueSpan(), leads(quantity, measure),
+        expect.flatMap(entry -> answers.range(entry.value(), entry.valueSpan(), quantity)),
+        expect.map(Entry::valueSpan).orElse(measure.valueSpan()), presumed());
+  }
+
+  private List<Named> leads(Quantity quantity, Entry measure) {
+    List<Named> leads = block.entry("leads").map(this::items).orElse(List.of());
+    if (quantity.leads() != 0 && leads.size() != quantity.leads()) {
+      Span span = block.entry("leads").map(Entry::valueSpan).orElse(measure.keySpan());
+      problems.add(Problem.at("leads-count", source, span).with("quantity", quantity.words()).with("needed", quantity.leads()).with("found", leads.size()));
+    }
+    leads.forEach(names::point);
+    return leads;
+  }
+
+  private List<Setting> presumed() {
+    return block.entry("with").map(this::items).orElse(List.of()).stream()
+        .flatMap(item -> names.setting(item.text(), item.span()).stream()).toList();
+  }
+
+  private Step finding() {
+    if (!draft.section().ways().isEmpty()) {
+      problems.add(Problem.at("finding-with-way", source, draft.section().ways().get(0).span()));
+    }
+    List<Named> faults = block.entry("fault").map(this::items).orElse(List.of());
+    faults.forEach(names::fault);
+    boolean healthy = isYes("healthy");
+    Optional<Named> refer = block.entry("refer").map(entry -> new Named(entry.value(), entry.valueSpan()));
+    if (faults.isEmpty() && !healthy && refer.isEmpty()) {
+      problems.add(Problem.at("finding-says-nothing", source, block.kindSpan()));
+    }
+    return new Step.Finding(particulars(List.of()), faults, healthy, refer, isYes("evacuate"), deeds());
+  }
+
+  private boolean isYes(String key) {
+    return block.entry(key).filter(entry -> entry.value().equalsIgnoreCase("yes")).isPresent();
+  }
+
+  private Step take() {
+    if (block.entry("fragment").isEmpty()) {
+      problems.add(Problem.at("key-missing", source, block.kindSpan()).with("key", "fragment").with("where", "a take"));
+    }
+    links.inspectExits(draft);
+    Span title = draft.section().titleSpan();
+    var on = new Way(new Answer.AnythingElse(), "", title, links.entry(draft), "", title);
+    return new Step.Task(particulars(List.of(on)), List.of());
+  }
+
+  private List<Deed> deeds() {
+    var deeds = new ArrayList<Deed>();
+    for (Entry entry : block.entries()) {
+      Verb.named(entry.key()).ifPresent(verb -> {
+        List<Named> things = verb == Verb.KNOWN_SOURCE ? List.of(new Named(entry.value(), entry.valueSpan())) : items(entry);
+        things.forEach(thing -> deeds.add(deed(verb, thing)));
+      });
+    }
+    return deeds;
+  }
+
+  private Deed deed(Verb verb, Named thing) {
+    names.thing(verb, thing);
+    return new Deed(verb, thing, verb == Verb.SET ? names.setting(thing.text(), thing.span()) : Optional.empty());
+  }
+
+  private List<Way> readingWays(Quantity quantity) {
+    return ways(way -> answers.reading(way.answer(), way.answerSpan(), quantity));
+  }
+
+  private List<Way> wordWays(int things) {
+    return ways(way -> answers.words(way.answer(), way.answerSpan(), things));
+  }
+
+  private List<Way> ways(java.util.function.Function<ParsedWay, Answer> read) {
+    return draft.section().ways().stream()
+        .map(way -> new Way(read.apply(way), way.answer(), way.answerSpan(), links.goal(draft.scope(), way), way.label(), way.span()))
+        .toList();
+  }
+
+  private Particulars particulars(List<Way> ways) {
+    Optional<Named> at = block.entry("at").map(entry -> new Named(entry.value(), entry.valueSpan()));
+    at.ifPresent(names::location);
+    List<Named> cautions = block.entry("cautions").map(this::items).orElse(List.of());
+    cautions.stream().filter(name -> !shared.cautions().containsKey(name.key())).forEach(name -> problems.add(
+        Problem.at("unknown-caution", source, name.span()).with("caution", name.text()).near(Nearest.to(name.text(), shared.cautions().keySet()))));
+    return new Particulars(draft.id(), draft.scope().document(), draft.section(), block, at, minutes(), cautions, ways);
+  }
+
+  private BigDecimal minutes() {
+    Optional<Entry> entry = block.entry("minutes");
+    Optional<BigDecimal> minutes = entry.flatMap(line -> Numbers.read(line.value()))
+        .filter(measured -> measured.unit().isEmpty() && measured.number().signum() >= 0).map(Numbers.Measured::number);
+    if (entry.isPresent() && minutes.isEmpty()) {
+      problems.add(Problem.at("minutes-unreadable", source, entry.get().valueSpan()).with("written", entry.get().value()));
+    }
+    return minutes.orElse(block.kind().equals("finding") || block.kind().equals("take") ? BigDecimal.ZERO : USUAL_MINUTES);
+  }
+
+  private List<Named> items(Entry entry) {
+    var items = new ArrayList<Named>();
+    for (Entry.Item item : entry.items()) {
+      if (!item.text().isEmpty()) {
+        items.add(new Named(item.text(), item.span()));
+      } else if (!entry.value().isEmpty()) {
+        problems.add(Problem.at("item-empty", source, entry.valueSpan()).with("key", entry.key()));
+      }
+    }
+    return items;
+  }
+
+  private static Optional<Sense> sense(Entry entry) {
+    return Arrays.stream(Sense.values()).filter(sense -> entry.is(sense.word())).findFirst();
+  }
+}

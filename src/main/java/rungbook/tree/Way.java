@@ -1,0 +1,11 @@
+package rungbook.tree;
+
+import rungbook.source.Span;
+
+/**
+ * A way on.
+ *
+ * @param written the answer as written
+ * @param answerSpan where the answer stands, in the step's own source
+ */
+public record Way(Answer answer, String written, Span answerSpan, Goal goal, String label, Span span) {}
