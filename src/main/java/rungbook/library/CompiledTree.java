@@ -1,0 +1,25 @@
+package rungbook.library;
+
+import java.util.List;
+import rungbook.source.Problem;
+import rungbook.source.Severity;
+import rungbook.source.Wording;
+import rungbook.tree.Tree;
+
+/**
+ * A tree with everything that is wrong with it.
+ *
+ * @param path its file, relative to the library
+ * @param problems in reading order, those of the fragments it takes in included
+ */
+public record CompiledTree(String path, Tree tree, List<Problem> problems) {
+
+  public CompiledTree {
+    problems = List.copyOf(problems);
+  }
+
+  /** Whether it may become a pack. */
+  public boolean isSound() {
+    return problems.stream().noneMatch(problem -> Wording.of(problem).severity() == Severity.ERROR);
+  }
+}

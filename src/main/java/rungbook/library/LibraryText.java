@@ -1,0 +1,37 @@
+package rungbook.library;
+
+import java.util.Map;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import rungbook.source.Problem;
+import rungbook.source.Source;
+import java.util.List;
+
+/**
+ * A library as text, before anything is read in it. Paths are relative to its root, with forward slashes:
+ * {@code trees/no-cooling.md}, {@code shared/systems/heat-pump.md}, {@code trees/pictures/board.svg}.
+ *
+ * @param texts every Markdown file that could be decoded
+ * @param pictures every other file, as bytes
+ * @param unreadable what could not be read at all
+ */
+public record LibraryText(SortedMap<String, Source> texts, SortedMap<String, byte[]> pictures, List<Problem> unreadable) {
+
+  public LibraryText {
+    texts = java.util.Collections.unmodifiableSortedMap(new TreeMap<>(texts));
+    pictures = java.util.Collections.unmodifiableSortedMap(new TreeMap<>(pictures));
+    unreadable = List.copyOf(unreadable);
+  }
+
+  /** The texts directly in a folder, by file name without {@code .md}. */
+  public SortedMap<String, Source> in(String folder) {
+    var found = new TreeMap<String, Source>();
+    for (Map.Entry<String, Source> text : texts.entrySet()) {
+      String path = text.getKey();
+      if (path.startsWith(folder) && path.indexOf('/', folder.length()) < 0) {
+        found.put(path.substring(folder.length(), path.length() - ".md".length()), text.getValue());
+      }
+    }
+    return found;
+  }
+}

@@ -1,0 +1,73 @@
+package rungbook.library;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+import rungbook.markdown.Document;
+import rungbook.markdown.Picture;
+import rungbook.source.Nearest;
+import rungbook.source.Problem;
+import rungbook.tree.Step;
+import rungbook.tree.Tree;
+
+/** Whether every picture of a tree is there, inside the library, of a known kind and not too large. */
+public final class Pictures {
+
+  /** In bytes. */
+  public static final int LARGEST = 1024 * 1024;
+
+  private static final Set<String> KINDS = Set.of("png", "jpg", "jpeg", "gif", "webp", "svg");
+
+  private Pictures() {}
+
+  static List<Problem> inspect(Tree tree, Map<String, byte[]> pictures) {
+    var problems = new ArrayList<Problem>();
+    documents(tree).distinct().forEach(document -> document.pictures().forEach(
+        picture -> inspect(document, picture, pictures).ifPresent(problems::add)));
+    return problems;
+  }
+
+  private static Stream<Document> documents(Tree tree) {
+    return Stream.concat(Stream.of(tree.document()), tree.steps().stream().map(Step::particulars).map(p -> p.document()));
+  }
+
+  private static Optional<Problem> inspect(Document document, Picture picture, Map<String, byte[]> pictures) {
+    Optional<String> path = path(document.source().name(), picture.target());
+    if (path.isEmpty()) {
+      return problem("picture-outside", document, picture);
+    }
+    if (!KINDS.contains(path.get().substring(path.get().lastIndexOf('.') + 1).toLowerCase(Locale.ROOT))) {
+      return problem("picture-kind", document, picture);
+    }
+    byte[] bytes = pictures.get(path.get());
+    if (bytes == null) {
+      return problem("picture-missing", document, picture).map(p -> p.near(nearest(document, picture, pictures.keySet())));
+    }
+    if (bytes.length > LARGEST) {
+      return problem("picture-too-large", document, picture);
+    }
+    return picture.alternative().isBlank() ? problem("picture-without-words", document, picture) : Optional.empty();
+  }
+
+  private static Optional<String> nearest(Document document, Picture picture, Set<String> paths) {
+    String file = document.source().name();
+    String folder = file.substring(0, file.lastIndexOf('/') + 1);
+    List<String> targets = paths.stream().filter(path -> path.startsWith(folder)).map(path -> path.substring(folder.length())).toList();
+    return Nearest.to(picture.target(), targets);
+  }
+
+  private static Optional<Problem> problem(String code, Document document, Picture picture) {
+    return Optional.of(Problem.at(code, document.source(), picture.span()).with("picture", picture.target()));
+  }
+
+  /** A picture's path in the library, from the file it stands in; empty if it leads out of that file's folder or is an address. */
+  public static Optional<String> path(String file, String target) {
+    boolean address = target.contains(":") || target.startsWith("/") || target.contains("\\");
+    boolean climbs = Stream.of(target.split("/")).anyMatch(part -> part.equals("..") || part.equals("."));
+    return address || climbs || target.isBlank() ? Optional.empty() : Optional.of(file.substring(0, file.lastIndexOf('/') + 1) + target);
+  }
+}

@@ -1,0 +1,81 @@
+package rungbook.library;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.BiFunction;
+import rungbook.markdown.Document;
+import rungbook.markdown.DocumentReader;
+import rungbook.markdown.Entry;
+import rungbook.source.Nearest;
+import rungbook.source.Problem;
+import rungbook.system.Names;
+import rungbook.system.Vocabulary;
+import rungbook.system.VocabularyReader;
+import rungbook.tree.Caution;
+import rungbook.tree.Meter;
+import rungbook.tree.MeterReader;
+import rungbook.tree.Shared;
+
+/** Reads what the trees share. */
+final class SharedTexts {
+
+  private static final Set<String> LEVELS = Set.of("danger", "warning", "caution", "notice");
+
+  private final LibraryText text;
+  private final List<Problem> problems = new ArrayList<>();
+
+  private SharedTexts(LibraryText text) {
+    this.text = text;
+  }
+
+  record Read(Shared shared, List<Problem> problems) {}
+
+  static Read read(LibraryText text) {
+    SharedTexts reader = new SharedTexts(text);
+    return new Read(reader.read(), reader.problems);
+  }
+
+  private Shared read() {
+    Map<String, Vocabulary> systems = each("shared/systems/", VocabularyReader::read);
+    Map<String, Meter> meters = each("shared/meters/", this::meter);
+    Map<String, Caution> cautions = each("shared/cautions/", this::caution);
+    Map<String, Document> fragments = each("shared/fragments/", (id, document) -> document);
+    return new Shared(systems, meters, cautions, fragments, text.in("trees/").keySet());
+  }
+
+  private <T> Map<String, T> each(String folder, BiFunction<String, Document, T> read) {
+    var found = new HashMap<String, T>();
+    text.in(folder).forEach((id, source) -> {
+      Document document = DocumentReader.read(source);
+      problems.addAll(document.problems());
+      needTitle(document);
+      found.put(Names.key(id), read.apply(id, document));
+    });
+    return found;
+  }
+
+  private void needTitle(Document document) {
+    if (document.problems().isEmpty() && document.front("title").isEmpty()) {
+      problems.add(Problem.at("key-missing", document.source(), document.frontSpan()).with("key", "title").with("where", "the front matter"));
+    }
+  }
+
+  private Meter meter(String id, Document document) {
+    MeterReader.Read read = MeterReader.read(id, document);
+    problems.addAll(read.problems());
+    return read.meter();
+  }
+
+  private Caution caution(String id, Document document) {
+    String title = document.front("title").map(Entry::value).orElse(id);
+    String level = document.front("level").map(Entry::value).orElse("");
+    if (!LEVELS.contains(level)) {
+      var span = document.front("level").map(Entry::valueSpan).orElse(document.frontSpan());
+      problems.add(Problem.at("caution-level", document.source(), span).with("level", level).near(Nearest.to(level, LEVELS)));
+    }
+    return new Caution(id, title, level, document);
+  }
+}

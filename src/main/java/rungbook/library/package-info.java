@@ -1,0 +1,2 @@
+/** A folder of trees becomes a compiled library. {@link rungbook.library.Compiler} is the whole story on one page. */
+package rungbook.library;
