@@ -1,0 +1,89 @@
+package rungbook.web;
+
+import com.fasterxml.jackson.annotation.JsonInclude;
+import jakarta.ws.rs.Consumes;
+import jakarta.ws.rs.DELETE;
+import jakarta.ws.rs.DefaultValue;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.PUT;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.QueryParam;
+import jakarta.ws.rs.core.MediaType;
+import java.time.Instant;
+import java.util.List;
+import org.eclipse.microprofile.openapi.annotations.Operation;
+import org.eclipse.microprofile.openapi.annotations.tags.Tag;
+import rungbook.store.Draft;
+import rungbook.store.Revision;
+import rungbook.store.Save;
+import rungbook.store.Store;
+
+/** The library's texts, by path. */
+@Path("/api/documents")
+@Tag(name = "documents", description = "The library's texts, by path: trees, and what they share")
+@Produces(MediaType.APPLICATION_JSON)
+class DocumentsApi {
+  private final Store store;
+
+  DocumentsApi(Store store) {
+    this.store = store;
+  }
+
+  /** A revision without its content. {@code revision} is the number that the next save names as {@code basedOn}. */
+  record Entry(String path, int revision, boolean removed, String author, String message, Instant at, String parent, String hash) {
+    static Entry of(Revision r) {
+      return new Entry(r.path().text(), r.number(), !r.isThere(), r.author(), r.message(), r.at(), r.parent().hex(), r.hash().hex());
+    }
+  }
+
+  record Text(Entry entry, String text) {
+    static Text of(Revision revision) {
+      return new Text(Entry.of(revision), revision.text());
+    }
+  }
+
+  /** What a client sends to save. {@code basedOn} is 0 for a new document. */
+  record Saving(int basedOn, String text, String author, String message) {}
+
+  @JsonInclude(JsonInclude.Include.NON_NULL)
+  record KeptDraft(long id, int basedOn, String author, String message, Instant at, String text) {
+    static KeptDraft of(Draft d) {
+      return new KeptDraft(d.id(), d.basedOn(), d.author(), d.message(), d.at(), d.text());
+    }
+  }
+
+  @GET
+  @Operation(summary = "Every document's newest revision, without its content")
+  public List<Entry> list(@QueryParam("under") @DefaultValue("") String under) {
+    return store.heads().stream().filter(head -> head.path().text().startsWith(under)).map(Entry::of).toList();
+  }
+
+  @GET
+  @Path("{path:.+}")
+  @Operation(summary = "A text as it is now, or as a revision had it")
+  public Text read(String path, @QueryParam("revision") Integer number) {
+    var at = Texts.path(path);
+    return Text.of(number == null ? Texts.head(store, at) : Texts.revision(store, at, number));
+  }
+
+  @PUT
+  @Path("{path:.+}")
+  @Consumes(MediaType.APPLICATION_JSON)
+  @Operation(summary = "Save a text as a new revision",
+      description = "Answers 409 with the newer revision when somebody else saved first; the text sent is then kept as a draft")
+  public Entry save(String path, Saving saving) {
+    var content = Texts.utf8(saving.text());
+    var save = Save.written(Texts.path(path), saving.basedOn(), content, Texts.author(saving.author()), Texts.message(saving.message()));
+    return Entry.of(Texts.saved(store.save(Texts.withinLimits(save))));
+  }
+
+  @DELETE
+  @Path("{path:.+}")
+  @Operation(summary = "Take a document out of the library; its history stays")
+  public Entry remove(String path, @QueryParam("basedOn") int basedOn, @QueryParam("author") String author,
+      @QueryParam("message") @DefaultValue("") String message) {
+    var save = Save.removed(Texts.path(path), basedOn, Texts.author(author), Texts.message(message));
+    return Entry.of(Texts.saved(store.save(save)));
+  }
+}

@@ -1,0 +1,80 @@
+package rungbook.web;
+
+import jakarta.ws.rs.Consumes;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.POST;
+import jakarta.ws.rs.PUT;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.QueryParam;
+import jakarta.ws.rs.core.HttpHeaders;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.Response;
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import org.eclipse.microprofile.openapi.annotations.Operation;
+import org.eclipse.microprofile.openapi.annotations.tags.Tag;
+import rungbook.store.Folders;
+import rungbook.store.Save;
+import rungbook.store.Store;
+
+/** Pictures, and the whole library as a zip. */
+@Path("/api")
+@Tag(name = "files", description = "Pictures, and the whole library as a zip")
+class FilesApi {
+  private final Store store;
+  private final Importer importer;
+
+  FilesApi(Store store, Importer importer) {
+    this.store = store;
+    this.importer = importer;
+  }
+
+  @GET
+  @Path("files/{path:.+}")
+  @Operation(summary = "A document's bytes")
+  public Response file(String path) {
+    var document = Texts.head(store, Texts.path(path));
+    // a picture may hold script of its own: shown alone, it runs in no page of ours
+    return Response.ok(document.content(), MediaTypes.of(document.path()))
+        .header("Content-Security-Policy", "sandbox; default-src 'none'; style-src 'unsafe-inline'")
+        .header(HttpHeaders.CACHE_CONTROL, "no-cache")
+        .build();
+  }
+
+  @PUT
+  @Path("files/{path:.+}")
+  @Consumes(MediaType.WILDCARD)
+  @Produces(MediaType.APPLICATION_JSON)
+  @Operation(summary = "Save a picture", description = "`basedOn` is the revision it replaces; 0 for a new one")
+  public DocumentsApi.Entry savePicture(String path, @QueryParam("basedOn") int basedOn, @QueryParam("author") String author,
+      @QueryParam("message") String message, byte[] content) {
+    var at = Texts.path(path);
+    if (!at.isPicture()) {
+      throw Trouble.badRequest("`" + at + "` is a text", "send texts to /api/documents");
+    }
+    var save = Save.written(at, basedOn, content, Texts.author(author), Texts.message(message));
+    return DocumentsApi.Entry.of(Texts.saved(store.save(Texts.withinLimits(save))));
+  }
+
+  @GET
+  @Path("export")
+  @Produces("application/zip")
+  @Operation(summary = "The whole library as a zip of Markdown and pictures")
+  public Response export() {
+    var zip = new ByteArrayOutputStream();
+    Folders.writeZip(store.heads(), zip);
+    return Response.ok(zip.toByteArray()).header(HttpHeaders.CONTENT_DISPOSITION, "attachment; filename=\"library.zip\"").build();
+  }
+
+  @POST
+  @Path("import")
+  @Consumes({"application/zip", MediaType.APPLICATION_OCTET_STREAM})
+  @Produces(MediaType.APPLICATION_JSON)
+  @Operation(summary = "Import a zip of Markdown and pictures",
+      description = "Every file becomes a new revision on top of what is there; a file that must be refused stops the whole import")
+  public Importer.Report importZip(@QueryParam("author") String author, byte[] zip) throws IOException {
+    return importer.bring(Folders.ofZip(new ByteArrayInputStream(zip)), Texts.author(author));
+  }
+}

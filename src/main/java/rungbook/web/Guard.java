@@ -1,0 +1,76 @@
+package rungbook.web;
+
+import io.quarkus.vertx.http.runtime.filters.Filters;
+import io.vertx.core.http.HttpMethod;
+import io.vertx.core.http.HttpServerRequest;
+import io.vertx.ext.web.RoutingContext;
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.enterprise.event.Observes;
+import java.security.SecureRandom;
+import java.util.HexFormat;
+import java.util.Set;
+
+/**
+ * Stands before every request while there are no accounts: only this machine's own pages and programs come through.
+ *
+ * <p>A foreign {@code Host} is how DNS rebinding reaches a loopback server; a foreign {@code Origin} is how another site's
+ * page posts to it. Pages may load nothing from elsewhere and run no inline script.
+ */
+@ApplicationScoped
+class Guard {
+  /** The key of the request's nonce for the editor's style sheets. */
+  static final String NONCE = "rungbook.nonce";
+  private static final Set<String> LOOPBACK = Set.of("127.0.0.1", "localhost", "[::1]");
+  private static final Set<HttpMethod> SAFE = Set.of(HttpMethod.GET, HttpMethod.HEAD, HttpMethod.OPTIONS);
+  private static final int BEFORE_EVERYTHING = 1000;
+  private final SecureRandom random = new SecureRandom();
+
+  void stand(@Observes Filters filters) {
+    filters.register(this::inspect, BEFORE_EVERYTHING);
+  }
+
+  private void inspect(RoutingContext request) {
+    addHeaders(request);
+    if (!LOOPBACK.contains(hostOf(request.request()))) {
+      refuse(request, 421, "This server answers to its own address only", "open http://127.0.0.1 with the port it printed at its start");
+    } else if (isForeignWrite(request.request())) {
+      refuse(request, 403, "Another site's page tried to change the library", "do it from Rungbook's own pages");
+    } else {
+      request.next();
+    }
+  }
+
+  private static String hostOf(HttpServerRequest request) {
+    var authority = request.authority();
+    var host = authority == null ? "" : authority.host();
+    return host.contains(":") && !host.startsWith("[") ? "[" + host + "]" : host;
+  }
+
+  private static boolean isForeignWrite(HttpServerRequest request) {
+    if (SAFE.contains(request.method())) {
+      return false;
+    }
+    var site = request.getHeader("Sec-Fetch-Site");
+    var origin = request.getHeader("Origin");
+    return site != null && !site.equals("same-origin") && !site.equals("none")
+        || origin != null && !origin.equals("http://" + request.authority());
+  }
+
+  private void addHeaders(RoutingContext request) {
+    var nonce = new byte[16];
+    random.nextBytes(nonce);
+    request.put(NONCE, HexFormat.of().formatHex(nonce));
+    request.response().headers()
+        .set("Content-Security-Policy", "default-src 'none'; script-src 'self'; style-src 'self' 'nonce-" + request.get(NONCE)
+            + "'; img-src 'self' data:; connect-src 'self'; form-action 'self'; base-uri 'none'; frame-ancestors 'none'")
+        .set("X-Content-Type-Options", "nosniff")
+        .set("Referrer-Policy", "same-origin")
+        .set("Cross-Origin-Resource-Policy", "same-origin")
+        .set("Cross-Origin-Opener-Policy", "same-origin");
+  }
+
+  private static void refuse(RoutingContext request, int status, String title, String hint) {
+    request.response().setStatusCode(status).putHeader("Content-Type", "application/problem+json")
+        .end("{\"status\":" + status + ",\"title\":\"" + title + "\",\"hint\":\"" + hint + "\"}");
+  }
+}

@@ -1,0 +1,40 @@
+package rungbook.web;
+
+import java.util.Map;
+
+/** A request that cannot be done: what is wrong, how to put it right, and the HTTP status that says so to programs. */
+final class Trouble extends RuntimeException {
+  private final transient Report report;
+
+  /** An RFC 9457 problem with Rungbook's hint; {@code more} are members of its own. */
+  record Report(int status, String title, String detail, String hint, Map<String, Object> more) {}
+
+  private Trouble(Report report) {
+    super(report.detail());
+    this.report = report;
+  }
+
+  static Trouble of(int status, String title, String detail, String hint) {
+    return new Trouble(new Report(status, title, detail, hint, Map.of()));
+  }
+
+  static Trouble badRequest(String detail, String hint) {
+    return of(400, "This cannot be done as asked", detail, hint);
+  }
+
+  static Trouble notFound(String detail, String hint) {
+    return of(404, "Not in the library", detail, hint);
+  }
+
+  static Trouble tooLarge(String detail, String hint) {
+    return of(413, "Too large", detail, hint);
+  }
+
+  Trouble with(Map<String, Object> more) {
+    return new Trouble(new Report(report.status(), report.title(), report.detail(), report.hint(), more));
+  }
+
+  Report report() {
+    return report;
+  }
+}
