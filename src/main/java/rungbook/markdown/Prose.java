@@ -5,42 +5,52 @@ import com.vladsch.flexmark.ast.FencedCodeBlock;
 import com.vladsch.flexmark.ast.Heading;
 import com.vladsch.flexmark.html.HtmlRenderer;
 import com.vladsch.flexmark.util.ast.Node;
-import com.vladsch.flexmark.util.data.MutableDataSet;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
-import java.util.function.Predicate;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
-import rungbook.source.Span;
 
 /**
- * A document's prose as HTML, without the blocks and the ways on that the tree is made of. HTML in the text is shown as text;
- * links and pictures lead only where {@link Targets} allows.
+ * A document's prose as HTML that holds no live code: HTML in the text is shown as text, links and pictures lead only where
+ * {@link Targets} allows. The blocks and the ways on that the tree is made of are left out; a page shows them in its own way.
+ * A document whose shape was refused has no prose.
  */
 public final class Prose {
 
-  private final int start;
-  private final List<Node> nodes = new ArrayList<>();
-  private final HtmlRenderer renderer;
+  private static final HtmlRenderer RENDERER =
+      HtmlRenderer.builder(Flexmark.OPTIONS).escapeHtml(true).nodeRendererFactory(SafeNodes::new).build();
+
+  private final int shift;
+  private final List<Node> introduction = new ArrayList<>();
+  private final Map<Integer, List<Node>> bySectionStart = new TreeMap<>();
+  private final List<Node> all = new ArrayList<>();
 
   private Prose(Document document, Targets targets) {
-    start = FrontMatter.cut(document.source()).end();
-    Flexmark.parse(document.source().text().substring(start)).getChildren().forEach(nodes::add);
-    // rendered node by node: the option that takes links out of a whole document is what leaves them in its parts
-    var options = new MutableDataSet(Flexmark.OPTIONS).set(HtmlRenderer.ESCAPE_HTML, true)
-        .set(HtmlRenderer.DO_NOT_RENDER_LINKS, true);
-    renderer = HtmlRenderer.builder(options)
-        .linkResolverFactory(new TargetResolver.Factory(targets))
-        .attributeProviderFactory(new TargetResolver.DeadLinks())
-        .build();
+    shift = FrontMatter.cut(document.source()).end();
+    if (Preflight.inspect(document.source()).isEmpty()) {
+      var root = Flexmark.parse(document.source().text().substring(shift));
+      root.set(SafeNodes.TARGETS, targets);
+      sort(root);
+    }
   }
 
-  /** Where links and pictures may lead; an empty answer leaves the words without a link, a picture without its source. */
+  /** Where links and pictures may lead; an empty answer leaves the words without the link or the picture. */
   public interface Targets {
 
     Optional<String> link(String written);
 
     Optional<String> picture(String written);
+
+    /** Links that are safe on any page: within it, to the web, to a mailbox or a telephone. */
+    static Optional<String> safeLink(String written) {
+      String lower = written.toLowerCase(Locale.ROOT);
+      boolean safe = lower.startsWith("#") || lower.startsWith("https://") || lower.startsWith("http://")
+          || lower.startsWith("mailto:") || lower.startsWith("tel:");
+      return safe ? Optional.of(written) : Optional.empty();
+    }
   }
 
   public static Prose of(Document document, Targets targets) {
@@ -49,31 +59,36 @@ public final class Prose {
 
   /** What stands before the first level-2 heading. */
   public String introduction() {
-    int end = nodes.stream().filter(Prose::isSectionHeading).findFirst().map(this::startOf).orElse(Integer.MAX_VALUE);
-    return html(node -> startOf(node) < end && !isKnownBlock(node));
+    return introduction.stream().filter(node -> !isKnownBlock(node)).map(Prose::html).collect(Collectors.joining());
   }
 
   /** A section's prose, its heading left out. */
   public String of(Section section) {
-    return html(node -> section.span().start() <= startOf(node) && startOf(node) < section.span().end()
-        && !isSectionHeading(node) && !isKnownBlock(node) && !holdsWays(node, section));
+    return bySectionStart.getOrDefault(section.span().start(), List.of()).stream()
+        .filter(node -> !isKnownBlock(node) && !holdsWays(node, section)).map(Prose::html).collect(Collectors.joining());
   }
 
   /** Everything after the front matter, as it stands. */
   public String whole() {
-    return html(node -> true);
+    return all.stream().map(Prose::html).collect(Collectors.joining());
   }
 
-  private String html(Predicate<Node> wanted) {
-    return nodes.stream().filter(wanted).map(renderer::render).collect(Collectors.joining());
+  private void sort(Node root) {
+    List<Node> current = introduction;
+    for (Node node : root.getChildren()) {
+      all.add(node);
+      if (node instanceof Heading heading && heading.getLevel() == 2) {
+        current = new ArrayList<>();
+        bySectionStart.put(shift + node.getStartOffset(), current);
+      } else {
+        current.add(node);
+      }
+    }
   }
 
-  private int startOf(Node node) {
-    return start + node.getStartOffset();
-  }
-
-  private static boolean isSectionHeading(Node node) {
-    return node instanceof Heading heading && heading.getLevel() == 2;
+  /** Any piece of parsed Markdown as HTML. */
+  static String html(Node node) {
+    return RENDERER.render(node);
   }
 
   private static boolean isKnownBlock(Node node) {
@@ -81,10 +96,10 @@ public final class Prose {
   }
 
   private boolean holdsWays(Node node, Section section) {
-    return node instanceof BulletList && section.ways().stream().map(ParsedWay::span).anyMatch(way -> isWithin(node, way));
-  }
-
-  private boolean isWithin(Node node, Span span) {
-    return startOf(node) <= span.start() && span.end() <= start + node.getEndOffset();
+    if (!(node instanceof BulletList) || section.ways().isEmpty()) {
+      return false;
+    }
+    int first = section.ways().get(0).span().start();
+    return shift + node.getStartOffset() <= first && first < shift + node.getEndOffset();
   }
 }
