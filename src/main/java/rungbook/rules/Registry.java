@@ -14,7 +14,7 @@ public final class Registry {
 
   /** What the rules find wrong with a tree, in reading order. */
   public static List<Problem> inspect(Tree tree) {
-    Subject subject = new Subject(tree);
+    Subject subject = Subject.of(tree);
     Problems out = new Problems();
     RULES.forEach(rule -> rule.inspect(subject, out));
     return out.inReadingOrder();
