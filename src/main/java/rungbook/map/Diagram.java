@@ -1,0 +1,116 @@
+package rungbook.map;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.stream.Collectors;
+import rungbook.tree.Goal;
+import rungbook.tree.Step;
+import rungbook.tree.Tree;
+import rungbook.tree.Way;
+
+/**
+ * What is joined to what.
+ *
+ * @param nodes the tree's steps in their order, then other trees it leads to; the first is where it starts
+ */
+public record Diagram(String title, List<Node> nodes, List<Wire> wires) {
+
+  /** How a node is drawn; its letter stands in the drawing, so that the shape need not be known. */
+  public enum Shape {
+    CONTACT("C", "Check"), BLOCK("T", "Task"), COIL("F", "Finding"), FLAG("→", "Other tree");
+
+    private final String letter;
+    private final String word;
+
+    Shape(String letter, String word) {
+      this.letter = letter;
+      this.word = word;
+    }
+
+    public String letter() {
+      return letter;
+    }
+
+    public String word() {
+      return word;
+    }
+  }
+
+  /**
+   * @param note what is read, done or found, in a few words
+   * @param href where the drawing's link leads
+   */
+  public record Node(Shape shape, String title, String note, String href) {}
+
+  /**
+   * @param from index of a node
+   * @param to index of a node
+   * @param share how much of the likelihood passes here, 0 to 1, where a proof has told
+   */
+  public record Wire(int from, int to, String answer, OptionalDouble share) {}
+
+  /** How much of the likelihood passes a step's way on, 0 to 1. */
+  public interface Shares {
+    /** Before any proof. */
+    Shares UNKNOWN = (step, way) -> OptionalDouble.empty();
+
+    OptionalDouble of(Step step, Way way);
+  }
+
+  public Diagram {
+    nodes = List.copyOf(nodes);
+    wires = List.copyOf(wires);
+  }
+
+  /** A tree's diagram. Ways that lead nowhere are left out: a problem names them. */
+  public static Diagram of(Tree tree, Shares shares) {
+    var nodes = new ArrayList<>(tree.steps().stream().map(Diagram::node).toList());
+    var flags = new LinkedHashMap<Goal.ToTree, Integer>();
+    var wires = new ArrayList<Wire>();
+    for (var from = 0; from < tree.steps().size(); from++) {
+      for (var way : tree.steps().get(from).ways()) {
+        var to = target(way.goal(), nodes, flags);
+        if (to >= 0) {
+          wires.add(new Wire(from, to, way.written(), shares.of(tree.steps().get(from), way)));
+        }
+      }
+    }
+    return new Diagram(tree.title(), nodes, joined(wires));
+  }
+
+  private static int target(Goal goal, List<Node> nodes, Map<Goal.ToTree, Integer> flags) {
+    if (goal instanceof Goal.ToStep step) {
+      return step.step();
+    }
+    return goal instanceof Goal.ToTree tree ? flags.computeIfAbsent(tree, other -> addFlag(other, nodes)) : -1;
+  }
+
+  private static int addFlag(Goal.ToTree tree, List<Node> nodes) {
+    nodes.add(new Node(Shape.FLAG, tree.tree(), "another tree", tree.tree() + ".md" + tree.step().map(step -> "#" + step).orElse("")));
+    return nodes.size() - 1;
+  }
+
+  // several answers that lead to the same step share a wire
+  private static List<Wire> joined(List<Wire> wires) {
+    var byEnds = wires.stream().collect(Collectors.groupingBy(wire -> List.of(wire.from(), wire.to()), LinkedHashMap::new, Collectors.toList()));
+    return byEnds.values().stream().map(Diagram::join).toList();
+  }
+
+  private static Wire join(List<Wire> same) {
+    var answers = same.stream().map(Wire::answer).collect(Collectors.joining(" / "));
+    var known = same.stream().map(Wire::share).filter(OptionalDouble::isPresent).mapToDouble(OptionalDouble::getAsDouble).toArray();
+    var share = known.length == 0 ? OptionalDouble.empty() : OptionalDouble.of(java.util.Arrays.stream(known).sum());
+    return new Wire(same.get(0).from(), same.get(0).to(), answers, share);
+  }
+
+  private static Node node(Step step) {
+    return new Node(shape(step), step.title(), Notes.of(step), "#" + step.id());
+  }
+
+  private static Shape shape(Step step) {
+    return step instanceof Step.Check ? Shape.CONTACT : step instanceof Step.Finding ? Shape.COIL : Shape.BLOCK;
+  }
+}

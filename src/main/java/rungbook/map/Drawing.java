@@ -1,0 +1,150 @@
+package rungbook.map;
+
+import java.util.Locale;
+import java.util.stream.Collectors;
+import rungbook.map.Arrangement.Box;
+import rungbook.map.Arrangement.Run;
+
+/**
+ * Writes an arrangement as SVG. It needs no style sheet; a page may set {@code --map-ink}, {@code --map-face} and
+ * {@code --map-paper} to its own colours.
+ */
+public final class Drawing {
+  private static final String INK = "var(--map-ink,#16222c)";
+  private static final String FACE = "var(--map-face,#fffdf6)";
+  private static final String PAPER = "var(--map-paper,#f4f1e7)";
+  private static final double THIN_PX = 1.5;
+  private static final double HEAVY_PX = 5;
+  private static final double WIDEST_WIRE_PX = 9;
+
+  private final Arrangement arrangement;
+  private final StringBuilder svg = new StringBuilder();
+
+  private Drawing(Arrangement arrangement) {
+    this.arrangement = arrangement;
+  }
+
+  /** A whole {@code <svg>} element; every step is a link. */
+  public static String of(Diagram diagram) {
+    return new Drawing(Arrangement.of(diagram)).draw();
+  }
+
+  private String draw() {
+    add("<svg xmlns=\"http://www.w3.org/2000/svg\" class=\"map\" role=\"group\" aria-label=\"Map of %s\" width=\"%s\" height=\"%s\" "
+            + "viewBox=\"0 0 %2$s %3$s\" font-family=\"system-ui,sans-serif\" fill=\"none\" stroke=\"%s\" stroke-width=\"%s\" stroke-linejoin=\"round\">",
+        escape(arrangement.diagram().title()), px(arrangement.width()), px(arrangement.height()), INK, px(THIN_PX));
+    arrangement.runs().forEach(this::wire);
+    arrangement.runs().forEach(this::answer);
+    arrangement.boxes().stream().findFirst().ifPresent(this::feed);
+    arrangement.boxes().forEach(this::node);
+    return svg.append("</svg>").toString();
+  }
+
+  // the first step is fed from R, as every rung of a control drawing is
+  private void feed(Box first) {
+    var x = first.x() + first.width() / 2;
+    add("<circle cx=\"%s\" cy=\"20\" r=\"13\" fill=\"%s\"/>", px(x), FACE);
+    text(x, 25, 14, "700", "middle", "R");
+    add("<path d=\"M%s 33V%s\"/>", px(x), px(first.y()));
+  }
+
+  private void wire(Run run) {
+    var width = run.wire().share().isPresent() ? THIN_PX + (WIDEST_WIRE_PX - THIN_PX) * run.wire().share().getAsDouble() : THIN_PX;
+    var path = run.points().stream().map(point -> px(point.x()) + " " + px(point.y())).collect(Collectors.joining("L", "M", ""));
+    add("<path d=\"%s\" stroke-width=\"%s\"/>", path, px(width));
+    var end = run.points().get(run.points().size() - 1);
+    add("<path d=\"M%s %sl-5 -9h10z\" fill=\"%s\"/>", px(end.x()), px(end.y()), INK);
+  }
+
+  private void answer(Run run) {
+    var width = Lettering.width(run.answer(), Arrangement.NOTE_PX) + 10;
+    add("<rect x=\"%s\" y=\"%s\" width=\"%s\" height=\"%s\" fill=\"%s\" stroke=\"none\"/>",
+        px(run.answerAt().x()), px(run.answerAt().y()), px(width), px(Arrangement.LINE_PX), PAPER);
+    text(run.answerAt().x() + width / 2, run.answerAt().y() + 14, Arrangement.NOTE_PX, "600", "middle", run.answer());
+  }
+
+  private void node(Box box) {
+    var node = box.node();
+    add("<a href=\"%s\" aria-label=\"%s\">", escape(node.href()), escape(node.shape().word() + ": " + node.title() + ". " + node.note()));
+    outline(box);
+    add("<circle cx=\"%s\" cy=\"%s\" r=\"12\" fill=\"%s\" stroke=\"none\"/>", px(box.x() + box.width() / 2), px(box.y()), INK);
+    add("<text x=\"%s\" y=\"%s\" font-size=\"13\" font-weight=\"700\" text-anchor=\"middle\" fill=\"%s\" stroke=\"none\">%s</text>",
+        px(box.x() + box.width() / 2), px(box.y() + 5), FACE, node.shape().letter());
+    lines(box);
+    add("</a>");
+  }
+
+  private void outline(Box box) {
+    switch (box.node().shape()) {
+      case CONTACT -> contact(box);
+      case COIL -> coil(box);
+      case BLOCK -> block(box);
+      case FLAG -> flag(box);
+    }
+  }
+
+  private void contact(Box box) {
+    rect(box, THIN_PX);
+    var bottom = box.y() + box.height();
+    add("<path d=\"M%s %sV%sM%s %2$sV%3$s\" stroke-width=\"%s\"/>",
+        px(box.x() + 2), px(box.y()), px(bottom), px(box.x() + box.width() - 2), px(HEAVY_PX));
+  }
+
+  private void coil(Box box) {
+    var bulge = 22;
+    var left = box.x() + bulge / 2.0;
+    var right = box.x() + box.width() - bulge / 2.0;
+    var bottom = box.y() + box.height();
+    add("<path d=\"M%s %sH%sQ%s %s %3$s %sH%1$sQ%s %5$s %1$s %2$sz\" fill=\"%s\"/>", px(left), px(box.y()), px(right),
+        px(right + bulge), px(box.y() + box.height() / 2), px(bottom), px(left - bulge), FACE);
+    add("<path d=\"M%s %sQ%s %s %1$s %sM%s %2$sQ%s %4$s %6$s %5$s\" stroke-width=\"%s\"/>", px(left), px(box.y()), px(left - bulge),
+        px(box.y() + box.height() / 2), px(bottom), px(right), px(right + bulge), px(HEAVY_PX));
+  }
+
+  private void block(Box box) {
+    rect(box, THIN_PX);
+    add("<path d=\"M%s %sH%s\" stroke-width=\"%s\"/>", px(box.x()), px(box.y() + 2), px(box.x() + box.width()), px(HEAVY_PX));
+  }
+
+  private void flag(Box box) {
+    var tip = box.y() + box.height();
+    add("<path d=\"M%s %sH%sV%sL%s %sL%1$s %4$sz\" fill=\"%s\" stroke-dasharray=\"6 4\"/>", px(box.x()), px(box.y()),
+        px(box.x() + box.width()), px(tip - 14), px(box.x() + box.width() / 2), px(tip), FACE);
+  }
+
+  private void rect(Box box, double strokePx) {
+    add("<rect x=\"%s\" y=\"%s\" width=\"%s\" height=\"%s\" fill=\"%s\" stroke-width=\"%s\"/>",
+        px(box.x()), px(box.y()), px(box.width()), px(box.height()), FACE, px(strokePx));
+  }
+
+  private void lines(Box box) {
+    var x = box.x() + box.width() / 2;
+    var y = box.y() + 31;
+    for (var line : box.title()) {
+      text(x, y, Arrangement.TITLE_PX, "700", "middle", line);
+      y += Arrangement.LINE_PX;
+    }
+    for (var line : box.note()) {
+      text(x, y, Arrangement.NOTE_PX, "400", "middle", line);
+      y += Arrangement.LINE_PX;
+    }
+  }
+
+  private void text(double x, double y, double heightPx, String weight, String anchor, String words) {
+    add("<text x=\"%s\" y=\"%s\" font-size=\"%s\" font-weight=\"%s\" text-anchor=\"%s\" fill=\"%s\" stroke=\"none\">%s</text>",
+        px(x), px(y), px(heightPx), weight, anchor, INK, escape(words));
+  }
+
+  private void add(String format, Object... values) {
+    svg.append(String.format(Locale.ROOT, format, values));
+  }
+
+  private static String px(double value) {
+    var tenths = Math.round(value * 10);
+    return tenths % 10 == 0 ? Long.toString(tenths / 10) : tenths / 10.0 + "";
+  }
+
+  private static String escape(String text) {
+    return text.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;").replace("\"", "&quot;");
+  }
+}

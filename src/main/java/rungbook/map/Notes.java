@@ -1,0 +1,45 @@
+package rungbook.map;
+
+import java.util.stream.Collectors;
+import rungbook.tree.Deed;
+import rungbook.tree.Named;
+import rungbook.tree.Step;
+
+/** A step in a few words. */
+final class Notes {
+  private Notes() {
+  }
+
+  static String of(Step step) {
+    if (step instanceof Step.MeterCheck check) {
+      var leads = check.leads().stream().map(Named::text).collect(Collectors.joining(" to "));
+      return leads.isEmpty() ? check.quantity().words() : check.quantity().words() + ", " + leads;
+    }
+    if (step instanceof Step.SenseCheck check) {
+      return check.sense().word() + ": " + names(check.things());
+    }
+    return step instanceof Step.Finding finding ? conclusion(finding) : deeds((Step.Task) step);
+  }
+
+  private static String names(java.util.List<Named> named) {
+    return named.stream().map(Named::text).collect(Collectors.joining(", "));
+  }
+
+  private static String conclusion(Step.Finding finding) {
+    if (finding.evacuate()) {
+      return "everybody out";
+    }
+    if (finding.healthy()) {
+      return "no fault here";
+    }
+    return finding.faults().isEmpty() ? finding.refer().map(to -> "call " + to.text()).orElse("") : names(finding.faults());
+  }
+
+  private static String deeds(Step.Task task) {
+    return task.deeds().stream().map(Notes::deed).collect(Collectors.joining(", "));
+  }
+
+  private static String deed(Deed deed) {
+    return deed.verb().words() + " " + deed.thing().text();
+  }
+}
