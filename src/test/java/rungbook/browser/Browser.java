@@ -1,0 +1,229 @@
+package rungbook.browser;
+
+import com.deque.html.axecore.results.CheckedNode;
+import com.deque.html.axecore.results.Rule;
+import com.deque.html.axecore.selenium.AxeBuilder;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.Base64;
+import java.util.List;
+import java.util.Map;
+import java.util.logging.Level;
+import java.util.logging.Logger;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import java.util.stream.StreamSupport;
+import org.openqa.selenium.By;
+import org.openqa.selenium.OutputType;
+import org.openqa.selenium.WebElement;
+import org.openqa.selenium.chrome.ChromeDriver;
+import org.openqa.selenium.chrome.ChromeDriverService;
+import org.openqa.selenium.chrome.ChromeOptions;
+import org.openqa.selenium.logging.LogType;
+import org.openqa.selenium.logging.LoggingPreferences;
+import org.openqa.selenium.support.ui.WebDriverWait;
+
+/**
+ * Debian's Chromium, driven headless. It has to be installed: {@code apt-get install chromium chromium-driver}. A test without
+ * it fails and says so; it is never skipped.
+ */
+public final class Browser implements AutoCloseable {
+
+  private static final Path CHROMIUM = Path.of("/usr/bin/chromium");
+  private static final Path DRIVER = Path.of("/usr/bin/chromedriver");
+
+  static {
+    // the driver's own commands are used, not the versioned ones that it misses here
+    Logger.getLogger("org.openqa.selenium").setLevel(Level.SEVERE);
+  }
+
+  private final ChromeDriver driver;
+
+  private Browser(ChromeDriver driver) {
+    this.driver = driver;
+  }
+
+  /** The colours that the system asks for. */
+  public enum Scheme { LIGHT, DARK }
+
+  public static Browser start() {
+    if (!Files.isExecutable(CHROMIUM) || !Files.isExecutable(DRIVER)) {
+      throw new IllegalStateException("browser tests need Chromium: apt-get install chromium chromium-driver");
+    }
+    var service = new ChromeDriverService.Builder().usingDriverExecutable(DRIVER.toFile()).usingAnyFreePort().build();
+    return new Browser(new ChromeDriver(service, options()));
+  }
+
+  private static ChromeOptions options() {
+    var logs = new LoggingPreferences();
+    logs.enable(LogType.PERFORMANCE, Level.ALL);
+    logs.enable(LogType.BROWSER, Level.ALL);
+    var options = new ChromeOptions();
+    options.setBinary(CHROMIUM.toFile());
+    options.setCapability(ChromeOptions.LOGGING_PREFS, logs);
+    return options.addArguments("--headless", "--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--hide-scrollbars",
+        "--disable-background-networking", "--disable-component-update", "--disable-sync", "--disable-dev-shm-usage");
+  }
+
+  public ChromeDriver driver() {
+    return driver;
+  }
+
+  public Browser open(String url) {
+    driver.get(url);
+    return this;
+  }
+
+  public Browser open(Path file) {
+    return open(file.toUri().toString());
+  }
+
+  /** In CSS pixels, as a phone or a desk screen would have it; narrower than a desk window can be made. */
+  public Browser size(int width, int height) {
+    cdp("Emulation.setDeviceMetricsOverride", Map.of("width", width, "height", height, "deviceScaleFactor", 1, "mobile", width < 768));
+    return this;
+  }
+
+  public Browser scheme(Scheme scheme) {
+    return media("", scheme);
+  }
+
+  /** As on paper. */
+  public Browser print() {
+    return media("print", Scheme.LIGHT);
+  }
+
+  private Browser media(String medium, Scheme scheme) {
+    var feature = Map.of("name", "prefers-color-scheme", "value", scheme.name().toLowerCase(java.util.Locale.ROOT));
+    cdp("Emulation.setEmulatedMedia", Map.of("media", medium, "features", List.of(feature)));
+    return this;
+  }
+
+  /** The page's own scripts no longer run; the test's still do. */
+  public Browser scriptsOff() {
+    cdp("Emulation.setScriptExecutionDisabled", Map.of("value", true));
+    return this;
+  }
+
+  public Browser scriptsOn() {
+    cdp("Emulation.setScriptExecutionDisabled", Map.of("value", false));
+    return this;
+  }
+
+  public Browser networkCut() {
+    cdp("Network.enable", Map.of());
+    cdp("Network.emulateNetworkConditions", Map.of("offline", true, "latency", 0, "downloadThroughput", 0, "uploadThroughput", 0));
+    return this;
+  }
+
+  /** @param factor how many times slower the processor is made to be; 1 for its own speed */
+  public Browser slowedBy(int factor) {
+    cdp("Emulation.setCPUThrottlingRate", Map.of("rate", factor));
+    return this;
+  }
+
+  public Map<String, Object> cdp(String command, Map<String, Object> parameters) {
+    return driver.executeCdpCommand(command, parameters);
+  }
+
+  public WebElement find(String css) {
+    return driver.findElement(By.cssSelector(css));
+  }
+
+  public List<WebElement> all(String css) {
+    return driver.findElements(By.cssSelector(css));
+  }
+
+  /** The elements that a person can see now. */
+  public List<WebElement> visible(String css) {
+    return all(css).stream().filter(WebElement::isDisplayed).toList();
+  }
+
+  public Object run(String script, Object... arguments) {
+    return driver.executeScript(script, arguments);
+  }
+
+  /** Waits until a script's expression is true, for ten seconds at most. */
+  public Browser until(String expression) {
+    new WebDriverWait(driver, Duration.ofSeconds(10)).until(any -> Boolean.TRUE.equals(run("return !!(" + expression + ")")));
+    return this;
+  }
+
+  /** How far the page can be scrolled sideways, in CSS pixels: 0 for a page that fits. */
+  public long sidewaysPixels() {
+    return (Long) run("const e = document.documentElement; return Math.max(e.scrollWidth, document.body.scrollWidth) - e.clientWidth");
+  }
+
+  /** The addresses asked for since the last call, pages themselves included; {@code data:} is none. */
+  public List<String> requests() {
+    return StreamSupport.stream(driver.manage().logs().get(LogType.PERFORMANCE).spliterator(), false)
+        .map(entry -> entry.getMessage())
+        .filter(message -> message.contains("\"Network.requestWillBeSent\""))
+        .map(message -> message.replaceFirst("(?s).*?\"request\":\\{.*?\"url\":\"([^\"]*)\".*", "$1"))
+        .filter(url -> !url.startsWith("data:"))
+        .toList();
+  }
+
+  /** What the console complained about since the last call. */
+  public List<String> complaints() {
+    return StreamSupport.stream(driver.manage().logs().get(LogType.BROWSER).spliterator(), false)
+        .filter(entry -> entry.getLevel().intValue() >= Level.WARNING.intValue())
+        .map(entry -> entry.getMessage())
+        .toList();
+  }
+
+  /** What axe-core finds wrong, {@code rule: elements}; empty for a page without a violation. */
+  public List<String> violations() {
+    var axe = new AxeBuilder().withTags(List.of("wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"));
+    return axe.analyze(driver).getViolations().stream().map(Browser::line).toList();
+  }
+
+  /** Text of any size whose contrast is under 7:1, by axe-core's figures. Its own rule for 7:1 passes everything in this version. */
+  public List<String> faintText() {
+    var results = new AxeBuilder().withOnlyRules(List.of("color-contrast")).analyze(driver);
+    return Stream.concat(results.getViolations().stream(), results.getPasses().stream())
+        .flatMap(rule -> rule.getNodes().stream()).filter(node -> contrast(node) < 7).map(node -> contrast(node) + ": " + node.getHtml())
+        .toList();
+  }
+
+  private static double contrast(CheckedNode node) {
+    return node.getAny().stream().mapToDouble(check -> ratio(check.getData())).min().orElse(21);
+  }
+
+  /** Black on white, the highest there is, where axe-core could tell none. */
+  private static double ratio(Object data) {
+    return data instanceof Map<?, ?> map && map.get("contrastRatio") instanceof Number ratio ? ratio.doubleValue() : 21;
+  }
+
+  private static String line(Rule rule) {
+    return rule.getId() + ": " + rule.getNodes().stream().map(CheckedNode::getHtml).collect(Collectors.joining(" | "));
+  }
+
+  /** A picture of what is on the screen, for a person to look at. */
+  public Path screenshot(Path file) {
+    return write(file, driver.getScreenshotAs(OutputType.BYTES));
+  }
+
+  /** The page as it would be printed. */
+  public Path pdf(Path file) {
+    var printed = cdp("Page.printToPDF", Map.of("printBackground", false, "preferCSSPageSize", true));
+    return write(file, Base64.getDecoder().decode((String) printed.get("data")));
+  }
+
+  private static Path write(Path file, byte[] bytes) {
+    try {
+      Files.createDirectories(file.toAbsolutePath().getParent());
+      return Files.write(file, bytes);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  @Override
+  public void close() {
+    driver.quit();
+  }
+}
