@@ -84,9 +84,9 @@ public final class DocumentReader {
     if (heading != null) {
       String title = Inlines.words(heading);
       boolean isStep = blocks.stream().anyMatch(block -> Kinds.OF_STEPS.contains(block.kind()));
-      List<ParsedWay> ways = isStep ? Ways.read(lists, source, front.end(), problems) : List.of();
+      Ways.Read ways = isStep ? Ways.read(lists, source, front.end(), problems) : Ways.Read.NONE;
       sections.add(new Section(title, Slug.of(title), span(heading.getText()),
-          new Span(front.end() + heading.getStartOffset(), end), blocks, ways));
+          new Span(front.end() + heading.getStartOffset(), end), blocks, ways.ways(), ways.unread()));
     }
     blocks = new ArrayList<>();
     lists = new ArrayList<>();

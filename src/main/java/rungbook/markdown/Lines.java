@@ -82,18 +82,27 @@ final class Lines {
   }
 
   private static boolean isPlain(String text, int start, int end) {
-    if (NOT_PLAIN.indexOf(text.charAt(start)) >= 0 || text.startsWith("- ", start)) {
+    if (NOT_PLAIN.indexOf(text.charAt(start)) >= 0 || isDash(text, start, end)) {
       return false;
     }
     for (int i = start; i < end; i++) {
       char c = text.charAt(i);
       boolean comment = c == '#' && text.charAt(i - 1) == ' ';
       boolean mapping = c == ':' && (i + 1 == end || text.charAt(i + 1) == ' ');
-      if (comment || mapping || c < ' ') {
+      if (comment || mapping || isUnusual(c)) {
         return false;
       }
     }
     return true;
+  }
+
+  private static boolean isDash(String text, int start, int end) {
+    return text.charAt(start) == '-' && (start + 1 == end || text.charAt(start + 1) == ' ');
+  }
+
+  /** Control characters and marks that YAML refuses or treats in its own way. */
+  private static boolean isUnusual(char c) {
+    return c < ' ' || c >= '\u007F' && c <= '\u009F' || c >= '\uD800' && c <= '\uDFFF' || c == '\uFEFF' || c >= '\uFFFE';
   }
 
   private static boolean isKeyLetter(char c) {

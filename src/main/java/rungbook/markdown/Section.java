@@ -12,11 +12,24 @@ import rungbook.source.Span;
  * @param span the heading's line up to the next level-2 heading
  * @param blocks the fenced blocks of a known kind
  * @param ways the ways on, in order; empty where there is no such list
+ * @param unread items that look like ways on but cannot be read; a problem says why
  */
-public record Section(String title, String slug, Span titleSpan, Span span, List<Block> blocks, List<ParsedWay> ways) {
+public record Section(String title, String slug, Span titleSpan, Span span, List<Block> blocks, List<ParsedWay> ways,
+    List<Span> unread) {
 
   public Section {
     blocks = List.copyOf(blocks);
     ways = List.copyOf(ways);
+    unread = List.copyOf(unread);
+  }
+
+  /** Whether a block says what kind of step it is. */
+  public boolean isStep() {
+    for (Block block : blocks) {
+      if (Kinds.OF_STEPS.contains(block.kind())) {
+        return true;
+      }
+    }
+    return false;
   }
 }

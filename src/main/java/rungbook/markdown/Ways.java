@@ -21,6 +21,7 @@ final class Ways {
   private final Source source;
   private final int shift;
   private final List<Problem> problems;
+  private final List<Span> unread = new ArrayList<>();
 
   private Ways(Source source, int shift, List<Problem> problems) {
     this.source = source;
@@ -28,9 +29,18 @@ final class Ways {
     this.problems = problems;
   }
 
+  /** @param unread items that look like ways but are none */
+  record Read(List<ParsedWay> ways, List<Span> unread) {
+    static final Read NONE = new Read(List.of(), List.of());
+  }
+
   /** @param shift where the parsed text starts in the source */
-  static List<ParsedWay> read(List<BulletList> lists, Source source, int shift, List<Problem> problems) {
-    return new Ways(source, shift, problems).read(lists);
+  static Read read(List<BulletList> lists, Source source, int shift, List<Problem> problems) {
+    if (lists.isEmpty()) {
+      return Read.NONE;
+    }
+    Ways reader = new Ways(source, shift, problems);
+    return new Read(reader.read(lists), reader.unread);
   }
 
   private List<ParsedWay> read(List<BulletList> lists) {
@@ -38,7 +48,8 @@ final class Ways {
     for (BulletList list : lists) {
       List<ParsedWay> ways = readList(list);
       if (!ways.isEmpty() && !found.isEmpty()) {
-        problems.add(Problem.at("ways-twice", source, span(list)));
+        unread.add(firstLine(list));
+        problems.add(Problem.at("ways-twice", source, firstLine(list)));
       } else if (!ways.isEmpty()) {
         found = ways;
       }
@@ -74,19 +85,17 @@ final class Ways {
   }
 
   private void refuse(Node item) {
+    unread.add(firstLine(item));
     problems.add(Problem.at(isSpacedLink(item) ? "link-with-space" : "way-unreadable", source, firstLine(item)));
   }
 
   private boolean isSpacedLink(Node item) {
-    return SPACED_LINK.matcher(source.text(firstLine(item))).find();
+    String line = source.text(firstLine(item));
+    return line.contains("](") && SPACED_LINK.matcher(line).find();
   }
 
   private Span firstLine(Node node) {
     Span line = source.lineSpan(source.placeAt(shift + node.getStartOffset()).line());
     return new Span(shift + node.getStartOffset(), line.end());
-  }
-
-  private Span span(Node node) {
-    return firstLine(node);
   }
 }

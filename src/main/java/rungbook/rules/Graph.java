@@ -2,6 +2,7 @@ package rungbook.rules;
 
 import java.util.Arrays;
 import java.util.List;
+import rungbook.markdown.Section;
 import rungbook.tree.Goal;
 import rungbook.tree.Step;
 import rungbook.tree.Tree;
@@ -35,6 +36,7 @@ public final class Graph {
     for (int step = 0; step < targets.length; step++) {
       List<Way> ways = steps.get(step).ways();
       targets[step] = new int[ways.size()];
+      whole &= isWhole(steps.get(step));
       for (int way = 0; way < targets[step].length; way++) {
         Goal goal = ways.get(way).goal();
         int target = goal instanceof Goal.ToStep to ? to.step() : NO_STEP;
@@ -50,6 +52,13 @@ public final class Graph {
       mark(0, targets, reached);
     }
     return new Graph(targets, arrivals, reached, whole);
+  }
+
+  /** Whether all that was written as a way on is one. */
+  private static boolean isWhole(Step step) {
+    Section section = step.particulars().section();
+    boolean kept = section.ways().size() <= Step.MOST_ANSWERS && !(step instanceof Step.Finding && !section.ways().isEmpty());
+    return kept && section.unread().isEmpty();
   }
 
   public int size() {

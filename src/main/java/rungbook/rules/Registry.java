@@ -1,6 +1,19 @@
 package rungbook.rules;
 
 import java.util.List;
+import rungbook.rules.readings.Gap;
+import rungbook.rules.readings.LimitsTooClose;
+import rungbook.rules.readings.NotShown;
+import rungbook.rules.readings.OverloadLeft;
+import rungbook.rules.readings.Overlap;
+import rungbook.rules.readings.QuantityLacking;
+import rungbook.rules.readings.UnreachableReading;
+import rungbook.rules.readings.WindowSplit;
+import rungbook.rules.readings.WordAnswers;
+import rungbook.rules.structure.Circle;
+import rungbook.rules.structure.NoWayOn;
+import rungbook.rules.structure.OneAnswer;
+import rungbook.rules.structure.Unreached;
 import rungbook.source.Problem;
 import rungbook.source.Problems;
 import rungbook.tree.Tree;
@@ -8,7 +21,20 @@ import rungbook.tree.Tree;
 /** Every rule, in the order of the tree's life: structure, readings, paths, state, safety. */
 public final class Registry {
 
-  public static final List<Rule> RULES = List.of();
+  public static final List<Rule> RULES = List.of(
+      new NoWayOn(),
+      new OneAnswer(),
+      new Unreached(),
+      new Circle(),
+      new QuantityLacking(),
+      new NotShown(),
+      new Gap(),
+      new Overlap(),
+      new UnreachableReading(),
+      new OverloadLeft(),
+      new WindowSplit(),
+      new LimitsTooClose(),
+      new WordAnswers());
 
   private Registry() {}
 

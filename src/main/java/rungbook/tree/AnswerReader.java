@@ -22,7 +22,7 @@ final class AnswerReader {
 
   /** A reading's answer in the quantity's own unit. */
   Answer reading(String written, Span span, Quantity quantity) {
-    return switch (written.toLowerCase(Locale.ROOT)) {
+    return switch (singleSpaced(written).toLowerCase(Locale.ROOT)) {
       case "ol" -> new Answer.Overload();
       case "no reading" -> new Answer.NoReading();
       case "anything else" -> new Answer.AnythingElse();
@@ -53,21 +53,21 @@ final class AnswerReader {
     if (written.isEmpty()) {
       return refuse("answer-empty", written, span, quantity);
     }
-    String text = written.replaceAll("\\s+", " ");
-    if (text.startsWith("under ") || text.startsWith("over ")) {
-      return oneEnded(text.substring(text.indexOf(' ') + 1), text.startsWith("over "), false, span, quantity);
+    String text = singleSpaced(written);
+    String lower = text.toLowerCase(Locale.ROOT);
+    if (lower.startsWith("under ") || lower.startsWith("over ")) {
+      return oneEnded(text.substring(text.indexOf(' ') + 1), lower.startsWith("over "), false, span, quantity);
     }
-    int or = text.indexOf(" or ");
-    if (or > 0 && (text.endsWith(" or more") || text.endsWith(" or less"))) {
-      return oneEnded(withUnitFirst(text, or), text.endsWith("more"), true, span, quantity);
+    if (lower.endsWith(" or more") || lower.endsWith(" or less")) {
+      return oneEnded(text.substring(0, text.length() - " or more".length()), lower.endsWith("more"), true, span, quantity);
     }
-    int to = text.indexOf(" to ");
+    int to = lower.indexOf(" to ");
     return to > 0 ? twoEnded(text.substring(0, to), text.substring(to + 4), span, quantity)
         : number(text, span, quantity).map(value -> Range.between(value, value));
   }
 
-  private static String withUnitFirst(String text, int or) {
-    return text.substring(0, or);
+  private static String singleSpaced(String written) {
+    return written.contains("  ") || written.indexOf('\t') >= 0 ? written.replaceAll("\\s+", " ") : written;
   }
 
   private Optional<Range> oneEnded(String end, boolean over, boolean included, Span span, Quantity quantity) {

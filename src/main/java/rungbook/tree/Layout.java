@@ -2,6 +2,7 @@ package rungbook.tree;
 
 import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -16,6 +17,9 @@ import rungbook.system.Names;
 
 /** Gives every step its place: the tree's own in the order of the text, each fragment's behind the step that takes it in. */
 final class Layout {
+
+  /** Fragments that take in fragments can double at every turn; past this many steps no more are taken in. */
+  private static final int MOST_STEPS = 20_000;
 
   private final Shared shared;
   private final List<Problem> problems;
@@ -36,15 +40,22 @@ final class Layout {
     var taking = new ArrayList<Draft>();
     Set<String> slugs = new HashSet<>();
     for (Section section : scope.document().sections()) {
-      stepBlock(scope, section).ifPresent(block -> {
-        if (!slugs.add(section.slug())) {
-          problems.add(Problem.at("heading-twice", scope.document().source(), section.titleSpan()).with("heading", section.title()));
-          return;
-        }
-        place(new Draft(scope, section, block), taking);
-      });
+      stepBlock(scope, section).ifPresentOrElse(block -> lay(new Draft(scope, section, block), slugs, taking),
+          () -> scope.chapters().add(section.slug()));
     }
+    scope.taker().ifPresent(taker -> inspectExits(scope));
     taking.forEach(this::takeIn);
+  }
+
+  private void lay(Draft draft, Set<String> slugs, List<Draft> taking) {
+    Section section = draft.section();
+    if (section.slug().isEmpty()) {
+      problems.add(Problem.at("heading-empty", draft.source(), section.titleSpan()).with("heading", section.title()));
+    } else if (!slugs.add(section.slug())) {
+      problems.add(Problem.at("heading-twice", draft.source(), section.titleSpan()).with("heading", section.title()));
+    } else {
+      place(draft, taking);
+    }
   }
 
   private void place(Draft draft, List<Draft> taking) {
@@ -61,20 +72,46 @@ final class Layout {
   }
 
   private String exitName(Draft draft) {
-    if (draft.scope().document().front("exits").isEmpty()) {
-      problems.add(Problem.at("exit-outside-fragment", draft.scope().document().source(), draft.block().kindSpan()));
+    Keys.inspect(draft.block().entries(), Keys.of("exit"), "an exit", draft.source(), problems);
+    if (draft.scope().taker().isEmpty()) {
+      problems.add(Problem.at("exit-outside-fragment", draft.source(), draft.block().kindSpan()));
     }
     return Names.key(draft.block().entry("answer").map(Entry::value).orElse(draft.section().title()));
+  }
+
+  /** A fragment's exit steps and the exits it declares are the same. */
+  private void inspectExits(Scope scope) {
+    Document fragment = scope.document();
+    Set<String> declared = exits(fragment);
+    fragment.front("exits").stream().flatMap(entry -> entry.items().stream())
+        .filter(item -> !scope.exitBySlug().containsValue(Names.key(item.text())))
+        .forEach(item -> problems.add(Problem.at("exit-missing", fragment.source(), item.span()).with("exit", item.text())));
+    for (Section section : fragment.sections()) {
+      String exit = scope.exitBySlug().get(section.slug());
+      if (exit != null && !declared.contains(exit)) {
+        problems.add(Problem.at("exit-undeclared", fragment.source(), section.titleSpan()).with("exit", exit)
+            .with("exits", String.join(", ", declared)).near(Nearest.to(exit, declared)));
+      }
+    }
+  }
+
+  /** The exits that a fragment declares, as lookup keys. */
+  static Set<String> exits(Document fragment) {
+    var exits = new LinkedHashSet<String>();
+    fragment.front("exits").ifPresent(entry -> entry.items().forEach(item -> exits.add(Names.key(item.text()))));
+    return exits;
   }
 
   private void takeIn(Draft taker) {
     Optional<Entry> named = taker.block().entry("fragment");
     Optional<Document> fragment = named.flatMap(name -> Optional.ofNullable(shared.fragments().get(Names.key(name.value()))));
     if (named.isPresent() && fragment.isEmpty()) {
-      problems.add(Problem.at("unknown-fragment", taker.scope().document().source(), named.get().valueSpan())
+      problems.add(Problem.at("unknown-fragment", taker.source(), named.get().valueSpan())
           .with("fragment", named.get().value()).near(Nearest.to(named.get().value(), shared.fragments().keySet())));
     } else if (fragment.isPresent() && taker.scope().isWithin(fragment.get())) {
-      problems.add(Problem.at("fragment-circle", taker.scope().document().source(), named.get().valueSpan()).with("fragment", named.get().value()));
+      problems.add(Problem.at("fragment-circle", taker.source(), named.get().valueSpan()).with("fragment", named.get().value()));
+    } else if (fragment.isPresent() && drafts.size() > MOST_STEPS) {
+      problems.add(Problem.at("too-many-steps", taker.source(), named.get().valueSpan()).with("fragment", named.get().value()).with("most", MOST_STEPS));
     } else {
       fragment.ifPresent(document -> lay(Scope.takenIn(document, taker)));
     }

@@ -1,12 +1,11 @@
 package rungbook.tree;
 
-import java.util.HashMap;
 import java.util.HashSet;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import rungbook.markdown.Entry;
 import rungbook.markdown.ParsedWay;
 import rungbook.source.Nearest;
 import rungbook.source.Problem;
@@ -17,10 +16,14 @@ import rungbook.system.Names;
 /** Finds where ways on lead: to a step, out of a fragment, to another tree. */
 final class Links {
 
+  private static final int MOST_SUGGESTIONS = 20;
+
   private final Shared shared;
   private final List<Problem> problems;
-  private final Map<Scope, Integer> firstStep = new HashMap<>();
-  private final Map<Draft, Scope> taken = new HashMap<>();
+  /** By identity: a scope's value is all the text of its file. */
+  private final Map<Scope, Integer> firstStep = new IdentityHashMap<>();
+  private final Map<Draft, Scope> taken = new IdentityHashMap<>();
+  private int suggestions;
 
   Links(List<Draft> drafts, Shared shared, List<Problem> problems) {
     this.shared = shared;
@@ -59,7 +62,14 @@ final class Links {
     if (exit != null) {
       return scope.taker().map(taker -> exitGoal(taker, exit)).orElse(new Goal.Nowhere());
     }
-    return nowhere(Problem.at("unknown-step", source(scope), span).with("target", slug).near(nearestStep(scope, slug)));
+    return scope.chapters().contains(slug) ? chapter(scope, slug, span)
+        : nowhere(Problem.at("unknown-step", source(scope), span).with("target", slug).near(nearestStep(scope, slug)));
+  }
+
+  /** A heading that is no step, perhaps because the word after its fence could not be read, which is reported there. */
+  private Goal chapter(Scope scope, String slug, Span span) {
+    boolean misspelt = scope.document().problems().stream().anyMatch(problem -> problem.code().equals("unknown-block"));
+    return misspelt ? new Goal.Nowhere() : nowhere(Problem.at("way-to-chapter", source(scope), span).with("target", slug));
   }
 
   /** Out of a fragment: on by the taking step's way for this exit. */
@@ -81,7 +91,11 @@ final class Links {
     return new Goal.Nowhere();
   }
 
-  private static Optional<String> nearestStep(Scope scope, String slug) {
+  /** Comparing every missing step with every other would take minutes in a file full of broken links. */
+  private Optional<String> nearestStep(Scope scope, String slug) {
+    if (++suggestions > MOST_SUGGESTIONS) {
+      return Optional.empty();
+    }
     Set<String> slugs = new HashSet<>(scope.indexBySlug().keySet());
     slugs.addAll(scope.exitBySlug().keySet());
     return Nearest.to(slug, slugs).map(name -> "#" + name);
@@ -93,12 +107,12 @@ final class Links {
 
   /** Compares a taking step's ways with the exits that its fragment declares. */
   void inspectExits(Draft taker) {
+    taker.section().ways().forEach(way -> goal(taker.scope(), way));
     Scope inner = taken.get(taker);
     if (inner == null) {
       return;
     }
-    List<String> exits = inner.document().front("exits").stream().flatMap(entry -> entry.items().stream())
-        .map(Entry.Item::text).map(Names::key).toList();
+    Set<String> exits = Layout.exits(inner.document());
     Set<String> answers = new HashSet<>();
     for (ParsedWay way : taker.section().ways()) {
       if (answers.add(Names.key(way.answer())) && !exits.contains(Names.key(way.answer()))) {

@@ -17,8 +17,9 @@ import rungbook.source.Problem;
 public final class MeterReader {
 
   private static final String NUMBER = "(-?\\d{1,12}(?:\\.\\d{1,9})?)";
+  private static final String AMOUNT = "(\\d{1,12}(?:\\.\\d{1,9})?)";
   private static final Pattern LINE = Pattern.compile(
-      NUMBER + " to " + NUMBER + " (\\S.*?), digit " + NUMBER + " (\\S.*?), " + NUMBER + " % \\+ " + NUMBER + " digits(?:, " + NUMBER + " (\\S+))?");
+      NUMBER + " to " + NUMBER + " (\\S.*?), digit " + AMOUNT + " (\\S.*?), " + AMOUNT + " % \\+ " + AMOUNT + " digits(?:, " + AMOUNT + " (\\S+))?");
 
   private final Document document;
   private final List<Problem> problems = new ArrayList<>();
@@ -63,10 +64,10 @@ public final class MeterReader {
   private static Optional<Meter.Scale> scale(Matcher line, Quantity quantity) {
     Optional<BigDecimal> low = quantity.inOwnUnit(new BigDecimal(line.group(1)), line.group(3));
     Optional<BigDecimal> high = quantity.inOwnUnit(new BigDecimal(line.group(2)), line.group(3));
-    Optional<BigDecimal> digit = quantity.inOwnUnit(new BigDecimal(line.group(4)), line.group(5));
+    Optional<BigDecimal> digit = quantity.stepInOwnUnit(new BigDecimal(line.group(4)), line.group(5));
     Optional<BigDecimal> ohms = line.group(8) == null ? Optional.empty() : Quantity.OHMS.inOwnUnit(new BigDecimal(line.group(8)), line.group(9));
     boolean sane = low.isPresent() && high.isPresent() && digit.filter(step -> step.signum() > 0).isPresent()
-        && low.get().compareTo(high.get()) < 0 && (line.group(8) == null || ohms.isPresent());
+        && low.get().compareTo(high.get()) < 0 && (line.group(8) == null || ohms.filter(load -> load.signum() > 0).isPresent());
     return sane ? Optional.of(new Meter.Scale(low.get(), high.get(), digit.get(), new BigDecimal(line.group(6)), new BigDecimal(line.group(7)), ohms))
         : Optional.empty();
   }

@@ -3,7 +3,7 @@ package rungbook.tree;
 import java.math.BigDecimal;
 import java.util.Optional;
 
-/** Exact decimals with a unit, as people write them: {@code 24}, {@code 24.0 V}, {@code 1,5}? no: a point, and no thousands sign. */
+/** Exact decimals with a unit, as people write them: {@code 24}, {@code 24.0 V}. The decimal sign is a point; thousands have no sign. */
 final class Numbers {
 
   /** Longer numbers are no reading of any meter, and would only cost time. */

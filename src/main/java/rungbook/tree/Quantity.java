@@ -60,6 +60,11 @@ public enum Quantity {
     return Arrays.stream(values()).map(Quantity::words).toList();
   }
 
+  /** The difference between two readings, such as a display's last digit, in this quantity's own unit. */
+  public Optional<BigDecimal> stepInOwnUnit(BigDecimal difference, String writtenUnit) {
+    return Unit.named(writtenUnit).filter(found -> found.of(unit)).map(found -> found.convertStep(difference));
+  }
+
   /** A number with a unit, in this quantity's own unit; empty if the unit does not fit. An empty unit is its own. */
   public Optional<BigDecimal> inOwnUnit(BigDecimal number, String writtenUnit) {
     return writtenUnit.isEmpty() ? Optional.of(number) : Unit.named(writtenUnit).filter(found -> found.of(unit)).map(found -> found.convert(number));

@@ -3,6 +3,7 @@ package rungbook.tree;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -22,6 +23,8 @@ public record Readings(
     Quantity quantity, BigDecimal digit, long lowCount, long highCount, List<Taken> spans, OptionalInt overloadWay, OptionalInt noReadingWay,
     OptionalInt elseWay) {
 
+  private static final BigDecimal FARTHEST = BigDecimal.valueOf(Long.MAX_VALUE / 4);
+
   /** Counts {@code from} to {@code to}, both included, taken by a way's own range. Empty where {@code from > to}. */
   public record Taken(int way, long from, long to) {
     public boolean isEmpty() {
@@ -30,6 +33,17 @@ public record Readings(
 
     public boolean holds(long count) {
       return from <= count && count <= to;
+    }
+  }
+
+  /** Counts {@code from} to {@code to}, both included. Empty where {@code from > to}. */
+  public record Stretch(long from, long to) {
+    public boolean isEmpty() {
+      return from > to;
+    }
+
+    public long middle() {
+      return from + (to - from) / 2;
     }
   }
 
@@ -49,8 +63,12 @@ public record Readings(
 
   /** The way a shown reading leads; empty if none takes it. */
   public OptionalInt wayOf(long count) {
-    OptionalInt own = spans.stream().filter(span -> span.holds(count)).mapToInt(Taken::way).findFirst();
-    return own.isPresent() ? own : elseWay;
+    for (Taken span : spans) {
+      if (span.holds(count)) {
+        return OptionalInt.of(span.way());
+      }
+    }
+    return elseWay;
   }
 
   public OptionalInt wayOfOverload() {
@@ -67,16 +85,71 @@ public record Readings(
     return count > highCount || count < lowCount ? Optional.empty() : Optional.of(count);
   }
 
-  /** A count as the display shows it: {@code 24.0 V}. */
-  public String show(long count) {
-    return digit.multiply(BigDecimal.valueOf(count)).setScale(Math.max(0, digit.stripTrailingZeros().scale()), RoundingMode.UNNECESSARY).toPlainString()
-        + " " + quantity.unit();
+  /** The counts of a range that the display can show; nothing is cut from its ends. */
+  public Stretch stretch(Range range) {
+    Taken counts = counts(0, range, digit, lowCount, highCount);
+    return new Stretch(Math.max(counts.from(), lowCount), Math.min(counts.to(), highCount));
   }
 
-  /** Ranges that meet share an end: it belongs to the one inside the expected window, else to the upper one. */
+  /** What no way takes, from low to high. */
+  public List<Stretch> gaps() {
+    if (elseWay.isPresent()) {
+      return List.of();
+    }
+    var gaps = new ArrayList<Stretch>(0);
+    long next = lowCount;
+    for (Taken span : fromLowToHigh()) {
+      if (span.from() > next && next <= highCount) {
+        gaps.add(new Stretch(next, Math.min(span.from() - 1, highCount)));
+      }
+      next = Math.max(next, span.to() + 1);
+    }
+    if (next <= highCount) {
+      gaps.add(new Stretch(next, highCount));
+    }
+    return gaps;
+  }
+
+  /** The spans that hold anything, by their lower end. */
+  public List<Taken> fromLowToHigh() {
+    var sorted = new ArrayList<Taken>(spans.size());
+    for (Taken span : spans) {
+      if (!span.isEmpty()) {
+        sorted.add(span);
+      }
+    }
+    sorted.sort(Comparator.comparingLong(Taken::from));
+    return sorted;
+  }
+
+  /** A stretch as an answer would write it: {@code 5.0 to 23.9 V}, {@code over 28.0 V}, {@code 24.0 V}. */
+  public String show(Stretch stretch) {
+    if (stretch.from() == stretch.to()) {
+      return show(stretch.from());
+    }
+    if (stretch.to() >= highCount && stretch.from() > lowCount) {
+      return "over " + show(stretch.from() - 1);
+    }
+    return stretch.from() <= lowCount && stretch.to() < highCount ? "under " + show(stretch.to() + 1)
+        : number(stretch.from()) + " to " + show(stretch.to());
+  }
+
+  /** A count as the display shows it: {@code 24.0 V}. */
+  public String show(long count) {
+    return number(count) + " " + quantity.unit();
+  }
+
+  private String number(long count) {
+    return digit.multiply(BigDecimal.valueOf(count)).setScale(Math.max(0, digit.stripTrailingZeros().scale()), RoundingMode.UNNECESSARY).toPlainString();
+  }
+
+  /**
+   * Ranges that meet share an end: it belongs to a single value that stands there, else to the range inside the expected window,
+   * else to the upper one.
+   */
   private static Range cut(Range range, Step.MeterCheck check, int self) {
-    boolean lowGiven = meets(range.low(), check, self, true) && !ownsEnd(range, check, range.low().orElseThrow(), true);
-    boolean highGiven = meets(range.high(), check, self, false) && !ownsEnd(range, check, range.high().orElseThrow(), false);
+    boolean lowGiven = meets(range.low(), check, self, true) && !ownsEnd(range, check, self, true);
+    boolean highGiven = meets(range.high(), check, self, false) && !ownsEnd(range, check, self, false);
     return new Range(range.low(), range.lowIncluded() && !lowGiven, range.high(), range.highIncluded() && !highGiven);
   }
 
@@ -84,34 +157,40 @@ public record Readings(
     return end.isPresent() && neighbour(end.get(), check, self, isLow).isPresent();
   }
 
-  /** The other range that ends where this one starts (or starts where it ends), both including that end. */
+  /** The other range that ends where this one starts (or starts where it ends), both including that end; a single value first. */
   private static Optional<Range> neighbour(BigDecimal end, Step.MeterCheck check, int self, boolean isLow) {
+    Optional<Range> found = Optional.empty();
     List<Way> ways = check.ways();
     for (int way = 0; way < ways.size(); way++) {
-      if (way != self && ways.get(way).answer() instanceof Answer.Within other && !isPoint(other.range())) {
-        Optional<BigDecimal> facing = isLow ? other.range().high() : other.range().low();
-        boolean included = isLow ? other.range().highIncluded() : other.range().lowIncluded();
-        if (included && facing.filter(value -> value.compareTo(end) == 0).isPresent()) {
+      if (way != self && ways.get(way).answer() instanceof Answer.Within other && facesAt(end, other.range(), isLow)) {
+        if (isPoint(other.range())) {
           return Optional.of(other.range());
         }
+        found = found.or(() -> Optional.of(other.range()));
       }
     }
-    return Optional.empty();
+    return found;
   }
 
-  private static boolean ownsEnd(Range range, Step.MeterCheck check, BigDecimal end, boolean isLow) {
-    if (isPoint(range)) {
-      return true;
+  private static boolean facesAt(BigDecimal end, Range other, boolean isLow) {
+    Optional<BigDecimal> facing = isLow ? other.high() : other.low();
+    return (isLow ? other.highIncluded() : other.lowIncluded()) && facing.isPresent() && facing.get().compareTo(end) == 0;
+  }
+
+  private static boolean ownsEnd(Range range, Step.MeterCheck check, int self, boolean isLow) {
+    BigDecimal end = (isLow ? range.low() : range.high()).orElseThrow();
+    Range other = neighbour(end, check, self, isLow).orElseThrow();
+    if (isPoint(range) || isPoint(other)) {
+      return isPoint(range);
     }
-    Optional<Range> expected = check.expected();
-    boolean healthy = expected.filter(window -> window.contains(end)).isPresent();
-    boolean mine = healthy && inside(range, expected.orElseThrow());
-    boolean theirs = healthy && neighbour(end, check, -1, isLow).filter(other -> inside(other, expected.orElseThrow())).isPresent();
+    boolean mine = check.expected().filter(window -> window.contains(end) && inside(range, window)).isPresent();
+    boolean theirs = check.expected().filter(window -> window.contains(end) && inside(other, window)).isPresent();
     return mine == theirs ? isLow : mine;
   }
 
+  /** An open side is inside only a window that is open there. */
   private static boolean inside(Range range, Range window) {
-    return range.low().filter(window::contains).isPresent() && range.high().filter(window::contains).isPresent();
+    return range.low().map(window::contains).orElse(window.low().isEmpty()) && range.high().map(window::contains).orElse(window.high().isEmpty());
   }
 
   private static boolean isPoint(Range range) {
@@ -128,8 +207,9 @@ public record Readings(
     return end.remainder(digit).signum() == 0;
   }
 
+  /** Numbers far beyond any meter are brought back to a count that is still far beyond. */
   private static long count(BigDecimal value, BigDecimal digit, RoundingMode rounding) {
-    return value.divide(digit, 0, rounding).longValueExact();
+    return value.divide(digit, 0, rounding).min(FARTHEST).max(FARTHEST.negate()).longValueExact();
   }
 
   private static OptionalInt overload(List<Way> ways) {

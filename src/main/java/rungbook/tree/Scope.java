@@ -1,8 +1,10 @@
 package rungbook.tree;
 
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import rungbook.markdown.Document;
 
 /**
@@ -11,17 +13,19 @@ import rungbook.markdown.Document;
  * @param prefix what stands before the ids of its steps
  * @param indexBySlug the steps, by slug; filled while the steps are laid out
  * @param exitBySlug the exit steps' names, by slug
+ * @param chapters the headings that are no steps, by slug
  * @param taker the step that took the fragment in
  */
 record Scope(
-    Document document, String prefix, Map<String, Integer> indexBySlug, Map<String, String> exitBySlug, Optional<Draft> taker) {
+    Document document, String prefix, Map<String, Integer> indexBySlug, Map<String, String> exitBySlug, Set<String> chapters,
+    Optional<Draft> taker) {
 
   static Scope of(Document document) {
-    return new Scope(document, "", new HashMap<>(), new HashMap<>(), Optional.empty());
+    return new Scope(document, "", new HashMap<>(), new HashMap<>(), new HashSet<>(), Optional.empty());
   }
 
   static Scope takenIn(Document fragment, Draft taker) {
-    return new Scope(fragment, taker.id() + "--", new HashMap<>(), new HashMap<>(), Optional.of(taker));
+    return new Scope(fragment, taker.id() + "--", new HashMap<>(), new HashMap<>(), new HashSet<>(), Optional.of(taker));
   }
 
   /** Whether this scope, or one that it was taken into, already is this file. */

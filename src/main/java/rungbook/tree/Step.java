@@ -9,6 +9,9 @@ import rungbook.source.Span;
 /** A step of a tree. */
 public sealed interface Step {
 
+  /** More answers fit no screen, and only cost time. */
+  int MOST_ANSWERS = 100;
+
   Particulars particulars();
 
   /** Something read with a meter. */

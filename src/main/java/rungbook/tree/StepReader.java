@@ -115,11 +115,17 @@ final class StepReader {
     if (faults.isEmpty() && !healthy && refer.isEmpty()) {
       problems.add(Problem.at("finding-says-nothing", source, block.kindSpan()));
     }
+    if (healthy && (!faults.isEmpty() || refer.isPresent())) {
+      problems.add(Problem.at("finding-contradicts", source, block.entry("healthy").orElseThrow().keySpan()));
+    }
     return new Step.Finding(particulars(List.of()), faults, healthy, refer, isYes("evacuate"), deeds());
   }
 
   private boolean isYes(String key) {
-    return block.entry(key).filter(entry -> entry.value().equalsIgnoreCase("yes")).isPresent();
+    Optional<Entry> entry = block.entry(key);
+    entry.filter(line -> !line.value().isEmpty() && !line.value().equalsIgnoreCase("yes")).ifPresent(line -> problems.add(
+        Problem.at("not-yes", source, line.valueSpan()).with("key", key).with("written", line.value())));
+    return entry.isPresent();
   }
 
   private Step take() {
@@ -157,7 +163,12 @@ final class StepReader {
   }
 
   private List<Way> ways(java.util.function.Function<ParsedWay, Answer> read) {
-    return draft.section().ways().stream()
+    List<ParsedWay> written = draft.section().ways();
+    if (written.size() > Step.MOST_ANSWERS) {
+      problems.add(Problem.at("too-many-answers", source, written.get(Step.MOST_ANSWERS).span())
+          .with("found", written.size()).with("most", Step.MOST_ANSWERS));
+    }
+    return written.stream().limit(Step.MOST_ANSWERS)
         .map(way -> new Way(read.apply(way), way.answer(), way.answerSpan(), links.goal(draft.scope(), way), way.label(), way.span()))
         .toList();
   }

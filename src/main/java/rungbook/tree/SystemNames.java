@@ -1,6 +1,7 @@
 package rungbook.tree;
 
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import rungbook.source.Nearest;
@@ -47,12 +48,13 @@ final class SystemNames {
       return Optional.of(new Setting(space < 0 ? key : key.substring(0, space), key.substring(space + 1), span));
     }
     List<Control> selectors = system.get().controls().values().stream().filter(control -> control.role() == Role.SELECTOR).toList();
-    Optional<Control> control = selectors.stream().filter(one -> key.startsWith(Names.key(one.name()) + " ")).findFirst();
+    Optional<Control> control = selectors.stream().filter(one -> key.startsWith(Names.key(one.name()) + " "))
+        .max(Comparator.comparingInt(one -> one.name().length()));
     if (control.isEmpty()) {
       refuse("unknown-control", "control", new Named(written, span), selectors.stream().map(Control::name).toList());
       return Optional.empty();
     }
-    String position = key.substring(control.get().name().length() + 1);
+    String position = key.substring(Names.key(control.get().name()).length() + 1);
     if (!control.get().positions().contains(position)) {
       refuse("unknown-position", control.get().name(), new Named(position, span), control.get().positions());
       return Optional.empty();

@@ -45,6 +45,7 @@ public final class TreeReader {
       return new Read(tree(List.of(), Optional.empty()), problems);
     }
     Keys.inspect(document.front(), Keys.FRONT, "front matter", document.source(), problems);
+    document.front("exits").ifPresent(exits -> problems.add(Problem.at("exit-outside-fragment", document.source(), exits.keySpan())));
     var system = named("system", "unknown-system", shared.systems());
     List<Draft> drafts = Layout.of(document, shared, problems);
     if (drafts.isEmpty() && document.problems().isEmpty()) {

@@ -26,6 +26,11 @@ record Unit(String own, BigDecimal factor, BigDecimal offset) {
     return own.equals(unit);
   }
 
+  /** A difference of two readings: no offset. */
+  BigDecimal convertStep(BigDecimal difference) {
+    return difference.multiply(factor);
+  }
+
   BigDecimal convert(BigDecimal number) {
     return number.multiply(factor).add(offset);
   }

@@ -1,0 +1,55 @@
+package rungbook.library;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.Collectors;
+import rungbook.markdown.DocumentReader;
+import rungbook.markdown.ParsedWay;
+import rungbook.markdown.Section;
+import rungbook.source.Nearest;
+import rungbook.source.Problem;
+import rungbook.tree.Step;
+import rungbook.tree.Tree;
+
+/** Whether ways on into the middle of another tree lead to a step that is there. Reads the other tree only when one asks for it. */
+final class Crossings {
+
+  private final LibraryText text;
+  private final Map<String, Optional<Set<String>>> stepsByTree = new ConcurrentHashMap<>();
+
+  Crossings(LibraryText text) {
+    this.text = text;
+  }
+
+  List<Problem> inspect(Tree tree) {
+    var problems = new ArrayList<Problem>(0);
+    for (Step step : tree.steps()) {
+      for (ParsedWay way : step.particulars().section().ways()) {
+        int end = way.target().indexOf(".md#");
+        if (end > 0) {
+          inspect(step, way, way.target().substring(0, end), way.target().substring(end + ".md#".length())).ifPresent(problems::add);
+        }
+      }
+    }
+    return problems;
+  }
+
+  private Optional<Problem> inspect(Step step, ParsedWay way, String tree, String target) {
+    Optional<Set<String>> steps = stepsByTree.computeIfAbsent(tree, this::steps);
+    if (target.isEmpty() || steps.isEmpty() || steps.get().contains(target)) {
+      return Optional.empty();
+    }
+    return Optional.of(Problem.at("unknown-step-there", step.source(), way.targetSpan()).with("target", target)
+        .with("tree", tree + ".md").near(Nearest.to(target, steps.get()).map(name -> tree + ".md#" + name)));
+  }
+
+  /** Empty for a tree that is not there, which is reported where the link is read. */
+  private Optional<Set<String>> steps(String tree) {
+    return Optional.ofNullable(text.texts().get("trees/" + tree + ".md")).map(source -> DocumentReader.read(source).sections().stream()
+        .filter(Section::isStep).map(Section::slug).collect(Collectors.toSet()));
+  }
+}

@@ -1,0 +1,43 @@
+package rungbook.rules.readings;
+
+import rungbook.source.Problem;
+import rungbook.source.Problems;
+import rungbook.source.Span;
+import rungbook.source.Witness;
+import rungbook.tree.Readings;
+
+/** Every reading has a way on. A gap is reported at the answer below it, else at the one above. */
+public final class Gap extends ReadingsRule {
+
+  @Override
+  void inspect(Asked asked, Problems out) {
+    if (asked.isSettled()) {
+      for (Readings.Stretch gap : asked.readings().gaps()) {
+        out.add(problem(asked, gap));
+      }
+    }
+  }
+
+  private static Problem problem(Asked asked, Readings.Stretch gap) {
+    return asked.at("reading-gap", place(asked, gap)).with("readings", asked.readings().show(gap))
+        .shownBy(new Witness.Reading(asked.readings().show(telling(asked.readings(), gap))));
+  }
+
+  /** The middle, but beside the limit where the gap goes on to the end of the meter's range. */
+  private static long telling(Readings readings, Readings.Stretch gap) {
+    boolean toTop = gap.to() == readings.highCount();
+    boolean toBottom = gap.from() == readings.lowCount();
+    return toTop == toBottom ? gap.middle() : toTop ? gap.from() : gap.to();
+  }
+
+  private static Span place(Asked asked, Readings.Stretch gap) {
+    Span above = asked.check().particulars().titleSpan();
+    for (Readings.Taken span : asked.readings().fromLowToHigh()) {
+      if (span.to() == gap.from() - 1) {
+        return asked.way(span.way()).answerSpan();
+      }
+      above = span.from() == gap.to() + 1 ? asked.way(span.way()).answerSpan() : above;
+    }
+    return above;
+  }
+}

@@ -1,0 +1,44 @@
+package rungbook.rules.readings;
+
+import java.math.BigDecimal;
+import java.util.Optional;
+import rungbook.source.Problem;
+import rungbook.source.Problems;
+import rungbook.source.Span;
+import rungbook.tree.Answer;
+import rungbook.tree.Range;
+import rungbook.tree.Readings;
+
+/** Answers and expected windows stay within what the meter can show. */
+public final class NotShown extends ReadingsRule {
+
+  @Override
+  void inspect(Asked asked, Problems out) {
+    for (int way = 0; way < asked.check().ways().size(); way++) {
+      if (asked.way(way).answer() instanceof Answer.Within within) {
+        boolean takesOverload = asked.readings().overloadWay().orElse(-1) == way;
+        boolean shown = takesOverload || !asked.readings().stretch(within.range()).isEmpty();
+        report(asked, within.range(), shown, asked.way(way).answerSpan(), out);
+      }
+    }
+    asked.check().expected().ifPresent(window -> report(asked, window, !asked.readings().stretch(window).isEmpty(), asked.check().expectedSpan(), out));
+  }
+
+  private static void report(Asked asked, Range range, boolean shown, Span span, Problems out) {
+    if (!shown) {
+      out.add(problem("reading-not-shown", asked, span));
+    } else if (isBeyond(range.low(), asked) || isBeyond(range.high(), asked)) {
+      out.add(problem("range-beyond-meter", asked, span));
+    }
+  }
+
+  private static boolean isBeyond(Optional<BigDecimal> end, Asked asked) {
+    return end.isPresent() && (end.get().compareTo(asked.scale().low()) < 0 || end.get().compareTo(asked.scale().high()) > 0);
+  }
+
+  private static Problem problem(String code, Asked asked, Span span) {
+    return asked.at(code, span).with("written", asked.check().source().text(span)).with("quantity", asked.check().quantity().words())
+        .with("range", asked.readings().show(new Readings.Stretch(asked.readings().lowCount(), asked.readings().highCount())))
+        .with("digit", asked.digit());
+  }
+}

@@ -1,0 +1,24 @@
+package rungbook.rules.readings;
+
+import java.util.List;
+import rungbook.source.Problems;
+import rungbook.source.Witness;
+import rungbook.tree.Quantity;
+import rungbook.tree.Readings;
+
+/** An open circuit reads as an overload on ohms, so the overload has a way on. A gap up to the end of the range says as much already. */
+public final class OverloadLeft extends ReadingsRule {
+
+  @Override
+  void inspect(Asked asked, Problems out) {
+    Readings readings = asked.readings();
+    if (asked.check().quantity() == Quantity.OHMS && asked.isSettled() && readings.wayOfOverload().isEmpty() && !hasGapAtTop(readings)) {
+      out.add(asked.at("overload-left", asked.check().quantitySpan()).with("step", asked.check().title()).shownBy(new Witness.Reading("OL")));
+    }
+  }
+
+  private static boolean hasGapAtTop(Readings readings) {
+    List<Readings.Stretch> gaps = readings.gaps();
+    return !gaps.isEmpty() && gaps.get(gaps.size() - 1).to() == readings.highCount();
+  }
+}

@@ -1,0 +1,29 @@
+package rungbook.rules.readings;
+
+import java.util.stream.Collectors;
+import rungbook.rules.Rule;
+import rungbook.rules.Subject;
+import rungbook.source.Problem;
+import rungbook.source.Problems;
+import rungbook.tree.Meter;
+import rungbook.tree.Quantity;
+import rungbook.tree.Step;
+
+/** A meter without a scale for a quantity cannot measure it. */
+public final class QuantityLacking implements Rule {
+
+  @Override
+  public void inspect(Subject subject, Problems out) {
+    Meter meter = subject.tree().meter();
+    for (Step step : subject.tree().steps()) {
+      if (step instanceof Step.MeterCheck check && meter.scale(check.quantity()).isEmpty()) {
+        out.add(Problem.at("quantity-lacking", step.source(), check.quantitySpan()).with("quantity", check.quantity().words())
+            .with("meter", meter.id()).with("known", known(meter)));
+      }
+    }
+  }
+
+  private static String known(Meter meter) {
+    return meter.scales().keySet().stream().sorted().map(Quantity::words).collect(Collectors.joining(", "));
+  }
+}

@@ -1,0 +1,71 @@
+package rungbook.rules.readings;
+
+import java.util.List;
+import java.util.Optional;
+import rungbook.rules.Rule;
+import rungbook.rules.Subject;
+import rungbook.source.Problem;
+import rungbook.source.Problems;
+import rungbook.source.Span;
+import rungbook.tree.Answer;
+import rungbook.tree.Meter;
+import rungbook.tree.Readings;
+import rungbook.tree.Step;
+import rungbook.tree.Way;
+
+/** A rule about the answers of one check that is read with a meter. */
+abstract class ReadingsRule implements Rule {
+
+  @Override
+  public final void inspect(Subject subject, Problems out) {
+    List<Step> steps = subject.tree().steps();
+    for (int i = 0; i < steps.size(); i++) {
+      Optional<Readings> readings = subject.readings().get(i);
+      if (readings.isPresent()) {
+        Step.MeterCheck check = (Step.MeterCheck) steps.get(i);
+        inspect(new Asked(check, readings.get(), subject.tree().meter().scale(check.quantity()).orElseThrow()), out);
+      }
+    }
+  }
+
+  abstract void inspect(Asked asked, Problems out);
+
+  /** A check, what its answers take, and the meter's scale it is read on. */
+  record Asked(Step.MeterCheck check, Readings readings, Meter.Scale scale) {
+
+    /** Whether every answer could be read and there is a choice; if not, that is reported on its own. */
+    boolean isSettled() {
+      for (Way way : check.ways()) {
+        if (way.answer() instanceof Answer.Unreadable) {
+          return false;
+        }
+      }
+      return check.ways().size() > 1;
+    }
+
+    Problem at(String code, Span span) {
+      return Problem.at(code, check.source(), span);
+    }
+
+    Problem atWay(String code, int way) {
+      return at(code, way(way).answerSpan()).with("answer", written(way));
+    }
+
+    Way way(int way) {
+      return check.ways().get(way);
+    }
+
+    String written(int way) {
+      return way(way).written();
+    }
+
+    /** What the meter shows from end to end: {@code 0.0 to 600.0 V}. */
+    String shownRange() {
+      return readings.show(new Readings.Stretch(readings.lowCount(), readings.highCount()));
+    }
+
+    String digit() {
+      return readings.show(1);
+    }
+  }
+}

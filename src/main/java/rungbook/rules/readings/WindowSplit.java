@@ -1,0 +1,46 @@
+package rungbook.rules.readings;
+
+import java.util.OptionalInt;
+import java.util.OptionalLong;
+import rungbook.source.Problems;
+import rungbook.source.Witness;
+import rungbook.tree.Readings;
+
+/** All readings of a healthy system go on the same way. Where a part of the window has no way at all, the gap is reported instead. */
+public final class WindowSplit extends ReadingsRule {
+
+  @Override
+  void inspect(Asked asked, Problems out) {
+    if (asked.check().expected().isEmpty() || !asked.isSettled()) {
+      return;
+    }
+    Readings readings = asked.readings();
+    Readings.Stretch window = readings.stretch(asked.check().expected().get());
+    OptionalLong other = window.isEmpty() ? OptionalLong.empty() : firstElsewhere(readings, window);
+    if (other.isPresent()) {
+      out.add(asked.at("window-split", asked.check().expectedSpan())
+          .with("expect", asked.check().source().text(asked.check().expectedSpan()))
+          .with("first", asked.written(readings.wayOf(window.from()).orElseThrow()))
+          .with("second", asked.written(readings.wayOf(other.getAsLong()).orElseThrow()))
+          .shownBy(new Witness.Reading(readings.show(other.getAsLong()))));
+    }
+  }
+
+  /** The lowest count of the window that leads another way than its low end; none where some count leads nowhere. */
+  private static OptionalLong firstElsewhere(Readings readings, Readings.Stretch window) {
+    OptionalInt first = readings.wayOf(window.from());
+    long found = Long.MAX_VALUE;
+    for (Readings.Taken span : readings.spans()) {
+      for (long count : new long[] {span.from(), span.to() + 1}) {
+        if (count > window.from() && count <= window.to()) {
+          OptionalInt way = readings.wayOf(count);
+          if (way.isEmpty()) {
+            return OptionalLong.empty();
+          }
+          found = way.equals(first) ? found : Math.min(found, count);
+        }
+      }
+    }
+    return first.isEmpty() || found == Long.MAX_VALUE ? OptionalLong.empty() : OptionalLong.of(found);
+  }
+}

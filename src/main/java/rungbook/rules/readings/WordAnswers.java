@@ -1,0 +1,73 @@
+package rungbook.rules.readings;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import rungbook.rules.Rule;
+import rungbook.rules.Subject;
+import rungbook.source.Problem;
+import rungbook.source.Problems;
+import rungbook.source.Span;
+import rungbook.source.Witness;
+import rungbook.tree.Answer;
+import rungbook.tree.Step;
+import rungbook.tree.Way;
+
+/** Every case that can be seen has an answer, and every answer takes a case of its own. */
+public final class WordAnswers implements Rule {
+
+  @Override
+  public void inspect(Subject subject, Problems out) {
+    for (Step step : subject.tree().steps()) {
+      if (step.ways().size() < 2) {
+        continue; // a task's only way needs no other, and a check with only one is reported as such
+      }
+      if (step instanceof Step.SenseCheck check && !check.things().isEmpty()) {
+        inspect(step, check.things().size(), check.things().get(0).span(), out);
+      } else if (step instanceof Step.Task) {
+        inspect(step, 1, step.particulars().titleSpan(), out);
+      }
+    }
+  }
+
+  private static void inspect(Step step, int things, Span place, Problems out) {
+    List<Way> ways = step.ways();
+    var rows = new ArrayList<Answer.Words>(ways.size());
+    var at = new ArrayList<Way>(ways.size());
+    Optional<Way> rest = Optional.empty();
+    for (Way way : ways) {
+      if (way.answer() instanceof Answer.Words words) {
+        rows.add(words);
+        at.add(way);
+      } else if (way.answer() instanceof Answer.AnythingElse) {
+        rest.ifPresent(first -> report(step, way, out));
+        rest = rest.or(() -> Optional.of(way));
+      } else {
+        return;
+      }
+    }
+    inspect(step, WordMatrix.of(rows, things), at, rest, place, out);
+  }
+
+  private static void inspect(Step step, Patterns patterns, List<Way> at, Optional<Way> rest, Span place, Problems out) {
+    for (int row = 0; row < at.size(); row++) {
+      if (patterns.isUseless(row)) {
+        report(step, at.get(row), out);
+      }
+    }
+    Optional<List<String>> missing = patterns.missing();
+    if (patterns.gaveUp()) {
+      out.add(Problem.at("answers-undecided", step.source(), place).with("step", step.title()));
+    } else if (missing.isPresent() && rest.isEmpty()) {
+      out.add(Problem.at("answer-missing", step.source(), place).with("step", step.title())
+          .with("answer", missing.get().stream().collect(Collectors.joining(", "))).shownBy(new Witness.Answers(missing.get())));
+    } else if (missing.isEmpty() && rest.isPresent() && WordMatrix.isClosed(at)) {
+      report(step, rest.get(), out);
+    }
+  }
+
+  private static void report(Step step, Way way, Problems out) {
+    out.add(Problem.at("answer-unreachable", step.source(), way.answerSpan()).with("answer", way.written()));
+  }
+}

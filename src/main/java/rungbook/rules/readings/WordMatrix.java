@@ -1,0 +1,62 @@
+package rungbook.rules.readings;
+
+import java.util.ArrayList;
+import java.util.List;
+import rungbook.tree.Answer;
+import rungbook.tree.Way;
+
+/** Answers in words as {@link Patterns}: a column knows the words used in it, and {@code yes} and {@code no} know each other. */
+final class WordMatrix {
+
+  private static final String YES = "yes";
+  private static final String NO = "no";
+
+  private WordMatrix() {}
+
+  /** @param things how many columns there are */
+  static Patterns of(List<Answer.Words> answers, int things) {
+    var words = new ArrayList<List<String>>(things);
+    for (int column = 0; column < things; column++) {
+      words.add(wordsOf(answers, column));
+    }
+    var rows = new ArrayList<int[]>(answers.size());
+    for (Answer.Words answer : answers) {
+      int[] row = new int[things];
+      for (int column = 0; column < things; column++) {
+        row[column] = words.get(column).indexOf(answer.words().get(column));
+      }
+      rows.add(row);
+    }
+    return new Patterns(words, rows);
+  }
+
+  /** Whether nothing but {@code yes} and {@code no} can be found, so that {@code anything else} has nothing left to take. */
+  static boolean isClosed(List<Way> ways) {
+    for (Way way : ways) {
+      for (String word : ((Answer.Words) way.answer()).words()) {
+        if (!word.equals(YES) && !word.equals(NO) && !word.equals(Answer.Words.ANY)) {
+          return false;
+        }
+      }
+    }
+    return true;
+  }
+
+  private static List<String> wordsOf(List<Answer.Words> answers, int column) {
+    var words = new ArrayList<String>();
+    for (Answer.Words answer : answers) {
+      add(answer.words().get(column), words);
+    }
+    if (words.contains(YES) || words.contains(NO)) {
+      add(YES, words);
+      add(NO, words);
+    }
+    return words;
+  }
+
+  private static void add(String word, List<String> words) {
+    if (!word.equals(Answer.Words.ANY) && !words.contains(word)) {
+      words.add(word);
+    }
+  }
+}

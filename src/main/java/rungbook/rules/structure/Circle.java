@@ -1,0 +1,134 @@
+package rungbook.rules.structure;
+
+import java.util.ArrayList;
+import java.util.List;
+import rungbook.rules.Graph;
+import rungbook.rules.Rule;
+import rungbook.rules.Subject;
+import rungbook.source.Problem;
+import rungbook.source.Problems;
+import rungbook.source.Source;
+import rungbook.source.Witness;
+import rungbook.tree.Step;
+import rungbook.tree.Way;
+
+/** Going round in a circle never comes to a finding. Circles that share a step with one already reported wait until that is mended. */
+public final class Circle implements Rule {
+
+  @Override
+  public void inspect(Subject subject, Problems out) {
+    if (subject.graph().size() > 0) {
+      new Walk(subject, out).walk();
+    }
+  }
+
+  /** Depth first from the first step, on a stack of its own so that long trees need no deep recursion. */
+  private static final class Walk {
+
+    private static final int NEW = 0;
+    private static final int ON_STACK = 1;
+    private static final int DONE = 2;
+
+    private final Subject subject;
+    private final Graph graph;
+    private final Problems out;
+    private final int[] stack;
+    /** By step: the way walked next, so the one walked last is one less. */
+    private final int[] nextWay;
+    private final int[] state;
+    private final boolean[] reported;
+    private int depth;
+
+    Walk(Subject subject, Problems out) {
+      this.subject = subject;
+      this.graph = subject.graph();
+      this.out = out;
+      stack = new int[graph.size()];
+      nextWay = new int[graph.size()];
+      state = new int[graph.size()];
+      reported = new boolean[graph.size()];
+    }
+
+    void walk() {
+      push(0);
+      while (depth > 0) {
+        int step = stack[depth - 1];
+        int[] targets = graph.targets(step);
+        if (nextWay[step] == targets.length) {
+          state[step] = DONE;
+          depth--;
+        } else {
+          follow(step, targets[nextWay[step]++]);
+        }
+      }
+    }
+
+    private void follow(int step, int target) {
+      if (target < 0 || state[target] == DONE) {
+        return;
+      }
+      if (state[target] == NEW) {
+        push(target);
+      } else if (!reported[step] && !reported[target]) {
+        report(target);
+      }
+    }
+
+    private void push(int step) {
+      state[step] = ON_STACK;
+      stack[depth++] = step;
+    }
+
+    private void report(int first) {
+      var stops = new ArrayList<Witness.Stop>();
+      int from = depth - 1;
+      while (stack[from] != first) {
+        from--;
+      }
+      for (int i = from; i < depth; i++) {
+        reported[stack[i]] = true;
+        stops.add(stop(stack[i]));
+      }
+      Step again = step(first);
+      stops.add(new Witness.Stop(again.title(), again.source(), again.particulars().titleSpan(), ""));
+      Witness.Stop closing = closing(stops.subList(0, stops.size() - 1));
+      out.add(Problem.at("circle", closing.source(), closing.span()).with("step", again.title())
+          .with("circle", circle(stops)).shownBy(new Witness.Path(stops)));
+    }
+
+    private Witness.Stop stop(int index) {
+      Step step = step(index);
+      Way way = step.ways().get(nextWay[index] - 1);
+      return new Witness.Stop(step.title(), step.source(), way.span(), way.written());
+    }
+
+    /** The last way of the circle that stands in the tree's own text, else the last: a fragment alone need not be wrong. */
+    private Witness.Stop closing(List<Witness.Stop> ring) {
+      Source own = subject.tree().source();
+      for (int i = ring.size() - 1; i >= 0; i--) {
+        if (ring.get(i).source() == own) {
+          return ring.get(i);
+        }
+      }
+      return ring.get(ring.size() - 1);
+    }
+
+    /** At most four steps by name: the witness has them all. */
+    private static String circle(List<Witness.Stop> stops) {
+      var words = new StringBuilder();
+      for (int i = 0; i < stops.size(); i++) {
+        boolean named = stops.size() <= 5 || i < 2 || i >= stops.size() - 2;
+        if (named) {
+          words.append(i == 0 ? "" : " → ").append('`').append(stops.get(i).step()).append('`');
+        } else if (i == 2) {
+          words.append(" → …");
+        }
+      }
+      return words.toString();
+    }
+
+    private Step step(int index) {
+      return subject.tree().steps().get(index);
+    }
+  }
+}

@@ -1,0 +1,59 @@
+package rungbook.rules.structure;
+
+import rungbook.rules.Graph;
+import rungbook.rules.Rule;
+import rungbook.rules.Subject;
+import rungbook.source.Problem;
+import rungbook.source.Problems;
+import rungbook.tree.Step;
+import rungbook.tree.Tree;
+
+/**
+ * Steps that no path comes to. Only where an unreached part begins is reported: the steps behind it are reached as soon as it is.
+ * While a way leads nowhere nothing is said, for it may be meant to lead here.
+ */
+public final class Unreached implements Rule {
+
+  @Override
+  public void inspect(Subject subject, Problems out) {
+    Graph graph = subject.graph();
+    if (graph.isWhole() && hasAllItsSteps(subject.tree())) {
+      boolean[] explained = new boolean[graph.size()];
+      reportStarts(subject, explained, out);
+      reportIslands(subject, explained, out);
+    }
+  }
+
+  /** Headings that were dropped, for their name or a misspelt word after their fence, would have led on. */
+  private static boolean hasAllItsSteps(Tree tree) {
+    return tree.document().problems().stream().noneMatch(problem -> problem.code().equals("unknown-block"))
+        && tree.document().sections().stream().filter(section -> section.isStep()).count()
+            == tree.steps().stream().filter(step -> step.particulars().document() == tree.document()).count();
+  }
+
+  /** A step to which nothing leads, besides the first, looks like a second first step. */
+  private static void reportStarts(Subject subject, boolean[] explained, Problems out) {
+    Graph graph = subject.graph();
+    for (int step = 1; step < graph.size(); step++) {
+      if (graph.arrivals(step) == 0) {
+        report("nothing-leads-here", subject.tree().steps().get(step), out);
+        graph.mark(step, explained);
+      }
+    }
+  }
+
+  /** What is left is only reached from itself: rings of steps and what hangs on them. */
+  private static void reportIslands(Subject subject, boolean[] explained, Problems out) {
+    Graph graph = subject.graph();
+    for (int step = 0; step < graph.size(); step++) {
+      if (!graph.isReached(step) && !explained[step]) {
+        report("step-unreached", subject.tree().steps().get(step), out);
+        graph.mark(step, explained);
+      }
+    }
+  }
+
+  private static void report(String code, Step step, Problems out) {
+    out.add(Problem.at(code, step.source(), step.particulars().titleSpan()).with("step", step.title()).with("slug", step.particulars().section().slug()));
+  }
+}
