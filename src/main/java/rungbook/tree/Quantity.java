@@ -3,7 +3,9 @@ package rungbook.tree;
 import java.math.BigDecimal;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import rungbook.system.Names;
 
 /** What a meter measures, and the unit its readings are kept in. */
@@ -17,6 +19,9 @@ public enum Quantity {
   MICROFARADS("microfarads", "µF", 2),
   TEMPERATURE("temperature", "°F", 0),
   PRESSURE("pressure", "in. w.c.", 0);
+
+  private static final Map<String, Quantity> BY_KEY =
+      Arrays.stream(values()).collect(Collectors.toUnmodifiableMap(quantity -> Names.key(quantity.words), quantity -> quantity));
 
   private final String words;
   private final String unit;
@@ -52,8 +57,7 @@ public enum Quantity {
   }
 
   public static Optional<Quantity> named(String written) {
-    String key = Names.key(written);
-    return Arrays.stream(values()).filter(quantity -> Names.key(quantity.words).equals(key)).findFirst();
+    return Optional.ofNullable(BY_KEY.get(Names.key(written)));
   }
 
   public static List<String> allWords() {

@@ -1,8 +1,12 @@
 package rungbook.tree;
 
 import java.math.BigDecimal;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import rungbook.source.Source;
 import rungbook.source.Span;
 
@@ -60,8 +64,17 @@ public sealed interface Step {
   enum Sense {
     LOOK, LISTEN, SMELL, FEEL, ASK;
 
+    private static final Map<String, Sense> BY_WORD =
+        Arrays.stream(values()).collect(Collectors.toUnmodifiableMap(Sense::word, sense -> sense));
+
+    private final String word = name().toLowerCase(Locale.ROOT);
+
     public String word() {
-      return name().toLowerCase(java.util.Locale.ROOT);
+      return word;
+    }
+
+    public static Optional<Sense> named(String written) {
+      return Optional.ofNullable(BY_WORD.get(written.toLowerCase(Locale.ROOT)));
     }
   }
 

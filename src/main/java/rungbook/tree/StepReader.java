@@ -2,7 +2,6 @@ package rungbook.tree;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import rungbook.markdown.Block;
@@ -205,6 +204,6 @@ final class StepReader {
   }
 
   private static Optional<Sense> sense(Entry entry) {
-    return Arrays.stream(Sense.values()).filter(sense -> entry.is(sense.word())).findFirst();
+    return Sense.named(entry.key());
   }
 }

@@ -2,19 +2,26 @@ package rungbook.tree;
 
 import java.util.Arrays;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** What a task or a repair does. */
 public enum Verb {
   SET, OPEN, CLOSE, BYPASS, ISOLATE, PROVE_DEAD, DISCHARGE, DISCONNECT, RECONNECT, REPLACE, RESTORE, TAG_OUT, KNOWN_SOURCE;
 
+  private static final Map<String, Verb> BY_WORDS =
+      Arrays.stream(values()).collect(Collectors.toUnmodifiableMap(Verb::words, verb -> verb));
+
+  private final String words = name().toLowerCase(Locale.ROOT).replace('_', ' ');
+
   /** As trees write it: {@code prove dead}. */
   public String words() {
-    return name().toLowerCase(Locale.ROOT).replace('_', ' ');
+    return words;
   }
 
   public static Optional<Verb> named(String written) {
-    return Arrays.stream(values()).filter(verb -> verb.words().equalsIgnoreCase(written)).findFirst();
+    return Optional.ofNullable(BY_WORDS.get(written.toLowerCase(Locale.ROOT)));
   }
 
   /** Whether it changes what a meter would read, so that earlier readings no longer hold. */

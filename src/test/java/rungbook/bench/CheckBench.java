@@ -1,0 +1,57 @@
+package rungbook.bench;
+
+import java.util.List;
+import java.util.TreeMap;
+import java.util.concurrent.TimeUnit;
+import org.openjdk.jmh.annotations.Benchmark;
+import org.openjdk.jmh.annotations.BenchmarkMode;
+import org.openjdk.jmh.annotations.Fork;
+import org.openjdk.jmh.annotations.Measurement;
+import org.openjdk.jmh.annotations.Mode;
+import org.openjdk.jmh.annotations.OutputTimeUnit;
+import org.openjdk.jmh.annotations.Param;
+import org.openjdk.jmh.annotations.Scope;
+import org.openjdk.jmh.annotations.Setup;
+import org.openjdk.jmh.annotations.State;
+import org.openjdk.jmh.annotations.Warmup;
+import rungbook.library.CompiledTree;
+import rungbook.library.Compiler;
+import rungbook.library.LibraryText;
+import rungbook.markdown.Flexmark;
+import rungbook.source.Source;
+import rungbook.tree.Shared;
+
+/** A full check of one tree beside the bare Markdown parse of the same text. */
+@State(Scope.Benchmark)
+@BenchmarkMode(Mode.AverageTime)
+@OutputTimeUnit(TimeUnit.MICROSECONDS)
+@Warmup(iterations = 6, time = 1)
+@Measurement(iterations = 8, time = 1)
+@Fork(1)
+public class CheckBench {
+
+  @Param({"10", "100", "1000", "10000"})
+  public int steps;
+
+  private final LibraryText none = new LibraryText(new TreeMap<>(), new TreeMap<>(), List.of());
+  private String text;
+
+  @Setup
+  public void setUp() {
+    text = Samples.tree(steps);
+    CompiledTree tree = check();
+    if (!tree.problems().isEmpty()) {
+      throw new IllegalStateException("the sample has problems: " + tree.problems().get(0));
+    }
+  }
+
+  @Benchmark
+  public int parseOnly() {
+    return Flexmark.parseOnly(text);
+  }
+
+  @Benchmark
+  public CompiledTree check() {
+    return Compiler.compile("sample", new Source("trees/sample.md", text), Shared.none(), none);
+  }
+}
