@@ -79,26 +79,30 @@ final class Layout {
     return Names.key(draft.block().entry("answer").map(Entry::value).orElse(draft.section().title()));
   }
 
-  /** A fragment's exit steps and the exits it declares are the same. */
+  /** A fragment's exit steps and the exits it declares are the same. A slip in one is reported there, and not as missing too. */
   private void inspectExits(Scope scope) {
     Document fragment = scope.document();
     Set<String> declared = exits(fragment);
-    fragment.front("exits").stream().flatMap(entry -> entry.items().stream())
-        .filter(item -> !scope.exitBySlug().containsValue(Names.key(item.text())))
-        .forEach(item -> problems.add(Problem.at("exit-missing", fragment.source(), item.span()).with("exit", item.text())));
+    Set<String> missing = new HashSet<>(declared);
+    missing.removeAll(scope.exitBySlug().values());
     for (Section section : fragment.sections()) {
       String exit = scope.exitBySlug().get(section.slug());
       if (exit != null && !declared.contains(exit)) {
+        Optional<String> near = Nearest.to(exit, declared);
+        near.ifPresent(missing::remove);
         problems.add(Problem.at("exit-undeclared", fragment.source(), section.titleSpan()).with("exit", exit)
-            .with("exits", String.join(", ", declared)).near(Nearest.to(exit, declared)));
+            .with("exits", String.join(", ", declared)).near(near));
       }
     }
+    fragment.front("exits").ifPresent(entry -> entry.items().stream().filter(item -> missing.contains(Names.key(item.text())))
+        .forEach(item -> problems.add(Problem.at("exit-missing", fragment.source(), item.span()).with("exit", item.text()))));
   }
 
   /** The exits that a fragment declares, as lookup keys. */
   static Set<String> exits(Document fragment) {
     var exits = new LinkedHashSet<String>();
-    fragment.front("exits").ifPresent(entry -> entry.items().forEach(item -> exits.add(Names.key(item.text()))));
+    fragment.front("exits").ifPresent(entry -> entry.items().stream().filter(item -> !item.text().isEmpty())
+        .forEach(item -> exits.add(Names.key(item.text()))));
     return exits;
   }
 

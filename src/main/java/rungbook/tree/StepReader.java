@@ -56,7 +56,7 @@ final class StepReader {
 
   private Step check() {
     List<Entry> reads = block.entries().stream().filter(entry -> entry.is("measure") || sense(entry).isPresent()).toList();
-    if (reads.size() != 1) {
+    if (reads.size() > 1 || reads.isEmpty() && !isBroken()) {
       Span span = reads.isEmpty() ? block.kindSpan() : reads.get(1).keySpan();
       problems.add(Problem.at(reads.isEmpty() ? "check-reads-nothing" : "check-reads-twice", source, span));
     }
@@ -64,6 +64,12 @@ final class StepReader {
       return new Step.SenseCheck(particulars(wordWays(1)), Sense.LOOK, List.of(), presumed());
     }
     return reads.get(0).is("measure") ? meterCheck(reads.get(0)) : senseCheck(reads.get(0));
+  }
+
+  /** Whether a line of the block could not be read, which is reported there; what seems to be missing may be in it. */
+  private boolean isBroken() {
+    return draft.scope().document().problems().stream().anyMatch(problem ->
+        problem.span().start() >= block.span().start() && problem.span().end() <= block.span().end());
   }
 
   private Step senseCheck(Entry read) {
@@ -80,7 +86,7 @@ final class StepReader {
     }
     Quantity quantity = named.get();
     Optional<Entry> expect = block.entry("expect");
-    if (expect.isEmpty()) {
+    if (expect.isEmpty() && !isBroken()) {
       problems.add(Problem.at("expect-missing", source, measure.keySpan()));
     }
     return new Step.MeterCheck(particulars(readingWays(quantity)), quantity, measure.valueSpan(), leads(quantity, measure),
@@ -90,7 +96,7 @@ final class StepReader {
 
   private List<Named> leads(Quantity quantity, Entry measure) {
     List<Named> leads = block.entry("leads").map(this::items).orElse(List.of());
-    if (quantity.leads() != 0 && leads.size() != quantity.leads()) {
+    if (quantity.leads() != 0 && leads.size() != quantity.leads() && !isBroken()) {
       Span span = block.entry("leads").map(Entry::valueSpan).orElse(measure.keySpan());
       problems.add(Problem.at("leads-count", source, span).with("quantity", quantity.words()).with("needed", quantity.leads()).with("found", leads.size()));
     }
@@ -111,7 +117,7 @@ final class StepReader {
     faults.forEach(names::fault);
     boolean healthy = isYes("healthy");
     Optional<Named> refer = block.entry("refer").map(entry -> new Named(entry.value(), entry.valueSpan()));
-    if (faults.isEmpty() && !healthy && refer.isEmpty()) {
+    if (faults.isEmpty() && !healthy && refer.isEmpty() && !isBroken()) {
       problems.add(Problem.at("finding-says-nothing", source, block.kindSpan()));
     }
     if (healthy && (!faults.isEmpty() || refer.isPresent())) {
@@ -128,7 +134,7 @@ final class StepReader {
   }
 
   private Step take() {
-    if (block.entry("fragment").isEmpty()) {
+    if (block.entry("fragment").isEmpty() && !isBroken()) {
       problems.add(Problem.at("key-missing", source, block.kindSpan()).with("key", "fragment").with("where", "a take"));
     }
     links.inspectExits(draft);

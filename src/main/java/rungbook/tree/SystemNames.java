@@ -51,7 +51,8 @@ final class SystemNames {
     Optional<Control> control = selectors.stream().filter(one -> key.startsWith(Names.key(one.name()) + " "))
         .max(Comparator.comparingInt(one -> one.name().length()));
     if (control.isEmpty()) {
-      refuse("unknown-control", "control", new Named(written, span), selectors.stream().map(Control::name).toList());
+      refuse("unknown-control", "control", new Named(written, span), selectors.stream()
+          .flatMap(one -> one.positions().stream().map(position -> one.name() + " " + position)).toList());
       return Optional.empty();
     }
     String position = key.substring(Names.key(control.get().name()).length() + 1);

@@ -9,6 +9,7 @@ import rungbook.source.Problems;
 import rungbook.source.Witness;
 import rungbook.tree.Answer;
 import rungbook.tree.Range;
+import rungbook.tree.Readings;
 
 /**
  * Between two limits there is room for a reading that is sure to belong there. With the meter's largest error as the guard band
@@ -21,7 +22,7 @@ public final class LimitsTooClose extends ReadingsRule {
     TreeMap<BigDecimal, Integer> limits = limits(asked);
     BigDecimal lower = null;
     for (Map.Entry<BigDecimal, Integer> limit : limits.entrySet()) {
-      if (lower != null) {
+      if (lower != null && !overlaps(asked, lower, limit.getKey())) {
         compare(asked, lower, limit.getKey(), between(asked, lower, limit.getKey()).orElse(limit.getValue()), out);
       }
       lower = limit.getKey();
@@ -32,6 +33,16 @@ public final class LimitsTooClose extends ReadingsRule {
         compare(asked, single.get(), single.get(), way, out);
       }
     }
+  }
+
+  /** Two answers that both take the band between their ends have limits that part nothing there. */
+  private static boolean overlaps(Asked asked, BigDecimal low, BigDecimal high) {
+    long count = low.add(high).divide(asked.scale().digit().multiply(BigDecimal.valueOf(2)), 0, RoundingMode.HALF_UP).longValue();
+    int holding = 0;
+    for (Readings.Taken span : asked.readings().spans()) {
+      holding += span.holds(count) ? 1 : 0;
+    }
+    return holding > 1;
   }
 
   /** The ends inside the meter's range, each with an answer that has it; an end of the range itself parts nothing. */

@@ -16,7 +16,7 @@ final class Patterns {
   static final int ANY = -1;
 
   /** Rows looked at before giving up: the algorithm may double its work with every column. */
-  private static final int MOST_WORK = 200_000;
+  private static final int MOST_WORK = 20_000;
 
   private final List<List<String>> words;
   private final List<int[]> rows;

@@ -40,7 +40,7 @@ abstract class ReadingsRule implements Rule {
           return false;
         }
       }
-      return check.ways().size() > 1;
+      return check.ways().size() > 1 && check.particulars().section().unread().isEmpty();
     }
 
     Problem at(String code, Span span) {

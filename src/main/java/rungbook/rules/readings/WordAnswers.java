@@ -59,7 +59,7 @@ public final class WordAnswers implements Rule {
     Optional<List<String>> missing = patterns.missing();
     if (patterns.gaveUp()) {
       out.add(Problem.at("answers-undecided", step.source(), place).with("step", step.title()));
-    } else if (missing.isPresent() && rest.isEmpty()) {
+    } else if (missing.isPresent() && rest.isEmpty() && step.particulars().section().unread().isEmpty()) {
       out.add(Problem.at("answer-missing", step.source(), place).with("step", step.title())
           .with("answer", missing.get().stream().collect(Collectors.joining(", "))).shownBy(new Witness.Answers(missing.get())));
     } else if (missing.isEmpty() && rest.isPresent() && WordMatrix.isClosed(at)) {

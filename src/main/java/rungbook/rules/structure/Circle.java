@@ -92,7 +92,7 @@ public final class Circle implements Rule {
       Step again = step(first);
       stops.add(new Witness.Stop(again.title(), again.source(), again.particulars().titleSpan(), ""));
       Witness.Stop closing = closing(stops.subList(0, stops.size() - 1));
-      out.add(Problem.at("circle", closing.source(), closing.span()).with("step", again.title())
+      out.add(Problem.at("path-circle", closing.source(), closing.span()).with("step", again.title())
           .with("circle", circle(stops)).shownBy(new Witness.Path(stops)));
     }
 

@@ -12,7 +12,7 @@ public final class OneAnswer implements Rule {
   @Override
   public void inspect(Subject subject, Problems out) {
     for (Step step : subject.tree().steps()) {
-      if (step instanceof Step.Check && step.ways().size() == 1) {
+      if (step instanceof Step.Check && step.ways().size() == 1 && step.particulars().section().unread().isEmpty()) {
         out.add(Problem.at("one-answer", step.source(), step.ways().get(0).answerSpan())
             .with("step", step.title()).with("answer", step.ways().get(0).written()));
       }
