@@ -13,44 +13,46 @@ import rungbook.tree.Readings;
 
 /**
  * Between two limits there is room for a reading that is sure to belong there. With the meter's largest error as the guard band
- * at each limit (JCGM 106, 8.3), the band left between them must not be empty.
+ * at each limit (JCGM 106, 8.3), the band left between them must not be empty. A single value leaves no band at all.
  */
 public final class LimitsTooClose extends ReadingsRule {
 
   @Override
   void inspect(Asked asked, Problems out) {
-    TreeMap<BigDecimal, Integer> limits = limits(asked);
+    boolean[] unreachable = UnreachableReading.find(asked);
+    TreeMap<BigDecimal, Integer> limits = limits(asked, unreachable);
     BigDecimal lower = null;
     for (Map.Entry<BigDecimal, Integer> limit : limits.entrySet()) {
-      if (lower != null && !overlaps(asked, lower, limit.getKey())) {
-        compare(asked, lower, limit.getKey(), between(asked, lower, limit.getKey()).orElse(limit.getValue()), out);
+      if (lower != null && partsSomething(asked, lower, limit.getKey())) {
+        compare("limits-too-close", asked, lower, limit.getKey(), between(asked, lower, limit.getKey()).orElse(limit.getValue()), out);
       }
       lower = limit.getKey();
     }
-    for (int way = 0; way < asked.check().ways().size(); way++) {
+    for (int way = 0; way < unreachable.length; way++) {
       Optional<BigDecimal> single = range(asked, way).filter(LimitsTooClose::isSingle).flatMap(Range::low);
-      if (single.isPresent() && limits.containsKey(single.get())) {
-        compare(asked, single.get(), single.get(), way, out);
+      if (!unreachable[way] && single.isPresent() && limits.containsKey(single.get())) {
+        compare("value-too-exact", asked, single.get(), single.get(), way, out);
       }
     }
   }
 
-  /** Two answers that both take the band between their ends have limits that part nothing there. */
-  private static boolean overlaps(Asked asked, BigDecimal low, BigDecimal high) {
+  /** Ends within one digit are the same limit unless an answer lies between, and the ends of answers that overlap part nothing. */
+  private static boolean partsSomething(Asked asked, BigDecimal low, BigDecimal high) {
+    boolean apart = high.subtract(low).compareTo(asked.scale().digit()) >= 0 || between(asked, low, high).isPresent();
     long count = low.add(high).divide(asked.scale().digit().multiply(BigDecimal.valueOf(2)), 0, RoundingMode.HALF_UP).longValue();
     int holding = 0;
     for (Readings.Taken span : asked.readings().spans()) {
       holding += span.holds(count) ? 1 : 0;
     }
-    return holding > 1;
+    return apart && holding <= 1;
   }
 
   /** The ends inside the meter's range, each with an answer that has it; an end of the range itself parts nothing. */
-  private static TreeMap<BigDecimal, Integer> limits(Asked asked) {
+  private static TreeMap<BigDecimal, Integer> limits(Asked asked, boolean[] unreachable) {
     var limits = new TreeMap<BigDecimal, Integer>();
     for (int way = 0; way < asked.check().ways().size(); way++) {
       Optional<Range> range = range(asked, way);
-      if (range.isPresent()) {
+      if (range.isPresent() && !unreachable[way] && !asked.readings().stretch(range.get()).isEmpty()) {
         add(range.get().low(), way, asked, limits);
         add(range.get().high(), way, asked, limits);
       }
@@ -64,13 +66,13 @@ public final class LimitsTooClose extends ReadingsRule {
     }
   }
 
-  private static void compare(Asked asked, BigDecimal low, BigDecimal high, int way, Problems out) {
+  private static void compare(String code, Asked asked, BigDecimal low, BigDecimal high, int way, Problems out) {
     BigDecimal lowError = asked.scale().errorAt(low);
     BigDecimal highError = asked.scale().errorAt(high);
     BigDecimal least = lowError.add(highError);
     if (high.subtract(low).compareTo(least) < 0) {
-      out.add(asked.atWay("limits-too-close", way).with("low", amount(asked, low)).with("high", amount(asked, high))
-          .with("apart", amount(asked, high.subtract(low))).with("error", amount(asked, highError)).with("least", amount(asked, roundedUp(least, asked)))
+      out.add(asked.atWay(code, way).with("low", amount(asked, low)).with("high", amount(asked, high))
+          .with("apart", amount(asked, high.subtract(low))).with("error", amount(asked, highError.setScale(asked.scale().digit().scale() + 1, RoundingMode.HALF_UP))).with("least", amount(asked, roundedUp(least, asked)))
           .shownBy(asked.readings().shown(low.add(high).divide(BigDecimal.valueOf(2))).map(asked.readings()::show).map(Witness.Reading::new).orElseThrow()));
     }
   }
@@ -88,7 +90,7 @@ public final class LimitsTooClose extends ReadingsRule {
   private static Optional<Integer> between(Asked asked, BigDecimal low, BigDecimal high) {
     for (int way = 0; way < asked.check().ways().size(); way++) {
       Optional<Range> range = range(asked, way);
-      if (range.isPresent() && isEnd(range.get().low(), low) && isEnd(range.get().high(), high)) {
+      if (range.isPresent() && isEnd(range.get().low(), low) && isEnd(range.get().high(), high) && !asked.readings().stretch(range.get()).isEmpty()) {
         return Optional.of(way);
       }
     }
