@@ -12,8 +12,8 @@ import rungbook.markdown.Entry;
 import rungbook.source.Nearest;
 import rungbook.source.Problem;
 import rungbook.system.Names;
+import rungbook.system.SystemReader;
 import rungbook.system.Vocabulary;
-import rungbook.system.VocabularyReader;
 import rungbook.tree.Caution;
 import rungbook.tree.Meter;
 import rungbook.tree.MeterReader;
@@ -39,7 +39,7 @@ final class SharedTexts {
   }
 
   private Shared read() {
-    Map<String, Vocabulary> systems = each("shared/systems/", VocabularyReader::read);
+    Map<String, Vocabulary> systems = each("shared/systems/", this::system);
     Map<String, Meter> meters = each("shared/meters/", this::meter);
     Map<String, Caution> cautions = each("shared/cautions/", this::caution);
     Map<String, Document> fragments = each("shared/fragments/", (id, document) -> document);
@@ -61,6 +61,12 @@ final class SharedTexts {
     if (document.problems().isEmpty() && document.front("title").isEmpty()) {
       problems.add(Problem.at("key-missing", document.source(), document.frontSpan()).with("key", "title").with("where", "the front matter"));
     }
+  }
+
+  private Vocabulary system(String id, Document document) {
+    SystemReader.Read read = SystemReader.read(id, document);
+    problems.addAll(read.problems());
+    return read.system().vocabulary();
   }
 
   private Meter meter(String id, Document document) {

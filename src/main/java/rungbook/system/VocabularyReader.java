@@ -26,6 +26,8 @@ public final class VocabularyReader {
 
   private static final Pattern VOLTS = Pattern.compile("(\\d+(?:\\.\\d+)?) V");
 
+  private static final String CONDUCTOR = "conductor ";
+
   private final Document document;
 
   private VocabularyReader(Document document) {
@@ -39,8 +41,18 @@ public final class VocabularyReader {
   private Vocabulary read(String id) {
     String title = document.front("title").map(Entry::value).orElse(id);
     return new Vocabulary(id, title, lines("locations", this::location), lines("points", this::point),
-        lines("controls", this::control), lines("sights", this::sight), lines("parts", this::part),
-        lines("faults", Entry::key));
+        lines("controls", this::control), lines("sights", this::sight), parts(), lines("faults", Entry::key));
+  }
+
+  /** The parts, and each conductor of a cable under its own name: {@code Y outdoor cable}. */
+  private Map<String, Part> parts() {
+    var parts = lines("parts", this::part);
+    document.blocks("parts").stream().flatMap(block -> block.entries().stream()).forEach(entry ->
+        items(entry).filter(item -> item.startsWith(CONDUCTOR)).forEach(item -> {
+          String name = item.substring(CONDUCTOR.length()).split(" to ")[0].strip() + " " + entry.key();
+          parts.put(Names.key(name), new Part(name, "conductor"));
+        }));
+    return parts;
   }
 
   /** The lines of a block by key; names keep the letters they were written with. */

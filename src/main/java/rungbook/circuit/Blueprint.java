@@ -1,0 +1,147 @@
+package rungbook.circuit;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+/** Builds {@link Factored} networks of one wired system: any configuration, any case, every sample. */
+final class Blueprint {
+
+  private static final double JUMPER_OHMS = 0.02;
+
+  private final Wiring wiring;
+  private final Sampled sampled;
+  private final Current current;
+  private final Mesh mesh;
+  private final Map<List<Change.Join>, Mesh> meshWithJoins = new HashMap<>();
+  private final Rows jumper;
+  private final Rows scratch;
+
+  Blueprint(Wiring wiring, Sampled sampled, Current current) {
+    this.wiring = wiring;
+    this.sampled = sampled;
+    this.current = current;
+    this.mesh = Mesh.of(wiring.nodeCount(), edges());
+    this.scratch = nodeRows();
+    this.jumper = sampled.rows(List.of(draw -> Phasor.of(1 / JUMPER_OHMS)));
+  }
+
+  Wiring wiring() {
+    return wiring;
+  }
+
+  Sampled sampled() {
+    return sampled;
+  }
+
+  Rows nodeRows() {
+    return new Rows(wiring.nodeCount(), sampled.size());
+  }
+
+  /** Rows of zeros for {@link Factored#seenFrom}, shared. */
+  Rows scratch() {
+    return scratch;
+  }
+
+  Admittances admittances() {
+    return current == Current.DIRECT ? mode -> sampled.direct : sampled::alternating;
+  }
+
+  private List<int[]> edges() {
+    var edges = new ArrayList<int[]>();
+    wiring.links().forEach(link -> edges.add(new int[] {link.a(), link.b()}));
+    wiring.couplers().forEach(coupler -> addPairs(coupler.nodes(), edges));
+    return edges;
+  }
+
+  private static void addPairs(int[] nodes, List<int[]> edges) {
+    for (int i = 0; i < nodes.length; i++) {
+      for (int j = i + 1; j < nodes.length; j++) {
+        edges.add(new int[] {nodes[i], nodes[j]});
+      }
+    }
+  }
+
+  private Mesh meshFor(Altered altered) {
+    return altered.joins().isEmpty() ? mesh : meshWithJoins.computeIfAbsent(altered.joins(), joins -> {
+      var edges = edges();
+      joins.forEach(join -> edges.add(new int[] {join.a(), join.b()}));
+      return Mesh.of(wiring.nodeCount(), edges);
+    });
+  }
+
+  /** What hangs together in a configuration with a case's changes. */
+  NodeGroups groups(byte[] modes, Arrangement arrangement, Altered altered) {
+    var groups = new NodeGroups(wiring.nodeCount());
+    for (int i = 0; i < modes.length; i++) {
+      Link link = wiring.links().get(i);
+      boolean carries = modes[i] > 0 && !altered.opens(i) && !(current == Current.DIRECT && sampled.direct.re[i][0] == 0);
+      if (carries || arrangement.jumpered(i)) {
+        groups.join(link.a(), link.b());
+      }
+    }
+    wiring.couplers().forEach(c -> {
+      groups.join(c.pa(), c.pb());
+      groups.join(c.sa(), c.sb());
+    });
+    altered.extras(modes).forEach(extra -> groups.join(extra.a(), extra.b()));
+    return groups;
+  }
+
+  /** The network of a configuration with a case's changes built in, eliminated. */
+  Factored factor(byte[] modes, Arrangement arrangement, Altered altered, NodeGroups groups) {
+    var factored = new Factored(meshFor(altered), sampled.size());
+    for (int i = 0; i < modes.length; i++) {
+      if (modes[i] > 0 && !altered.opens(i)) {
+        factored.add(altered.effective(i, admittances().of(modes[i])));
+      }
+      if (arrangement.jumpered(i)) {
+        Link link = wiring.links().get(i);
+        factored.add(new Update(link.a(), link.b(), jumper.re[0], jumper.im[0]));
+      }
+    }
+    altered.extras(modes).forEach(factored::add);
+    for (int i = 0; i < wiring.couplers().size(); i++) {
+      addCoupler(factored, wiring.couplers().get(i), altered.core(i));
+    }
+    for (int node : groups.floating()) {
+      factored.tie(node);
+    }
+    factored.factor();
+    return factored;
+  }
+
+  private void addCoupler(Factored factored, Coupler coupler, Change.Core core) {
+    if (current == Current.DIRECT) {
+      // a direct current sees two windings and no transformer
+      factored.add(row(coupler.pa(), coupler.pb(), draw -> Phasor.of(coupler.directPrimary())));
+      factored.add(row(coupler.sa(), coupler.sb(), draw -> Phasor.of(1 / ohms(coupler, core, draw))));
+      return;
+    }
+    int[] nodes = coupler.nodes();
+    for (int i = 0; i < nodes.length; i++) {
+      for (int j = i + 1; j < nodes.length; j++) {
+        int p = i;
+        int q = j;
+        factored.add(row(nodes[i], nodes[j], draw -> mutual(coupler, core, draw, p, q)));
+      }
+    }
+  }
+
+  /** The mesh that stands for y u uᵀ: −y u_i u_j between nodes i and j, since the terms of u add up to nothing. */
+  private static Phasor mutual(Coupler coupler, Change.Core core, Draw draw, int i, int j) {
+    double ratio = coupler.ratio().applyAsDouble(draw) * (core == null ? 1 : core.timesRatio());
+    double[] u = coupler.turns(ratio);
+    return Coupler.admittance(ohms(coupler, core, draw)).times(-u[i] * u[j]);
+  }
+
+  private static double ohms(Coupler coupler, Change.Core core, Draw draw) {
+    return coupler.ohms().applyAsDouble(draw) * (core == null ? 1 : core.timesOhms());
+  }
+
+  private Update row(int a, int b, java.util.function.Function<Draw, Phasor> siemens) {
+    Rows row = sampled.rows(List.of(siemens));
+    return new Update(a, b, row.re[0], row.im[0]);
+  }
+}

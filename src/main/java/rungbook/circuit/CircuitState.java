@@ -1,0 +1,82 @@
+package rungbook.circuit;
+
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import rungbook.system.Names;
+import rungbook.system.Vocabulary;
+
+/**
+ * How a technician has left the system. All names are keys.
+ *
+ * @param positions the position of each selector
+ * @param off power sources that are isolated
+ * @param bypassed interlocks with a jumper across
+ * @param disconnected parts, conductors ({@code outdoor cable y}) or terminals ({@code y at furnace}) that are taken off
+ * @param open panels that are open
+ * @param replaced parts exchanged for new ones; a new fuse is whole until this very state opens it
+ */
+public record CircuitState(Map<String, String> positions, Set<String> off, Set<String> bypassed, Set<String> disconnected,
+    Set<String> open, Set<String> replaced) {
+
+  public CircuitState {
+    positions = Map.copyOf(positions);
+    off = Set.copyOf(off);
+    bypassed = Set.copyOf(bypassed);
+    disconnected = Set.copyOf(disconnected);
+    open = Set.copyOf(open);
+    replaced = Set.copyOf(replaced);
+  }
+
+  /** Power on, panels closed, every selector at its first position. */
+  public static CircuitState start(Vocabulary words) {
+    var positions = new HashMap<String, String>();
+    words.controls().forEach((key, control) -> control.positions().stream().findFirst().ifPresent(first -> positions.put(key, first)));
+    return new CircuitState(positions, Set.of(), Set.of(), Set.of(), Set.of(), Set.of());
+  }
+
+  public CircuitState set(String control, String position) {
+    var more = new HashMap<>(positions);
+    more.put(Names.key(control), Names.key(position));
+    return new CircuitState(more, off, bypassed, disconnected, open, replaced);
+  }
+
+  public CircuitState isolate(String control) {
+    return new CircuitState(positions, plus(off, control), bypassed, disconnected, open, replaced);
+  }
+
+  public CircuitState bypass(String interlock) {
+    return new CircuitState(positions, off, plus(bypassed, interlock), disconnected, open, replaced);
+  }
+
+  public CircuitState disconnect(String thing) {
+    return new CircuitState(positions, off, bypassed, plus(disconnected, thing), open, replaced);
+  }
+
+  public CircuitState open(String panel) {
+    return new CircuitState(positions, off, bypassed, disconnected, plus(open, panel), replaced);
+  }
+
+  public CircuitState replace(String part) {
+    return new CircuitState(positions, off, bypassed, disconnected, open, plus(replaced, part));
+  }
+
+  /** Every way the selectors can stand, all else as it is here. */
+  List<CircuitState> everyPosition(Vocabulary words) {
+    var all = List.of(this);
+    for (var control : words.controls().entrySet()) {
+      if (!control.getValue().positions().isEmpty()) {
+        all = all.stream().flatMap(state -> control.getValue().positions().stream().map(p -> state.set(control.getKey(), p))).toList();
+      }
+    }
+    return all;
+  }
+
+  private static Set<String> plus(Set<String> set, String name) {
+    var more = new HashSet<>(set);
+    more.add(Names.key(name));
+    return more;
+  }
+}

@@ -1,0 +1,113 @@
+package rungbook.circuit;
+
+import java.util.Arrays;
+import rungbook.system.Terminal;
+
+/** What the meter shows on the networks of one settled case, for every sample. */
+final class Display {
+
+  private final Run run;
+  private final Settling settling;
+  private final byte[] modes;
+  private final Network network;
+  private final double[] re;
+  private final double[] im;
+  private Network direct;
+
+  Display(Run run, Settling settling, byte[] modes) {
+    this.run = run;
+    this.settling = settling;
+    this.modes = modes;
+    this.network = settling.network(modes);
+    int samples = run.plant().sampled().size();
+    re = new double[samples];
+    im = new double[samples];
+  }
+
+  void read(Probe probe, double[] shown) {
+    int red = node(probe.red());
+    int black = node(probe.black());
+    if (probe.meter() == Meter.AMPS) {
+      amps(red, shown);
+    } else if (red < 0 || black < 0) {
+      Arrays.fill(shown, probe.meter() == Meter.OHMS ? Reading.OVERLOAD : Reading.FLOATING);
+    } else if (probe.meter().passive()) {
+      volts(Meter.VOLTS_LOW_IMPEDANCE, red, black, shown);
+      passive(probe.meter(), red, black, shown);
+    } else {
+      volts(probe.meter(), red, black, shown);
+    }
+  }
+
+  private int node(Terminal terminal) {
+    return run.plant().wiring().node(terminal).orElse(-1);
+  }
+
+  /** The open voltage, divided between what is seen from the leads and the meter. */
+  private void volts(Meter meter, int red, int black, double[] shown) {
+    if (!network.together(red, black)) {
+      Arrays.fill(shown, Reading.FLOATING);
+      return;
+    }
+    network.seenFrom(red, black, re, im);
+    Phasor y = meter.admittance(run.plant().wiring().hertz());
+    Rows volts = network.volts();
+    for (int s = 0; s < shown.length; s++) {
+      double vr = volts.re[red][s] - volts.re[black][s];
+      double vi = volts.im[red][s] - volts.im[black][s];
+      double dr = 1 + y.re() * re[s] - y.im() * im[s];
+      double di = y.re() * im[s] + y.im() * re[s];
+      shown[s] = Math.sqrt((vr * vr + vi * vi) / (dr * dr + di * di));
+    }
+  }
+
+  private void passive(Meter meter, int red, int black, double[] shown) {
+    double[] volts = shown.clone();
+    if (meter == Meter.OHMS) {
+      ohms(red, black, shown);
+    } else {
+      microfarads(red, black, shown);
+    }
+    for (int s = 0; s < shown.length; s++) {
+      shown[s] = volts[s] > Meter.DEAD_VOLTS ? Reading.LIVE : shown[s];
+    }
+  }
+
+  private void ohms(int red, int black, double[] shown) {
+    if (direct == null) {
+      direct = run.direct(modes, settling.altered());
+    }
+    if (!direct.together(red, black)) {
+      Arrays.fill(shown, Reading.OVERLOAD);
+      return;
+    }
+    direct.seenFrom(red, black, re, im);
+    System.arraycopy(re, 0, shown, 0, shown.length);
+  }
+
+  private void microfarads(int red, int black, double[] shown) {
+    if (!network.together(red, black)) {
+      Arrays.fill(shown, 0);
+      return;
+    }
+    network.seenFrom(red, black, re, im);
+    for (int s = 0; s < shown.length; s++) {
+      shown[s] = Bench.microfarads(new Phasor(re[s], im[s]), run.plant().wiring().hertz()).code();
+    }
+  }
+
+  private void amps(int node, double[] shown) {
+    int link = node < 0 ? -1 : run.plant().wiring().conductorAt(node).orElse(-1);
+    Arrays.fill(shown, 0);
+    if (link < 0 || modes[link] == 0 || settling.altered().opens(link)) {
+      return;
+    }
+    Update y = settling.altered().effective(link, run.plant().sampled().alternating(modes[link]));
+    Rows volts = network.volts();
+    for (int s = 0; s < shown.length; s++) {
+      double vr = volts.re[y.a()][s] - volts.re[y.b()][s];
+      double vi = volts.im[y.a()][s] - volts.im[y.b()][s];
+      shown[s] = Math.hypot(vr, vi) * Math.hypot(y.re()[s], y.im()[s]);
+    }
+  }
+}

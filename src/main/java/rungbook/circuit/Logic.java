@@ -1,0 +1,193 @@
+package rungbook.circuit;
+
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import rungbook.system.ControlSystem;
+import rungbook.system.Part;
+
+/**
+ * How a system moves from one {@link Standing} to the next. A round is a step of the sequence of operation: what
+ * the voltages of the last round pull in changes the contacts of this one.
+ */
+final class Logic {
+
+  /** Longer than any sequence of operation; a circuit that is still moving then does not settle. */
+  static final int MOST_ROUNDS = 60;
+
+  private final List<Part.Load> loads;
+  private final List<Part.Fuse> fuses;
+  private final List<Part.State> states;
+  private final List<Link> links;
+  private final int[] switchOfLink;
+  private final int[] loadOfLink;
+  private final int[] fuseOfLink;
+  private final Terms.Test[] loadTests;
+  private final Terms.Test[] stateTests;
+  private final Terms.Test[] resetTests;
+  private final Terms.Test[] switchTests;
+  private final Map<String, Terms.Test> sights = new LinkedHashMap<>();
+
+  Logic(Wiring wiring) {
+    ControlSystem system = wiring.system();
+    loads = system.parts(Part.Load.class).toList();
+    fuses = system.parts(Part.Fuse.class).toList();
+    states = system.parts(Part.State.class).toList();
+    links = wiring.links();
+    var loadIndex = index(loads);
+    var fuseIndex = index(fuses);
+    var stateIndex = index(states);
+    var switchIndex = new HashMap<String, Integer>();
+    switchOfLink = new int[links.size()];
+    loadOfLink = new int[links.size()];
+    fuseOfLink = new int[links.size()];
+    for (int i = 0; i < links.size(); i++) {
+      Link link = links.get(i);
+      switchOfLink[i] = link.kind() == Link.Kind.SWITCH ? switchIndex.size() : -1;
+      if (link.kind() == Link.Kind.SWITCH) {
+        switchIndex.put(link.key(), switchIndex.size());
+      }
+      loadOfLink[i] = loadIndex.getOrDefault(link.part(), -1);
+      fuseOfLink[i] = fuseIndex.getOrDefault(link.part(), -1);
+    }
+    addPartsOfSeveralLinks(switchIndex);
+    var terms = new Terms(loadIndex, stateIndex, switchIndex, fuseIndex);
+    loadTests = loads.stream().map(load -> terms.test(load.onlyWhen())).toArray(Terms.Test[]::new);
+    stateTests = states.stream().map(state -> terms.test(state.set())).toArray(Terms.Test[]::new);
+    resetTests = states.stream().map(state -> state.reset().map(terms::test).orElse(null)).toArray(Terms.Test[]::new);
+    switchTests = switchTests(system, terms);
+    system.sights().forEach(seen -> sights.put(rungbook.system.Names.key(seen.name()), terms.test(seen.when())));
+  }
+
+  private static Map<String, Integer> index(List<? extends Part> parts) {
+    var index = new HashMap<String, Integer>();
+    parts.forEach(part -> index.put(part.key(), index.size()));
+    return index;
+  }
+
+  private void addPartsOfSeveralLinks(Map<String, Integer> switchIndex) {
+    for (int i = 0; i < links.size(); i++) {
+      if (switchOfLink[i] >= 0) {
+        switchIndex.putIfAbsent(links.get(i).part(), switchOfLink[i]);
+      }
+    }
+  }
+
+  private Terms.Test[] switchTests(ControlSystem system, Terms terms) {
+    var tests = new HashMap<String, Terms.Test>();
+    system.parts(Part.Switch.class).forEach(part -> tests.put(part.key(), terms.test(part.closedWhen())));
+    return links.stream().filter(link -> link.kind() == Link.Kind.SWITCH).map(link -> tests.get(link.part())).toArray(Terms.Test[]::new);
+  }
+
+  List<Part.Load> loads() {
+    return loads;
+  }
+
+  List<Part.Fuse> fuses() {
+    return fuses;
+  }
+
+  int loadOf(int link) {
+    return loadOfLink[link];
+  }
+
+  int fuseOf(int link) {
+    return fuseOfLink[link];
+  }
+
+  List<String> sights() {
+    return List.copyOf(sights.keySet());
+  }
+
+  boolean seen(String sight, Standing standing, CircuitState state) {
+    return sights.get(sight).of(standing, state.positions());
+  }
+
+  /** Everything dropped out, and the contacts as they stand then. */
+  Standing rest(boolean[] blown, CircuitState state, Case fault) {
+    int switches = switchTests.length;
+    var rest = new Standing(new byte[loads.size()], blown.clone(), new boolean[states.size()], new byte[states.size()], new boolean[switches]);
+    moveContacts(rest, state, fault);
+    return rest;
+  }
+
+  /**
+   * The next moment.
+   *
+   * @param levels for each load 0 without voltage, 1 energised, 2 enough to hold, 3 enough to pull in
+   * @param over whether each fuse carries more than it can
+   */
+  Standing next(Standing now, byte[] levels, boolean[] over, CircuitState state, Case fault) {
+    Standing next = now.copy();
+    if (blow(next, over)) {
+      return next; // a blown fuse hides every fault behind it, so fuses are settled first
+    }
+    for (int i = 0; i < levels.length; i++) {
+      next.loads[i] = load(i, now, levels[i], state, fault);
+    }
+    for (int i = 0; i < states.size(); i++) {
+      moveState(i, next, state, fault);
+    }
+    moveContacts(next, state, fault);
+    return next;
+  }
+
+  private static boolean blow(Standing next, boolean[] over) {
+    boolean any = false;
+    for (int i = 0; i < over.length; i++) {
+      any |= over[i] && !next.blown[i];
+      next.blown[i] |= over[i];
+    }
+    return any;
+  }
+
+  private byte load(int i, Standing now, byte level, CircuitState state, Case fault) {
+    boolean enough = level == 3 || level == 2 && now.loads[i] == Standing.ON;
+    if (enough && !fault.stopped().contains(loads.get(i).key()) && loadTests[i].of(now, state.positions())) {
+      return Standing.ON;
+    }
+    return level > 0 ? Standing.HUMMING : Standing.OFF;
+  }
+
+  private void moveState(int i, Standing next, CircuitState state, Case fault) {
+    boolean set = stateTests[i].of(next, state.positions()) && !fault.stopped().contains(states.get(i).key());
+    if (resetTests[i] == null) {
+      next.states[i] = set;
+      return;
+    }
+    int after = states.get(i).after();
+    next.rounds[i] = (byte) (set ? Math.min(after, next.rounds[i] + 1) : 0);
+    boolean reset = resetTests[i].of(next, state.positions());
+    next.states[i] = !reset && (next.states[i] || next.rounds[i] >= after);
+  }
+
+  private void moveContacts(Standing next, CircuitState state, Case fault) {
+    for (int link = 0; link < links.size(); link++) {
+      int contact = switchOfLink[link];
+      if (contact >= 0) {
+        Boolean held = fault.holds().get(link);
+        next.closed[contact] = held != null ? held : switchTests[contact].of(next, state.positions());
+      }
+    }
+  }
+
+  /** What each link is in a standing: 0 not there, 1 at rest or closed, 2 on. */
+  byte[] configuration(Standing standing, Arrangement arrangement) {
+    byte[] modes = new byte[links.size()];
+    for (int i = 0; i < modes.length; i++) {
+      modes[i] = arrangement.lifted(i) || arrangement.opened(i) ? 0 : mode(i, standing);
+    }
+    return modes;
+  }
+
+  private byte mode(int link, Standing standing) {
+    return switch (links.get(link).kind()) {
+      case FIXED -> 1;
+      case SWITCH -> (byte) (standing.closed[switchOfLink[link]] ? 1 : 0);
+      case FUSE -> (byte) (standing.blown[fuseOfLink[link]] ? 0 : 1);
+      case LOAD -> (byte) (standing.loads[loadOfLink[link]] == Standing.ON ? 2 : 1);
+    };
+  }
+
+}

@@ -1,0 +1,121 @@
+package rungbook.circuit;
+
+import java.nio.ByteBuffer;
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.IntStream;
+
+/** Follows one case of a {@link Run} until nothing moves any more, all samples together as long as they move alike. */
+final class Settling {
+
+  /** Times its rating a fuse carries for good (UL 248-14 has it open at 135 % within an hour; from memory). */
+  static final double FUSE_FACTOR = 1.35;
+
+  /** Times its rating at which a breaker trips at once; a motor that starts stays below (common practice, no source). */
+  static final double BREAKER_FACTOR = 5;
+
+  /** A coil hums from this share of its pick-up voltage (common practice, no source). */
+  private static final double HUM_SHARE = 0.3;
+
+  private final Run run;
+  private final Plant plant;
+  private final Case fault;
+  private final Altered altered;
+  private final Map<ByteBuffer, Network> networks = new HashMap<>();
+  private final List<Settled> settled = new ArrayList<>();
+  private final Deque<Group> moving = new ArrayDeque<>();
+
+  private record Group(int[] samples, Standing standing, Set<Standing> before) {}
+
+  Settling(Run run, Case fault) {
+    this.run = run;
+    this.plant = run.plant();
+    this.fault = fault;
+    this.altered = new Altered(plant.wiring(), plant.sampled(), fault);
+  }
+
+  Altered altered() {
+    return altered;
+  }
+
+  /** The network a configuration has in this case. */
+  Network network(byte[] modes) {
+    return networks.computeIfAbsent(ByteBuffer.wrap(modes), key -> run.alternating(modes, fault, altered));
+  }
+
+  /** @param blown for each sample, which fuses are open from the start */
+  List<Settled> from(boolean[][] blown) {
+    byFuses(blown).forEach((key, samples) -> {
+      Standing rest = run.rest(blown[samples[0]], fault);
+      moving.push(new Group(samples, rest, new HashSet<>(Set.of(rest))));
+    });
+    while (!moving.isEmpty()) {
+      step(moving.pop());
+    }
+    return settled;
+  }
+
+  private static Map<String, int[]> byFuses(boolean[][] blown) {
+    var groups = new HashMap<String, List<Integer>>();
+    for (int s = 0; s < blown.length; s++) {
+      groups.computeIfAbsent(java.util.Arrays.toString(blown[s]), key -> new ArrayList<>()).add(s);
+    }
+    var arrays = new java.util.TreeMap<String, int[]>();
+    groups.forEach((key, samples) -> arrays.put(key, samples.stream().mapToInt(Integer::intValue).toArray()));
+    return arrays;
+  }
+
+  private void step(Group group) {
+    byte[] modes = run.modes(group.standing());
+    Levels levels = levels(modes, network(modes));
+    for (int[] alike : levels.split(group.samples())) {
+      Standing next = run.next(group.standing(), levels.loadsOf(alike[0]), levels.fusesOf(alike[0]), fault);
+      move(new Group(alike, group.standing(), group.before()), next, modes);
+    }
+  }
+
+  private void move(Group group, Standing next, byte[] modes) {
+    if (next.equals(group.standing())) {
+      settled.add(new Settled(group.samples(), next, modes, true));
+    } else if (group.before().contains(next) || group.before().size() > Logic.MOST_ROUNDS) {
+      settled.add(new Settled(group.samples(), next, run.modes(next), false));
+    } else {
+      var before = new HashSet<>(group.before());
+      before.add(next);
+      moving.push(new Group(group.samples(), next, before));
+    }
+  }
+
+  private Levels levels(byte[] modes, Network network) {
+    Logic logic = plant.logic();
+    var levels = new Levels(logic.loads().size(), logic.fuses().size(), plant.sampled().size());
+    for (int i = 0; i < modes.length; i++) {
+      Link link = plant.wiring().links().get(i);
+      if (link.kind() == Link.Kind.LOAD) {
+        note(i, link, modes[i], network, levels);
+      } else if (link.kind() == Link.Kind.FUSE && modes[i] > 0 && !altered.opens(i)) {
+        var fuse = logic.fuses().get(logic.fuseOf(i));
+        double most = fuse.ratedAmps() * (fuse.breaker() ? BREAKER_FACTOR : FUSE_FACTOR);
+        levels.noteFuse(logic.fuseOf(i), network.volts(), link, plant.sampled().on, i, most);
+      }
+    }
+    return levels;
+  }
+
+  private void note(int i, Link link, byte mode, Network network, Levels levels) {
+    int load = plant.logic().loadOf(i);
+    boolean whole = mode > 0 && !altered.touches(i);
+    double[] share = mode == 0 ? new double[plant.sampled().size()] : whole ? null : altered.share(i, plant.sampled().alternating(mode));
+    levels.noteLoad(load, network.volts(), link, share, plant.sampled().onVolts[load], plant.sampled().offVolts[load], HUM_SHARE);
+  }
+
+  static boolean[][] noneBlown(Plant plant) {
+    return IntStream.range(0, plant.sampled().size()).mapToObj(s -> new boolean[plant.logic().fuses().size()]).toArray(boolean[][]::new);
+  }
+}

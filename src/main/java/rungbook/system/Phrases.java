@@ -1,0 +1,99 @@
+package rungbook.system;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import rungbook.markdown.Entry;
+import rungbook.source.Span;
+
+/**
+ * The comma-separated particulars of a line, sorted into quantities and words.
+ *
+ * <p>A quantity is a number, or {@code low to high}, with words around it; the words are its key:
+ * {@code picks up at 15 to 19 V} is 15 to 19 under {@code picks up at V}.
+ */
+final class Phrases {
+
+  private static final String NUMBER = "(-?\\d+(?:\\.\\d+)?)";
+  private static final String UNIT = "((?:V|VA|A|W|kW|ohm|Hz|%|ft|AWG|C|uF|pF/ft|pf|times|rounds)(?: [^\\d]+)?)";
+  private static final Pattern QUANTITY = Pattern.compile("([^\\d]*?)\\s*" + NUMBER + "(?: to " + NUMBER + ")?\\s+" + UNIT);
+
+  record Quantity(Between value, Span span) {}
+
+  private final Entry entry;
+  private final Map<String, Quantity> quantities = new LinkedHashMap<>();
+  private final List<Quantity> repeated = new ArrayList<>();
+  private final List<Entry.Item> words = new ArrayList<>();
+  private final Set<String> asked = new LinkedHashSet<>();
+
+  private Phrases(Entry entry) {
+    this.entry = entry;
+  }
+
+  /** @param repeats the key of a quantity that may stand several times */
+  static Phrases of(Entry entry, int skip, String repeats) {
+    var phrases = new Phrases(entry);
+    entry.items().stream().skip(skip).forEach(item -> phrases.take(item, repeats));
+    return phrases;
+  }
+
+  private void take(Entry.Item item, String repeats) {
+    Matcher match = QUANTITY.matcher(item.text());
+    if (!match.matches()) {
+      words.add(item);
+      return;
+    }
+    double low = Double.parseDouble(match.group(2));
+    double high = match.group(3) == null ? low : Double.parseDouble(match.group(3));
+    var quantity = new Quantity(new Between(low, high), item.span());
+    String key = (match.group(1) + " " + match.group(4)).strip();
+    if (key.equals(repeats)) {
+      repeated.add(quantity);
+    } else {
+      quantities.put(key, quantity);
+    }
+  }
+
+  Entry entry() {
+    return entry;
+  }
+
+  Optional<Between> find(String key) {
+    asked.add(key);
+    return Optional.ofNullable(quantities.get(key)).map(Quantity::value);
+  }
+
+  List<Quantity> repeated() {
+    return repeated;
+  }
+
+  Map<String, Quantity> quantities() {
+    return quantities;
+  }
+
+  List<Entry.Item> words() {
+    return words;
+  }
+
+  /** Takes out the words that start so, and gives what follows. */
+  List<Entry.Item> takeAfter(String start) {
+    var taken = words.stream().filter(item -> item.text().startsWith(start)).toList();
+    words.removeAll(taken);
+    return taken.stream().map(item -> new Entry.Item(item.text().substring(start.length()).strip(), item.span())).toList();
+  }
+
+  /** Quantities that nobody has asked for. */
+  List<Map.Entry<String, Quantity>> unasked() {
+    return quantities.entrySet().stream().filter(e -> !asked.contains(e.getKey())).toList();
+  }
+
+  Set<String> asked() {
+    return asked;
+  }
+}

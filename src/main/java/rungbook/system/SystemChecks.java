@@ -1,0 +1,138 @@
+package rungbook.system;
+
+import java.util.ArrayDeque;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.Predicate;
+import rungbook.markdown.Document;
+import rungbook.source.Span;
+
+/** What can be wrong with a system whose every line is right by itself. */
+final class SystemChecks {
+
+  private final ControlSystem system;
+  private final SystemProblems problems;
+  private final Span start;
+
+  private SystemChecks(ControlSystem system, Document document, SystemProblems problems) {
+    this.system = system;
+    this.problems = problems;
+    this.start = document.frontSpan();
+  }
+
+  static void inspect(ControlSystem system, Document document, SystemProblems problems) {
+    var checks = new SystemChecks(system, document, problems);
+    if (system.parts().isEmpty() || !problems.all().isEmpty()) {
+      return; // words alone are enough for a tree to be checked; a line that is wrong would only cause more reports
+    }
+    checks.transformersAreClass2();
+    checks.fusesAreClass2();
+    checks.loadsCanBeReached();
+    checks.nothingIsShorted();
+    checks.controlsDoSomething(document);
+  }
+
+  private void transformersAreClass2() {
+    system.parts(Part.Transformer.class).filter(t -> t.secondaryVolts() < t.primaryVolts()).forEach(t -> {
+      if (t.noLoadVolts().high() > Class2.MOST_VOLTS) {
+        problems.add("transformer-outside-class-2", t.span(), "name", t.name(), "what", "gives up to "
+            + Math.round(t.noLoadVolts().high() * 10) / 10.0 + " V with nothing connected");
+      }
+      if (t.voltAmps() > Class2.MOST_VOLT_AMPS) {
+        problems.add("transformer-outside-class-2", t.span(), "name", t.name(), "what", "is rated " + t.voltAmps() + " VA");
+      }
+    });
+  }
+
+  /** Only fuses that a transformer feeds are bound by Class 2. */
+  private void fusesAreClass2() {
+    var fed = new HashSet<Terminal>();
+    system.parts(Part.Transformer.class).filter(t -> t.limbs().size() == 2)
+        .forEach(t -> fed.addAll(List.of(t.limbs().get(1).a(), t.limbs().get(1).b())));
+    var near = reached(fed);
+    system.parts(Part.Fuse.class).filter(fuse -> !fuse.breaker())
+        .filter(fuse -> fuse.limbs().stream().anyMatch(limb -> near.contains(limb.a()) && !nearSupply().contains(limb.a())))
+        .filter(fuse -> fuse.ratedAmps() > Class2.mostFuseAmps(secondaryVolts()))
+        .forEach(fuse -> problems.add("fuse-outside-class-2", fuse.span(), "name", fuse.name(), "most",
+            Math.round(Class2.mostFuseAmps(secondaryVolts()) * 100) / 100.0));
+  }
+
+  private double secondaryVolts() {
+    return system.parts(Part.Transformer.class).mapToDouble(Part.Transformer::secondaryVolts).max().orElse(24);
+  }
+
+  private Set<Terminal> nearSupply() {
+    var from = new HashSet<Terminal>();
+    system.parts(Part.Supply.class).forEach(s -> s.limbs().forEach(limb -> from.addAll(List.of(limb.a(), limb.b()))));
+    from.removeIf(Terminal::isGround);
+    return reached(from);
+  }
+
+  private void loadsCanBeReached() {
+    var from = new HashSet<Terminal>();
+    system.parts(Part.Supply.class).forEach(s -> s.limbs().forEach(limb -> from.addAll(List.of(limb.a(), limb.b()))));
+    if (from.isEmpty()) {
+      problems.add("no-supply", start, "name", system.vocabulary().title());
+      return;
+    }
+    system.parts(Part.Transformer.class).forEach(t -> t.limbs().forEach(limb -> from.addAll(List.of(limb.a(), limb.b()))));
+    var fed = reached(from);
+    system.parts(Part.Load.class).filter(load -> load.limbs().stream().anyMatch(limb -> !fed.contains(limb.a()) || !fed.contains(limb.b())))
+        .forEach(load -> problems.add("load-unreachable", load.span(), "name", load.name()));
+  }
+
+  /** Everything that hangs together with {@code from} by limbs that can carry current, transformers left out. */
+  private Set<Terminal> reached(Set<Terminal> from) {
+    return reached(from, part -> !(part instanceof Part.Transformer));
+  }
+
+  private Set<Terminal> reached(Set<Terminal> from, Predicate<Part> through) {
+    Map<Terminal, Set<Terminal>> beside = new HashMap<>();
+    system.parts().stream().filter(through).flatMap(part -> part.limbs().stream()).forEach(limb -> {
+      beside.computeIfAbsent(limb.a(), t -> new HashSet<>()).add(limb.b());
+      beside.computeIfAbsent(limb.b(), t -> new HashSet<>()).add(limb.a());
+    });
+    var seen = new HashSet<>(from);
+    var queue = new ArrayDeque<>(from);
+    while (!queue.isEmpty()) {
+      for (Terminal next : beside.getOrDefault(queue.poll(), Set.of())) {
+        if (seen.add(next)) {
+          queue.add(next);
+        }
+      }
+    }
+    return seen;
+  }
+
+  private void nothingIsShorted() {
+    system.parts().stream().filter(part -> part instanceof Part.Supply || part instanceof Part.Transformer).forEach(part ->
+        part.limbs().stream().filter(limb -> reached(Set.of(limb.a()), SystemChecks::isMetal).contains(limb.b())).findFirst()
+            .ifPresent(limb -> problems.add("supply-shorted", part.span(), "name", limb.name())));
+  }
+
+  private static boolean isMetal(Part part) {
+    return part instanceof Part.Wire || part instanceof Part.Joint || part instanceof Part.Cable;
+  }
+
+  private void controlsDoSomething(Document document) {
+    var used = new HashSet<String>();
+    system.parts(Part.Switch.class).forEach(s -> {
+      used.add(s.key());
+      s.closedWhen().eachTerm(term -> noteControl(term, used));
+    });
+    system.parts(Part.Fuse.class).forEach(fuse -> used.add(fuse.key()));
+    system.parts(Part.State.class).forEach(s -> s.set().eachTerm(term -> noteControl(term, used)));
+    document.blocks("controls").stream().flatMap(block -> block.entries().stream())
+        .filter(entry -> !used.contains(Names.key(entry.key())))
+        .forEach(entry -> problems.add("control-without-contact", entry.keySpan(), "name", entry.key()));
+  }
+
+  private static void noteControl(Condition term, Set<String> used) {
+    if (term instanceof Condition.Stands stands) {
+      used.add(stands.control());
+    }
+  }
+}

@@ -1,0 +1,37 @@
+package rungbook.system;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import rungbook.source.Nearest;
+import rungbook.source.Problem;
+import rungbook.source.Source;
+import rungbook.source.Span;
+
+/** What is wrong with a system, as it is found. */
+final class SystemProblems {
+
+  private final Source source;
+  private final List<Problem> problems = new ArrayList<>();
+
+  SystemProblems(Source source) {
+    this.source = source;
+  }
+
+  void add(String code, Span span, String fact, Object value) {
+    problems.add(Problem.at(code, source, span).with(fact, value));
+  }
+
+  void add(String code, Span span, String fact, Object value, String second, Object other) {
+    problems.add(Problem.at(code, source, span).with(fact, value).with(second, other));
+  }
+
+  /** A name that is not known, and the one that was probably meant. */
+  void unknown(String code, Span span, String name, Collection<String> known) {
+    problems.add(Problem.at(code, source, span).with("name", name).near(Nearest.to(name, known)));
+  }
+
+  List<Problem> all() {
+    return problems;
+  }
+}

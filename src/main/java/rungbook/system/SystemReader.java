@@ -1,0 +1,77 @@
+package rungbook.system;
+
+import static java.util.stream.Collectors.toSet;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+import rungbook.markdown.Document;
+import rungbook.markdown.Entry;
+import rungbook.source.Problem;
+
+/** Reads a system's text whole: words, parts, faults and sights, and what is wrong with them. */
+public final class SystemReader {
+
+  /** More than any control circuit has; the proof's memory grows with it. */
+  public static final int MOST_PARTS = 400;
+
+  private static final Set<String> SWITCHES = Set.of("switch", "interlock", "contact", "fuse", "breaker");
+  private static final Set<String> CONSUMERS = Set.of("coil", "motor", "load", "board", "thermostat", "input", "heater", "state");
+
+  private final Document document;
+  private final Vocabulary words;
+  private final SystemProblems problems;
+  private final Terminals terminals;
+  private final ConditionReader conditions;
+
+  private SystemReader(String id, Document document) {
+    this.document = document;
+    this.words = VocabularyReader.read(id, document);
+    this.problems = new SystemProblems(document.source());
+    this.terminals = new Terminals(words, problems);
+    this.conditions = new ConditionReader(words, problems, keysOf(SWITCHES), keysOf(CONSUMERS));
+  }
+
+  /**
+   * A system as far as it could be read; it is fit for a proof only when there are no problems.
+   *
+   * @param problems beyond the document's own
+   */
+  public record Read(ControlSystem system, List<Problem> problems) {}
+
+  public static Read read(String id, Document document) {
+    var reader = new SystemReader(id, document);
+    ControlSystem system = reader.read();
+    SystemChecks.inspect(system, document, reader.problems);
+    return new Read(system, reader.problems.all().stream().sorted(Problem.IN_READING_ORDER).toList());
+  }
+
+  private ControlSystem read() {
+    if (entries("parts").count() > MOST_PARTS) {
+      var block = document.blocks("parts").get(0);
+      problems.add("too-many-parts", block.kindSpan(), "most", MOST_PARTS);
+      return new ControlSystem(words, List.of(), List.of(), List.of());
+    }
+    var partReader = new PartReader(terminals, conditions, problems);
+    List<Part> parts = entries("parts").flatMap(entry -> partReader.read(entry).stream()).toList();
+    List<Seen> sights = entries("sights").flatMap(entry -> sight(entry).stream()).toList();
+    var withParts = new ControlSystem(words, parts, List.of(), sights);
+    var faultReader = new FaultReader(withParts, terminals, problems);
+    return new ControlSystem(words, parts, entries("faults").map(faultReader::read).toList(), sights);
+  }
+
+  private Optional<Seen> sight(Entry entry) {
+    return entry.items().stream().filter(item -> item.text().startsWith("when ")).findFirst()
+        .map(item -> new Entry.Item(item.text().substring(5), item.span()))
+        .map(item -> new Seen(entry.key(), conditions.read(item)));
+  }
+
+  private Stream<Entry> entries(String kind) {
+    return document.blocks(kind).stream().flatMap(block -> block.entries().stream());
+  }
+
+  private Set<String> keysOf(Set<String> kinds) {
+    return entries("parts").filter(entry -> kinds.contains(PartReader.kindOf(entry))).map(entry -> Names.key(entry.key())).collect(toSet());
+  }
+}

@@ -1,0 +1,27 @@
+package rungbook.system;
+
+/**
+ * A point at one place: one electrical node. {@code Y} at the thermostat and {@code Y} at the furnace are
+ * two, and the wire between them can be open.
+ *
+ * @param point a point's key, or the name of a node inside a part that no lead can reach
+ * @param place a location's key, empty inside a part
+ */
+public record Terminal(String point, String place) {
+
+  /** The point that is ground wherever it is found. */
+  public static final String GROUND = "ground";
+
+  public static Terminal inside(String name) {
+    return new Terminal(name, "");
+  }
+
+  public boolean isGround() {
+    return point.equals(GROUND);
+  }
+
+  @Override
+  public String toString() {
+    return place.isEmpty() ? "inside " + point : point + " at " + place;
+  }
+}
