@@ -18,11 +18,11 @@ public record DocumentPath(String text) implements Comparable<DocumentPath> {
   /** Whose library it is: the one text outside the folders. */
   public static final DocumentPath COMPANY = new DocumentPath("company.md");
 
-  /** @throws BadPath when the text names no place in a library */
+  /** @throws Refused when the text names no place in a library */
   public DocumentPath {
     var segments = List.of(text.split("/", -1));
     if (text.length() > LONGEST) {
-      throw new BadPath(text, "is longer than " + LONGEST + " characters", "shorten the name");
+      throw new Refused("`" + text + "` is longer than " + LONGEST + " characters", "shorten the name");
     }
     for (var segment : segments) {
       requireSegment(text, segment);
@@ -33,7 +33,7 @@ public record DocumentPath(String text) implements Comparable<DocumentPath> {
 
   private static void requireSegment(String text, String segment) {
     if (!SEGMENT.matcher(segment).matches() || segment.endsWith(".") || segment.endsWith(" ")) {
-      throw new BadPath(text, "has a part that is not a plain name: `" + segment + "`",
+      throw new Refused("`" + text + "` has a part that is not a plain name: `" + segment + "`",
           "use letters, digits, spaces, hyphens and full stops, and start with a letter or digit");
     }
   }
@@ -42,14 +42,14 @@ public record DocumentPath(String text) implements Comparable<DocumentPath> {
     var inTrees = segments.get(0).equals("trees") && segments.size() >= 2;
     var inShared = segments.get(0).equals("shared") && segments.size() >= 3 && SHARED.contains(segments.get(1));
     if (!inTrees && !inShared && !text.equals("company.md")) {
-      throw new BadPath(text, "lies in no folder of the library",
+      throw new Refused("`" + text + "` lies in no folder of the library",
           "put it in `trees/`, `shared/cautions/`, `shared/meters/`, `shared/systems/` or `shared/fragments/`");
     }
   }
 
   private static void requireKind(String text, String ending) {
     if (!ending.equals("md") && !PICTURES.contains(ending)) {
-      throw new BadPath(text, "is neither a Markdown file nor a picture",
+      throw new Refused("`" + text + "` is neither a Markdown file nor a picture",
           "a text ends in `.md`, a picture in `.png`, `.jpg`, `.gif`, `.webp` or `.svg`");
     }
   }

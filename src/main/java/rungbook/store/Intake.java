@@ -87,7 +87,7 @@ final class Intake {
       var path = new DocumentPath(hasRooms ? name.substring(roomAt(name)) : "trees/" + name);
       requireText(path, bytes);
       files.put(path, bytes);
-    } catch (BadPath bad) {
+    } catch (Refused bad) {
       refuse(name, bad.getMessage(), bad.hint());
     } catch (CharacterCodingException notText) {
       refuse(name, "is not UTF-8 text", "save it as UTF-8 and import it again");

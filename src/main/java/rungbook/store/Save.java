@@ -15,7 +15,7 @@ public record Save(DocumentPath path, int basedOn, Revision.Change change, byte[
     author = author.strip();
     message = message.strip();
     if (author.isEmpty()) {
-      throw new IllegalArgumentException("a revision needs the name of its author");
+      throw new Refused("a revision needs the name of its author", "say who saves, so that others can ask");
     }
   }
 

@@ -65,8 +65,8 @@ public class Store {
     return head.change() == save.change() && Arrays.equals(head.content(), save.content());
   }
 
-  private static IllegalArgumentException unknownBase(Save save) {
-    return new IllegalArgumentException("`" + save.path() + "` has no revision " + save.basedOn());
+  private static Refused unknownBase(Save save) {
+    return new Refused("`" + save.path() + "` has no revision " + save.basedOn(), "a new document is based on revision 0");
   }
 
   private Outcome append(Save save, Optional<Revision> head) {

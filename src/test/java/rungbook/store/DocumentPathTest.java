@@ -23,12 +23,12 @@ class DocumentPathTest {
     "trees/a\u0000.md", "trees/a\n.md", "trees/a?.md", "trees/a#b.md", "trees/<b>.md", "C:/trees/a.md",
     "trees/-a.md", "trees/a./b.md", "trees/%2e%2e/a.md", "other.md"})
   void anythingElseIsRefused(String path) {
-    assertThrows(BadPath.class, () -> new DocumentPath(path));
+    assertThrows(Refused.class, () -> new DocumentPath(path));
   }
 
   @Test
   void anEndlessNameIsRefused() {
-    assertThrows(BadPath.class, () -> new DocumentPath("trees/" + "a".repeat(200) + ".md"));
+    assertThrows(Refused.class, () -> new DocumentPath("trees/" + "a".repeat(200) + ".md"));
   }
 
   @Test

@@ -101,7 +101,7 @@ class StoreTest {
   @Test
   void aRevisionNeedsAnAuthor() {
     var path = new DocumentPath("trees/store-nobody.md");
-    assertThrows(IllegalArgumentException.class, () -> Save.written(path, 0, new byte[0], "  ", ""));
+    assertThrows(Refused.class, () -> Save.written(path, 0, new byte[0], "  ", ""));
   }
 
   private Outcome save(DocumentPath path, int basedOn, String text) {
