@@ -26,6 +26,8 @@ record Arrangement(Diagram diagram, double width, double height, List<Box> boxes
   static final double TITLE_PX = 15;
   static final double NOTE_PX = 13;
   static final double LINE_PX = 19;
+  // bold faces run about this much wider
+  private static final double BOLD = 1.12;
   private static final double TEXT_WIDTH_PX = 190;
   private static final double SIDES_PX = 36;
   private static final double TOP_AND_BOTTOM_PX = 36;
@@ -80,12 +82,12 @@ record Arrangement(Diagram diagram, double width, double height, List<Box> boxes
   private static ElkEdge add(Diagram.Wire wire, List<ElkNode> nodes) {
     var edge = ElkGraphUtil.createSimpleEdge(nodes.get(wire.from()), nodes.get(wire.to()));
     var label = ElkGraphUtil.createLabel(answer(wire), edge);
-    label.setDimensions(Lettering.width(answer(wire), NOTE_PX) + 10, LINE_PX);
+    label.setDimensions(answerWidth(answer(wire)), LINE_PX);
     return edge;
   }
 
   private static List<String> title(Diagram.Node node) {
-    return Lettering.wrap(node.title(), TITLE_PX, TEXT_WIDTH_PX, 4);
+    return Lettering.wrap(node.title(), TITLE_PX * BOLD, TEXT_WIDTH_PX, 4);
   }
 
   private static List<String> note(Diagram.Node node) {
@@ -97,6 +99,11 @@ record Arrangement(Diagram diagram, double width, double height, List<Box> boxes
     var answer = Lettering.wrap(wire.answer(), NOTE_PX, TEXT_WIDTH_PX, 1);
     var words = answer.isEmpty() ? "" : answer.get(0);
     return wire.share().isPresent() ? words + " · " + Math.round(wire.share().getAsDouble() * 100) + " %" : words;
+  }
+
+  /** The room an answer takes, in pixels. */
+  static double answerWidth(String answer) {
+    return Lettering.width(answer, NOTE_PX * BOLD) + 8;
   }
 
   private static List<Box> boxes(Diagram diagram, List<ElkNode> placed) {

@@ -72,7 +72,7 @@ public record Diagram(String title, List<Node> nodes, List<Wire> wires) {
     var wires = new ArrayList<Wire>();
     for (var from = 0; from < tree.steps().size(); from++) {
       for (var way : tree.steps().get(from).ways()) {
-        var to = target(way.goal(), nodes, flags);
+        var to = target(way, nodes, flags);
         if (to >= 0) {
           wires.add(new Wire(from, to, way.written(), shares.of(tree.steps().get(from), way)));
         }
@@ -81,15 +81,15 @@ public record Diagram(String title, List<Node> nodes, List<Wire> wires) {
     return new Diagram(tree.title(), nodes, joined(wires));
   }
 
-  private static int target(Goal goal, List<Node> nodes, Map<Goal.ToTree, Integer> flags) {
-    if (goal instanceof Goal.ToStep step) {
+  private static int target(Way way, List<Node> nodes, Map<Goal.ToTree, Integer> flags) {
+    if (way.goal() instanceof Goal.ToStep step) {
       return step.step();
     }
-    return goal instanceof Goal.ToTree tree ? flags.computeIfAbsent(tree, other -> addFlag(other, nodes)) : -1;
+    return way.goal() instanceof Goal.ToTree tree ? flags.computeIfAbsent(tree, other -> addFlag(other, way.label(), nodes)) : -1;
   }
 
-  private static int addFlag(Goal.ToTree tree, List<Node> nodes) {
-    nodes.add(new Node(Shape.FLAG, tree.tree(), "another tree", tree.tree() + ".md" + tree.step().map(step -> "#" + step).orElse("")));
+  private static int addFlag(Goal.ToTree tree, String label, List<Node> nodes) {
+    nodes.add(new Node(Shape.FLAG, label, "another tree", tree.tree() + ".md" + tree.step().map(step -> "#" + step).orElse("")));
     return nodes.size() - 1;
   }
 

@@ -57,7 +57,7 @@ public final class Drawing {
   }
 
   private void answer(Run run) {
-    var width = Lettering.width(run.answer(), Arrangement.NOTE_PX) + 10;
+    var width = Arrangement.answerWidth(run.answer());
     add("<rect x=\"%s\" y=\"%s\" width=\"%s\" height=\"%s\" fill=\"%s\" stroke=\"none\"/>",
         px(run.answerAt().x()), px(run.answerAt().y()), px(width), px(Arrangement.LINE_PX), PAPER);
     text(run.answerAt().x() + width / 2, run.answerAt().y() + 14, Arrangement.NOTE_PX, "600", "middle", run.answer());
