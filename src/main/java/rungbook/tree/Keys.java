@@ -11,7 +11,7 @@ import rungbook.source.Problem;
 import rungbook.source.Source;
 
 /** The keys that a block or front matter may hold. */
-final class Keys {
+public final class Keys {
 
   static final Set<String> FRONT = Set.of("title", "complaint", "system", "meter", "exits");
 
@@ -25,7 +25,8 @@ final class Keys {
 
   private Keys() {}
 
-  static Set<String> of(String kind) {
+  /** @param kind a step block's word: {@code check} */
+  public static Set<String> of(String kind) {
     return switch (kind) {
       case "check" -> CHECK;
       case "task" -> TASK;

@@ -26,7 +26,20 @@ final class Difference {
   public record Part(String text, boolean changed) {}
 
   /** @param before its number in the older text, 0 when not there; {@code after} likewise in the newer */
-  public record Line(Kind kind, int before, int after, List<Part> parts) {}
+  public record Line(Kind kind, int before, int after, List<Part> parts) {
+    /** The sign that says the kind without colour. */
+    public String sign() {
+      return switch (kind) {
+        case ADDED -> "+";
+        case TAKEN_OUT -> "−";
+        case SAME, LEFT_OUT -> "";
+      };
+    }
+
+    public String style() {
+      return kind.name().toLowerCase(java.util.Locale.ROOT);
+    }
+  }
 
   /** Lines in order; long stretches without a change are one line that says how many were left out. */
   static List<Line> of(String before, String after) {

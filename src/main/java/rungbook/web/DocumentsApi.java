@@ -11,7 +11,10 @@ import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.QueryParam;
 import jakarta.ws.rs.core.MediaType;
 import java.time.Instant;
+import java.time.ZoneId;
+import java.time.format.DateTimeFormatter;
 import java.util.List;
+import java.util.Locale;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.eclipse.microprofile.openapi.annotations.tags.Tag;
 import rungbook.store.Draft;
@@ -24,6 +27,7 @@ import rungbook.store.Store;
 @Tag(name = "documents", description = "The library's texts, by path: trees, and what they share")
 @Produces(MediaType.APPLICATION_JSON)
 class DocumentsApi {
+  private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMMM yyyy, HH:mm", Locale.UK);
   private final Store store;
 
   DocumentsApi(Store store) {
@@ -34,6 +38,15 @@ class DocumentsApi {
   record Entry(String path, int revision, boolean removed, String author, String message, Instant at, String parent, String hash) {
     static Entry of(Revision r) {
       return new Entry(r.path().text(), r.number(), !r.isThere(), r.author(), r.message(), r.at(), r.parent().hex(), r.hash().hex());
+    }
+
+    /** The time as people read it, in the machine's own zone. */
+    public String day() {
+      return DAY.format(at.atZone(ZoneId.systemDefault()));
+    }
+
+    public String briefHash() {
+      return hash.substring(0, 10);
     }
   }
 

@@ -1,13 +1,21 @@
 package rungbook.web;
 
+import java.util.List;
 import java.util.Map;
+import rungbook.store.Incoming;
 
 /** A request that cannot be done: what is wrong, how to put it right, and the HTTP status that says so to programs. */
 final class Trouble extends RuntimeException {
   private final transient Report report;
 
   /** An RFC 9457 problem with Rungbook's hint; {@code more} are members of its own. */
-  record Report(int status, String title, String detail, String hint, Map<String, Object> more) {}
+  record Report(int status, String title, String detail, String hint, Map<String, Object> more) {
+    /** The files that stopped an import; empty for any other trouble. */
+    @SuppressWarnings("unchecked")
+    public List<Incoming.Refusal> refused() {
+      return (List<Incoming.Refusal>) more.getOrDefault("refused", List.of());
+    }
+  }
 
   private Trouble(Report report) {
     super(report.detail());

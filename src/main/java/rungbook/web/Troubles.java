@@ -11,7 +11,7 @@ import java.util.Map;
 import java.util.zip.ZipException;
 import org.jboss.logging.Logger;
 import org.jboss.resteasy.reactive.server.ServerExceptionMapper;
-import rungbook.store.BadPath;
+import rungbook.store.Refused;
 import rungbook.web.Trouble.Report;
 
 /** Answers trouble: a page for people, problem+json (RFC 9457) for programs. */
@@ -25,13 +25,8 @@ class Troubles {
   }
 
   @ServerExceptionMapper
-  Response badPath(BadPath bad, UriInfo uri, HttpHeaders headers) {
-    return answer(Trouble.badRequest(bad.getMessage(), bad.hint()).report(), uri, headers);
-  }
-
-  @ServerExceptionMapper
-  Response badValue(IllegalArgumentException bad, UriInfo uri, HttpHeaders headers) {
-    return answer(Trouble.badRequest(bad.getMessage(), "put it right and send it again").report(), uri, headers);
+  Response refused(Refused refused, UriInfo uri, HttpHeaders headers) {
+    return answer(Trouble.badRequest(refused.getMessage(), refused.hint()).report(), uri, headers);
   }
 
   @ServerExceptionMapper

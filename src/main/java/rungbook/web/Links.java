@@ -1,0 +1,32 @@
+package rungbook.web;
+
+import java.util.Optional;
+import java.util.regex.Pattern;
+import rungbook.library.Pictures;
+import rungbook.markdown.Prose;
+
+/** Where a text's links and pictures lead on a page: to its own steps, to other trees, to the open web by an ordinary link. */
+final class Links implements Prose.Targets {
+  private static final Pattern TREE = Pattern.compile("([^:/?#]+)\\.md(#.*)?");
+  private final String file;
+
+  /** @param file the text's own path in the library */
+  Links(String file) {
+    this.file = file;
+  }
+
+  @Override
+  public Optional<String> link(String written) {
+    var tree = TREE.matcher(written);
+    return tree.matches() ? Optional.of(tree(tree.group(1), tree.group(2))) : Prose.Targets.safeLink(written);
+  }
+
+  @Override
+  public Optional<String> picture(String written) {
+    return Pictures.path(file, written).map(path -> "/api/files/" + Urls.path(path));
+  }
+
+  private static String tree(String id, String step) {
+    return "/tree/trees/" + Urls.path(id) + ".md" + (step == null ? "" : step);
+  }
+}

@@ -1,0 +1,126 @@
+package rungbook.web;
+
+import jakarta.ws.rs.Consumes;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.POST;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.QueryParam;
+import jakarta.ws.rs.DefaultValue;
+import jakarta.ws.rs.core.MediaType;
+import java.util.List;
+import java.util.Optional;
+import org.eclipse.microprofile.openapi.annotations.Operation;
+import org.eclipse.microprofile.openapi.annotations.tags.Tag;
+import rungbook.library.CompiledTree;
+import rungbook.map.Diagram;
+import rungbook.map.Drawing;
+import rungbook.markdown.DocumentReader;
+import rungbook.markdown.Prose;
+import rungbook.source.Source;
+import rungbook.source.Span;
+import rungbook.store.Limits;
+import rungbook.store.Store;
+import rungbook.tree.Step;
+
+/** What an editor asks while somebody types. Nothing is saved. */
+@Path("/api")
+@Tag(name = "live", description = "Problems, previews and words for a text that is being written; nothing is saved")
+@Consumes(MediaType.APPLICATION_JSON)
+@Produces(MediaType.APPLICATION_JSON)
+class LiveApi {
+  private final Shelf shelf;
+  private final Store store;
+
+  LiveApi(Shelf shelf, Store store) {
+    this.shelf = shelf;
+    this.store = store;
+  }
+
+  /** @param line where the cursor is, counted from 1 */
+  record Written(String path, String text, int line) {}
+
+  record Checked(List<ProblemView> problems) {}
+
+  /** @param title the step's, the document's where the cursor is in no step */
+  record Preview(String title, String html) {}
+
+  @POST
+  @Path("check")
+  @Operation(summary = "Everything wrong with a text, against the library as saved")
+  public Checked check(Written written) {
+    return new Checked(ProblemView.of(shelf.problems(Texts.path(written.path()), text(written))));
+  }
+
+  @GET
+  @Path("check/{path:.+}")
+  @Consumes(MediaType.WILDCARD)
+  @Operation(summary = "Everything wrong with a text as saved")
+  public Checked checkSaved(String path) {
+    return new Checked(ProblemView.of(shelf.problems(Texts.head(store, Texts.path(path)).path())));
+  }
+
+  @POST
+  @Path("preview")
+  @Operation(summary = "The step under the cursor as a page shows it; for any other text, the whole of it")
+  public Preview preview(Written written) {
+    var path = Texts.path(written.path());
+    if (!path.isTree()) {
+      var document = DocumentReader.read(new Source(path.text(), text(written)));
+      return new Preview(path.name(), Prose.of(document, new Links(path.text())).whole());
+    }
+    var compiled = shelf.compile(path, text(written));
+    var views = new StepViews(compiled.tree(), shelf.library().shared().cautions());
+    return stepAt(compiled, written.line())
+        .map(step -> new Preview(step.title(), Pages.step(views.of(step)).render()))
+        .orElseGet(() -> new Preview(TreeEntry.title(compiled), views.prose(compiled.tree().document()).introduction()));
+  }
+
+  @GET
+  @Path("map/{path:.+}")
+  @Consumes(MediaType.WILDCARD)
+  @Produces("image/svg+xml")
+  @Operation(summary = "A tree's map as SVG")
+  public String map(String path) {
+    var at = Texts.head(store, Texts.path(path)).path();
+    return shelf.tree(at).map(tree -> Drawing.of(Diagram.of(tree.tree(), Diagram.Shares.UNKNOWN)))
+        .orElseThrow(() -> Trouble.notFound("`" + path + "` is no tree", "a tree lies directly in `trees/`"));
+  }
+
+  @GET
+  @Path("words")
+  @Consumes(MediaType.WILDCARD)
+  @Operation(summary = "The words that a tree may use: names of shared texts, and the words of a system")
+  public Words words(@QueryParam("system") @DefaultValue("") String system) {
+    return Words.of(shelf.library(), system);
+  }
+
+  @GET
+  @Path("library")
+  @Consumes(MediaType.WILDCARD)
+  @Operation(summary = "Trees, found by complaint")
+  public List<TreeEntry> library(@QueryParam("q") @DefaultValue("") String asked) {
+    return Search.find(shelf.library().trees(), asked).stream().map(TreeEntry::of).toList();
+  }
+
+  private static String text(Written written) {
+    if (Texts.utf8(written.text()).length > Limits.TEXT) {
+      throw Trouble.tooLarge("the text is larger than " + (Limits.TEXT >> 20) + " MB", "split the tree in two");
+    }
+    return written.text();
+  }
+
+  private static Optional<Step> stepAt(CompiledTree compiled, int line) {
+    var source = compiled.tree().source();
+    var offset = source.lineSpan(Math.max(1, Math.min(line, source.lineCount()))).start();
+    return compiled.tree().steps().stream()
+        .filter(step -> step.particulars().document() == compiled.tree().document())
+        .filter(step -> isAround(step.particulars().section().span(), offset, source))
+        .findFirst();
+  }
+
+  // behind the last line break the cursor still is in the last step
+  private static boolean isAround(Span section, int offset, Source source) {
+    return section.start() <= offset && (offset < section.end() || section.end() == source.text().length());
+  }
+}

@@ -1,0 +1,51 @@
+package rungbook.web;
+
+import java.util.List;
+import java.util.stream.Collectors;
+import rungbook.source.Problem;
+import rungbook.source.Witness;
+import rungbook.source.Wording;
+
+/**
+ * A problem as pages and programs show it.
+ *
+ * @param from offset in the text, in UTF-16 units; {@code to} is behind its end
+ * @param shownBy the reading, answers or path that shows it; empty without one
+ */
+record ProblemView(String file, int line, int column, int from, int to, String code, String severity, String says, String hint,
+                   String shownBy) {
+
+  static List<ProblemView> of(List<Problem> problems) {
+    return problems.stream().map(ProblemView::of).toList();
+  }
+
+  static ProblemView of(Problem problem) {
+    var wording = Wording.of(problem);
+    return new ProblemView(problem.source().name(), problem.place().line(), problem.place().column(), problem.span().start(),
+        problem.span().end(), problem.code(), wording.severity().word(), wording.sentence(problem), wording.hint(problem),
+        problem.witness().map(ProblemView::words).orElse(""));
+  }
+
+  /** The severity's letter, so that it does not show by colour alone. */
+  public String letter() {
+    return severity.substring(0, 1).toUpperCase(java.util.Locale.ROOT);
+  }
+
+  public String fileHref() {
+    return Urls.path(file);
+  }
+
+  private static String words(Witness witness) {
+    if (witness instanceof Witness.Reading reading) {
+      return "a reading of " + reading.shown();
+    }
+    if (witness instanceof Witness.Answers answers) {
+      return "the answer " + String.join(", ", answers.words());
+    }
+    return ((Witness.Path) witness).stops().stream().map(ProblemView::stop).collect(Collectors.joining(" → ", "this way: ", ""));
+  }
+
+  private static String stop(Witness.Stop stop) {
+    return stop.answer().isEmpty() ? stop.step() : stop.step() + " (" + stop.answer() + ")";
+  }
+}

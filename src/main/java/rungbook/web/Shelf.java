@@ -1,0 +1,109 @@
+package rungbook.web;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.TreeMap;
+import rungbook.library.CompiledTree;
+import rungbook.library.Compiler;
+import rungbook.library.Library;
+import rungbook.library.LibraryText;
+import rungbook.markdown.DocumentReader;
+import rungbook.markdown.Entry;
+import rungbook.source.Decoding;
+import rungbook.source.Problem;
+import rungbook.source.Source;
+import rungbook.store.DocumentPath;
+import rungbook.store.Revision;
+import rungbook.store.Store;
+
+/** The library as it is compiled now; compiled again when something was saved. */
+@ApplicationScoped
+class Shelf {
+  private final Store store;
+  private volatile Compiled compiled = new Compiled(-1, List.of(), null);
+
+  Shelf(Store store) {
+    this.store = store;
+  }
+
+  private record Compiled(long changes, List<Revision> heads, Library library) {}
+
+  Library library() {
+    return current().library();
+  }
+
+  /** The newest revisions that {@link #library} was compiled from. */
+  List<Revision> heads() {
+    return current().heads();
+  }
+
+  private Compiled current() {
+    var found = compiled;
+    return found.changes() == store.changes() ? found : compileAgain();
+  }
+
+  private synchronized Compiled compileAgain() {
+    var changes = store.changes();
+    if (compiled.changes() != changes) {
+      var heads = store.heads();
+      compiled = new Compiled(changes, heads, Compiler.compile(text(heads)));
+    }
+    return compiled;
+  }
+
+  private static LibraryText text(List<Revision> heads) {
+    var texts = new TreeMap<String, Source>();
+    var pictures = new TreeMap<String, byte[]>();
+    var unreadable = new ArrayList<Problem>();
+    for (var head : heads) {
+      if (head.path().isPicture()) {
+        pictures.put(head.path().text(), head.content());
+      } else {
+        var decoded = Decoding.decode(head.path().text(), head.content());
+        texts.put(head.path().text(), decoded.source());
+        decoded.problem().ifPresent(unreadable::add);
+      }
+    }
+    return new LibraryText(texts, pictures, unreadable);
+  }
+
+  Optional<CompiledTree> tree(DocumentPath path) {
+    return library().trees().stream().filter(tree -> tree.path().equals(path.text())).findFirst();
+  }
+
+  /** A tree's text as somebody has it on the screen, against the library as saved. */
+  CompiledTree compile(DocumentPath path, String text) {
+    return Compiler.compile(id(path), new Source(path.text(), text), library().shared(), library().text());
+  }
+
+  /** Problems of any text as somebody has it on the screen. */
+  List<Problem> problems(DocumentPath path, String text) {
+    if (path.isTree()) {
+      return compile(path, text).problems();
+    }
+    var texts = new TreeMap<>(library().text().texts());
+    texts.put(path.text(), new Source(path.text(), text));
+    return problemsIn(path, Compiler.compile(new LibraryText(texts, library().text().pictures(), List.of())));
+  }
+
+  /** Problems of a text as saved. */
+  List<Problem> problems(DocumentPath path) {
+    return tree(path).map(CompiledTree::problems).orElseGet(() -> problemsIn(path, library()));
+  }
+
+  private static List<Problem> problemsIn(DocumentPath path, Library library) {
+    return library.problems().stream().filter(problem -> problem.source().name().equals(path.text())).toList();
+  }
+
+  /** The company's name, where the library says whose it is. */
+  Optional<String> company() {
+    return Optional.ofNullable(library().text().texts().get(DocumentPath.COMPANY.text()))
+        .flatMap(source -> DocumentReader.read(source).front("company")).map(Entry::value);
+  }
+
+  static String id(DocumentPath path) {
+    return path.name().substring(0, path.name().length() - ".md".length());
+  }
+}

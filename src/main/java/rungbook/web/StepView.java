@@ -1,0 +1,34 @@
+package rungbook.web;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A step as a page shows it.
+ *
+ * @param kind what kind of step, in a word, such as {@code Check}; {@code letter} stands for it in the map
+ * @param facts the block's lines in words
+ * @param takenFrom the fragment it came from; empty for the tree's own
+ */
+record StepView(String id, String title, String kind, String letter, int line, List<Fact> facts, List<CautionView> cautions,
+                List<Lead> leads, String prose, List<WayView> ways, String takenFrom) {
+
+  record Fact(String name, String value) {}
+
+  /** @param level danger, warning, caution or notice */
+  record CautionView(String title, String level, String href) {}
+
+  /** A meter point and the colour of the lead that goes there, in a word. */
+  record Lead(String colour, String point) {}
+
+  /** @param href where the way leads; empty when nowhere */
+  record WayView(String answer, String label, Optional<String> href) {}
+
+  public String shape() {
+    return switch (kind) {
+      case "Check" -> "contact";
+      case "Finding" -> "coil";
+      default -> "block";
+    };
+  }
+}

@@ -1,0 +1,59 @@
+package rungbook.web;
+
+import io.quarkus.qute.TemplateInstance;
+import jakarta.ws.rs.CookieParam;
+import jakarta.ws.rs.DefaultValue;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.POST;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.core.MediaType;
+import java.io.IOException;
+import java.net.URLDecoder;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.util.List;
+import java.util.Locale;
+import org.jboss.resteasy.reactive.RestForm;
+import org.jboss.resteasy.reactive.multipart.FileUpload;
+import rungbook.store.Folders;
+import rungbook.store.Incoming;
+
+/** Brings a folder or zip of Markdown in, and takes the library out. */
+@Path("/transfer")
+@Produces(MediaType.TEXT_HTML)
+class TransferPage {
+  private final Importer importer;
+
+  TransferPage(Importer importer) {
+    this.importer = importer;
+  }
+
+  /** @param done what an import did; null before one */
+  record View(String author, Importer.Report done) {}
+
+  @GET
+  public TemplateInstance show(@CookieParam(EditPage.AUTHOR_COOKIE) @DefaultValue("") String author) {
+    return Pages.transfer(new View(URLDecoder.decode(author, StandardCharsets.UTF_8), null));
+  }
+
+  @POST
+  public TemplateInstance bring(@RestForm String author, @RestForm("files") List<FileUpload> files) throws IOException {
+    var name = Texts.author(author);
+    var chosen = files.stream().filter(file -> file.fileName() != null && !file.fileName().isBlank()).toList();
+    if (chosen.isEmpty()) {
+      throw Trouble.badRequest("no file was chosen", "choose a zip, Markdown files, or a folder");
+    }
+    return Pages.transfer(new View(name, importer.bring(read(chosen), name)));
+  }
+
+  private static Incoming read(List<FileUpload> chosen) throws IOException {
+    var first = chosen.get(0);
+    if (chosen.size() == 1 && first.fileName().toLowerCase(Locale.ROOT).endsWith(".zip")) {
+      try (var zip = Files.newInputStream(first.uploadedFile())) {
+        return Folders.ofZip(zip);
+      }
+    }
+    return Folders.ofUploads(chosen.stream().map(file -> new Folders.Upload(file.fileName(), file.uploadedFile())).toList());
+  }
+}

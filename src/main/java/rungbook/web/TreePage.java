@@ -1,0 +1,74 @@
+package rungbook.web;
+
+import io.quarkus.qute.TemplateInstance;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.core.MediaType;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import rungbook.library.CompiledTree;
+import rungbook.map.Diagram;
+import rungbook.map.Drawing;
+import rungbook.markdown.Section;
+import rungbook.store.DocumentPath;
+import rungbook.store.Store;
+import rungbook.tree.Step;
+
+/** A tree as people read it: its text, its map, its problems, its pack. */
+@Path("/tree")
+@Produces(MediaType.TEXT_HTML)
+class TreePage {
+  private final Shelf shelf;
+  private final Store store;
+
+  TreePage(Shelf shelf, Store store) {
+    this.shelf = shelf;
+    this.store = store;
+  }
+
+  /** A step, or a chapter that belongs to none: one of the two is there. */
+  record Part(Optional<StepView> step, Optional<Chapter> chapter) {}
+
+  record Chapter(String title, String prose) {}
+
+  /** @param map the tree's drawing, ready to stand in a page */
+  record View(String path, String href, TreeEntry entry, String meter, String systemHref, DocumentsApi.Entry revision, int drafts,
+              String introduction, List<Part> parts, List<ProblemView> problems, String map) {}
+
+  @GET
+  @Path("{path:.+}")
+  public TemplateInstance show(String path) {
+    var at = Texts.path(path);
+    var revision = Texts.head(store, at);
+    var compiled = shelf.tree(at).orElseThrow(() -> Trouble.notFound("`" + path + "` is no tree", "a tree lies directly in `trees/`"));
+    return Pages.tree(view(at, compiled, DocumentsApi.Entry.of(revision)));
+  }
+
+  private View view(DocumentPath at, CompiledTree compiled, DocumentsApi.Entry revision) {
+    var tree = compiled.tree();
+    var views = new StepViews(tree, shelf.library().shared().cautions());
+    return new View(at.text(), Urls.path(at.text()), TreeEntry.of(compiled), tree.meter().title(),
+        tree.system().map(system -> "/text/shared/systems/" + Urls.path(system.id()) + ".md").orElse(""), revision,
+        store.drafts(at).size(), views.prose(tree.document()).introduction(), parts(compiled, views),
+        ProblemView.of(compiled.problems()), Drawing.of(Diagram.of(tree, Diagram.Shares.UNKNOWN)));
+  }
+
+  // the text's own order, chapters where they stand; what fragments bring comes last
+  private static List<Part> parts(CompiledTree compiled, StepViews views) {
+    var tree = compiled.tree();
+    var parts = new ArrayList<Part>();
+    for (var section : tree.document().sections()) {
+      parts.add(stepOf(tree.steps(), section).map(step -> new Part(Optional.of(views.of(step)), Optional.empty()))
+          .orElseGet(() -> new Part(Optional.empty(), Optional.of(new Chapter(section.title(), views.prose(tree.document()).of(section))))));
+    }
+    tree.steps().stream().filter(step -> step.particulars().document() != tree.document())
+        .forEach(step -> parts.add(new Part(Optional.of(views.of(step)), Optional.empty())));
+    return parts;
+  }
+
+  private static Optional<Step> stepOf(List<Step> steps, Section section) {
+    return steps.stream().filter(step -> step.particulars().section() == section).findFirst();
+  }
+}

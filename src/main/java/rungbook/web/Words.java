@@ -1,0 +1,80 @@
+package rungbook.web;
+
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Stream;
+import rungbook.library.Library;
+import rungbook.system.Names;
+import rungbook.system.Vocabulary;
+import rungbook.system.Vocabulary.Role;
+import rungbook.tree.Keys;
+import rungbook.tree.Quantity;
+
+/**
+ * The words that a tree may use, as an editor offers them.
+ *
+ * @param keys the lines that each kind of block may have
+ * @param values what may stand behind a key, by key
+ * @param trees the other trees of the library, by file name and title
+ */
+record Words(Map<String, Collection<String>> keys, Map<String, Collection<String>> values, Map<String, String> trees) {
+  private static final Set<String> YES = Set.of("yes");
+
+  /** @param system a system's name as front matter writes it; empty for none */
+  static Words of(Library library, String system) {
+    var values = new LinkedHashMap<String, Collection<String>>();
+    values.put("system", ids(library, "shared/systems/"));
+    values.put("meter", ids(library, "shared/meters/"));
+    values.put("fragment", ids(library, "shared/fragments/"));
+    values.put("cautions", ids(library, "shared/cautions/").stream().map(id -> id.replace('-', ' ')).toList());
+    values.put("measure", Quantity.allWords());
+    values.put("healthy", YES);
+    values.put("evacuate", YES);
+    Optional.ofNullable(library.shared().systems().get(Names.key(system))).ifPresent(found -> addSystem(found, values));
+    return new Words(lines(), values, trees(library));
+  }
+
+  private static void addSystem(Vocabulary system, Map<String, Collection<String>> values) {
+    var settings = system.controls().values().stream()
+        .flatMap(control -> control.positions().stream().map(position -> control.name() + " " + position)).sorted().toList();
+    var isolators = system.controls(Role.ISOLATOR);
+    var interlocks = system.controls(Role.INTERLOCK);
+    values.put("at", system.locations().values().stream().map(Vocabulary.Location::name).sorted().toList());
+    values.put("leads", system.points().values().stream().map(Vocabulary.Point::name).sorted().toList());
+    values.put("prove dead", values.get("leads"));
+    values.put("known source", values.get("leads"));
+    values.put("with", settings);
+    values.put("set", settings);
+    values.put("open", system.panels());
+    values.put("close", system.panels());
+    values.put("bypass", interlocks);
+    values.put("isolate", isolators);
+    values.put("tag out", isolators);
+    values.put("restore", Stream.of(isolators, interlocks, system.panels()).flatMap(Collection::stream).toList());
+    Stream.of("disconnect", "reconnect", "replace", "discharge").forEach(verb -> values.put(verb, new TreeSet<>(system.things())));
+    values.put("fault", new TreeSet<>(system.faults().values()));
+    Stream.of("look", "listen", "feel").forEach(sense ->
+        values.put(sense, system.sights().values().stream().map(Vocabulary.Sight::name).sorted().toList()));
+  }
+
+  private static Map<String, Collection<String>> lines() {
+    var keys = new LinkedHashMap<String, Collection<String>>();
+    Stream.of("check", "task", "finding", "take", "exit").forEach(kind -> keys.put(kind, new TreeSet<>(Keys.of(kind))));
+    return keys;
+  }
+
+  private static List<String> ids(Library library, String folder) {
+    return List.copyOf(library.text().in(folder).keySet());
+  }
+
+  private static Map<String, String> trees(Library library) {
+    var trees = new LinkedHashMap<String, String>();
+    library.trees().forEach(tree -> trees.put(tree.tree().id(), TreeEntry.title(tree)));
+    return trees;
+  }
+}

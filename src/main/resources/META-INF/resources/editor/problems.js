@@ -1,0 +1,73 @@
+// Asks the server what is wrong, marks it in the text and lists it.
+import { setDiagnostics } from "../vendor/codemirror.js";
+import { later } from "./later.js";
+
+const LEVELS = { error: "error", warning: "warning", note: "info" };
+
+export function problemList(path, list, count) {
+  let choose = () => {};
+  const wait = later(120);
+
+  function mark(view, problems) {
+    const most = view.state.doc.length;
+    const own = problems.filter(problem => problem.file === path);
+    view.dispatch(setDiagnostics(view.state, own.map(problem => ({
+      from: Math.min(problem.from, most), to: Math.min(Math.max(problem.to, problem.from), most),
+      severity: LEVELS[problem.severity], source: problem.code,
+      message: [problem.says, problem.shownBy && `Shown by ${problem.shownBy}`, problem.hint].filter(Boolean).join("\n")
+    }))));
+  }
+
+  function write(problems) {
+    count.textContent = problems.length ? `(${problems.length})` : "(none)";
+    list.replaceChildren(...(problems.length ? [listOf(problems)] : [paragraph("No problems. The tree can become a pack once it is saved.")]));
+  }
+
+  function listOf(problems) {
+    const items = document.createElement("ul");
+    items.className = "problems";
+    items.append(...problems.map(item));
+    return items;
+  }
+
+  function item(problem) {
+    const row = document.createElement("li");
+    const letter = document.createElement("span");
+    letter.className = "letter square";
+    letter.textContent = problem.severity[0].toUpperCase();
+    letter.setAttribute("aria-hidden", "true");
+    const place = document.createElement("button");
+    place.type = "button";
+    place.className = "place";
+    place.textContent = problem.file === path ? `line ${problem.line}` : `${problem.file}:${problem.line}`;
+    place.disabled = problem.file !== path;
+    place.addEventListener("click", () => choose(problem.from));
+    const says = paragraph(problem.says);
+    says.prepend(Object.assign(document.createElement("strong"), { textContent: `${problem.severity}: ` }));
+    row.append(letter, place, says);
+    if (problem.shownBy) row.append(paragraph(`Shown by ${problem.shownBy}`, "quiet"));
+    row.append(paragraph(problem.hint));
+    return row;
+  }
+
+  function paragraph(text, style = "") {
+    return Object.assign(document.createElement("p"), { textContent: text, className: style });
+  }
+
+  return {
+    onChoose(action) { choose = action; },
+    check: view => wait(async signal => {
+      const text = view.state.doc.toString();
+      const answer = await fetch("/api/check", {
+        method: "POST", headers: { "Content-Type": "application/json" }, body: JSON.stringify({ path, text }), signal
+      });
+      const body = await answer.json();
+      if (!answer.ok) {
+        list.replaceChildren(paragraph(`${body.detail}; ${body.hint}`));
+      } else if (view.state.doc.toString() === text) {
+        mark(view, body.problems);
+        write(body.problems);
+      }
+    })
+  };
+}

@@ -1,0 +1,88 @@
+// Saves the text as a new revision, and shows both texts when somebody else was first.
+const el = id => document.getElementById(id);
+const YEAR_S = 365 * 24 * 3600;
+
+export function saver({ page, path, view, say, saved }) {
+  let basedOn = Number(page.dataset.basedOn);
+  let savedText = basedOn === 0 ? null : view.state.doc.toString();
+  let lost = null;
+
+  addEventListener("beforeunload", event => { if (isDirty()) event.preventDefault(); });
+  el("save").addEventListener("click", ask);
+  el("saving").addEventListener("close", () => { if (el("saving").returnValue === "save") send(); });
+  el("on-top").addEventListener("click", saveOnTop);
+  el("take-theirs").addEventListener("click", takeTheirs);
+
+  function isDirty() { return savedText !== null && view.state.doc.toString() !== savedText; }
+
+  function ask() {
+    el("saving").returnValue = "";
+    el("saving").showModal();
+    el(el("author").value ? "message" : "author").focus();
+  }
+
+  async function send() {
+    const text = view.state.doc.toString();
+    const author = el("author").value.trim();
+    document.cookie = `rungbook-author=${encodeURIComponent(author)}; Path=/; Max-Age=${YEAR_S}; SameSite=Strict`;
+    say("Saving…");
+    try {
+      const answer = await fetch(`/api/documents/${path.split("/").map(encodeURIComponent).join("/")}`, {
+        method: "PUT", headers: { "Content-Type": "application/json" },
+        body: JSON.stringify({ basedOn, text, author, message: el("message").value })
+      });
+      const body = await answer.json();
+      if (answer.ok) done(body, text);
+      else if (answer.status === 409 && body.draft) overtaken(body);
+      else say(`Not saved: ${body.detail}; ${body.hint}`);
+    } catch {
+      say("Not saved: the server does not answer. Your text is kept in this browser; start Rungbook again, then save.");
+    }
+  }
+
+  function done(entry, text) {
+    basedOn = entry.revision;
+    savedText = text;
+    el("message").value = "";
+    say(`Saved as revision ${entry.revision}`);
+    saved();
+    if (lost) fetch(`/api/drafts/${lost.draft.id}`, { method: "DELETE" });
+    lost = null;
+    if (page.dataset.view === "/") settle();
+  }
+
+  // a new document has a page of its own from now on
+  function settle() {
+    const address = path.split("/").map(encodeURIComponent).join("/");
+    history.replaceState(null, "", `/edit/${address}`);
+    page.dataset.view = page.dataset.tree === "true" ? `/tree/${address}` : `/text/${address}`;
+    el("close").href = page.dataset.view;
+  }
+
+  function overtaken(body) {
+    lost = body;
+    el("overtaken-detail").textContent = body.detail;
+    el("theirs").textContent = body.current.text;
+    el("yours").textContent = body.draft.text;
+    el("compare").href = `/history/${path.split("/").map(encodeURIComponent).join("/")}#drafts`;
+    el("overtaken").showModal();
+    say("Not saved yet: somebody else saved first");
+  }
+
+  function saveOnTop() {
+    basedOn = lost.current.entry.revision;
+    el("overtaken").close();
+    send();
+  }
+
+  function takeTheirs() {
+    basedOn = lost.current.entry.revision;
+    savedText = lost.current.text;
+    view.dispatch({ changes: { from: 0, to: view.state.doc.length, insert: lost.current.text } });
+    el("overtaken").close();
+    say(`Revision ${basedOn}; your own text is kept in the history as a draft`);
+    lost = null;
+  }
+
+  return { ask, author: () => el("author").value.trim() };
+}
