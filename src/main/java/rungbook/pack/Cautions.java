@@ -1,0 +1,63 @@
+package rungbook.pack;
+
+import java.util.Comparator;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import rungbook.tree.Caution;
+import rungbook.tree.Named;
+import rungbook.tree.Step;
+import rungbook.tree.Tree;
+
+/** Cautions: in full at the start, and at each step by level, title and first sentences. */
+final class Cautions {
+
+  private static final String USUAL = "before-you-start";
+  private static final Comparator<Caution> WORST_FIRST = Comparator.comparing((Caution caution) -> Signal.of(caution.level()));
+
+  private final Tree tree;
+  private final Texts texts;
+
+  Cautions(Tree tree, Texts texts) {
+    this.tree = tree;
+    this.texts = texts;
+  }
+
+  /** The usual cautions first, then those that the tree's steps name, the worst first. */
+  void inFull(Html html) {
+    html.open("div", "class", "cautions");
+    texts.caution(USUAL).ifPresent(usual -> inFull(html, usual));
+    var named = new LinkedHashSet<Caution>();
+    tree.steps().forEach(step -> named.addAll(at(step)));
+    named.stream().filter(caution -> !caution.id().equals(USUAL)).sorted(WORST_FIRST).forEach(caution -> inFull(html, caution));
+    html.close("div").line();
+  }
+
+  private void inFull(Html html, Caution caution) {
+    html.open("div", "class", "caution " + Signal.of(caution.level()).style(), "id", anchor(caution)).open("h3");
+    head(html, caution);
+    html.close("h3").raw(texts.of(caution)).close("div").line();
+  }
+
+  void atStep(Html html, Step step) {
+    for (Caution caution : at(step)) {
+      html.open("div", "class", "caution " + Signal.of(caution.level()).style()).open("a", "href", "#" + anchor(caution));
+      head(html, caution);
+      html.close("a").raw(texts.opening(caution)).close("div").line();
+    }
+  }
+
+  private static void head(Html html, Caution caution) {
+    html.element("b", Signal.of(caution.level()).name()).text(" " + caution.title());
+  }
+
+  private List<Caution> at(Step step) {
+    return step.particulars().cautions().stream().map(Named::text).map(texts::caution).flatMap(Optional::stream).distinct()
+        .sorted(WORST_FIRST).toList();
+  }
+
+  /** Two colons keep it apart from every step's anchor and from the page's own. */
+  private static String anchor(Caution caution) {
+    return "::" + caution.id().replace(' ', '-');
+  }
+}

@@ -1,0 +1,44 @@
+package rungbook.pack;
+
+/** What every page here begins and ends with. */
+final class Frame {
+
+  /** Two rails and three rungs. */
+  static final String LADDER = "<svg class=\"ladder\" viewBox=\"0 0 24 24\" aria-hidden=\"true\"><path d=\"M5 1v22M19 1v22M5 6h5M14 6h5M5 12h14M5 18h5M14 18h5\"/>"
+      + "<path d=\"M10 3v6M14 3v6\"/><circle cx=\"12\" cy=\"18\" r=\"3\"/></svg>";
+
+  private Frame() {}
+
+  /**
+   * Up to the body. Only this very style and script may run, pictures come from the page itself, and nothing is asked for
+   * anywhere.
+   *
+   * @param policy more of the content security policy, for a page that may ask its own server
+   */
+  static void head(Html html, String title, String digestPlace, String style, String script, String policy) {
+    html.raw("<!doctype html>").line().open("html", "lang", "en").line().open("head").open("meta", "charset", "utf-8");
+    html.raw(digestPlace).line();
+    html.open("meta", "http-equiv", "Content-Security-Policy", "content", "default-src 'none'; img-src data:; style-src "
+        + Digest.policySource(style) + "; script-src " + Digest.policySource(script) + "; base-uri 'none'; form-action 'none'" + policy).line();
+    html.open("meta", "name", "viewport", "content", "width=device-width, initial-scale=1");
+    html.open("meta", "name", "color-scheme", "content", "light dark").open("meta", "name", "referrer", "content", "no-referrer").line();
+    html.element("title", title).line();
+    html.open("style").raw(style).close("style").close("head").line();
+  }
+
+  /** The light can be chosen without a script: the style looks at which of these is on. */
+  static void foot(Html html, String script) {
+    html.open("footer").open("details", "class", "light").element("summary", "Light").open("fieldset").element("legend", "Colours for");
+    light(html, "auto", "As the phone has it", true);
+    light(html, "day", "Day", false);
+    light(html, "night", "Night", false);
+    light(html, "dim", "Dim: red, keeps the eyes used to the dark", false);
+    html.close("fieldset").close("details").close("footer").line();
+    html.open("script").raw(script).close("script").line().close("body").close("html").line();
+  }
+
+  private static void light(Html html, String name, String words, boolean on) {
+    html.open("label").open("input", "type", "radio", "name", "light", "id", ":" + name, "value", name, "checked", on ? "" : null).text(words)
+        .close("label").line();
+  }
+}

@@ -1,0 +1,35 @@
+package rungbook.pack;
+
+import java.nio.charset.StandardCharsets;
+import rungbook.tree.Tree;
+
+/**
+ * A tree's pack.
+ *
+ * @param tree the tree's id
+ * @param digest 64 hexadecimal digits
+ * @param bytes the file, which nobody changes
+ */
+public record Pack(String tree, String title, String complaint, String digest, byte[] bytes) {
+
+  /**
+   * Packs a sound tree; whether it is sound, the library knows.
+   *
+   * @throws IllegalArgumentException if one of its ways leads nowhere
+   */
+  public static Pack of(Tree tree, Material material, Edition edition) {
+    byte[] blank = Page.of(tree, material, edition).getBytes(StandardCharsets.UTF_8);
+    String digest = Digest.of(blank);
+    return new Pack(tree.id(), tree.title(), tree.complaint(), digest, Digest.fill(blank, digest));
+  }
+
+  /** As a file that travels alone, its short digest in its name. */
+  public PackFile alone() {
+    return new PackFile(FileNames.alone(tree, digest), bytes);
+  }
+
+  /** As a file among others in a folder, under its lasting name. */
+  public PackFile inFolder() {
+    return new PackFile(FileNames.inFolder(tree), bytes);
+  }
+}

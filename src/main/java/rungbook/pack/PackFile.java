@@ -1,0 +1,19 @@
+package rungbook.pack;
+
+import java.nio.charset.StandardCharsets;
+
+/**
+ * A file to be written, by its name in its folder.
+ *
+ * @param bytes its content, which nobody changes
+ */
+public record PackFile(String name, byte[] bytes) {
+
+  static PackFile text(String name, String text) {
+    return new PackFile(name, text.getBytes(StandardCharsets.UTF_8));
+  }
+
+  public String text() {
+    return new String(bytes, StandardCharsets.UTF_8);
+  }
+}

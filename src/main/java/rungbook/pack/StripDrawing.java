@@ -1,0 +1,112 @@
+package rungbook.pack;
+
+import java.util.List;
+
+/**
+ * The terminal strip with the leads on it, as inline SVG. Which lead is which is said in letters; the red one is drawn whole,
+ * the black one broken, so that it holds without colour too.
+ */
+final class StripDrawing {
+
+  private static final List<String> NAMES = List.of("RED", "BLACK");
+  private static final int LINE = 20;
+  private static final int STRIP = 44;
+  private static final int LEADS = 74;
+  private static final int METER = 46;
+
+  private final Strip strip;
+  /** The dividers, and the screws without a lead. */
+  private final StringBuilder plain = new StringBuilder();
+  private final StringBuilder svg = new StringBuilder();
+  private final int stripTop;
+  private final int meterTop;
+  private int redX;
+  private int blackX;
+
+  private StripDrawing(Strip strip) {
+    this.strip = strip;
+    this.stripTop = strip.labelLines() * LINE + 6;
+    this.meterTop = stripTop + STRIP + LEADS;
+  }
+
+  /** @param words what the drawing shows, for those who cannot see it @param meter what the meter is set to */
+  static String of(Strip strip, String words, String meter) {
+    StripDrawing drawing = new StripDrawing(strip);
+    drawing.terminals();
+    if (strip.cells().size() > 1) {
+      drawing.leads();
+    } else {
+      drawing.jaw();
+    }
+    drawing.meter(meter);
+    return "<svg class=\"strip\" role=\"img\" aria-label=\"" + Html.escape(words) + "\" viewBox=\"0 0 " + Strip.WIDTH + " "
+        + (drawing.meterTop + METER + 2) + "\">" + drawing.svg + "</svg>";
+  }
+
+  private void terminals() {
+    int left = (Strip.WIDTH - Math.min(strip.width(), Strip.WIDTH)) / 2;
+    int x = left;
+    add("<rect x=\"%d\" y=\"%d\" width=\"%d\" height=\"%d\"/>", left, stripTop, strip.width(), STRIP);
+    for (Strip.Cell cell : strip.cells()) {
+      terminal(cell, x);
+      x += cell.width();
+    }
+    add("<path d=\"%s\"/>", plain);
+  }
+
+  private void terminal(Strip.Cell cell, int x) {
+    int middle = x + cell.width() / 2;
+    int screw = stripTop + STRIP / 2;
+    List<String> lines = cell.lines();
+    for (int line = 0; line < lines.size(); line++) {
+      text(middle, stripTop - 7 - (lines.size() - 1 - line) * LINE, cell.lead() < 0 ? "quiet" : "", lines.get(line));
+    }
+    plain.append("M%d %dv%d".formatted(x + cell.width(), stripTop, STRIP));
+    if (cell.lead() < 0) {
+      plain.append("M%d %da12 12 0 1 0 24 0a12 12 0 1 0-24 0m5 7l14-14".formatted(middle - 12, screw));
+    } else {
+      add("<circle cx=\"%d\" cy=\"%d\" r=\"12\"/><path class=\"slot\" d=\"M%d %dl14-14\"/>", middle, screw, middle - 7, screw + 7);
+    }
+    if (cell.lead() == 0) {
+      redX = middle;
+    } else if (cell.lead() == 1) {
+      blackX = middle;
+    }
+  }
+
+  /** The leads never cross: the left terminal's lead goes to the left of the meter. */
+  private void leads() {
+    boolean redLeft = redX <= blackX;
+    lead(blackX, redLeft ? 205 : 75, 1);
+    lead(redX, redLeft ? 75 : 205, 0);
+  }
+
+  private void lead(int from, int to, int lead) {
+    int top = stripTop + STRIP / 2 + 4;
+    String path = "M" + from + " " + top + "V" + (top + 34) + "C" + from + " " + (top + 62) + " " + to + " " + (top + 34) + " " + to + " " + meterTop;
+    String colour = NAMES.get(lead).toLowerCase(java.util.Locale.ROOT);
+    add("<path class=\"casing\" d=\"%s\"/><path class=\"%s\" d=\"%s\"/>", path, colour, path);
+    add("<rect class=\"tag %s\" x=\"%d\" y=\"%d\" width=\"76\" height=\"24\" rx=\"3\"/>", colour, to - 38, meterTop - 30);
+    text(to, meterTop - 12, "letters", NAMES.get(lead));
+  }
+
+  /** A clamp takes no leads: its jaw goes round the one conductor. */
+  private void jaw() {
+    int y = stripTop + STRIP;
+    add("<path class=\"casing\" d=\"M140 %dv%d\"/><path class=\"black\" d=\"M140 %dv%d\"/>", y, LEADS - 22, y, LEADS - 22);
+    add("<path class=\"jaw\" d=\"M122 %da28 24 0 1 1 36 0\"/>", meterTop);
+  }
+
+  private void meter(String meter) {
+    add("<rect class=\"meter\" x=\"10\" y=\"%d\" width=\"260\" height=\"%d\" rx=\"8\"/>", meterTop, METER);
+    text(140, meterTop + 29, "", meter);
+  }
+
+  private void text(int x, int y, String kind, String text) {
+    add("<text class=\"%s\" x=\"%d\" y=\"%d\">%s</text>", kind, x, y, Html.escape(text));
+  }
+
+  private void add(String form, Object... values) {
+    svg.append(form.formatted(values).replace(" class=\"\"", ""));
+  }
+}

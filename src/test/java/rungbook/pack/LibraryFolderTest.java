@@ -1,0 +1,71 @@
+package rungbook.pack;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertInstanceOf;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.net.URLDecoder;
+import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Set;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+
+class LibraryFolderTest {
+
+  private final List<Pack> packs = Samples.starters();
+  private final List<PackFile> files = LibraryFolder.of(packs);
+
+  @Test
+  void samePacksGiveSameFilesInWhateverOrder() {
+    var backwards = packs.stream().sorted((one, other) -> other.tree().compareTo(one.tree())).toList();
+    assertEquals(texts(files), texts(LibraryFolder.of(backwards)));
+  }
+
+  @Test
+  void indexListsEveryTreeByItsComplaint() {
+    String index = file("index.html").text();
+    packs.forEach(pack -> assertTrue(index.contains(pack.complaint()) && index.contains("href=\"" + pack.inFolder().name() + "\""), pack.tree()));
+    assertInstanceOf(Verify.Verdict.Intact.class, Verify.of(file("index.html").bytes()));
+  }
+
+  @Test
+  void linksBetweenPacksLeadToFilesOfTheFolder() {
+    Set<String> names = files.stream().map(PackFile::name).collect(Collectors.toSet());
+    var links = files.stream().filter(file -> file.name().endsWith(".html"))
+        .flatMap(file -> Pattern.compile("href=\"([^#\":]+)").matcher(file.text()).results())
+        .map(found -> URLDecoder.decode(found.group(1), StandardCharsets.UTF_8)).collect(Collectors.toSet());
+    assertTrue(links.size() > packs.size() / 2 && names.containsAll(links), links.toString());
+  }
+
+  @Test
+  void workerKeepsEveryFile() {
+    String worker = file("sw.js").text();
+    files.stream().map(PackFile::name).filter(name -> !name.equals("sw.js")).forEach(name -> assertTrue(worker.contains("\"" + name + "\""), name));
+  }
+
+  @Test
+  void workerChangesWithAnyPack() {
+    String before = file("sw.js").text();
+    var fewer = LibraryFolder.of(packs.subList(1, packs.size())).stream().filter(file -> file.name().equals("sw.js")).findFirst().orElseThrow();
+    assertNotEquals(before.substring(0, before.indexOf(",")), fewer.text().substring(0, before.indexOf(",")));
+  }
+
+  @Test
+  void treeCalledIndexLeavesTheIndexAlone() {
+    assertEquals("Index.tree.html", FileNames.inFolder("Index"));
+    assertNotEquals(FileNames.inFolder("index"), FileNames.inFolder("index.tree"));
+    assertEquals("kein%20Strom%20%C3%BC.html", FileNames.address("kein Strom ü"));
+  }
+
+  private PackFile file(String name) {
+    return files.stream().filter(file -> file.name().equals(name)).findFirst().orElseThrow();
+  }
+
+  private static List<String> texts(List<PackFile> files) {
+    return files.stream().map(file -> file.name() + Arrays.hashCode(file.bytes()) + file.text()).toList();
+  }
+}

@@ -1,0 +1,149 @@
+package rungbook.pack;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import rungbook.tree.Tree;
+
+class PackTest {
+
+  private static final String ENDING = """
+
+      ## Fine
+
+      ```finding
+      healthy: yes
+      ```
+      """;
+
+  static List<Pack> starters() {
+    return Samples.starters();
+  }
+
+  @ParameterizedTest
+  @MethodSource("starters")
+  void sameTreeGivesSameBytes(Pack pack) {
+    assertArrayEquals(pack.bytes(), Samples.starter(pack.tree()).bytes());
+  }
+
+  @ParameterizedTest
+  @MethodSource("starters")
+  void everyStepHasItsAnchorAndEveryLinkAPlace(Pack pack) {
+    String page = pack.inFolder().text();
+    List<String> ids = all("id=\"([^\"]*)\"", page);
+    assertEquals(ids.size(), new HashSet<>(ids).size(), "an id stands twice");
+    Tree tree = Samples.STARTER.tree(pack.tree()).orElseThrow().tree();
+    tree.steps().forEach(step -> assertTrue(ids.contains(step.id()), step.id()));
+    List<String> links = all("href=\"#([^\"]*)\"", page);
+    assertTrue(ids.containsAll(links), () -> links.stream().filter(link -> !ids.contains(link)).toList().toString());
+  }
+
+  @ParameterizedTest
+  @MethodSource("starters")
+  void asksForNothingOutside(Pack pack) {
+    String page = pack.inFolder().text();
+    assertFalse(page.contains("http:") || page.contains("https:") || page.contains("url(") || page.contains("<base") || page.contains("<noscript"));
+    all("src=\"([^\"]{0,20})", page).forEach(source -> assertTrue(source.startsWith("data:image/"), source));
+    assertTrue(page.contains("default-src 'none'"));
+  }
+
+  @ParameterizedTest
+  @MethodSource("starters")
+  void beginsWithTheUsualCautionsAndTheDeferral(Pack pack) {
+    String page = pack.inFolder().text();
+    int deferral = page.indexOf("Local codes, the authority");
+    int usual = page.indexOf("Before you start");
+    assertTrue(0 < deferral && deferral < usual && usual < page.indexOf("class=\"page step"));
+  }
+
+  @Test
+  void titleBlockSaysWhichEditionItIs() {
+    var edition = new Edition(Optional.of("4"), Optional.of(LocalDate.of(2026, 3, 1)), Optional.of(LocalDate.of(2027, 3, 1)));
+    String page = Pack.of(sample("Measure it.", ""), Samples.MATERIAL, edition).inFolder().text();
+    assertTrue(page.contains("<dt>Revision</dt><dd>4</dd>"));
+    assertTrue(page.contains("<dt>Released</dt><dd>2026-03-01</dd>"));
+    assertTrue(page.contains("<dt>Look for a newer one after</dt><dd>2027-03-01</dd>"));
+  }
+
+  @Test
+  void draftSaysThatItIsNotReleased() {
+    assertTrue(Samples.starter("no-cooling-blower-runs").inFolder().text().contains("<dd>not released</dd>"));
+  }
+
+  @Test
+  void travelsAloneWithItsDigestInItsName() {
+    Pack pack = Samples.starter("no-cooling-blower-runs");
+    assertEquals("no-cooling-blower-runs.html", pack.inFolder().name());
+    assertEquals("no-cooling-blower-runs-" + pack.digest().substring(0, 8) + ".html", pack.alone().name());
+    assertTrue(pack.inFolder().text().contains("<code class=\"digest\">" + pack.digest().substring(0, 8) + "</code>"));
+  }
+
+  @Test
+  void treeWithAWayToNowhereIsNoPack() {
+    Tree broken = sample("Measure it.", "- over 28: [Nothing](#nothing)\n");
+    assertThrows(IllegalArgumentException.class, () -> Pack.of(broken, Samples.MATERIAL, Edition.draft()));
+  }
+
+  @Test
+  void expectedWayIsSaidInWords() {
+    String page = Pack.of(sample("", ""), Samples.MATERIAL, Edition.draft()).inFolder().text();
+    assertTrue(page.contains("<u>24 to 28 V</u> <em>expected</em>"));
+    assertTrue(page.contains("<u>under 24 V</u> </b>"));
+  }
+
+  @Test
+  void plainChapterStandsWhereItIsWritten() {
+    String page = Pack.of(sample("", "\n## Why 24 V\n\nClass 2.\n"), Samples.MATERIAL, Edition.draft()).inFolder().text();
+    int step = page.indexOf("id=\"y-to-c\"");
+    int chapter = page.indexOf("id=\":chapter-why-24-v\"");
+    assertTrue(step < chapter && chapter < page.indexOf("id=\"fine\""));
+  }
+
+  /** The limits that a phone with little storage and a slow link sets: 60 KB, the script 12 KB of it. */
+  @Test
+  void twentyStepsOfTextStaySmall() {
+    Pack pack = Samples.starter("heat-pump-warm-air-in-cooling");
+    int steps = all("class=\"page step", pack.inFolder().text()).size();
+    assertTrue(steps >= 19 && !pack.inFolder().text().contains("<img"), "a tree of about twenty steps and no picture: " + steps);
+    assertTrue(pack.bytes().length <= 60 * 1024 * steps / 20, pack.bytes().length + " bytes");
+    assertTrue(Assets.PACK_SCRIPT.getBytes(StandardCharsets.UTF_8).length <= 12 * 1024);
+  }
+
+  private static Tree sample(String prose, String more) {
+    return Samples.tree("""
+        ---
+        title: Sample
+        complaint: Nothing yet
+        ---
+
+        ## Y to C
+
+        ```check
+        measure: AC volts
+        leads: Y, C
+        expect: 24 to 28 V
+        ```
+
+        %s
+
+        - 24 to 28: [Fine](#fine)
+        - under 24: [Fine](#fine)
+        %s""".formatted(prose, more) + ENDING);
+  }
+
+  private static List<String> all(String pattern, String page) {
+    return Pattern.compile(pattern).matcher(page).results().map(found -> found.groupCount() > 0 ? found.group(1) : found.group()).toList();
+  }
+}
