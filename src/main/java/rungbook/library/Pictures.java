@@ -1,6 +1,8 @@
 package rungbook.library;
 
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -26,13 +28,20 @@ public final class Pictures {
 
   static List<Problem> inspect(Tree tree, Map<String, byte[]> pictures) {
     var problems = new ArrayList<Problem>();
-    documents(tree).distinct().forEach(document -> document.pictures().forEach(
-        picture -> inspect(document, picture, pictures).ifPresent(problems::add)));
+    for (Document document : documents(tree)) {
+      document.pictures().forEach(picture -> inspect(document, picture, pictures).ifPresent(problems::add));
+    }
     return problems;
   }
 
-  private static Stream<Document> documents(Tree tree) {
-    return Stream.concat(Stream.of(tree.document()), tree.steps().stream().map(Step::particulars).map(p -> p.document()));
+  /** By identity: a document's value is all the text of its file. */
+  private static Set<Document> documents(Tree tree) {
+    Set<Document> documents = Collections.newSetFromMap(new IdentityHashMap<>());
+    documents.add(tree.document());
+    for (Step step : tree.steps()) {
+      documents.add(step.particulars().document());
+    }
+    return documents;
   }
 
   private static Optional<Problem> inspect(Document document, Picture picture, Map<String, byte[]> pictures) {
