@@ -25,12 +25,11 @@ final class Cautions {
 
   /** The usual cautions first, then those that the tree's steps name, the worst first. */
   void inFull(Html html) {
-    html.open("div", "class", "cautions");
+    html.element("h2", "What can hurt").line();
     texts.caution(USUAL).ifPresent(usual -> inFull(html, usual));
     var named = new LinkedHashSet<Caution>();
     tree.steps().forEach(step -> named.addAll(at(step)));
     named.stream().filter(caution -> !caution.id().equals(USUAL)).sorted(WORST_FIRST).forEach(caution -> inFull(html, caution));
-    html.close("div").line();
   }
 
   private void inFull(Html html, Caution caution) {

@@ -2,6 +2,7 @@ package rungbook.pack;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
@@ -38,12 +39,21 @@ final class Samples {
     return STARTER.trees().stream().map(tree -> Pack.of(tree.tree(), MATERIAL, Edition.draft())).toList();
   }
 
-  static Tree tree(String text) {
-    return TreeReader.read("sample", DocumentReader.read(new Source("trees/sample.md", text)), STARTER.shared()).tree();
+  /** One step of each kind, whatever the starter library becomes. */
+  static Pack example() {
+    try (var in = Samples.class.getResourceAsStream("/rungbook/pack/example.md")) {
+      return Pack.of(tree("example", new String(in.readAllBytes(), StandardCharsets.UTF_8)), MATERIAL, Edition.draft());
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
   }
 
-  static Pack pack(String text) {
-    return Pack.of(tree(text), MATERIAL, Edition.draft());
+  static Tree tree(String text) {
+    return tree("sample", text);
+  }
+
+  private static Tree tree(String id, String text) {
+    return TreeReader.read(id, DocumentReader.read(new Source("trees/" + id + ".md", text)), STARTER.shared()).tree();
   }
 
   static Pack pack(String text, Map<String, byte[]> pictures) {

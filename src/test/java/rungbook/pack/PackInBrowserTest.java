@@ -1,0 +1,266 @@
+package rungbook.pack;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.openqa.selenium.WebElement;
+import org.openqa.selenium.support.ui.Select;
+import rungbook.browser.Browser;
+import rungbook.browser.Browser.Scheme;
+
+/** Packs on a phone of 320 px, from a file, with the network cut. */
+class PackInBrowserTest {
+
+  private static final String TREE = "example";
+
+  /** Eleven of its own and the fragment's three. */
+  private static final int STEPS = 14;
+
+  @TempDir private static Path folder;
+
+  private static Browser browser;
+
+  @BeforeAll
+  static void startOffline() throws IOException {
+    var packs = new ArrayList<>(Samples.starters());
+    packs.add(Samples.example());
+    for (PackFile file : LibraryFolder.of(packs)) {
+      Files.write(folder.resolve(file.name()), file.bytes());
+    }
+    browser = Browser.start().networkCut();
+  }
+
+  @BeforeEach
+  void phone() {
+    browser.scriptsOn().scheme(Scheme.LIGHT).size(320, 640);
+  }
+
+  @AfterEach
+  void askedForNothingAndComplainedOfNothing() {
+    assertEquals(List.of(), browser.requests().stream().filter(url -> !url.startsWith("file:") && !url.startsWith("about:")).toList());
+    assertEquals(List.of(), browser.complaints());
+    browser.open("about:blank");
+  }
+
+  @AfterAll
+  static void close() {
+    browser.close();
+  }
+
+  private void open(String tree, String step) {
+    browser.open("about:blank").open(folder.resolve(tree + ".html").toUri() + (step.isEmpty() ? "" : "#" + step));
+  }
+
+  private String hash() {
+    return (String) browser.run("return decodeURIComponent(location.hash.slice(1))");
+  }
+
+  private void press(String words) {
+    browser.visible("button, summary").stream().filter(button -> button.getText().startsWith(words)).findFirst().orElseThrow().click();
+  }
+
+  private void type(String reading) {
+    WebElement input = browser.find(".page.on .reading input");
+    input.clear();
+    input.sendKeys(reading);
+  }
+
+  private String pointed() {
+    return browser.find(".page.on .ways .points u").getText();
+  }
+
+  @Test
+  void findingIsReachedByLinksAloneWithScriptsOff() {
+    browser.scriptsOff();
+    for (Pack pack : Samples.starters()) {
+      open(pack.tree(), "");
+      browser.find(".begin").click();
+      for (int steps = 0; browser.all(".finding:target").isEmpty() && !browser.all(".step:target").isEmpty(); steps++) {
+        browser.find(".step:target .way").click();
+        assertTrue(steps < 40, pack.tree() + ": no finding after 40 steps, last at " + hash());
+      }
+      assertTrue(browser.all(".step:target").isEmpty() || browser.find(".finding:target .concluded").isDisplayed(), pack.tree());
+    }
+  }
+
+  @Test
+  void withScriptsOffEveryStepIsThereToRead() {
+    browser.scriptsOff();
+    open(TREE, "");
+    assertEquals(STEPS, browser.visible(".step").size());
+    assertEquals(0, browser.visible("button, .reading").size());
+  }
+
+  @Test
+  void nothingScrollsSidewaysAt320() {
+    for (Pack pack : Samples.starters()) {
+      browser.scriptsOff();
+      open(pack.tree(), "");
+      assertEquals(0, browser.sidewaysPixels(), pack.tree());
+      browser.scriptsOn();
+      open(pack.tree(), "");
+      assertEquals(List.of(), browser.run("""
+          const wide = [];
+          for (const page of document.querySelectorAll('.page')) {
+            location.hash = page.id;
+            dispatchEvent(new PopStateEvent('popstate'));
+            if (document.documentElement.scrollWidth > document.documentElement.clientWidth) wide.push(page.id);
+          }
+          return wide;"""), pack.tree());
+    }
+  }
+
+  @Test
+  void oneStepShowsAtATimeAndItsButtonsAreLarge() {
+    open(TREE, "t1-to-t2");
+    assertEquals(1, browser.visible(".page").size());
+    type("230");
+    long across = (Long) browser.run("return document.querySelector('main').clientWidth");
+    for (WebElement button : browser.visible("button, summary, .way, input, select")) {
+      assertTrue(button.getSize().height >= 64, button.getText());
+      boolean readingWithItsUnit = List.of("input", "select").contains(button.getTagName());
+      assertTrue(readingWithItsUnit || button.getSize().width == across, button.getText() + " " + button.getSize());
+    }
+  }
+
+  @Test
+  void typedReadingPointsToItsWay() {
+    open(TREE, "t1-to-t2");
+    type("207");
+    assertEquals("207 to 264 V", pointed());
+    type("206,9");
+    assertEquals("120 to 207 V", pointed());
+    type("1e3");
+    assertTrue(browser.all(".points").isEmpty());
+    assertTrue(browser.find(".told").getText().contains("Type the number alone"));
+    type("900");
+    assertEquals("over 264 V", pointed(), "past the meter's range");
+    browser.find(".told .way").click();
+    assertEquals("supply-out-of-range", hash());
+  }
+
+  @Test
+  void readingInAnotherUnitIsConverted() {
+    open(TREE, "compressor-c-to-r");
+    type("0.0199");
+    new Select(browser.find(".page.on select")).selectByVisibleText("kΩ");
+    assertEquals("under 20 Ω", pointed());
+    type("0.02");
+    assertEquals("20 Ω or more", pointed());
+    press("OL");
+    assertEquals("20 Ω or more", pointed());
+  }
+
+  @Test
+  void backAndTheWaySoFarLeadWhereOneWas() {
+    open(TREE, "");
+    browser.find(".begin").click();
+    browser.find(".page.on .way").click();
+    browser.find(".page.on .way").click();
+    assertEquals("what-moves", hash());
+    press("← Back");
+    browser.until("decodeURIComponent(location.hash) == '#open-the-unit'");
+    browser.driver().navigate().back();
+    browser.until("decodeURIComponent(location.hash) == '#call-for-cooling'");
+    browser.driver().navigate().forward();
+    browser.driver().navigate().forward();
+    browser.until("decodeURIComponent(location.hash) == '#what-moves'");
+    press("The way so far: 2 steps");
+    browser.visible(".walked button").get(0).click();
+    assertEquals("call-for-cooling", hash());
+  }
+
+  @Test
+  void reloadForgetsNothing() {
+    open(TREE, "what-moves");
+    browser.find(".page.on .way").click();
+    browser.driver().navigate().refresh();
+    press("The way so far: 1 step");
+    assertTrue(browser.find(".walked").getText().contains("What moves"));
+  }
+
+  @Test
+  void recordHoldsTheWayAndItsReadings() {
+    open(TREE, "t1-to-t2");
+    type("198.5");
+    browser.find(".told .way").click();
+    press("Field record");
+    browser.find(".record input").sendKeys("Hill farm, unit 2");
+    String record = browser.find(".record pre").getText();
+    assertTrue(record.contains("5 T1 to T2: 198.5 V, way “120 to 207 V”"), record);
+    assertTrue(record.contains("Job: Hill farm, unit 2") && record.contains("outdoor supply low"), record);
+    assertTrue(record.contains(Samples.example().digest().substring(0, 8)), record);
+    press("Copy");
+    assertEquals(record, browser.run("return getSelection().toString()").toString().strip());
+  }
+
+  @Test
+  void everyLightHasNoViolationAndSevenToOne() {
+    for (String light : List.of("day", "night", "dim")) {
+      browser.scheme(light.equals("day") ? Scheme.LIGHT : Scheme.DARK);
+      for (String step : List.of("", "across-the-coil", "what-moves", "make-it-dead--prove-it-dead", "supply-out-of-range", ":record")) {
+        open(TREE, step);
+        browser.run("document.getElementById(':" + light + "').checked = true");
+        browser.run("document.querySelectorAll('details').forEach(e => e.open = true)");
+        if (step.equals("across-the-coil")) {
+          type("24");
+        }
+        assertEquals(List.of(), browser.violations(), light + " " + step);
+        assertEquals(List.of(), browser.faintText(), light + " " + step);
+      }
+    }
+  }
+
+  @Test
+  void lightIsChosenWithScriptsOff() {
+    browser.scriptsOff();
+    open(TREE, "");
+    browser.find(".light summary").click();
+    browser.find("label:has([value=dim])").click();
+    assertEquals("rgb(0, 0, 0)", browser.run("return getComputedStyle(document.body).backgroundColor"));
+  }
+
+  @Test
+  void paperHoldsEveryStepAndNoButton() {
+    open(TREE, "t1-to-t2");
+    browser.print().size(768, 1000);
+    assertEquals(STEPS, browser.visible(".step").size());
+    assertEquals(0, browser.visible("button, summary, input, .begin").size());
+    assertTrue(browser.find("header dl").isDisplayed());
+    assertEquals("\" → step \"", ((String) browser.run("return getComputedStyle(document.querySelector('.way i'), ':before').content")).replace('\u00a0', ' '));
+  }
+
+  @Test
+  void wayToAnotherTreeOpensItsPack() {
+    open(TREE, "other-page");
+    browser.find(".page.on .way").click();
+    browser.until("document.title == 'No cooling, indoor blower runs'");
+    browser.driver().navigate().back();
+    browser.until("document.querySelector('.page.on h2')");
+    press("The way so far: 1 step");
+  }
+
+  @Test
+  void indexFindsATreeByItsComplaint() {
+    browser.open(folder.resolve("index.html"));
+    assertEquals(0, browser.sidewaysPixels());
+    browser.find("input[type=search]").sendKeys("thermostat BLANK");
+    assertTrue(browser.visible(".trees .way").stream().anyMatch(tree -> tree.getText().contains("thermostat blank")));
+    assertTrue(browser.visible(".trees .way").size() < Samples.starters().size());
+    assertEquals(List.of(), browser.violations());
+    browser.scriptsOff().open(folder.resolve("index.html"));
+    assertFalse(browser.visible(".trees .way").size() < Samples.starters().size());
+  }
+}
