@@ -1,6 +1,8 @@
 package rungbook.library;
 
 import java.util.List;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
 import rungbook.markdown.DocumentReader;
 import rungbook.rules.Registry;
 import rungbook.source.Problems;
@@ -14,15 +16,29 @@ public final class Compiler {
   private Compiler() {}
 
   public static Library compile(LibraryText text) {
+    Library library = readShared(text);
+    return new Library(text, library.shared(), trees(text, library.shared(), id -> true).toList(), library.sharedProblems());
+  }
+
+  /** A library whose trees are still to be compiled, for whoever needs only some of them. */
+  public static Library readShared(LibraryText text) {
     SharedTexts.Read shared = SharedTexts.read(text);
-    Crossings crossings = new Crossings(text);
-    List<CompiledTree> trees = text.in("trees/").entrySet().parallelStream()
-        .map(entry -> compile(entry.getKey(), entry.getValue(), shared.shared(), text, crossings))
-        .toList();
     Problems problems = new Problems();
     problems.addAll(text.unreadable());
     problems.addAll(shared.problems());
-    return new Library(text, shared.shared(), trees, problems.inReadingOrder());
+    return new Library(text, shared.shared(), List.of(), problems.inReadingOrder());
+  }
+
+  /** What a library shares, each text read when a tree first asks for it: for whoever compiles few trees and no more. */
+  public static Shared sharedAsNeeded(LibraryText text) {
+    return SharedTexts.asNeeded(text);
+  }
+
+  /** Trees of a library, in the order of their ids, compiled on all cores. */
+  public static Stream<CompiledTree> trees(LibraryText text, Shared shared, Predicate<String> wanted) {
+    Crossings crossings = new Crossings(text);
+    return text.in("trees/").entrySet().parallelStream().filter(tree -> wanted.test(tree.getKey()))
+        .map(tree -> compile(tree.getKey(), tree.getValue(), shared, text, crossings));
   }
 
   /** One tree against what a library shares; what an editor does while someone types. @param id the file's name without {@code .md} */

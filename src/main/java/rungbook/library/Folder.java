@@ -70,22 +70,33 @@ public final class Folder {
 
   private void readFile(Path file, long size) {
     String name = name(file);
+    if (name.endsWith(".md")) {
+      Decoding.Decoded decoded = readText(name, file, size);
+      decoded.problem().ifPresentOrElse(unreadable::add, () -> texts.put(name, decoded.source()));
+      return;
+    }
     try {
-      if (!name.endsWith(".md")) {
-        pictures.put(name, size > Pictures.LARGEST ? beginning(file) : Files.readAllBytes(file));
-      } else if (size > Decoding.MOST_BYTES) {
-        unreadable.add(Decoding.tooLarge(name, size));
-      } else {
-        Decoding.Decoded decoded = Decoding.decode(name, Files.readAllBytes(file));
-        decoded.problem().ifPresentOrElse(unreadable::add, () -> texts.put(name, decoded.source()));
-      }
+      pictures.put(name, beginning(file));
     } catch (IOException e) {
       unreadable.add(unreadable(name, e));
     }
   }
 
-  /** Enough of a file to see that it is too large. */
-  private static byte[] beginning(Path file) throws IOException {
+  /** A text under the name it has in the library, or the problem that keeps it from being read. @param size in bytes */
+  static Decoding.Decoded readText(String name, Path file, long size) {
+    try {
+      return size > Decoding.MOST_BYTES ? refused(Decoding.tooLarge(name, size)) : Decoding.decode(name, Files.readAllBytes(file));
+    } catch (IOException e) {
+      return refused(unreadable(name, e));
+    }
+  }
+
+  private static Decoding.Decoded refused(Problem problem) {
+    return new Decoding.Decoded(problem.source(), Optional.of(problem));
+  }
+
+  /** A picture's bytes, at most as many as show that it is too large. */
+  static byte[] beginning(Path file) throws IOException {
     try (var in = Files.newInputStream(file)) {
       return in.readNBytes(Pictures.LARGEST + 1);
     }

@@ -1,0 +1,90 @@
+package rungbook.cli;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Optional;
+import java.util.SortedSet;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.stream.Stream;
+import rungbook.library.Folder;
+import rungbook.library.LibraryText;
+import rungbook.library.LooseFolder;
+
+/**
+ * Files that are checked together because they share a library: its own, or for loose trees the one whose shared texts
+ * they may name.
+ *
+ * @param library whose shared texts count; none if there is no library far and wide
+ * @param loose the folder of the trees, if they are not the library's own
+ * @param files absolute paths
+ */
+record Batch(Optional<Path> library, Optional<Path> loose, SortedSet<Path> files) {
+
+  private static final LibraryText NOTHING = new LibraryText(new TreeMap<>(), new TreeMap<>(), List.of());
+
+  /** Sorts files by the library they belong to. @param home the program's own folder */
+  static Collection<Batch> of(Collection<Path> files, Optional<Path> home) {
+    var batches = new LinkedHashMap<Batch, SortedSet<Path>>();
+    files.forEach(file -> batches.computeIfAbsent(around(file, home), key -> new TreeSet<>()).add(file));
+    return batches.entrySet().stream().map(entry -> new Batch(entry.getKey().library(), entry.getKey().loose(), entry.getValue())).toList();
+  }
+
+  private static Batch around(Path file, Optional<Path> home) {
+    Optional<Path> root = libraryAround(file);
+    boolean member = root.filter(library -> file.getParent().equals(library.resolve("trees")) || file.startsWith(library.resolve("shared"))).isPresent();
+    Optional<Path> loose = member ? Optional.empty() : Optional.of(file.getParent());
+    return new Batch(root.or(() -> home), loose, new TreeSet<>());
+  }
+
+  private static Optional<Path> libraryAround(Path file) {
+    Optional<Path> root = Folder.rootOf(file);
+    while (root.isPresent() && !isLibrary(root.get())) {
+      root = Optional.ofNullable(root.get().getParent()).flatMap(Folder::rootOf);
+    }
+    return root;
+  }
+
+  /** Whether a folder is a library: `shared` alone is a common name, so it must hold what trees share. */
+  static boolean isLibrary(Path folder) {
+    return Files.isDirectory(folder.resolve("trees"))
+        || Stream.of("systems", "cautions", "meters", "fragments").anyMatch(part -> Files.isDirectory(folder.resolve("shared").resolve(part)));
+  }
+
+  /** Every folder in which a save may change what a check of the files finds. */
+  static SortedSet<Path> folders(Collection<Path> files, Optional<Path> home) throws IOException {
+    var folders = new TreeSet<Path>();
+    for (Batch batch : of(files, home)) {
+      batch.loose.ifPresent(folders::add);
+      for (String part : List.of("trees", "shared")) {
+        Optional<Path> start = batch.library.map(root -> root.resolve(part)).filter(Files::isDirectory);
+        if (start.isPresent()) {
+          try (Stream<Path> below = Files.walk(start.get())) {
+            below.filter(Files::isDirectory).forEach(folders::add);
+          }
+        }
+      }
+    }
+    return folders;
+  }
+
+  LibraryText read() throws IOException {
+    LibraryText text = library.isPresent() ? Folder.read(library.get()) : NOTHING;
+    return loose.isPresent() ? LooseFolder.read(loose.get(), text) : text;
+  }
+
+  /** A text's file, from its name in the library. */
+  Path fileOf(String name) {
+    return loose.filter(folder -> name.startsWith("trees/")).map(folder -> folder.resolve(name.substring("trees/".length())))
+        .orElseGet(() -> library.orElseThrow().resolve(name));
+  }
+
+  /** A file's name in the library: the other way round. */
+  String nameOf(Path file) {
+    return loose.map(folder -> "trees/" + folder.relativize(file)).orElseGet(() -> library.orElseThrow().relativize(file).toString()).replace('\\', '/');
+  }
+}

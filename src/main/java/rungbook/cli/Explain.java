@@ -1,0 +1,33 @@
+package rungbook.cli;
+
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import rungbook.report.Page;
+import rungbook.source.Nearest;
+import rungbook.source.Wording;
+
+@Command(name = "explain", description = "Print the page of a problem: what it means, an example, how to mend it")
+final class Explain implements Callable<Integer> {
+
+  private final Terminal terminal;
+
+  @Parameters(paramLabel = "CODE", description = "the word after `error` or `warning` in a report")
+  private String code;
+
+  @Option(names = {"-h", "--help"}, usageHelp = true, description = "show this help")
+  private boolean help;
+
+  Explain(Terminal terminal) {
+    this.terminal = terminal;
+  }
+
+  @Override
+  public Integer call() {
+    Wording wording = Wording.find(code).orElseThrow(() -> new Misuse("no problem is called `" + code + "`",
+        Nearest.to(code, Codes.all()).map(near -> "write `" + near + "`").orElse("write the code as the report shows it")));
+    terminal.out().print(Page.of(wording, terminal.style()));
+    return 0;
+  }
+}

@@ -1,0 +1,67 @@
+package rungbook.cli;
+
+import java.io.IOException;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import picocli.CommandLine;
+import picocli.CommandLine.MissingParameterException;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.UnmatchedArgumentException;
+import rungbook.source.Nearest;
+
+/** Tells people what was wrong with the command line, and what came near. */
+final class Misuses implements CommandLine.IParameterExceptionHandler, CommandLine.IExecutionExceptionHandler {
+
+  private final Terminal terminal;
+
+  Misuses(Terminal terminal) {
+    this.terminal = terminal;
+  }
+
+  @Override
+  public int handleParseException(ParameterException e, String[] arguments) {
+    return report(e instanceof UnmatchedArgumentException unmatched ? unmatched(unmatched)
+        : e instanceof MissingParameterException missing ? missing(missing)
+        : new Misuse(e.getMessage(), usage(e.getCommandLine())));
+  }
+
+  @Override
+  public int handleExecutionException(Exception e, CommandLine line, CommandLine.ParseResult parsed) throws Exception {
+    if (e instanceof Misuse misuse) {
+      return report(misuse);
+    }
+    if (e instanceof IOException failed) {
+      return report(new Misuse("cannot read or write: " + failed, "look at the path and at who may use it"));
+    }
+    throw e;
+  }
+
+  private int report(Misuse misuse) {
+    terminal.err().println("rungbook: " + misuse.getMessage());
+    terminal.err().println("  hint: " + misuse.hint());
+    terminal.err().flush();
+    return Misuse.EXIT;
+  }
+
+  private Misuse unmatched(UnmatchedArgumentException e) {
+    String written = e.getUnmatched().get(0);
+    CommandLine line = e.getCommandLine();
+    boolean option = written.startsWith("-");
+    String kind = option ? "option" : line.getSubcommands().isEmpty() ? "argument" : "command";
+    Optional<String> near = Nearest.to(written, option ? options(line) : List.copyOf(line.getSubcommands().keySet()));
+    return new Misuse("unknown " + kind + " `" + written + "`", near.map(name -> "write `" + name + "`").orElse(usage(line)));
+  }
+
+  private Misuse missing(MissingParameterException e) {
+    return new Misuse("`" + e.getCommandLine().getCommandName() + "` needs " + e.getMissing().get(0).paramLabel(), usage(e.getCommandLine()));
+  }
+
+  private static List<String> options(CommandLine line) {
+    return line.getCommandSpec().options().stream().flatMap(option -> Stream.of(option.names())).toList();
+  }
+
+  private static String usage(CommandLine line) {
+    return "see `" + line.getCommandSpec().qualifiedName() + " --help`";
+  }
+}

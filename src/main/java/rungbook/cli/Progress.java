@@ -1,0 +1,54 @@
+package rungbook.cli;
+
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicInteger;
+
+/** A line on the error stream while long work goes on, for a person who watches; gone when the work is done. */
+final class Progress implements AutoCloseable {
+
+  /** Work shorter than this needs no line. */
+  private static final long PATIENCE_NANOS = TimeUnit.MILLISECONDS.toNanos(700);
+
+  private static final long EVERY_NANOS = TimeUnit.MILLISECONDS.toNanos(100);
+  private static final String ERASE_LINE = "\r\u001B[K";
+
+  private final Terminal terminal;
+  private final int of;
+  private final AtomicInteger done = new AtomicInteger();
+  private long nextNanos = System.nanoTime() + PATIENCE_NANOS;
+  private boolean shown;
+
+  private Progress(Terminal terminal, int of) {
+    this.terminal = terminal;
+    this.of = of;
+  }
+
+  static Progress of(int files, Terminal terminal) {
+    return new Progress(terminal, files);
+  }
+
+  /** One more is done; may be called from several threads. */
+  void step() {
+    int now = done.incrementAndGet();
+    if (terminal.watched()) {
+      show(now);
+    }
+  }
+
+  private synchronized void show(int now) {
+    if (System.nanoTime() - nextNanos >= 0) {
+      nextNanos = System.nanoTime() + EVERY_NANOS;
+      shown = true;
+      terminal.err().printf(ERASE_LINE + "checking: %,d of %,d files", Math.min(now, of), of);
+      terminal.err().flush();
+    }
+  }
+
+  @Override
+  public void close() {
+    if (shown) {
+      terminal.err().print(ERASE_LINE);
+      terminal.err().flush();
+    }
+  }
+}

@@ -1,0 +1,42 @@
+package rungbook.cli;
+
+import java.util.Optional;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+
+/** The program itself; its commands do the work. */
+@Command(name = "rungbook", versionProvider = Rungbook.Version.class, synopsisSubcommandLabel = "COMMAND",
+    description = "Diagnostic trees for heating and cooling controls: checked, and made ready to carry.",
+    footer = {"", "exit code: 0 clean, 1 problems, 2 misuse"})
+final class Rungbook implements Runnable {
+
+  @Option(names = {"-h", "--help"}, usageHelp = true, description = "Show this help")
+  private boolean help;
+
+  @Option(names = "--version", versionHelp = true, description = "Show the version")
+  private boolean version;
+
+  @Spec
+  private CommandSpec spec;
+
+  @Override
+  public void run() {
+    throw new Misuse("no command given", "write one of " + String.join(", ", spec.subcommands().keySet()));
+  }
+
+  /** From the packaged program; a program run from its classes has none. */
+  static final class Version implements CommandLine.IVersionProvider {
+
+    @Override
+    public String[] getVersion() {
+      return new String[] {"rungbook " + text()};
+    }
+
+    static String text() {
+      return Optional.ofNullable(Rungbook.class.getPackage().getImplementationVersion()).orElse("unpackaged");
+    }
+  }
+}

@@ -1,0 +1,46 @@
+package rungbook.cli;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+
+/** Starts the server as a program of its own; the launcher does so directly where it can. */
+@Command(name = "serve", description = "Start the server on this machine and print its address")
+final class Serve implements Callable<Integer> {
+
+  private final Terminal terminal;
+
+  @Option(names = "--port", paramLabel = "PORT", description = "where it listens, on the loopback address (default: 8181)")
+  private Optional<Integer> port = Optional.empty();
+
+  @Option(names = "--data", paramLabel = "FOLDER", description = "where the library is kept (default: ./data)")
+  private Optional<Path> data = Optional.empty();
+
+  @Option(names = {"-h", "--help"}, usageHelp = true, description = "show this help")
+  private boolean help;
+
+  Serve(Terminal terminal) {
+    this.terminal = terminal;
+  }
+
+  @Override
+  public Integer call() throws IOException, InterruptedException {
+    Path jar = terminal.home().map(home -> home.resolve("target/quarkus-app/quarkus-run.jar")).filter(Files::isRegularFile)
+        .orElseThrow(() -> new Misuse("the server is not built", "start it with `./rungbook serve`, which builds it"));
+    return new ProcessBuilder(command(jar)).inheritIO().start().waitFor();
+  }
+
+  private List<String> command(Path jar) {
+    var command = new ArrayList<String>(List.of(Path.of(System.getProperty("java.home"), "bin", "java").toString()));
+    port.ifPresent(number -> command.add("-Drungbook.port=" + number));
+    data.ifPresent(folder -> command.add("-Drungbook.data=" + terminal.folder().resolve(folder).toAbsolutePath()));
+    command.addAll(List.of("-jar", jar.toString()));
+    return command;
+  }
+}

@@ -1,0 +1,52 @@
+package rungbook.report;
+
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.core.util.DefaultIndenter;
+import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
+import java.io.IOException;
+import java.io.StringWriter;
+import java.io.UncheckedIOException;
+
+/** Writes JSON with two spaces of indent and line feeds, the same on every system. */
+final class Json {
+
+  private Json() {}
+
+  /** What writes one document. */
+  @FunctionalInterface
+  interface Writing {
+    void to(JsonGenerator json) throws IOException;
+  }
+
+  static String write(Writing writing) {
+    var text = new StringWriter();
+    try (JsonGenerator json = new JsonFactory().createGenerator(text)) {
+      json.setPrettyPrinter(new DefaultPrettyPrinter().withObjectIndenter(new DefaultIndenter("  ", "\n")).withArrayIndenter(new DefaultIndenter("  ", "\n")));
+      writing.to(json);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e); // a string cannot fail to be written to
+    }
+    return text.append('\n').toString();
+  }
+
+  /** An object as the value of a name. */
+  static void object(JsonGenerator json, String name, Writing fields) throws IOException {
+    json.writeObjectFieldStart(name);
+    fields.to(json);
+    json.writeEndObject();
+  }
+
+  static void array(JsonGenerator json, String name, Writing items) throws IOException {
+    json.writeArrayFieldStart(name);
+    items.to(json);
+    json.writeEndArray();
+  }
+
+  /** An object as an item of an array. */
+  static void item(JsonGenerator json, Writing fields) throws IOException {
+    json.writeStartObject();
+    fields.to(json);
+    json.writeEndObject();
+  }
+}

@@ -1,0 +1,92 @@
+package rungbook.report;
+
+import com.fasterxml.jackson.core.JsonGenerator;
+import java.io.IOException;
+import java.util.Map;
+import java.util.TreeMap;
+import rungbook.source.Place;
+import rungbook.source.Problem;
+import rungbook.source.Severity;
+import rungbook.source.Source;
+import rungbook.source.Span;
+import rungbook.source.Witness;
+import rungbook.source.Wording;
+
+/** Problems for programs; {@code docs/json-report.md} describes the fields. */
+public final class JsonReport {
+
+  /** Goes up when a field changes its meaning or goes away. */
+  static final int VERSION = 1;
+
+  private JsonReport() {}
+
+  public static String of(Report report) {
+    return Json.write(json -> Json.item(json, fields -> {
+      fields.writeNumberField("rungbook", VERSION);
+      fields.writeNumberField("files", report.files());
+      Json.object(fields, "counts", counts -> writeCounts(counts, report));
+      Json.array(fields, "problems", problems -> {
+        for (Problem problem : report.problems()) {
+          Json.item(problems, item -> write(item, problem));
+        }
+      });
+    }));
+  }
+
+  private static void writeCounts(JsonGenerator json, Report report) throws IOException {
+    for (Severity severity : Severity.values()) {
+      json.writeNumberField(severity.word(), report.count(severity));
+    }
+  }
+
+  private static void write(JsonGenerator json, Problem problem) throws IOException {
+    Wording wording = Wording.of(problem);
+    json.writeStringField("code", problem.code());
+    json.writeStringField("severity", wording.severity().word());
+    writePlace(json, problem.source(), problem.span());
+    json.writeStringField("says", wording.sentence(problem));
+    json.writeStringField("hint", wording.hint(problem));
+    Json.object(json, "facts", facts -> {
+      for (Map.Entry<String, String> fact : new TreeMap<>(problem.facts()).entrySet()) {
+        facts.writeStringField(fact.getKey(), fact.getValue());
+      }
+    });
+    if (problem.witness().isPresent()) {
+      Json.object(json, "witness", witness -> writeWitness(witness, problem.witness().get()));
+    }
+  }
+
+  private static void writePlace(JsonGenerator json, Source source, Span span) throws IOException {
+    Place start = source.placeAt(span.start());
+    Place end = source.placeAt(span.end());
+    json.writeStringField("file", source.name());
+    json.writeNumberField("line", start.line());
+    json.writeNumberField("column", start.column());
+    json.writeNumberField("endLine", end.line());
+    json.writeNumberField("endColumn", end.column());
+  }
+
+  private static void writeWitness(JsonGenerator json, Witness witness) throws IOException {
+    if (witness instanceof Witness.Reading reading) {
+      json.writeStringField("reading", reading.shown());
+    } else if (witness instanceof Witness.Answers answers) {
+      Json.array(json, "answers", words -> {
+        for (String word : answers.words()) {
+          words.writeString(word);
+        }
+      });
+    } else if (witness instanceof Witness.Path path) {
+      Json.array(json, "path", stops -> {
+        for (Witness.Stop stop : path.stops()) {
+          Json.item(stops, item -> writeStop(item, stop));
+        }
+      });
+    }
+  }
+
+  private static void writeStop(JsonGenerator json, Witness.Stop stop) throws IOException {
+    json.writeStringField("step", stop.step());
+    json.writeStringField("answer", stop.answer());
+    writePlace(json, stop.source(), stop.span());
+  }
+}

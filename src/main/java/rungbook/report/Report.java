@@ -1,0 +1,28 @@
+package rungbook.report;
+
+import java.util.List;
+import rungbook.source.Problem;
+import rungbook.source.Severity;
+import rungbook.source.Wording;
+
+/**
+ * What a run found.
+ *
+ * @param files how many files were looked at
+ * @param problems in the order in which they are shown; a source's name is the file as people see it
+ */
+public record Report(int files, List<Problem> problems) {
+
+  public Report {
+    problems = List.copyOf(problems);
+  }
+
+  public long count(Severity severity) {
+    return problems.stream().filter(problem -> Wording.of(problem).severity() == severity).count();
+  }
+
+  /** Whether nothing needs mending; notes alone do not. */
+  public boolean isClean() {
+    return count(Severity.ERROR) + count(Severity.WARNING) == 0;
+  }
+}

@@ -1,0 +1,31 @@
+package rungbook.report;
+
+import rungbook.source.Severity;
+
+/** How words are set off on a terminal. Colour only repeats what the words say. */
+public enum Style {
+  PLAIN,
+  COLOUR;
+
+  private static final String RESET = "\u001B[0m";
+
+  String strong(String text) {
+    return dressed("1", text);
+  }
+
+  String faint(String text) {
+    return dressed("2", text);
+  }
+
+  String severity(Severity severity, String text) {
+    return dressed(switch (severity) {
+      case ERROR -> "1;31";
+      case WARNING -> "1;33";
+      case NOTE -> "1;36";
+    }, text);
+  }
+
+  private String dressed(String code, String text) {
+    return this == PLAIN ? text : "\u001B[" + code + "m" + text + RESET;
+  }
+}
