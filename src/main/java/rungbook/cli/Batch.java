@@ -29,16 +29,17 @@ record Batch(Optional<Path> library, Optional<Path> loose, SortedSet<Path> files
 
   /** Sorts files by the library they belong to. @param home the program's own folder */
   static Collection<Batch> of(Collection<Path> files, Optional<Path> home) {
-    var batches = new LinkedHashMap<Batch, SortedSet<Path>>();
-    files.forEach(file -> batches.computeIfAbsent(around(file, home), key -> new TreeSet<>()).add(file));
-    return batches.entrySet().stream().map(entry -> new Batch(entry.getKey().library(), entry.getKey().loose(), entry.getValue())).toList();
+    var batches = new LinkedHashMap<List<Optional<Path>>, Batch>();
+    for (Path file : files) {
+      Optional<Path> library = libraryAround(file);
+      Optional<Path> loose = library.filter(root -> isMember(file, root)).isPresent() ? Optional.empty() : Optional.of(file.getParent());
+      batches.computeIfAbsent(List.of(library, loose), around -> new Batch(library.or(() -> home), loose, new TreeSet<>())).files().add(file);
+    }
+    return batches.values();
   }
 
-  private static Batch around(Path file, Optional<Path> home) {
-    Optional<Path> root = libraryAround(file);
-    boolean member = root.filter(library -> file.getParent().equals(library.resolve("trees")) || file.startsWith(library.resolve("shared"))).isPresent();
-    Optional<Path> loose = member ? Optional.empty() : Optional.of(file.getParent());
-    return new Batch(root.or(() -> home), loose, new TreeSet<>());
+  private static boolean isMember(Path file, Path library) {
+    return file.getParent().equals(library.resolve("trees")) || file.startsWith(library.resolve("shared"));
   }
 
   private static Optional<Path> libraryAround(Path file) {

@@ -19,8 +19,9 @@ final class Check implements Callable<Integer> {
   @Parameters(paramLabel = "PATH", arity = "1..*", description = "a file, a folder of trees, or a whole library")
   private List<String> paths;
 
-  @Option(names = "--format", paramLabel = "FORMAT", description = "text for people (the default), json or sarif for programs")
-  private Format format = Format.text;
+  @Option(names = "--format", paramLabel = "FORMAT", defaultValue = "text",
+      description = "text for people (the default), json or sarif for programs")
+  private String formatName;
 
   @Option(names = "--watch", description = "check again after every save, until Ctrl-C")
   private boolean watch;
@@ -34,13 +35,14 @@ final class Check implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException, InterruptedException {
-    if (watch && format != Format.text) {
+    Format format = Format.named(formatName);
+    if (watch && format != Format.TEXT) {
       throw new Misuse("`--watch` prints for people only", "leave `--format` out");
     }
-    return watch ? watch() : run(Asked.files(paths, terminal));
+    return watch ? watch() : run(format, Asked.files(paths, terminal));
   }
 
-  private int run(Collection<Path> files) throws IOException {
+  private int run(Format format, Collection<Path> files) throws IOException {
     Report report = Checking.check(files, terminal);
     terminal.out().print(format.print(report, terminal.style()));
     terminal.out().flush();
@@ -52,7 +54,7 @@ final class Check implements Callable<Integer> {
     while (!Thread.interrupted()) {
       Collection<Path> files = Asked.files(paths, terminal);
       try (Watching watching = Watching.of(Batch.folders(files, terminal.home()))) {
-        run(files);
+        run(Format.TEXT, files);
         terminal.out().println("watching: save a file to check again, Ctrl-C ends");
         terminal.out().flush();
         watching.await();

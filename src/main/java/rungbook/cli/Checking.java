@@ -7,9 +7,9 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import java.util.stream.Stream;
+import rungbook.library.CompiledTree;
 import rungbook.library.Compiler;
 import rungbook.library.Library;
 import rungbook.library.LibraryText;
@@ -43,31 +43,30 @@ final class Checking {
   private List<Problem> check(Batch batch) throws IOException {
     Set<String> asked = batch.files().stream().map(batch::nameOf).collect(toSet());
     LibraryText text = batch.read();
-    Library library = Compiler.readShared(text);
     Problems found = new Problems();
-    found.addAll(library.sharedProblems().stream().filter(problem -> asked.contains(problem.source().name())).toList());
     found.addAll(missing(asked, text));
-    found.addAll(inTrees(asked, library).toList());
+    found.addAll(asked.stream().anyMatch(name -> name.startsWith("shared/")) ? withShared(asked, text) : inTrees(asked, text));
     Showing showing = new Showing(name -> terminal.shown(batch.fileOf(name)));
     return found.inReadingOrder().stream().map(showing::of).toList();
   }
 
-  /** The trees that were asked for with all their problems; of the others only what lies in a fragment that was asked for. */
-  private Stream<Problem> inTrees(Set<String> asked, Library library) {
-    boolean fragments = asked.stream().anyMatch(name -> name.startsWith("shared/fragments/"));
-    return library.text().in("trees/").entrySet().parallelStream()
-        .filter(tree -> fragments || asked.contains(path(tree)))
-        .flatMap(tree -> compile(tree, library).stream().filter(problem -> asked.contains(path(tree)) || asked.contains(problem.source().name())));
+  private List<Problem> inTrees(Set<String> asked, LibraryText text) {
+    Stream<Problem> unreadable = text.unreadable().stream().filter(problem -> asked.contains(problem.source().name()));
+    return Stream.concat(unreadable, Compiler.trees(text, Compiler.sharedAsNeeded(text), id -> asked.contains("trees/" + id + ".md"))
+        .flatMap(this::problems)).toList();
   }
 
-  private List<Problem> compile(Map.Entry<String, Source> tree, Library library) {
-    List<Problem> problems = Compiler.compile(tree.getKey(), tree.getValue(), library.shared(), library.text()).problems();
+  /** A fragment's problems show in the trees that take it in, so all are compiled, and only what was asked for is kept. */
+  private List<Problem> withShared(Set<String> asked, LibraryText text) {
+    Library library = Compiler.readShared(text);
+    Stream<Problem> inTrees = Compiler.trees(text, library.shared(), id -> true)
+        .flatMap(tree -> problems(tree).filter(problem -> asked.contains(tree.path()) || asked.contains(problem.source().name())));
+    return Stream.concat(library.sharedProblems().stream().filter(problem -> asked.contains(problem.source().name())), inTrees).toList();
+  }
+
+  private Stream<Problem> problems(CompiledTree tree) {
     progress.step();
-    return problems;
-  }
-
-  private static String path(Map.Entry<String, Source> tree) {
-    return "trees/" + tree.getKey() + ".md";
+    return tree.problems().stream();
   }
 
   /** What a library does not take in: links, and what is no regular file. */

@@ -1,22 +1,36 @@
 package rungbook.cli;
 
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Stream;
 import rungbook.report.JsonReport;
 import rungbook.report.Report;
 import rungbook.report.SarifReport;
 import rungbook.report.Style;
 import rungbook.report.TextReport;
+import rungbook.source.Nearest;
 
 /** How problems are printed. */
 enum Format {
-  text,
-  json,
-  sarif;
+  TEXT,
+  JSON,
+  SARIF;
+
+  static Format named(String written) {
+    List<String> names = Stream.of(values()).map(format -> format.name().toLowerCase(Locale.ROOT)).toList();
+    int at = names.indexOf(written);
+    if (at < 0) {
+      throw new Misuse("unknown format `" + written + "`",
+          Nearest.to(written, names).map(near -> "write `" + near + "`").orElse("write one of " + String.join(", ", names)));
+    }
+    return values()[at];
+  }
 
   String print(Report report, Style style) {
     return switch (this) {
-      case text -> TextReport.of(report, style);
-      case json -> JsonReport.of(report);
-      case sarif -> SarifReport.of(report, Rungbook.Version.text());
+      case TEXT -> TextReport.of(report, style);
+      case JSON -> JsonReport.of(report);
+      case SARIF -> SarifReport.of(report, Rungbook.Version.text());
     };
   }
 }

@@ -21,7 +21,7 @@ final class Misuses implements CommandLine.IParameterExceptionHandler, CommandLi
 
   @Override
   public int handleParseException(ParameterException e, String[] arguments) {
-    return report(e instanceof UnmatchedArgumentException unmatched ? unmatched(unmatched)
+    return report(e.getCause() instanceof Misuse misuse ? misuse : e instanceof UnmatchedArgumentException unmatched ? unmatched(unmatched)
         : e instanceof MissingParameterException missing ? missing(missing)
         : new Misuse(e.getMessage(), usage(e.getCommandLine())));
   }

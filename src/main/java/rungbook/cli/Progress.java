@@ -2,6 +2,7 @@ package rungbook.cli;
 
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicInteger;
+import rungbook.report.Digits;
 
 /** A line on the error stream while long work goes on, for a person who watches; gone when the work is done. */
 final class Progress implements AutoCloseable {
@@ -39,7 +40,7 @@ final class Progress implements AutoCloseable {
     if (System.nanoTime() - nextNanos >= 0) {
       nextNanos = System.nanoTime() + EVERY_NANOS;
       shown = true;
-      terminal.err().printf(ERASE_LINE + "checking: %,d of %,d files", Math.min(now, of), of);
+      terminal.err().print(ERASE_LINE + "checking: " + Digits.grouped(Math.min(now, of)) + " of " + Digits.grouped(of) + " files");
       terminal.err().flush();
     }
   }

@@ -1,11 +1,13 @@
 package rungbook.library;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.BiFunction;
+import java.util.function.Supplier;
 import rungbook.markdown.Document;
 import rungbook.markdown.DocumentReader;
 import rungbook.markdown.Entry;
@@ -25,7 +27,7 @@ final class SharedTexts {
   private static final Set<String> LEVELS = Set.of("danger", "warning", "caution", "notice");
 
   private final LibraryText text;
-  private final List<Problem> problems = new ArrayList<>();
+  private final List<Problem> problems = Collections.synchronizedList(new ArrayList<>());
 
   private SharedTexts(LibraryText text) {
     this.text = text;
@@ -38,15 +40,23 @@ final class SharedTexts {
     return new Read(reader.read(), reader.problems);
   }
 
-  private Shared read() {
-    Map<String, Vocabulary> systems = each("shared/systems/", this::system);
-    Map<String, Meter> meters = each("shared/meters/", this::meter);
-    Map<String, Caution> cautions = each("shared/cautions/", this::caution);
-    Map<String, Document> fragments = each("shared/fragments/", (id, document) -> document);
-    return new Shared(systems, meters, cautions, fragments, text.in("trees/").keySet());
+  /** Each text read when a tree first asks for it, and nothing said about what is wrong with it. */
+  static Shared asNeeded(LibraryText text) {
+    SharedTexts reader = new SharedTexts(text);
+    return reader.shared(reader::later);
   }
 
-  private <T> Map<String, T> each(String folder, BiFunction<String, Document, T> read) {
+  private Shared read() {
+    return shared(this::now);
+  }
+
+  private Shared shared(Take take) {
+    return new Shared(take.from("shared/systems/", this::system), take.from("shared/meters/", this::meter),
+        take.from("shared/cautions/", this::caution), take.from("shared/fragments/", (id, document) -> document),
+        text.in("trees/").keySet());
+  }
+
+  private <T> Map<String, T> now(String folder, BiFunction<String, Document, T> read) {
     var found = new HashMap<String, T>();
     text.in(folder).forEach((id, source) -> {
       Document document = DocumentReader.read(source);
@@ -55,6 +65,17 @@ final class SharedTexts {
       found.put(Names.key(id), read.apply(id, document));
     });
     return found;
+  }
+
+  private <T> Map<String, T> later(String folder, BiFunction<String, Document, T> read) {
+    var values = new HashMap<String, Supplier<T>>();
+    text.in(folder).forEach((id, source) -> values.put(Names.key(id), () -> read.apply(id, DocumentReader.read(source))));
+    return new ReadAsNeeded<>(values);
+  }
+
+  /** How a folder's texts are read: at once or later. */
+  private interface Take {
+    <T> Map<String, T> from(String folder, BiFunction<String, Document, T> read);
   }
 
   private void needTitle(Document document) {

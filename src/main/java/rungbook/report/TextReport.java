@@ -39,7 +39,7 @@ public final class TextReport {
   }
 
   private static String counted(long number, String word) {
-    return String.format(java.util.Locale.ROOT, "%,d %s%s", number, word, number == 1 ? "" : "s");
+    return Digits.grouped(number) + " " + word + (number == 1 ? "" : "s");
   }
 
   private void write(Problem problem) {
@@ -66,7 +66,7 @@ public final class TextReport {
     MarkedLine line = MarkedLine.of(source, span, Wrap.WIDTH - GUTTER - 3);
     String rail = style.faint(" |");
     String indent = " ".repeat(line.marks().length() - line.marks().stripLeading().length());
-    out.append(style.faint(String.format("%" + GUTTER + "d", line.number()))).append(rail).append(' ').append(line.text()).append('\n');
+    out.append(style.faint(Digits.right(line.number(), GUTTER))).append(rail).append(' ').append(line.text()).append('\n');
     out.append(" ".repeat(GUTTER)).append(rail).append(' ').append(indent).append(style.severity(severity, line.marks().stripLeading()));
     int last = source.placeAt(Math.max(span.start(), span.end() - 1)).line();
     out.append(last > line.number() ? " to line " + last : "").append('\n');
@@ -93,7 +93,7 @@ public final class TextReport {
     for (Witness.Stop stop : path.stops()) {
       Place place = stop.source().placeAt(stop.span().start());
       String answer = stop.answer().isEmpty() ? "" : ": " + stop.answer();
-      String label = String.format("%5d. ", number++);
+      String label = Digits.right(number++, 5) + ". ";
       out.append(label).append(Wrap.text(Columns.printable(stop.step() + " (line " + place.line() + ")" + answer), label.length(), label.length()))
           .append('\n');
     }

@@ -13,6 +13,7 @@ public final class Decoding {
   /** Larger files are refused before they are decoded, in bytes. */
   public static final int MOST_BYTES = 4 * 1024 * 1024;
 
+  private static final char REPLACEMENT = '\uFFFD';
   private static final char BYTE_ORDER_MARK = '\uFEFF';
 
   private Decoding() {}
@@ -24,6 +25,12 @@ public final class Decoding {
     if (bytes.length > MOST_BYTES) {
       return refused(tooLarge(name, bytes.length));
     }
+    String text = new String(bytes, StandardCharsets.UTF_8);
+    return text.indexOf(REPLACEMENT) < 0 ? new Decoded(new Source(name, withoutMark(text)), Optional.empty()) : decodeStrictly(name, bytes);
+  }
+
+  /** Slower, for text that holds the replacement character: either written so, or made by the decoding. */
+  private static Decoded decodeStrictly(String name, byte[] bytes) {
     CharsetDecoder decoder = StandardCharsets.UTF_8.newDecoder().onMalformedInput(CodingErrorAction.REPORT);
     CharBuffer chars = CharBuffer.allocate(bytes.length);
     boolean malformed = decoder.decode(ByteBuffer.wrap(bytes), chars, true).isError();
