@@ -63,13 +63,14 @@ public final class TextReport {
   }
 
   private void writeLine(Source source, Span span, Severity severity) {
-    MarkedLine line = MarkedLine.of(source, span, Wrap.WIDTH - GUTTER - 3);
-    String rail = style.faint(" |");
-    String indent = " ".repeat(line.marks().length() - line.marks().stripLeading().length());
-    out.append(style.faint(Digits.right(line.number(), GUTTER))).append(rail).append(' ').append(line.text()).append('\n');
-    out.append(" ".repeat(GUTTER)).append(rail).append(' ').append(indent).append(style.severity(severity, line.marks().stripLeading()));
     int last = source.placeAt(Math.max(span.start(), span.end() - 1)).line();
-    out.append(last > line.number() ? " to line " + last : "").append('\n');
+    String further = last > source.placeAt(span.start()).line() ? " to line " + last : "";
+    MarkedLine line = MarkedLine.of(source, span, Wrap.WIDTH - GUTTER - 3 - further.length());
+    String rail = style.faint(" |") + " ";
+    String marks = line.marks().stripLeading();
+    out.append(style.faint(Digits.right(line.number(), GUTTER))).append(rail).append(line.text()).append('\n');
+    out.append(" ".repeat(GUTTER)).append(rail).append(" ".repeat(line.marks().length() - marks.length()))
+        .append(style.severity(severity, marks)).append(further).append('\n');
   }
 
   private void writeAside(String label, String text) {

@@ -2,11 +2,15 @@ package rungbook.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 
 /** Breaks text into lines of at most {@link #WIDTH} columns, at spaces. */
 final class Wrap {
 
   static final int WIDTH = 100;
+
+  /** Spaces, but not the one between a figure and its unit. */
+  private static final Pattern BREAK = Pattern.compile("\\s+(?!(?:[mk]?V|[kM]?Ω|m?A|µA|µF|°F|MB)(?:[^\\p{L}]|$))");
 
   private Wrap() {}
 
@@ -19,7 +23,7 @@ final class Wrap {
     var lines = new ArrayList<String>();
     var line = new StringBuilder();
     int used = first;
-    for (String word : text.strip().split("\\s+")) {
+    for (String word : BREAK.split(text.strip())) {
       int width = Columns.of(word);
       if (used + width > WIDTH && used > indent) {
         lines.add(line.toString().stripTrailing());

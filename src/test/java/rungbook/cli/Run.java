@@ -1,0 +1,23 @@
+package rungbook.cli;
+
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Path;
+import java.util.Optional;
+import rungbook.report.Style;
+
+/** One run of the program within a test: what it printed and how it ended. */
+record Run(int exit, String out, String err) {
+
+  /** From a folder, as if nobody watched. */
+  static Run in(Path folder, String... arguments) {
+    var out = new StringWriter();
+    var err = new StringWriter();
+    Terminal terminal = new Terminal(new PrintWriter(out), new PrintWriter(err), Style.PLAIN, false, folder.toAbsolutePath(),
+        Optional.of(Path.of("").toAbsolutePath()));
+    int exit = Main.run(terminal, arguments);
+    terminal.out().flush();
+    terminal.err().flush();
+    return new Run(exit, out.toString(), err.toString());
+  }
+}

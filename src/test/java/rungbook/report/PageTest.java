@@ -1,0 +1,23 @@
+package rungbook.report;
+
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import org.junit.jupiter.api.Test;
+import rungbook.source.Wording;
+
+class PageTest {
+
+  private static final String PAGE = Page.of(Wording.of("reading-gap"), Style.PLAIN);
+
+  @Test
+  void aPageStartsWithSeverityCodeAndSentence() {
+    assertTrue(PAGE.startsWith("error reading-gap: "));
+  }
+
+  @Test
+  void anExampleIsIndentedAndKeepsItsOwnFences() {
+    assertTrue(PAGE.contains("\n    ```check\n"));
+    assertFalse(PAGE.contains("~~~"));
+  }
+}

@@ -1,0 +1,37 @@
+package rungbook.report;
+
+import java.util.List;
+import rungbook.source.Problem;
+import rungbook.source.Source;
+import rungbook.source.Span;
+import rungbook.source.Witness;
+
+/** Problems to print. */
+final class Sample {
+
+  static final Source TREE = new Source("trees/no cooling.md", "## Call\n\n- done: [Y](#y)\n\n## Y at the board\n\n- under 5: [Coil](#mesure-coil)\n");
+
+  private Sample() {}
+
+  static Problem unknownStep() {
+    return at("unknown-step", TREE, "mesure-coil").with("target", "mesure-coil").with("near", "measure-coil");
+  }
+
+  static Problem gapShownBy(Witness witness) {
+    return at("reading-gap", TREE, "under 5").with("readings", "5.0 to 23.9 V").shownBy(witness);
+  }
+
+  static Witness path() {
+    return new Witness.Path(List.of(new Witness.Stop("Call", TREE, span(TREE, "Call"), "done"),
+        new Witness.Stop("Y at the board", TREE, span(TREE, "Y at"), "")));
+  }
+
+  static Problem at(String code, Source source, String marked) {
+    return Problem.at(code, source, span(source, marked));
+  }
+
+  static Span span(Source source, String text) {
+    int start = source.text().indexOf(text);
+    return new Span(start, start + text.length());
+  }
+}
