@@ -33,7 +33,7 @@ final class Asked {
   }
 
   private void take(String written) throws IOException {
-    Path path = path(written);
+    Path path = path(written, terminal);
     int before = files.size();
     if (Files.isDirectory(path)) {
       takeFolder(path);
@@ -47,19 +47,20 @@ final class Asked {
     }
   }
 
-  private Path path(String written) throws IOException {
+  /** The absolute path of something that is there. @throws Misuse if it is not, with what comes near */
+  static Path path(String written, Terminal terminal) throws IOException {
     try {
       Path path = terminal.folder().resolve(written).toAbsolutePath().normalize();
       if (Files.exists(path)) {
         return path;
       }
-      throw new Misuse("there is no `" + written + "`", nearest(path));
+      throw new Misuse("there is no `" + written + "`", nearest(path, terminal));
     } catch (InvalidPathException e) {
       throw new Misuse("`" + written + "` cannot be a path", "name a file or a folder");
     }
   }
 
-  private String nearest(Path missing) throws IOException {
+  private static String nearest(Path missing, Terminal terminal) throws IOException {
     Path folder = missing.getParent();
     if (folder == null || !Files.isDirectory(folder)) {
       return "look for the folder first: `" + (folder == null ? missing : terminal.shown(folder)) + "` is not there";

@@ -42,6 +42,11 @@ record Batch(Optional<Path> library, Optional<Path> loose, SortedSet<Path> files
     return file.getParent().equals(library.resolve("trees")) || file.startsWith(library.resolve("shared"));
   }
 
+  /** Whether a file is one that trees share, and no tree itself. */
+  static boolean isShared(Path file) {
+    return libraryAround(file).filter(root -> file.startsWith(root.resolve("shared"))).isPresent();
+  }
+
   private static Optional<Path> libraryAround(Path file) {
     Optional<Path> root = Folder.rootOf(file);
     while (root.isPresent() && !isLibrary(root.get())) {
@@ -71,6 +76,11 @@ record Batch(Optional<Path> library, Optional<Path> loose, SortedSet<Path> files
       }
     }
     return folders;
+  }
+
+  /** Whether a text is one of the files. @param name in the library */
+  boolean asks(String name) {
+    return files.contains(fileOf(name));
   }
 
   LibraryText read() throws IOException {

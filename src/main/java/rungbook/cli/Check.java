@@ -1,14 +1,11 @@
 package rungbook.cli;
 
 import java.io.IOException;
-import java.nio.file.Path;
-import java.util.Collection;
 import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import rungbook.report.Report;
 
 @Command(name = "check", description = "Say what is wrong with trees and what they share",
     footer = {"", "exit code: 0 clean (notes may stand), 1 problems, 2 misuse"})
@@ -21,7 +18,7 @@ final class Check implements Callable<Integer> {
 
   @Option(names = "--format", paramLabel = "FORMAT", defaultValue = "text",
       description = "text for people (the default), json or sarif for programs")
-  private String formatName;
+  private String format;
 
   @Option(names = "--watch", description = "check again after every save, until Ctrl-C")
   private boolean watch;
@@ -35,32 +32,6 @@ final class Check implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException, InterruptedException {
-    Format format = Format.named(formatName);
-    if (watch && format != Format.TEXT) {
-      throw new Misuse("`--watch` prints for people only", "leave `--format` out");
-    }
-    return watch ? watch() : run(format, Asked.files(paths, terminal));
-  }
-
-  private int run(Format format, Collection<Path> files) throws IOException {
-    Report report = Checking.check(files, terminal);
-    terminal.out().print(format.print(report, terminal.style()));
-    terminal.out().flush();
-    return report.isClean() ? 0 : 1;
-  }
-
-  /** Goes on until the process is stopped. @throws Misuse when a path that was asked for is gone */
-  private int watch() throws IOException, InterruptedException {
-    while (!Thread.interrupted()) {
-      Collection<Path> files = Asked.files(paths, terminal);
-      try (Watching watching = Watching.of(Batch.folders(files, terminal.home()))) {
-        run(Format.TEXT, files);
-        terminal.out().println("watching: save a file to check again, Ctrl-C ends");
-        terminal.out().flush();
-        watching.await();
-      }
-      terminal.out().println();
-    }
-    return 0;
+    return new CheckJob(terminal, Format.named(format), watch, paths).run();
   }
 }

@@ -1,8 +1,11 @@
 package rungbook.cli;
 
+import java.io.IOException;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 import picocli.CommandLine;
 
 /** Where the program starts. */
@@ -19,10 +22,31 @@ public final class Main {
 
   /** Runs one command. @return 0 clean, 1 problems, 2 misuse */
   static int run(Terminal terminal, String... arguments) {
+    return isPlainCheck(arguments) ? check(terminal, List.of(arguments).subList(1, arguments.length)) : parse(terminal, arguments);
+  }
+
+  /** Nothing but paths: by far the most frequent command, and an option parser would be a fifth of what it costs. */
+  private static boolean isPlainCheck(String... arguments) {
+    return arguments.length > 1 && arguments[0].equals("check") && Stream.of(arguments).noneMatch(argument -> argument.startsWith("-"));
+  }
+
+  private static int check(Terminal terminal, List<String> paths) {
+    try {
+      return new CheckJob(terminal, Format.TEXT, false, paths).run();
+    } catch (Misuse misuse) {
+      return misuse.tell(terminal);
+    } catch (IOException failed) {
+      return Misuse.of(failed).tell(terminal);
+    } catch (InterruptedException stopped) {
+      throw new IllegalStateException(stopped); // only watching waits
+    }
+  }
+
+  private static int parse(Terminal terminal, String... arguments) {
     CommandLine line = new CommandLine(new Rungbook());
     commands(terminal, arguments).forEach((name, command) -> line.addSubcommand(command.get()));
     Misuses misuses = new Misuses(terminal);
-    return line.setOut(terminal.out()).setErr(terminal.err()).setUsageHelpWidth(100)
+    return line.setOut(terminal.out()).setErr(terminal.err()).setUsageHelpWidth(100).setExpandAtFiles(false)
         .setParameterExceptionHandler(misuses).setExecutionExceptionHandler(misuses)
         .execute(arguments);
   }
@@ -31,6 +55,8 @@ public final class Main {
   private static Map<String, Supplier<Object>> commands(Terminal terminal, String... arguments) {
     var all = new LinkedHashMap<String, Supplier<Object>>();
     all.put("check", () -> new Check(terminal));
+    all.put("pack", () -> new PackCommand(terminal));
+    all.put("verify", () -> new VerifyCommand(terminal));
     all.put("explain", () -> new Explain(terminal));
     all.put("serve", () -> new Serve(terminal));
     return arguments.length > 0 && all.containsKey(arguments[0]) ? Map.of(arguments[0], all.get(arguments[0])) : all;

@@ -1,5 +1,7 @@
 package rungbook.cli;
 
+import java.io.IOException;
+
 /** The command line asks for something that cannot be: said without a final full stop, with how to put it right. */
 final class Misuse extends RuntimeException {
 
@@ -14,7 +16,16 @@ final class Misuse extends RuntimeException {
     this.hint = hint;
   }
 
-  String hint() {
-    return hint;
+  /** A file or folder that would not be read or written. */
+  static Misuse of(IOException failed) {
+    return new Misuse("cannot read or write: " + failed, "look at the path and at who may use it");
+  }
+
+  /** @return the exit code */
+  int tell(Terminal terminal) {
+    terminal.err().println("rungbook: " + getMessage());
+    terminal.err().println("  hint: " + hint);
+    terminal.err().flush();
+    return EXIT;
   }
 }

@@ -21,30 +21,28 @@ final class Misuses implements CommandLine.IParameterExceptionHandler, CommandLi
 
   @Override
   public int handleParseException(ParameterException e, String[] arguments) {
-    return report(e.getCause() instanceof Misuse misuse ? misuse : e instanceof UnmatchedArgumentException unmatched ? unmatched(unmatched)
-        : e instanceof MissingParameterException missing ? missing(missing)
-        : new Misuse(e.getMessage(), usage(e.getCommandLine())));
+    return misuse(e).tell(terminal);
   }
 
   @Override
   public int handleExecutionException(Exception e, CommandLine line, CommandLine.ParseResult parsed) throws Exception {
     if (e instanceof Misuse misuse) {
-      return report(misuse);
+      return misuse.tell(terminal);
     }
     if (e instanceof IOException failed) {
-      return report(new Misuse("cannot read or write: " + failed, "look at the path and at who may use it"));
+      return Misuse.of(failed).tell(terminal);
     }
     throw e;
   }
 
-  private int report(Misuse misuse) {
-    terminal.err().println("rungbook: " + misuse.getMessage());
-    terminal.err().println("  hint: " + misuse.hint());
-    terminal.err().flush();
-    return Misuse.EXIT;
+  private static Misuse misuse(ParameterException e) {
+    return e.getCause() instanceof Misuse misuse ? misuse
+        : e instanceof UnmatchedArgumentException unmatched ? unmatched(unmatched)
+        : e instanceof MissingParameterException missing ? missing(missing)
+        : new Misuse(e.getMessage(), usage(e.getCommandLine()));
   }
 
-  private Misuse unmatched(UnmatchedArgumentException e) {
+  private static Misuse unmatched(UnmatchedArgumentException e) {
     String written = e.getUnmatched().get(0);
     CommandLine line = e.getCommandLine();
     boolean option = written.startsWith("-");
@@ -53,7 +51,7 @@ final class Misuses implements CommandLine.IParameterExceptionHandler, CommandLi
     return new Misuse("unknown " + kind + " `" + written + "`", near.map(name -> "write `" + name + "`").orElse(usage(line)));
   }
 
-  private Misuse missing(MissingParameterException e) {
+  private static Misuse missing(MissingParameterException e) {
     return new Misuse("`" + e.getCommandLine().getCommandName() + "` needs " + e.getMissing().get(0).paramLabel(), usage(e.getCommandLine()));
   }
 

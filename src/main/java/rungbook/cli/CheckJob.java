@@ -1,0 +1,41 @@
+package rungbook.cli;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.Collection;
+import java.util.List;
+import rungbook.report.Report;
+
+/** A check of files, once or after every save. */
+record CheckJob(Terminal terminal, Format format, boolean watch, List<String> paths) {
+
+  /** @return 0 clean, 1 problems. @throws Misuse when there is nothing to check */
+  int run() throws IOException, InterruptedException {
+    if (watch && format != Format.TEXT) {
+      throw new Misuse("`--watch` prints for people only", "leave `--format` out");
+    }
+    return watch ? watchOn() : check(Asked.files(paths, terminal));
+  }
+
+  private int check(Collection<Path> files) throws IOException {
+    Report report = Checking.check(files, terminal);
+    terminal.out().print(format.print(report, terminal.style()));
+    terminal.out().flush();
+    return report.isClean() ? 0 : 1;
+  }
+
+  /** Goes on until the process is stopped. @throws Misuse when a path that was asked for is gone */
+  private int watchOn() throws IOException, InterruptedException {
+    while (!Thread.interrupted()) {
+      Collection<Path> files = Asked.files(paths, terminal);
+      try (Watching watching = Watching.of(Batch.folders(files, terminal.home()))) {
+        check(files);
+        terminal.out().println("watching: save a file to check again, Ctrl-C ends");
+        terminal.out().flush();
+        watching.await();
+      }
+      terminal.out().println();
+    }
+    return 0;
+  }
+}

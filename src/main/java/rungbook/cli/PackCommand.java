@@ -1,0 +1,86 @@
+package rungbook.cli;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import rungbook.library.CompiledTree;
+import rungbook.library.Compiler;
+import rungbook.library.LibraryText;
+import rungbook.pack.Edition;
+import rungbook.pack.LibraryFolder;
+import rungbook.pack.Material;
+import rungbook.pack.Pack;
+import rungbook.pack.PackFile;
+import rungbook.report.Digits;
+import rungbook.report.Report;
+import rungbook.report.TextReport;
+import rungbook.source.Severity;
+import rungbook.tree.Shared;
+
+@Command(name = "pack", description = "Make trees into files that work on a phone with no signal",
+    footer = {"", "A folder becomes packs with an index; single files become packs that travel alone.", "Nothing is written while an error stands."})
+final class PackCommand implements Callable<Integer> {
+
+  private final Terminal terminal;
+
+  @Parameters(paramLabel = "PATH", arity = "1..*", description = "a tree, a folder of trees, or a whole library")
+  private List<String> paths;
+
+  @Option(names = "--to", paramLabel = "FOLDER", defaultValue = "export", description = "where the packs go (default: export)")
+  private String to;
+
+  @Option(names = {"-h", "--help"}, usageHelp = true, description = "show this help")
+  private boolean help;
+
+  PackCommand(Terminal terminal) {
+    this.terminal = terminal;
+  }
+
+  @Override
+  public Integer call() throws IOException {
+    Collection<Path> trees = Asked.files(paths, terminal).stream().filter(file -> !Batch.isShared(file)).toList();
+    Collection<Batch> batches = Batch.of(trees, terminal.home());
+    if (batches.size() != 1) {
+      throw new Misuse(trees.isEmpty() ? "there is no tree to pack" : "these trees lie in several folders", "pack one library or folder at a time");
+    }
+    Batch batch = batches.iterator().next();
+    Report report = Checking.check(trees, terminal);
+    if (report.count(Severity.ERROR) > 0) {
+      terminal.out().print(TextReport.of(report, terminal.style()));
+      terminal.out().println("nothing packed: mend the errors first");
+      return 1;
+    }
+    write(files(packs(batch)));
+    return 0;
+  }
+
+  private static List<Pack> packs(Batch batch) throws IOException {
+    LibraryText text = batch.read();
+    Shared shared = Compiler.sharedAsNeeded(text);
+    Material material = new Material(shared, text.pictures());
+    List<CompiledTree> trees = Compiler.trees(text, shared, id -> batch.asks("trees/" + id + ".md")).toList();
+    return trees.stream().map(tree -> Pack.of(tree.tree(), material, Edition.draft())).toList();
+  }
+
+  private List<PackFile> files(List<Pack> packs) {
+    boolean folder = paths.stream().anyMatch(path -> Files.isDirectory(terminal.folder().resolve(path)));
+    return folder ? LibraryFolder.of(packs) : packs.stream().map(Pack::alone).toList();
+  }
+
+  private void write(List<PackFile> files) throws IOException {
+    Path folder = Files.createDirectories(terminal.folder().resolve(to));
+    var lines = new ArrayList<String>();
+    for (PackFile file : files) {
+      Files.write(folder.resolve(file.name()), file.bytes());
+      lines.add(terminal.shown(folder.resolve(file.name())) + ", " + Digits.grouped((file.bytes().length + 1023) / 1024) + " KB");
+    }
+    lines.forEach(terminal.out()::println);
+  }
+}
