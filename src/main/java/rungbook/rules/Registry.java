@@ -1,15 +1,28 @@
 package rungbook.rules;
 
 import java.util.List;
+import rungbook.rules.paths.AskedBefore;
 import rungbook.rules.readings.Gap;
 import rungbook.rules.readings.LimitsTooClose;
 import rungbook.rules.readings.NotShown;
-import rungbook.rules.readings.OverloadLeft;
 import rungbook.rules.readings.Overlap;
+import rungbook.rules.readings.OverloadLeft;
 import rungbook.rules.readings.QuantityLacking;
 import rungbook.rules.readings.UnreachableReading;
 import rungbook.rules.readings.WindowSplit;
 import rungbook.rules.readings.WordAnswers;
+import rungbook.rules.safety.DeadWork;
+import rungbook.rules.safety.FuseAgain;
+import rungbook.rules.safety.GasSmell;
+import rungbook.rules.safety.LeftBehind;
+import rungbook.rules.safety.LineVoltage;
+import rungbook.rules.safety.ProvingDead;
+import rungbook.rules.safety.TooManyNames;
+import rungbook.rules.state.CallNotMade;
+import rungbook.rules.state.LiveAfterIsolating;
+import rungbook.rules.state.MeasuredLive;
+import rungbook.rules.state.PanelClosed;
+import rungbook.rules.state.PointElsewhere;
 import rungbook.rules.structure.Circle;
 import rungbook.rules.structure.NoWayOn;
 import rungbook.rules.structure.OneAnswer;
@@ -34,7 +47,22 @@ public final class Registry {
       new OverloadLeft(),
       new WindowSplit(),
       new LimitsTooClose(),
-      new WordAnswers());
+      new WordAnswers(),
+      new AskedBefore(),
+      new LiveAfterIsolating(),
+      new CallNotMade(),
+      new MeasuredLive(),
+      new PointElsewhere(),
+      new PanelClosed(),
+      LeftBehind.BYPASSED,
+      LeftBehind.OFF,
+      LeftBehind.DISCONNECTED,
+      new DeadWork(),
+      new ProvingDead(),
+      new LineVoltage(),
+      new FuseAgain(),
+      new GasSmell(),
+      new TooManyNames());
 
   private Registry() {}
 

@@ -24,6 +24,11 @@ public enum Verb {
     return Optional.ofNullable(BY_WORDS.get(written.toLowerCase(Locale.ROOT)));
   }
 
+  /** Whether hands go on a wire or a part, so that it has to be dead. */
+  public boolean touches() {
+    return this == DISCONNECT || this == RECONNECT || this == REPLACE;
+  }
+
   /** Whether it changes what a meter would read, so that earlier readings no longer hold. */
   public boolean changesCircuit() {
     return switch (this) {

@@ -1,0 +1,211 @@
+package rungbook.rules.flow;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import rungbook.system.Vocabulary;
+import rungbook.system.Vocabulary.Control;
+import rungbook.tree.Deed;
+import rungbook.tree.Setting;
+import rungbook.tree.Step;
+import rungbook.tree.Tree;
+
+/**
+ * The facts that a tree speaks of, numbered from 0. A tree with a system and one without are numbered alike: a name is a
+ * power source because something isolates it, a switch because something bypasses it. Facts of one kind are numbered in a
+ * row, and so are the positions of one control.
+ */
+public final class Facts {
+
+  /** No fact: nothing in the tree makes it true. */
+  public static final int NONE = -1;
+
+  private final Optional<Vocabulary> system;
+  private final List<Map<String, Integer>> places = new ArrayList<>();
+  private final Map<String, Map<String, Integer>> positions = new LinkedHashMap<>();
+  private final int[] first = new int[Fact.ALL.length + 1];
+  private final List<String> words = new ArrayList<>();
+  private final Map<String, Integer> firstPosition = new HashMap<>();
+
+  private Facts(Optional<Vocabulary> system) {
+    this.system = system;
+    for (Fact fact : Fact.ALL) {
+      places.add(fact.isNameless() ? Map.of("", 0) : new LinkedHashMap<>());
+    }
+  }
+
+  static Facts of(Tree tree) {
+    Facts facts = new Facts(tree.system());
+    for (Step step : tree.steps()) {
+      facts.gather(step);
+    }
+    facts.number();
+    return facts;
+  }
+
+  public int count() {
+    return first[first.length - 1];
+  }
+
+  /** The first fact of a kind; those of the next kind begin where it ends. */
+  int first(Fact kind) {
+    return first[kind.ordinal()];
+  }
+
+  int end(Fact kind) {
+    return first[kind.ordinal() + 1];
+  }
+
+  /** Whether the tree speaks of any fact of a kind. */
+  public boolean any(Fact kind) {
+    return first(kind) < end(kind);
+  }
+
+  /** A fact about the whole equipment. */
+  public int of(Fact kind) {
+    return first(kind);
+  }
+
+  /** A fact about something, by its lookup key; {@link #NONE} where no task makes it true. */
+  public int of(Fact kind, String key) {
+    Integer place = places.get(kind.ordinal()).get(key);
+    return place == null ? NONE : first(kind) + place;
+  }
+
+  public int at(Setting setting) {
+    Map<String, Integer> known = positions.get(setting.control());
+    Integer place = known == null ? null : known.get(setting.position());
+    return place == null ? NONE : firstPosition.get(setting.control()) + place;
+  }
+
+  /** The first of a control's positions; {@link #NONE} where no check asks for one. */
+  int firstPosition(String control) {
+    return firstPosition.getOrDefault(control, NONE);
+  }
+
+  int positions(String control) {
+    return positions.get(control).size();
+  }
+
+  /** The name that a fact is about, as it was first written. */
+  public String words(int fact) {
+    return words.get(fact);
+  }
+
+  /** The facts that hold before the first step: every control at its system's first position. */
+  void forStart(java.util.function.IntConsumer take) {
+    system.ifPresent(known -> positions.keySet().forEach(control -> {
+      Control selector = known.controls().get(control);
+      if (selector != null && !selector.positions().isEmpty()) {
+        int fact = at(new Setting(control, selector.positions().get(0), null));
+        if (fact != NONE) {
+          take.accept(fact);
+        }
+      }
+    }));
+  }
+
+  boolean isSource(String key) {
+    return places.get(Fact.ISOLATED.ordinal()).containsKey(key) || system.map(known -> known.controls().get(key))
+        .filter(control -> control.role() == Vocabulary.Role.ISOLATOR).isPresent();
+  }
+
+  /** A fuse by the system's word for the part, else by its name. */
+  boolean isFuse(String key) {
+    return isPart(key, "fuse");
+  }
+
+  /** A capacitor by the system's word for the part, else by its name. */
+  public boolean isCapacitor(String key) {
+    return isPart(key, "capacitor");
+  }
+
+  private boolean isPart(String key, String kind) {
+    boolean known = system.isPresent() && system.get().parts().containsKey(key);
+    return known ? system.get().isKind(key, kind) : key.contains(kind);
+  }
+
+  private void gather(Step step) {
+    if (step instanceof Step.Check check) {
+      for (Setting setting : check.presumed()) {
+        add(positions.computeIfAbsent(setting.control(), control -> new LinkedHashMap<>()), setting.position());
+      }
+    }
+    for (Deed deed : step.deeds()) {
+      gather(deed, step);
+    }
+  }
+
+  private void gather(Deed deed, Step step) {
+    String key = deed.thing().key();
+    switch (deed.verb()) {
+      case ISOLATE, TAG_OUT -> {
+        add(Fact.ISOLATED, key);
+        add(Fact.OFF_UNTAGGED, key);
+      }
+      case OPEN -> add(Fact.OPEN, key);
+      case BYPASS -> add(Fact.BYPASSED, key);
+      case PROVE_DEAD -> add(Fact.PROVED_AT, place(step));
+      case DISCHARGE -> add(Fact.DISCHARGED, key);
+      case DISCONNECT -> add(Fact.DISCONNECTED, key);
+      case REPLACE -> {
+        if (isFuse(key)) {
+          add(Fact.FUSE_REPLACED, key);
+        }
+      }
+      case SET, CLOSE, RECONNECT, RESTORE, KNOWN_SOURCE -> { }
+    }
+    if (deed.verb().touches()) {
+      gatherTouch(key, step);
+    }
+  }
+
+  private void gatherTouch(String key, Step step) {
+    add(Fact.PROVED_AT, place(step));
+    if (isCapacitor(key)) {
+      add(Fact.DISCHARGED, key);
+    }
+  }
+
+  /** The key of a step's location; empty where it says none. */
+  public static String place(Step step) {
+    return step.at().isPresent() ? step.at().get().key() : "";
+  }
+
+  private void add(Fact kind, String key) {
+    add(places.get(kind.ordinal()), key);
+  }
+
+  private static void add(Map<String, Integer> known, String key) {
+    if (!known.containsKey(key)) {
+      known.put(key, known.size());
+    }
+  }
+
+  private void number() {
+    int next = 0;
+    for (Fact kind : Fact.ALL) {
+      first[kind.ordinal()] = next;
+      if (kind == Fact.AT) {
+        next = numberPositions(next);
+      } else {
+        words.addAll(places.get(kind.ordinal()).keySet());
+        next += places.get(kind.ordinal()).size();
+      }
+    }
+    first[Fact.ALL.length] = next;
+  }
+
+  private int numberPositions(int from) {
+    int next = from;
+    for (Map.Entry<String, Map<String, Integer>> control : positions.entrySet()) {
+      firstPosition.put(control.getKey(), next);
+      control.getValue().keySet().forEach(position -> words.add(control.getKey() + " " + position));
+      next += control.getValue().size();
+    }
+    return next;
+  }
+}

@@ -1,0 +1,92 @@
+package rungbook.rules.paths;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import rungbook.rules.Rule;
+import rungbook.rules.Subject;
+import rungbook.rules.flow.Trails;
+import rungbook.source.Problem;
+import rungbook.source.Problems;
+import rungbook.source.Span;
+import rungbook.source.Witness;
+import rungbook.tree.Step;
+import rungbook.tree.Way;
+
+/**
+ * A check asks what every path to it already knows. The strongest of three is reported: only one answer is left, some answer
+ * can no longer come, or the question is merely asked again.
+ */
+public final class AskedBefore implements Rule {
+
+  @Override
+  public void inspect(Subject subject, Problems out) {
+    Trails trails = new Trails(subject.tree(), subject.state().routes());
+    Known.of(subject).forEach((step, askings) -> {
+      boolean known = askings.stream().allMatch(asking -> asking.isFollowed() && asking.possible() != 0);
+      if (known) {
+        new Look((Step.Check) subject.tree().steps().get(step), askings, subject, trails).inspect(out);
+      }
+    });
+  }
+
+  private record Look(Step.Check check, List<Known.Asking> askings, Subject subject, Trails trails) {
+
+    void inspect(Problems out) {
+      List<Integer> open = new ArrayList<>();
+      List<Integer> ruledOut = new ArrayList<>();
+      for (int way = 0; way < check.ways().size(); way++) {
+        if (canLead(way)) {
+          (mayLead(way) ? open : ruledOut).add(way);
+        }
+      }
+      if (open.size() == 1 && !ruledOut.isEmpty()) {
+        Way left = check.ways().get(open.get(0));
+        out.add(problem("check-settled", readSpan(), askings.get(0)).with("answer", left.written()));
+      } else if (!ruledOut.isEmpty()) {
+        ruledOut.forEach(way -> out.add(answerRuledOut(check.ways().get(way), way)));
+      } else if (isRepeated()) {
+        out.add(problem("check-repeated", readSpan(), askings.get(0)));
+      }
+    }
+
+    private Problem answerRuledOut(Way way, int index) {
+      Known.Asking why = askings.stream().filter(asking -> !asking.mayLead(index)).findFirst().orElseThrow();
+      return problem("answer-ruled-out", way.answerSpan(), why).with("answer", way.written());
+    }
+
+    private boolean canLead(int way) {
+      return askings.stream().allMatch(asking -> asking.canLead(way));
+    }
+
+    private boolean mayLead(int way) {
+      return askings.stream().allMatch(asking -> asking.mayLead(way));
+    }
+
+    private boolean isRepeated() {
+      return askings.size() == Question.of(check).size() && askings.stream().allMatch(Known.Asking::isRepeated);
+    }
+
+    private Problem problem(String code, Span span, Known.Asking asking) {
+      int[] path = asking.path();
+      Problem problem = Problem.at(code, check.source(), span).with("earlier", earlier(path, asking));
+      Optional<Witness> witness = trails.along(path, asking.step, "");
+      return witness.map(problem::shownBy).orElse(problem);
+    }
+
+    /** The last step of a path that asked the same. */
+    private String earlier(int[] path, Known.Asking asking) {
+      for (int i = path.length - 1; i >= 0; i--) {
+        Step step = subject.tree().steps().get(subject.state().routes().from(path[i]));
+        if (step instanceof Step.Check before && Question.of(before).contains(asking.question)) {
+          return before.title();
+        }
+      }
+      return check.title();
+    }
+
+    private Span readSpan() {
+      return check instanceof Step.MeterCheck meter ? meter.quantitySpan() : ((Step.SenseCheck) check).things().get(0).span();
+    }
+  }
+}

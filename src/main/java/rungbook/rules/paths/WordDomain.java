@@ -1,0 +1,83 @@
+package rungbook.rules.paths;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import rungbook.tree.Answer;
+import rungbook.tree.Step;
+import rungbook.tree.Way;
+
+/** The words with which a question is answered, a piece each, and one for all other words where yes and no are not all. */
+final class WordDomain {
+
+  private final Map<String, Integer> pieces = new LinkedHashMap<>();
+
+  private WordDomain() {}
+
+  /** @param checks the steps that ask, each with the place of the thing among the things it asks about */
+  static Domain of(List<Asked> checks) {
+    WordDomain domain = new WordDomain();
+    checks.forEach(domain::gather);
+    boolean yesOrNo = domain.pieces.keySet().stream().allMatch(word -> word.equals("yes") || word.equals("no"));
+    if (yesOrNo) {
+      domain.add("yes");
+      domain.add("no");
+    } else {
+      domain.add("");
+    }
+    Domain empty = new Domain(domain.pieces.size(), List.of());
+    return empty.canBeFollowed() ? new Domain(empty.size(), checks.stream().map(asked -> domain.taken(asked, empty.all())).toList()) : empty;
+  }
+
+  /** A check and the thing in question. */
+  record Asked(Step.Check check, int thing) {
+    List<Way> ways() {
+      return check.ways();
+    }
+
+    boolean isAlone() {
+      return check instanceof Step.SenseCheck sense && sense.things().size() == 1;
+    }
+  }
+
+  private void gather(Asked asked) {
+    for (Way way : asked.ways()) {
+      if (way.answer() instanceof Answer.Words words && asked.thing() < words.words().size()) {
+        String word = words.words().get(asked.thing());
+        if (!word.equals(Answer.Words.ANY)) {
+          add(word);
+        }
+      }
+    }
+  }
+
+  private void add(String word) {
+    pieces.putIfAbsent(word, pieces.size());
+  }
+
+  private Long[] taken(Asked asked, long all) {
+    List<Long> taken = new ArrayList<>();
+    long used = 0;
+    for (Way way : asked.ways()) {
+      Long own = taken(way.answer(), asked, all);
+      taken.add(own);
+      used |= own == null || way.answer() instanceof Answer.AnythingElse ? 0 : own;
+    }
+    for (int way = 0; way < taken.size(); way++) {
+      if (asked.isAlone() && asked.ways().get(way).answer() instanceof Answer.AnythingElse) {
+        taken.set(way, all & ~used);
+      }
+    }
+    return taken.toArray(Long[]::new);
+  }
+
+  /** Beside other things, {@code anything else} says nothing about this one. */
+  private Long taken(Answer answer, Asked asked, long all) {
+    if (answer instanceof Answer.Words words && asked.thing() < words.words().size()) {
+      String word = words.words().get(asked.thing());
+      return word.equals(Answer.Words.ANY) ? all : 1L << pieces.get(word);
+    }
+    return answer instanceof Answer.AnythingElse ? (Long) all : null;
+  }
+}

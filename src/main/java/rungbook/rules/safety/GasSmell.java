@@ -1,0 +1,56 @@
+package rungbook.rules.safety;
+
+import java.util.List;
+import rungbook.rules.Rule;
+import rungbook.rules.Subject;
+import rungbook.source.Problem;
+import rungbook.source.Problems;
+import rungbook.tree.Answer;
+import rungbook.tree.Goal;
+import rungbook.tree.Step;
+import rungbook.tree.Step.Sense;
+import rungbook.tree.Way;
+
+/** An answer that gas is smelled leads on into the work, instead of straight to a finding that sends people out and calls for help. */
+public final class GasSmell implements Rule {
+
+  @Override
+  public void inspect(Subject subject, Problems out) {
+    List<Step> steps = subject.tree().steps();
+    for (Step step : steps) {
+      if (step instanceof Step.SenseCheck check && check.sense() == Sense.SMELL) {
+        inspect(check, steps, out);
+      }
+    }
+  }
+
+  private static void inspect(Step.SenseCheck check, List<Step> steps, Problems out) {
+    for (int thing = 0; thing < check.things().size(); thing++) {
+      if (isGas(check.things().get(thing).key())) {
+        for (Way way : check.ways()) {
+          if (mayMeanGas(way.answer(), thing) && !stops(way.goal(), steps)) {
+            out.add(Problem.at("gas-goes-on", check.source(), way.span()).with("answer", way.written()));
+          }
+        }
+      }
+    }
+  }
+
+  private static boolean isGas(String thing) {
+    return (" " + thing + " ").contains(" gas ");
+  }
+
+  /** Every answer but a plain no may mean that gas is smelled. */
+  private static boolean mayMeanGas(Answer answer, int thing) {
+    if (answer instanceof Answer.Words words && thing < words.words().size()) {
+      String word = words.words().get(thing);
+      return !word.equals("no") && !word.startsWith("no ") && !word.equals("none") && !word.equals("nothing");
+    }
+    return !(answer instanceof Answer.Unreadable);
+  }
+
+  private static boolean stops(Goal goal, List<Step> steps) {
+    return goal instanceof Goal.Nowhere
+        || goal instanceof Goal.ToStep to && steps.get(to.step()) instanceof Step.Finding finding && finding.evacuate() && finding.refer().isPresent();
+  }
+}

@@ -1,0 +1,89 @@
+package rungbook.rules.safety;
+
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Optional;
+import rungbook.rules.Rule;
+import rungbook.rules.Subject;
+import rungbook.rules.state.Sources;
+import rungbook.source.Problem;
+import rungbook.source.Problems;
+import rungbook.source.Span;
+import rungbook.system.Vocabulary;
+import rungbook.tree.Answer;
+import rungbook.tree.Deed;
+import rungbook.tree.Named;
+import rungbook.tree.Range;
+import rungbook.tree.Step;
+import rungbook.tree.Verb;
+import rungbook.tree.Way;
+
+/** Leads go where 50 V or more may be met, and the step does not warn of line voltage. */
+public final class LineVoltage implements Rule {
+
+  private static final String CAUTION = "line voltage";
+  private static final BigDecimal LIMIT = BigDecimal.valueOf(Sources.LINE_VOLTS);
+
+  @Override
+  public void inspect(Subject subject, Problems out) {
+    List<Step> steps = subject.tree().steps();
+    for (int step = 0; step < steps.size(); step++) {
+      if (subject.graph().isReached(step)) {
+        Step reached = steps.get(step);
+        Optional<Span> shown = where(reached, subject.tree().system());
+        if (shown.isPresent() && !warns(reached)) {
+          out.add(Problem.at("line-voltage-unsaid", reached.source(), shown.get()));
+        }
+      }
+    }
+  }
+
+  private static Optional<Span> where(Step step, Optional<Vocabulary> system) {
+    if (step instanceof Step.MeterCheck check && !check.quantity().needsDeadCircuit()) {
+      Optional<Span> lead = marked(check.leads(), system);
+      return lead.isPresent() || !check.quantity().isVolts() ? lead : named(check);
+    }
+    for (Deed deed : step.deeds()) {
+      if (deed.verb() == Verb.PROVE_DEAD && Sources.isLineVoltage(system, deed.thing().key())) {
+        return Optional.of(deed.thing().span());
+      }
+    }
+    return Optional.empty();
+  }
+
+  private static Optional<Span> marked(List<Named> leads, Optional<Vocabulary> system) {
+    for (Named lead : leads) {
+      if (Sources.isLineVoltage(system, lead.key())) {
+        return Optional.of(lead.span());
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** Where a check itself names a reading of 50 V or more. A range open at the top names only its lower end. */
+  private static Optional<Span> named(Step.MeterCheck check) {
+    if (check.expected().isPresent() && reaches(check.expected().get())) {
+      return Optional.of(check.expectedSpan());
+    }
+    for (Way way : check.ways()) {
+      if (way.answer() instanceof Answer.Within within && reaches(within.range())) {
+        return Optional.of(way.answerSpan());
+      }
+    }
+    return Optional.empty();
+  }
+
+  private static boolean reaches(Range range) {
+    return range.low().isPresent() && range.low().get().compareTo(LIMIT) >= 0
+        || range.high().isPresent() && range.high().get().compareTo(LIMIT) >= 0;
+  }
+
+  private static boolean warns(Step step) {
+    for (Named caution : step.particulars().cautions()) {
+      if (caution.key().equals(CAUTION)) {
+        return true;
+      }
+    }
+    return false;
+  }
+}

@@ -1,0 +1,81 @@
+package rungbook.rules.state;
+
+import java.math.BigDecimal;
+import java.util.HashSet;
+import java.util.Set;
+import rungbook.rules.Rule;
+import rungbook.rules.Subject;
+import rungbook.rules.flow.Fact;
+import rungbook.rules.flow.Facts;
+import rungbook.rules.flow.State;
+import rungbook.source.Problem;
+import rungbook.source.Problems;
+import rungbook.tree.Deed;
+import rungbook.tree.Named;
+import rungbook.tree.Quantity;
+import rungbook.tree.Step;
+import rungbook.tree.Tree;
+import rungbook.tree.Verb;
+
+/** A live reading is expected although, on some path, the power that feeds it has been isolated. Measuring to prove dead is fine. */
+public final class LiveAfterIsolating implements Rule {
+
+  @Override
+  public void inspect(Subject subject, Problems out) {
+    State state = subject.state();
+    if (!state.facts().any(Fact.ISOLATED)) {
+      return;
+    }
+    State.Moment moment = state.moment();
+    for (int step : state.order()) {
+      if (state.step(step) instanceof Step.MeterCheck check && expectsPower(check)) {
+        moment.enter(step);
+        inspect(check, subject, moment, out);
+      }
+    }
+  }
+
+  private static void inspect(Step.MeterCheck check, Subject subject, State.Moment moment, Problems out) {
+    Facts facts = subject.state().facts();
+    int isolated = moment.nextMay(Fact.ISOLATED, 0);
+    while (isolated != Facts.NONE && !feeds(subject.tree(), facts.words(isolated), check)) {
+      isolated = moment.nextMay(Fact.ISOLATED, isolated + 1);
+    }
+    if (isolated != Facts.NONE) {
+      Problem problem = Problem.at("live-after-isolating", check.source(), check.expectedSpan()).with("source", facts.words(isolated))
+          .with("quantity", check.quantity().words());
+      out.add(moment.showHolding(isolated, "").map(problem::shownBy).orElse(problem));
+    }
+  }
+
+  /** Volts, or amps round a conductor, with nought outside the window. */
+  private static boolean expectsPower(Step.MeterCheck check) {
+    boolean power = check.quantity().isVolts() || check.quantity() == Quantity.AC_AMPS;
+    return power && check.expected().isPresent() && !check.expected().get().contains(BigDecimal.ZERO);
+  }
+
+  private static boolean feeds(Tree tree, String source, Step.MeterCheck check) {
+    String place = Facts.place(check);
+    boolean fed = tree.system().isEmpty() && isolatedAt(tree, source).contains(place);
+    for (Named lead : check.leads()) {
+      if (Sources.mayBeAheadOf(source, lead.key())) {
+        return false;
+      }
+      fed |= tree.system().isPresent() && Sources.feeds(tree.system().get(), source, lead.key(), place);
+    }
+    return fed;
+  }
+
+  /** Where the tree's own words say that a source is switched off. */
+  private static Set<String> isolatedAt(Tree tree, String source) {
+    Set<String> places = new HashSet<>();
+    for (Step step : tree.steps()) {
+      for (Deed deed : step.deeds()) {
+        if ((deed.verb() == Verb.ISOLATE || deed.verb() == Verb.TAG_OUT) && deed.thing().key().equals(source)) {
+          places.add(Facts.place(step));
+        }
+      }
+    }
+    return places;
+  }
+}

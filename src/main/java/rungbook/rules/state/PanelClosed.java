@@ -1,0 +1,73 @@
+package rungbook.rules.state;
+
+import rungbook.rules.Rule;
+import rungbook.rules.Subject;
+import rungbook.rules.flow.Fact;
+import rungbook.rules.flow.Facts;
+import rungbook.rules.flow.State;
+import rungbook.source.Problem;
+import rungbook.source.Problems;
+import rungbook.source.Span;
+import rungbook.system.Names;
+import rungbook.system.Vocabulary;
+import rungbook.system.Vocabulary.Location;
+import rungbook.tree.Deed;
+import rungbook.tree.Named;
+import rungbook.tree.Step;
+
+/**
+ * A lead or a hand goes behind a panel that, on some path, nobody has opened. What is only looked at or listened for may be
+ * seen from outside; a power switch and its own terminals stand outside.
+ */
+public final class PanelClosed implements Rule {
+
+  @Override
+  public void inspect(Subject subject, Problems out) {
+    if (subject.tree().system().isEmpty()) {
+      return;
+    }
+    Vocabulary system = subject.tree().system().get();
+    State state = subject.state();
+    State.Moment moment = state.moment();
+    for (int step : state.order()) {
+      Location location = system.locations().get(Facts.place(state.step(step)));
+      if (location != null && location.panel().isPresent()) {
+        moment.enter(step);
+        inspect(state.step(step), location.panel().get(), system, state, moment, out);
+      }
+    }
+  }
+
+  private static void inspect(Step step, String panel, Vocabulary system, State state, State.Moment moment, Problems out) {
+    int open = state.facts().of(Fact.OPEN, Names.key(panel));
+    if (step instanceof Step.MeterCheck check) {
+      for (Named lead : check.leads()) {
+        if (!moment.must(open) && !Sources.mayBeAheadOfAny(system, lead.key())) {
+          report(step, lead.span(), panel, open, moment, out);
+          return;
+        }
+      }
+    }
+    for (Deed deed : step.deeds()) {
+      if (!moment.must(open) && reachesIn(deed, state.facts()) && !Sources.mayBeAheadOfAny(system, deed.thing().key())) {
+        report(step, deed.thing().span(), panel, open, moment, out);
+        return;
+      }
+      moment.pass();
+    }
+  }
+
+  private static boolean reachesIn(Deed deed, Facts facts) {
+    String key = deed.thing().key();
+    return switch (deed.verb()) {
+      case BYPASS, PROVE_DEAD, DISCHARGE, DISCONNECT, RECONNECT, REPLACE -> true;
+      case RESTORE -> facts.of(Fact.BYPASSED, key) != Facts.NONE || facts.of(Fact.DISCONNECTED, key) != Facts.NONE;
+      case SET, OPEN, CLOSE, ISOLATE, TAG_OUT, KNOWN_SOURCE -> false;
+    };
+  }
+
+  private static void report(Step step, Span span, String panel, int open, State.Moment moment, Problems out) {
+    Problem problem = Problem.at("panel-closed", step.source(), span).with("panel", panel).with("place", step.at().orElseThrow().text());
+    out.add(moment.showLacking(open, "").map(problem::shownBy).orElse(problem));
+  }
+}

@@ -1,0 +1,56 @@
+package rungbook.rules.state;
+
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import rungbook.rules.Rule;
+import rungbook.rules.Subject;
+import rungbook.rules.flow.Facts;
+import rungbook.source.Problem;
+import rungbook.source.Problems;
+import rungbook.system.Vocabulary;
+import rungbook.tree.Deed;
+import rungbook.tree.Named;
+import rungbook.tree.Step;
+import rungbook.tree.Verb;
+
+/** A lead is put on a terminal that the system does not have at the step's location. */
+public final class PointElsewhere implements Rule {
+
+  @Override
+  public void inspect(Subject subject, Problems out) {
+    subject.tree().system().ifPresent(system -> {
+      List<Step> steps = subject.tree().steps();
+      for (Step step : steps) {
+        if (system.locations().containsKey(Facts.place(step))) {
+          inspect(step, system, out);
+        }
+      }
+    });
+  }
+
+  private static void inspect(Step step, Vocabulary system, Problems out) {
+    if (step instanceof Step.MeterCheck check) {
+      for (Named lead : check.leads()) {
+        inspect(lead, step, system, out);
+      }
+    }
+    for (Deed deed : step.deeds()) {
+      if (deed.verb() == Verb.PROVE_DEAD) {
+        inspect(deed.thing(), step, system, out);
+      }
+    }
+  }
+
+  private static void inspect(Named lead, Step step, Vocabulary system, Problems out) {
+    Vocabulary.Point point = system.points().get(lead.key());
+    if (point != null && !point.locations().isEmpty() && !point.locations().contains(Facts.place(step))) {
+      out.add(Problem.at("point-elsewhere", step.source(), lead.span()).with("point", point.name())
+          .with("place", step.at().orElseThrow().text()).with("places", names(point.locations(), system)));
+    }
+  }
+
+  private static String names(Set<String> places, Vocabulary system) {
+    return places.stream().map(place -> system.locations().get(place).name()).sorted().collect(Collectors.joining(", "));
+  }
+}

@@ -1,0 +1,72 @@
+package rungbook.rules.state;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import rungbook.system.Vocabulary;
+import rungbook.system.Vocabulary.Control;
+import rungbook.system.Vocabulary.Point;
+
+/**
+ * What names and places alone tell of where power comes from. A system's words do not say how it is wired, so this claims no
+ * more than: a power switch feeds the line-voltage points where it stands, and the control points there if the transformer
+ * stands there too; points named after the switch may lie ahead of it.
+ */
+public final class Sources {
+
+  /** From here up, in volts to ground, live parts are worked on dead: 29 CFR 1910.333(a)(1). */
+  public static final double LINE_VOLTS = 50;
+
+  private Sources() {}
+
+  /** Whether a point may stay live with a source off, being named after it: {@code disconnect L1} of {@code outdoor disconnect}. */
+  static boolean mayBeAheadOf(String source, String point) {
+    return point.startsWith(source) || point.startsWith(source.substring(source.lastIndexOf(' ') + 1));
+  }
+
+  /** Whether a point is named after any of a system's power switches. */
+  static boolean mayBeAheadOfAny(Vocabulary system, String point) {
+    for (Control control : system.controls().values()) {
+      if (control.role() == Vocabulary.Role.ISOLATOR && mayBeAheadOf(rungbook.system.Names.key(control.name()), point)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** Whether a point is known to be dead, at a place, with a source off. */
+  static boolean feeds(Vocabulary system, String source, String point, String place) {
+    Control control = system.controls().get(source);
+    Point known = system.points().get(point);
+    boolean here = control != null && known != null && control.locations().contains(place) && known.locations().contains(place);
+    return here && !mayBeAheadOf(source, point) && (isLineVoltage(known) || hasTransformer(system, place));
+  }
+
+  static boolean isLineVoltage(Point point) {
+    OptionalDouble volts = point.volts();
+    return volts.isPresent() && volts.getAsDouble() >= LINE_VOLTS;
+  }
+
+  /** Whether a lead's point is marked with line voltage. */
+  public static boolean isLineVoltage(Optional<Vocabulary> system, String point) {
+    return system.isPresent() && system.get().points().containsKey(point) && isLineVoltage(system.get().points().get(point));
+  }
+
+  /** Whether line voltage can be met at a place. */
+  public static boolean hasLineVoltage(Vocabulary system, String place) {
+    for (Point point : system.points().values()) {
+      if (isLineVoltage(point) && point.locations().contains(place)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private static boolean hasTransformer(Vocabulary system, String place) {
+    for (Point point : system.points().values()) {
+      if (point.name().regionMatches(true, 0, "transformer", 0, 11) && point.locations().contains(place)) {
+        return true;
+      }
+    }
+    return false;
+  }
+}
