@@ -12,9 +12,11 @@ import rungbook.source.Span;
 import rungbook.system.Vocabulary;
 import rungbook.tree.Answer;
 import rungbook.tree.Deed;
+import rungbook.tree.Meter;
 import rungbook.tree.Named;
 import rungbook.tree.Range;
 import rungbook.tree.Step;
+import rungbook.tree.Tree;
 import rungbook.tree.Verb;
 import rungbook.tree.Way;
 
@@ -30,7 +32,7 @@ public final class LineVoltage implements Rule {
     for (int step = 0; step < steps.size(); step++) {
       if (subject.graph().isReached(step)) {
         Step reached = steps.get(step);
-        Optional<Span> shown = where(reached, subject.tree().system());
+        Optional<Span> shown = where(reached, subject.tree());
         if (shown.isPresent() && !warns(reached)) {
           out.add(Problem.at("line-voltage-unsaid", reached.source(), shown.get()));
         }
@@ -38,10 +40,11 @@ public final class LineVoltage implements Rule {
     }
   }
 
-  private static Optional<Span> where(Step step, Optional<Vocabulary> system) {
+  private static Optional<Span> where(Step step, Tree tree) {
+    Optional<Vocabulary> system = tree.system();
     if (step instanceof Step.MeterCheck check && !check.quantity().needsDeadCircuit()) {
       Optional<Span> lead = marked(check.leads(), system);
-      return lead.isPresent() || !check.quantity().isVolts() ? lead : named(check);
+      return lead.isPresent() || !check.quantity().isVolts() ? lead : named(check, tree.meter());
     }
     for (Deed deed : step.deeds()) {
       if (deed.verb() == Verb.PROVE_DEAD && Sources.isLineVoltage(system, deed.thing().key())) {
@@ -60,22 +63,24 @@ public final class LineVoltage implements Rule {
     return Optional.empty();
   }
 
-  /** Where a check itself names a reading of 50 V or more. A range open at the top names only its lower end. */
-  private static Optional<Span> named(Step.MeterCheck check) {
-    if (check.expected().isPresent() && reaches(check.expected().get())) {
+  /** Where a check itself names a reading of 50 V or more. The end of what the meter shows is no reading anybody has in mind. */
+  private static Optional<Span> named(Step.MeterCheck check, Meter meter) {
+    Optional<BigDecimal> most = meter.scale(check.quantity()).map(Meter.Scale::high);
+    if (check.expected().isPresent() && reaches(check.expected().get(), most)) {
       return Optional.of(check.expectedSpan());
     }
     for (Way way : check.ways()) {
-      if (way.answer() instanceof Answer.Within within && reaches(within.range())) {
+      if (way.answer() instanceof Answer.Within within && reaches(within.range(), most)) {
         return Optional.of(way.answerSpan());
       }
     }
     return Optional.empty();
   }
 
-  private static boolean reaches(Range range) {
-    return range.low().isPresent() && range.low().get().compareTo(LIMIT) >= 0
-        || range.high().isPresent() && range.high().get().compareTo(LIMIT) >= 0;
+  private static boolean reaches(Range range, Optional<BigDecimal> most) {
+    boolean high = range.high().isPresent() && range.high().get().compareTo(LIMIT) >= 0
+        && (most.isEmpty() || range.high().get().compareTo(most.get()) < 0);
+    return high || range.low().isPresent() && range.low().get().compareTo(LIMIT) >= 0;
   }
 
   private static boolean warns(Step step) {
