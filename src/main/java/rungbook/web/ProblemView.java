@@ -31,6 +31,14 @@ record ProblemView(String file, int line, int column, int from, int to, String c
     return severity.substring(0, 1).toUpperCase(java.util.Locale.ROOT);
   }
 
+  public List<Ticked.Part> sentence() {
+    return Ticked.parts(says);
+  }
+
+  public List<Ticked.Part> advice() {
+    return Ticked.parts(hint);
+  }
+
   public String fileHref() {
     return Urls.path(file);
   }

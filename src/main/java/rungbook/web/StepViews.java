@@ -22,6 +22,8 @@ import rungbook.web.StepView.WayView;
 /** Turns a tree's steps into what a page shows of them. */
 final class StepViews {
   private static final List<String> LEAD_COLOURS = List.of("red", "black");
+  // a step that takes in a fragment has a way of its own to the fragment's first step, which nobody wrote
+  private static final String INTO_FRAGMENT = "first";
   private final Tree tree;
   private final Map<String, Caution> cautions;
   private final Map<Document, Prose> prose = new java.util.IdentityHashMap<>();
@@ -106,7 +108,8 @@ final class StepViews {
   }
 
   private WayView way(Way way) {
-    return new WayView(way.written(), way.label(), href(way.goal()));
+    var label = way.label().isEmpty() && way.goal() instanceof Goal.ToStep to ? tree.steps().get(to.step()).title() : way.label();
+    return new WayView(way.written().isEmpty() ? INTO_FRAGMENT : way.written(), label, href(way.goal()));
   }
 
   private Optional<String> href(Goal goal) {

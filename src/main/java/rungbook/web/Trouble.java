@@ -10,6 +10,14 @@ final class Trouble extends RuntimeException {
 
   /** An RFC 9457 problem with Rungbook's hint; {@code more} are members of its own. */
   record Report(int status, String title, String detail, String hint, Map<String, Object> more) {
+    public List<Ticked.Part> what() {
+      return Ticked.parts(detail);
+    }
+
+    public List<Ticked.Part> advice() {
+      return Ticked.parts(hint);
+    }
+
     /** The files that stopped an import; empty for any other trouble. */
     @SuppressWarnings("unchecked")
     public List<Incoming.Refusal> refused() {

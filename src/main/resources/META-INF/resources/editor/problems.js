@@ -51,7 +51,10 @@ export function problemList(path, list, count) {
   }
 
   function paragraph(text, style = "") {
-    return Object.assign(document.createElement("p"), { textContent: text, className: style });
+    const paragraph = Object.assign(document.createElement("p"), { className: style });
+    // words in backticks are the text's own, and set as such
+    paragraph.append(...text.split("`").map((piece, i) => i % 2 ? Object.assign(document.createElement("code"), { textContent: piece }) : piece));
+    return paragraph;
   }
 
   return {

@@ -42,7 +42,7 @@ export function textEditor({ area, path, words, nonce, changed, moved, save }) {
     parent: place,
     state: EditorState.create({ doc: area.value, extensions: [
       EditorView.cspNonce.of(nonce),
-      EditorView.contentAttributes.of({ "aria-label": `Text of ${path}`, spellcheck: "true", autocapitalize: "sentences" }),
+      EditorView.contentAttributes.of({ "aria-label": `Text of ${path}`, tabindex: "0", spellcheck: "true", autocapitalize: "sentences" }),
       EditorView.lineWrapping,
       lineNumbers(), highlightActiveLine(), highlightActiveLineGutter(), drawSelection(), highlightSpecialChars(),
       history(), search({ top: true }), lintGutter(),

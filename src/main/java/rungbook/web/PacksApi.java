@@ -1,0 +1,95 @@
+package rungbook.web;
+
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.core.HttpHeaders;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.Response;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
+import java.time.LocalDateTime;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipOutputStream;
+import org.eclipse.microprofile.openapi.annotations.Operation;
+import org.eclipse.microprofile.openapi.annotations.tags.Tag;
+import rungbook.library.CompiledTree;
+import rungbook.library.Library;
+import rungbook.pack.Edition;
+import rungbook.pack.LibraryFolder;
+import rungbook.pack.Material;
+import rungbook.pack.Pack;
+import rungbook.pack.PackFile;
+import rungbook.store.Revision;
+
+/** Trees as files to carry. Only a tree without errors becomes one. */
+@Path("/api/packs")
+@Tag(name = "packs", description = "Trees as self-contained files to carry")
+class PacksApi {
+  // zip entries need a time; a fixed one keeps the same library the same bytes
+  private static final LocalDateTime NO_TIME = LocalDateTime.of(1980, 1, 1, 0, 0);
+  private final Shelf shelf;
+
+  PacksApi(Shelf shelf) {
+    this.shelf = shelf;
+  }
+
+  @GET
+  @Path("{path:.+}")
+  @Produces(MediaType.TEXT_HTML)
+  @Operation(summary = "A tree's pack, one HTML file")
+  public Response pack(String path) {
+    var library = shelf.library();
+    var tree = shelf.tree(Texts.path(path))
+        .orElseThrow(() -> Trouble.notFound("`" + path + "` is no tree in the library", "choose one from the library"));
+    if (!tree.isSound()) {
+      throw Trouble.of(409, "No pack", "`" + path + "` has errors, and a tree with errors becomes no pack", "put right what its page lists");
+    }
+    return download(pack(tree, library, revisions()).alone(), "text/html; charset=UTF-8");
+  }
+
+  @GET
+  @Produces("application/zip")
+  @Operation(summary = "Every pack and an index, as a zip", description = "Trees with errors are left out")
+  public Response packs() throws IOException {
+    var library = shelf.library();
+    var revisions = revisions();
+    var packs = library.trees().stream().filter(CompiledTree::isSound).map(tree -> pack(tree, library, revisions)).toList();
+    return download(new PackFile("packs.zip", zip(LibraryFolder.of(packs))), "application/zip");
+  }
+
+  private Map<String, Integer> revisions() {
+    return shelf.heads().stream().collect(Collectors.toMap(head -> head.path().text(), Revision::number));
+  }
+
+  private static Pack pack(CompiledTree tree, Library library, Map<String, Integer> revisions) {
+    var revision = Optional.ofNullable(revisions.get(tree.path())).map(String::valueOf);
+    return Pack.of(tree.tree(), new Material(library.shared(), library.text().pictures()),
+        new Edition(revision, Optional.empty(), Optional.empty()));
+  }
+
+  private static byte[] zip(List<PackFile> files) throws IOException {
+    var bytes = new ByteArrayOutputStream();
+    try (var zip = new ZipOutputStream(bytes)) {
+      for (var file : files) {
+        var entry = new ZipEntry(file.name());
+        entry.setTimeLocal(NO_TIME);
+        zip.putNextEntry(entry);
+        zip.write(file.bytes());
+        zip.closeEntry();
+      }
+    }
+    return bytes.toByteArray();
+  }
+
+  private static Response download(PackFile file, String type) {
+    var name = URLEncoder.encode(file.name(), StandardCharsets.UTF_8).replace("+", "%20");
+    return Response.ok(file.bytes(), type).header(HttpHeaders.CONTENT_DISPOSITION, "attachment; filename*=UTF-8''" + name).build();
+  }
+}

@@ -1,0 +1,113 @@
+package rungbook.web;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.quarkus.test.common.http.TestHTTPResource;
+import io.quarkus.test.junit.QuarkusTest;
+import jakarta.inject.Inject;
+import java.net.URL;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import rungbook.browser.Browser;
+import rungbook.browser.Browser.Scheme;
+import rungbook.store.DocumentPath;
+import rungbook.store.Save;
+import rungbook.store.Store;
+
+/** Every page, light and dark, on a phone and on a desk. The pictures are left in {@code target/screens} to be looked at. */
+@QuarkusTest
+class EveryScreenTest {
+  private static final Path PICTURES = Path.of("target/screens");
+  private static final String BROKEN = """
+      ---
+      title: A tree with problems
+      complaint: Something is wrong with it
+      ---
+
+      ## Light
+
+      ```check
+      look: light
+      lok: fan
+      ```
+
+      - yes: [On](#on)
+
+      ## On
+
+      ```finding
+      healthy: yes
+      ```
+      """;
+
+  @TestHTTPResource("/")
+  URL address;
+
+  @Inject
+  Store store;
+
+  private record Screen(String name, String path) {}
+
+  private record Size(String name, int width, int height) {}
+
+  @Test
+  void everyPageIsFreeOfViolationsAndFits() {
+    keepSomethingToShow();
+    var faults = new ArrayList<String>();
+    try (var browser = Browser.start()) {
+      for (var scheme : Scheme.values()) {
+        for (var size : List.of(new Size("phone", 360, 740), new Size("desk", 1280, 900))) {
+          screens().forEach(screen -> faults.addAll(look(browser.scheme(scheme).size(size.width(), size.height()), screen,
+              screen.name() + "-" + size.name() + "-" + scheme.name().toLowerCase(java.util.Locale.ROOT))));
+        }
+      }
+    }
+    assertEquals(List.of(), faults);
+  }
+
+  private static List<Screen> screens() {
+    return List.of(new Screen("library", ""), new Screen("search", "?q=blower"), new Screen("nothing-found", "?q=zebra"),
+        new Screen("tree", "tree/trees/no-cooling-blower-runs.md"), new Screen("tree-with-problems", "tree/trees/screens.md"),
+        new Screen("editor", "edit/trees/no-cooling-blower-runs.md?line=40"), new Screen("editor-with-problems", "edit/trees/screens.md?line=9"),
+        new Screen("history", "history/trees/screens.md"), new Screen("shared", "shared"), new Screen("caution", "text/shared/cautions/gas.md"),
+        new Screen("system", "text/shared/systems/heat-pump.md"), new Screen("new", "new"), new Screen("transfer", "transfer"),
+        new Screen("help", "help"), new Screen("missing", "tree/trees/nothing.md"));
+  }
+
+  private List<String> look(Browser browser, Screen screen, String name) {
+    browser.requests();
+    browser.complaints();
+    browser.open(address + screen.path());
+    if (screen.name().startsWith("editor")) {
+      browser.until("document.querySelector('.cm-content') && !document.getElementById('problems').textContent.includes('Checking')"
+          + " && document.getElementById('preview').textContent.length > 5");
+    }
+    browser.screenshot(PICTURES.resolve(name + ".png"));
+    var faults = new ArrayList<>(browser.violations());
+    if (name.contains("desk")) {
+      faults.addAll(browser.faintText()); // colours do not change with the width
+    }
+    if (browser.sidewaysPixels() > 0) {
+      faults.add("scrolls sideways by " + browser.sidewaysPixels() + " px");
+    }
+    browser.complaints().stream().filter(line -> !line.contains("404")).forEach(faults::add);
+    browser.requests().stream().filter(url -> !url.startsWith(address.toString())).forEach(url -> faults.add("asked for " + url));
+    return faults.stream().map(fault -> name + ": " + fault).toList();
+  }
+
+  private void keepSomethingToShow() {
+    var path = new DocumentPath("trees/screens.md");
+    save(path, 0, BROKEN.replace("lok: fan\n", ""), "The first");
+    save(path, 1, BROKEN, "With a slip of the pen");
+    save(path, 1, BROKEN.replace("Something is wrong", "Another had it"), "Lost the race");
+    assertTrue(store.history(path).size() >= 2);
+  }
+
+  private void save(DocumentPath path, int basedOn, String text, String message) {
+    store.save(Save.written(path, basedOn, text.getBytes(StandardCharsets.UTF_8), "Odalys Fernhollow", message));
+  }
+}

@@ -1,0 +1,196 @@
+package rungbook.web;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertInstanceOf;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.quarkus.test.common.http.TestHTTPResource;
+import io.quarkus.test.junit.QuarkusTest;
+import jakarta.inject.Inject;
+import java.io.IOException;
+import java.net.URL;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Map;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.openqa.selenium.Keys;
+import org.openqa.selenium.interactions.Actions;
+import rungbook.browser.Browser;
+import rungbook.pack.Verify;
+import rungbook.store.DocumentPath;
+import rungbook.store.Save;
+import rungbook.store.Store;
+
+/** What people come for, done in a browser. */
+@QuarkusTest
+class JobTest {
+  private static final String REST_OF_TREE = """
+      measure: AC volts
+      leads: R, C
+      at: furnace
+      expect: 24 to 28 V
+      cautions: live control voltage
+      minutes: 1
+      """;
+
+  @TestHTTPResource("/")
+  URL address;
+
+  @Inject
+  Store store;
+
+  @TempDir
+  Path downloads;
+
+  private Browser browser;
+
+  @BeforeEach
+  void start() {
+    browser = Browser.start();
+    browser.cdp("Browser.setDownloadBehavior", Map.of("behavior", "allow", "downloadPath", downloads.toString()));
+  }
+
+  @AfterEach
+  void stop() {
+    browser.close();
+  }
+
+  @Test
+  void fromTheFirstPageToAPackInThreeClicks() throws Exception {
+    browser.size(360, 740).open(address.toString());
+    browser.find(".rungs .name").click();
+    browser.find(".actions .main").click();
+    browser.find("a[download]").click();
+    var pack = downloaded(".html");
+    assertInstanceOf(Verify.Verdict.Intact.class, Verify.of(Files.readAllBytes(pack)));
+    assertEquals(1, browser.scriptsOff().open(pack).all("h1").size());
+  }
+
+  @Test
+  void aTreeIsWrittenFromNothingInTheEditorAndSaved() {
+    browser.size(1280, 900).open(address + "new");
+    browser.find("#title").sendKeys("Fan never rests");
+    browser.find("#complaint").sendKeys("The fan runs all night");
+    browser.find("#system option[value=split-cooling-gas-furnace]").click();
+    browser.find("form .main").click();
+    browser.until("document.getElementById('count').textContent === '(none)'");
+    write(browserText().replace("look: status light lit\n", REST_OF_TREE).replace("- yes: [Light is on](#light-is-on)", "- 24 to 28: [Light is on](#light-is-on)")
+        .replace("- no: [", "- under 23: ["));
+    browser.until("document.getElementById('problems').textContent.includes('23')");
+    write(browserText().replace("- under 23: [", "- anything else: ["));
+    browser.until("document.getElementById('count').textContent === '(none)'");
+    save("Odalys Fernhollow", "First try");
+    browser.until("document.getElementById('state').textContent === 'Saved as revision 1'");
+    browser.find("#close").click();
+    browser.until("document.querySelector('h1').textContent === 'Fan never rests'");
+    assertTrue(browser.find("a[download]").isDisplayed());
+    assertEquals("Odalys Fernhollow", store.head(new DocumentPath("trees/fan-never-rests.md")).orElseThrow().author());
+  }
+
+  @Test
+  void theEditorOffersTheWordsThatFit() {
+    keep("trees/job-words.md", 0, "---\ntitle: W\ncomplaint: c\nsystem: split-cooling-gas-furnace\n---\n\n## One\n\n```check\nleads: \n```\n\n- yes: \n\n## Two\n");
+    browser.size(1280, 900).open(address + "edit/trees/job-words.md?line=10");
+    browser.until("document.getElementById('count').textContent !== ''");
+    keys(Keys.END);
+    browser.find("#complete").click();
+    browser.until("[...document.querySelectorAll('.cm-completionLabel')].some(label => label.textContent === 'Y')");
+    keys(Keys.ESCAPE);
+    browser.open(address + "edit/trees/job-words.md?line=13");
+    browser.until("document.getElementById('count').textContent !== ''");
+    keys(Keys.END);
+    browser.find("#complete").click();
+    browser.until("[...document.querySelectorAll('.cm-completionLabel')].some(label => label.textContent === 'Two')");
+    keys(Keys.ENTER);
+    assertTrue(browserText().matches("(?s).*- yes: \\[(One|Two)]\\(#(one|two)\\).*"), browserText());
+  }
+
+  @Test
+  void theLoserOfARaceSeesBothTextsAndSavesOnTop() {
+    keep("trees/job-race.md", 0, "first text\n");
+    browser.size(1280, 900).open(address + "edit/trees/job-race.md");
+    browser.until("document.getElementById('count').textContent !== ''");
+    keep("trees/job-race.md", 1, "theirs\n");
+    write("mine\n");
+    save("Odalys", "");
+    browser.until("document.getElementById('overtaken').open");
+    assertEquals("theirs", browser.find("#theirs").getText().strip());
+    assertEquals("mine", browser.find("#yours").getText().strip());
+    browser.find("#on-top").click();
+    browser.until("document.getElementById('state').textContent === 'Saved as revision 3'");
+    assertEquals("theirs\n", store.revision(new DocumentPath("trees/job-race.md"), 2).orElseThrow().text());
+    assertTrue(store.head(new DocumentPath("trees/job-race.md")).orElseThrow().text().startsWith("mine"));
+  }
+
+  @Test
+  void whatWasTypedAndNotSavedIsThereAfterTheWindowWasClosed() {
+    keep("trees/job-kept.md", 0, "saved\n");
+    browser.size(1280, 900).open(address + "edit/trees/job-kept.md");
+    browser.until("document.getElementById('count').textContent !== ''");
+    write("typed\n");
+    browser.until("localStorage.getItem('rungbook:trees/job-kept.md') === 'typed\\n'");
+    browser.run("window.onbeforeunload = null");
+    browser.open("about:blank");
+    browser.open(address + "edit/trees/job-kept.md");
+    browser.until("document.getElementById('state').textContent.includes('not saved')");
+    assertTrue(browserText().startsWith("typed"));
+  }
+
+  @Test
+  void hostileTextRunsNowhere() {
+    keep("trees/job-hostile.md", 0, "---\ntitle: \"<img src=x onerror=document.title='broken-in'>\"\ncomplaint: x\n---\n\n## A\n\n```check\nlook: light\n```\n\n"
+        + "<img src=x onerror=\"document.title='broken-in'\"> <script>document.title='broken-in'</script> [x](javascript:document.title='broken-in')\n\n- yes: [A](#a)\n");
+    for (var page : new String[] {"", "tree/trees/job-hostile.md", "edit/trees/job-hostile.md?line=13", "history/trees/job-hostile.md"}) {
+      browser.open(address + page);
+      browser.until("document.readyState === 'complete'");
+      if (page.startsWith("edit")) {
+        browser.until("document.querySelector('#preview .step')");
+      }
+      assertTrue(browser.all("[href^='javascript:'], main script:not([src]), [onerror]").isEmpty(), page);
+      assertTrue(!"broken-in".equals(browser.run("return document.title")), page);
+    }
+  }
+
+  private String browserText() {
+    return (String) browser.run("return document.querySelector('.cm-content').cmTile.view.state.doc.toString()");
+  }
+
+  private void write(String text) {
+    browser.run("const view = document.querySelector('.cm-content').cmTile.view;"
+        + "view.dispatch({changes: {from: 0, to: view.state.doc.length, insert: arguments[0]}})", text);
+  }
+
+  private void keys(CharSequence... keys) {
+    browser.find(".cm-content").sendKeys(keys);
+  }
+
+  private void save(String author, String message) {
+    browser.find("#save").click();
+    var name = browser.find("#author");
+    name.clear();
+    name.sendKeys(author);
+    browser.find("#message").sendKeys(message);
+    new Actions(browser.driver()).click(browser.find("#saving button.main")).perform();
+  }
+
+  private void keep(String path, int basedOn, String text) {
+    store.save(Save.written(new DocumentPath(path), basedOn, text.getBytes(StandardCharsets.UTF_8), "Tobin", ""));
+  }
+
+  private Path downloaded(String ending) throws IOException, InterruptedException {
+    for (var tries = 0; tries < 100; tries++) {
+      try (var files = Files.list(downloads)) {
+        var found = files.filter(file -> file.toString().endsWith(ending)).findFirst();
+        if (found.isPresent()) {
+          return found.get();
+        }
+      }
+      Thread.sleep(100);
+    }
+    throw new IOException("nothing was downloaded");
+  }
+}
