@@ -32,8 +32,7 @@ final class Lines {
   record Read(List<Entry> entries, List<Problem> problems) {}
 
   static Read read(Source source, Span span) {
-    Lines lines = new Lines(source, span);
-    Read read = lines.readPlainly() ? new Read(lines.entries, List.of()) : Yaml.read(source, span);
+    Read read = readQuickly(source, span).orElseGet(() -> Yaml.read(source, span));
     Set<String> seen = new HashSet<>();
     Optional<Entry> doubled = read.entries().stream().filter(entry -> !seen.add(entry.key().toLowerCase(Locale.ROOT))).findFirst();
     if (doubled.isEmpty()) {
@@ -42,6 +41,12 @@ final class Lines {
     var problems = new ArrayList<>(read.problems());
     problems.add(Problem.at("key-twice", source, doubled.get().keySpan()).with("key", doubled.get().key()));
     return new Read(read.entries(), problems);
+  }
+
+  /** Empty as soon as a line is more than a plain one. */
+  static Optional<Read> readQuickly(Source source, Span span) {
+    Lines lines = new Lines(source, span);
+    return lines.readPlainly() ? Optional.of(new Read(lines.entries, List.of())) : Optional.empty();
   }
 
   /** False as soon as a line is more than a plain one. */

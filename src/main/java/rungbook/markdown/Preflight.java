@@ -21,6 +21,7 @@ final class Preflight {
 
   private final Source source;
   private final String text;
+  private final OpenFence fence = new OpenFence();
   private int paragraphStart;
   private int marks;
 
@@ -70,11 +71,22 @@ final class Preflight {
     if (depth > DEEPEST || indent > WIDEST_INDENT) {
       return Optional.of(Problem.at("nested-too-deep", source, new Span(start, inner)).with("most", DEEPEST));
     }
-    if (inner == end || depth > 0) {
+    if (inner == end || isListed(start, inner) || fence.holds(text, start, inner, end)) {
       paragraphStart = start;
       marks = 0;
     }
-    return inspectParagraph(inner, end);
+    return fence.isOpen() ? Optional.empty() : inspectParagraph(inner, end);
+  }
+
+  /** A list's mark starts a paragraph of its own; a quote's mark may continue one. */
+  private boolean isListed(int start, int inner) {
+    for (int i = start; i < inner; i++) {
+      char c = text.charAt(i);
+      if (c == '-' || c == '+' || c == '*') {
+        return true;
+      }
+    }
+    return false;
   }
 
   private Optional<Problem> inspectParagraph(int start, int end) {

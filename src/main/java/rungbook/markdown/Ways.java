@@ -16,7 +16,7 @@ import rungbook.source.Span;
 final class Ways {
 
   /** What looks like a link but is none, because its address holds a space. */
-  private static final Pattern SPACED_LINK = Pattern.compile("\\[[^\\]]*]\\([^)<>]* [^)]*\\)");
+  private static final Pattern SPACED_LINK = Pattern.compile("\\[[^\\]]*]\\([^)]* [^)]*\\)");
 
   private final Source source;
   private final int shift;

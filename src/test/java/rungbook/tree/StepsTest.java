@@ -1,0 +1,127 @@
+package rungbook.tree;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import rungbook.markdown.DocumentReader;
+import rungbook.source.Problem;
+import rungbook.source.Source;
+
+/** What each kind of step and each of its lines is read as. */
+class StepsTest {
+
+  private static TreeReader.Read read(String steps) {
+    return TreeReader.read("t", DocumentReader.read(new Source("trees/t.md", "---\ntitle: T\ncomplaint: C\n---\n\n" + steps)), Shared.none());
+  }
+
+  private static Step first(String steps) {
+    TreeReader.Read read = read(steps);
+    assertEquals(List.of(), codes(read));
+    return read.tree().steps().get(0);
+  }
+
+  private static List<String> codes(TreeReader.Read read) {
+    return read.problems().stream().map(Problem::code).toList();
+  }
+
+  @Test
+  void meterCheckHasQuantityLeadsWindowAndPresumedState() {
+    var check = (Step.MeterCheck) first("""
+        ## Y at the board
+
+        ```check
+        measure: AC volts low impedance
+        leads: Y, C
+        at: furnace
+        with: thermostat cooling, fan on
+        expect: 24 to 28 V
+        minutes: 1.5
+        ```
+
+        - 24 to 28: [Y at the board](#y-at-the-board)
+        - anything else: [Elsewhere](#y-at-the-board)
+        """);
+    assertEquals(Quantity.AC_VOLTS_LOW_IMPEDANCE, check.quantity());
+    assertEquals(List.of("Y", "C"), check.leads().stream().map(Named::text).toList());
+    assertEquals(Optional.of(Range.between(new BigDecimal("24"), new BigDecimal("28"))), check.expected());
+    assertEquals(List.of("thermostat cooling", "fan on"), check.presumed().stream().map(Setting::toString).toList());
+    assertEquals("furnace", check.at().orElseThrow().text());
+    assertEquals(new BigDecimal("1.5"), check.minutes());
+    assertEquals(new Goal.ToStep(0), check.ways().get(1).goal());
+  }
+
+  @Test
+  void everySenseIsRead() {
+    for (Step.Sense sense : Step.Sense.values()) {
+      var check = (Step.SenseCheck) first("## A\n\n```check\n" + sense.word() + ": one thing, another\n```\n\n- Yes, any: [A](#a)\n- no, No: [A](#a)\n");
+      assertEquals(sense, check.sense());
+      assertEquals(2, check.things().size());
+      assertEquals(new Answer.Words(List.of("yes", "any")), check.ways().get(0).answer());
+    }
+  }
+
+  @Test
+  void deedsKeepTheOrderInWhichTheyStand() {
+    Step task = first("""
+        ## Make it dead
+
+        ```task
+        isolate: outdoor disconnect
+        open: electrical cover
+        prove dead: L1, L2
+        known source: a live outlet, or a proving unit
+        discharge: run capacitor
+        set: thermostat off
+        tag out: outdoor disconnect
+        ```
+
+        - done: [Make it dead](#make-it-dead)
+        """);
+    assertEquals(List.of(Verb.ISOLATE, Verb.OPEN, Verb.PROVE_DEAD, Verb.PROVE_DEAD, Verb.KNOWN_SOURCE, Verb.DISCHARGE, Verb.SET, Verb.TAG_OUT),
+        task.deeds().stream().map(Deed::verb).toList());
+    assertEquals("a live outlet, or a proving unit", task.deeds().get(4).thing().text());
+    assertEquals("thermostat off", task.deeds().get(6).setting().orElseThrow().toString());
+  }
+
+  @Test
+  void findingsNameFaultsHealthOrWhomToCall() {
+    var finding = (Step.Finding) first("## A\n\n```finding\nfault: coil open, cable open\nrefer: the office\nevacuate: yes\nreplace: contactor\n```\n");
+    assertEquals(List.of("coil open", "cable open"), finding.faults().stream().map(Named::text).toList());
+    assertEquals("the office", finding.refer().orElseThrow().text());
+    assertTrue(finding.evacuate());
+    assertEquals(List.of(Verb.REPLACE), finding.deeds().stream().map(Deed::verb).toList());
+    assertEquals(BigDecimal.ZERO, finding.minutes());
+    assertTrue(((Step.Finding) first("## A\n\n```finding\nhealthy: yes\n```\n")).healthy());
+  }
+
+  @Test
+  void linesThatCannotBeReadAreReportedOnceAndNotAsMissing() {
+    assertEquals(List.of("not-yaml"), codes(read("## A\n\n```check\nlook: light: lit\n```\n\n- yes: [A](#a)\n- no: [A](#a)\n")));
+    assertEquals(List.of("not-yaml"), codes(read("## A\n\n```finding\nfault: [open\n```\n")));
+    assertEquals(List.of("not-yaml"), codes(read("## A\n\n```check\nmeasure: AC volts\nleads: R, C\nexpect: \"24\n```\n\n- 24 or more: [A](#a)\n- under 24: [A](#a)\n")));
+  }
+
+  @Test
+  void misspeltBlockHidesNothingElse() {
+    assertEquals(List.of("unknown-block"), codes(read("## A\n\n```check\nask: one\n```\n\n- yes: [B](#b)\n- no: [A](#a)\n\n## B\n\n```findng\nhealthy: yes\n```\n")));
+  }
+
+  @Test
+  void blockWithoutALineIsNoCrash() {
+    assertEquals(List.of("check-reads-nothing"), codes(read("## A\n\n```check\n```\n")));
+    assertEquals(List.of("finding-says-nothing"), codes(read("## A\n\n```finding\n```")));
+  }
+
+  @Test
+  void controlWithTheLongerNameIsMeant() {
+    var document = DocumentReader.read(new Source("shared/systems/s.md",
+        "---\ntitle: S\n---\n\n```locations\nroom: start\n```\n\n```controls\nfan: auto, on, at room\nfan speed: low, high, at room\n```\n"));
+    var names = new SystemNames(Optional.of(rungbook.system.VocabularyReader.read("s", document)), document.source(), new java.util.ArrayList<>());
+    assertEquals(Optional.of("fan speed high"), names.setting("Fan speed high", document.frontSpan()).map(Setting::toString));
+    assertEquals(Optional.of("fan on"), names.setting("fan on", document.frontSpan()).map(Setting::toString));
+  }
+}
