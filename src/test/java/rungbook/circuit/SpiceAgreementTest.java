@@ -1,0 +1,132 @@
+package rungbook.circuit;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Random;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/**
+ * Every state of the three systems, healthy and with every fault, against ngspice: 24 pairs of leads each without a
+ * meter, one of them again with a meter of 10 MΩ and of 3 kΩ.
+ */
+class SpiceAgreementTest {
+
+  private static final int PAIRS = 24;
+  private static final double RELATIVE = 1e-6;
+  private static final double LEAST_VOLTS = 1e-6;
+
+  /** A node that only leakage ties to ground may be off in ngspice's double precision; then {@link Exact} decides. */
+  private static final double FROM_EXACT = 2e-7;
+
+  private static final double MOST_DECIDED = 0.03;
+
+  private record Compared(String name, Netlist netlist, Network network, int copy, int[][] pairs, Optional<Meter> meter) {}
+
+  private int readings;
+  private int decided;
+
+  static Stream<String> systems() {
+    return Stream.of(Systems.IDS);
+  }
+
+  @Test
+  void ngspiceIsThere() throws Exception {
+    var version = new ProcessBuilder("ngspice", "-v").redirectErrorStream(true).redirectOutput(ProcessBuilder.Redirect.DISCARD).start();
+    assertEquals(0, version.waitFor(), "install the Debian package ngspice");
+  }
+
+  @ParameterizedTest
+  @MethodSource("systems")
+  void everyStateAndFaultAgrees(String id) throws Exception {
+    Samples one = Samples.seeded(id.hashCode(), 1);
+    var dictionary = Dictionary.of(Systems.read(id), one);
+    var words = dictionary.wiring().system().vocabulary();
+    for (CircuitState state : CircuitState.start(words).everyPosition(words)) {
+      compare(dictionary, state, one.draws().get(0));
+    }
+    assertTrue(decided <= MOST_DECIDED * readings, decided + " of " + readings + " had to be decided in decimals");
+  }
+
+  private void compare(Dictionary dictionary, CircuitState state, Draw draw) throws Exception {
+    var run = new Run(dictionary.plant(), state);
+    var spice = new Spice(dictionary.wiring().hertz());
+    var all = new ArrayList<Compared>();
+    for (int i = 0; i < dictionary.cases().size(); i++) {
+      Settle.Rest rest = Settle.of(dictionary, run, state, i, draw);
+      int[][] pairs = pairs(dictionary.wiring(), rest.full(), new Random(31L * i + state.positions().hashCode()));
+      all.add(new Compared(rest.name(), rest.netlist(), rest.full(), spice.add(rest.netlist()), pairs, Optional.empty()));
+      for (Meter meter : List.of(Meter.VOLTS, Meter.VOLTS_LOW_IMPEDANCE)) {
+        Netlist metered = metered(rest.netlist(), meter, pairs[0]);
+        all.add(new Compared(rest.name(), metered, rest.full(), spice.add(metered), new int[][] {pairs[0]}, Optional.of(meter)));
+      }
+    }
+    var volts = spice.run();
+    all.forEach(one -> assertAgrees(one, volts));
+  }
+
+  /** Pairs of nodes that something ties together; those of a floating part among themselves too. */
+  private static int[][] pairs(Wiring wiring, Network network, Random random) {
+    var pairs = new ArrayList<int[]>();
+    while (pairs.size() < PAIRS) {
+      int a = random.nextInt(wiring.nodeCount());
+      int b = random.nextInt(wiring.nodeCount());
+      if (a != b && network.together(a, b)) {
+        pairs.add(new int[] {a, b});
+      }
+    }
+    return pairs.toArray(int[][]::new);
+  }
+
+  private static Netlist metered(Netlist netlist, Meter meter, int[] pair) {
+    Phasor y = meter.admittance(netlist.hertz());
+    String a = Schematic.node(pair[0]);
+    String b = Schematic.node(pair[1]);
+    return netlist.with(Element.resistor("meter", a, b, 1 / y.re()))
+        .with(Element.capacitor("input", a, b, y.im() / (2 * Math.PI * netlist.hertz())));
+  }
+
+  private void assertAgrees(Compared one, Map<String, Phasor> spice) {
+    Exact exact = null;
+    for (int[] pair : one.pairs()) {
+      Phasor ours = ours(one, pair);
+      Phasor theirs = at(spice, pair[0], one.copy()).minus(at(spice, pair[1], one.copy()));
+      readings++;
+      if (apart(ours, theirs) > RELATIVE) {
+        exact = exact == null ? Exact.solve(one.netlist()) : exact;
+        Phasor truth = exact.volts(Schematic.node(pair[0]), Schematic.node(pair[1]));
+        decided++;
+        assertTrue(apart(ours, truth) <= FROM_EXACT,
+            () -> one.name() + " " + one.meter() + List.of(pair[0], pair[1]) + ": " + ours + ", ngspice " + theirs + ", exactly " + truth);
+      }
+    }
+  }
+
+  private static Phasor ours(Compared one, int[] pair) {
+    Rows volts = one.network().volts();
+    Phasor open = new Phasor(volts.re[pair[0]][0] - volts.re[pair[1]][0], volts.im[pair[0]][0] - volts.im[pair[1]][0]);
+    if (one.meter().isEmpty()) {
+      return open;
+    }
+    double[][] seen = new double[2][1];
+    one.network().seenFrom(pair[0], pair[1], seen[0], seen[1]);
+    Phasor y = one.meter().get().admittance(one.netlist().hertz());
+    return open.over(y.times(new Phasor(seen[0][0], seen[1][0])).plus(Phasor.ONE));
+  }
+
+  private static Phasor at(Map<String, Phasor> volts, int node, int copy) {
+    return node == 0 ? Phasor.ZERO : volts.get(node + "_" + copy);
+  }
+
+  private static double apart(Phasor ours, Phasor theirs) {
+    double size = Math.max(ours.magnitude(), theirs.magnitude());
+    return size > LEAST_VOLTS ? ours.minus(theirs).magnitude() / size : 0;
+  }
+}
