@@ -1,0 +1,111 @@
+package rungbook.library;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import rungbook.system.Names;
+import rungbook.tree.Named;
+import rungbook.tree.Step;
+import rungbook.tree.Tree;
+
+/** The library that comes with the program keeps to what its guide tells authors. */
+class StarterLibraryTest {
+
+  /** Simplified Technical English (ASD-STE100), procedural sentences; the figure from memory. */
+  private static final int MOST_WORDS = 20;
+
+  private static final int MOST_PICTURE_BYTES = 30_000;
+  private static final Pattern BLOCK = Pattern.compile("^```.*?^```$", Pattern.MULTILINE | Pattern.DOTALL);
+  private static final Pattern WAY_OR_PICTURE = Pattern.compile("^- [^:\\n]+: \\[.*$|^!\\[.*$", Pattern.MULTILINE);
+  private static final Pattern LINK = Pattern.compile("\\[([^]]*)]\\([^)]*\\)");
+  private static final Pattern SENTENCE_END = Pattern.compile("(?<=[.:;?!])\\s+|\\n");
+
+  private static Library library;
+
+  @BeforeAll
+  static void read() throws IOException {
+    library = Compiler.compile(Folder.read(Path.of(".")));
+  }
+
+  static Stream<Tree> trees() throws IOException {
+    read();
+    return library.trees().stream().map(CompiledTree::tree);
+  }
+
+  static Stream<Path> pictures() throws IOException {
+    try (Stream<Path> trees = Files.list(Path.of("trees/pictures")); Stream<Path> fragments = Files.list(Path.of("shared/fragments/pictures"))) {
+      return Stream.concat(trees, fragments).sorted().toList().stream();
+    }
+  }
+
+  @Test
+  void nothingIsWrongWithIt() {
+    assertEquals(List.of(), library.problems());
+  }
+
+  @ParameterizedTest
+  @MethodSource("trees")
+  void aTreeHasEightToTwentyFiveSteps(Tree tree) {
+    long headings = tree.source().text().lines().filter(line -> line.startsWith("## ")).count();
+    assertTrue(headings >= 8 && headings <= 25, () -> tree.id() + " has " + headings);
+  }
+
+  @ParameterizedTest
+  @MethodSource("trees")
+  void aSentenceHasAtMostTwentyWords(Tree tree) {
+    String text = tree.source().text().split("\n---\n", 2)[1];
+    String prose = LINK.matcher(WAY_OR_PICTURE.matcher(BLOCK.matcher(text).replaceAll("")).replaceAll("")).replaceAll("$1");
+    List<String> tooLong = SENTENCE_END.splitAsStream(prose).filter(sentence -> sentence.strip().split("\\s+").length > MOST_WORDS).toList();
+    assertEquals(List.of(), tooLong);
+  }
+
+  @ParameterizedTest
+  @MethodSource("trees")
+  void aFindingThatNamesAFaultTellsHowToProveTheRepair(Tree tree) {
+    tree.steps().stream().filter(step -> step instanceof Step.Finding finding && !finding.faults().isEmpty())
+        .forEach(step -> assertTrue(textOf(tree, step).contains("*Prove it:*"), () -> tree.id() + ": " + step.title()));
+  }
+
+  @Test
+  void everyFaultOfTheFurnaceIsNamedBySomeTree() {
+    Set<String> missing = new TreeSet<>(library.shared().systems().get(Names.key("split-cooling-gas-furnace")).faults().keySet());
+    assertFalse(missing.isEmpty());
+    library.trees().stream().map(CompiledTree::tree).filter(tree -> tree.system().orElseThrow().id().equals("split-cooling-gas-furnace"))
+        .flatMap(tree -> tree.steps().stream()).filter(Step.Finding.class::isInstance)
+        .flatMap(step -> ((Step.Finding) step).faults().stream()).map(Named::key).forEach(missing::remove);
+    assertEquals(Set.of(), missing);
+  }
+
+  @ParameterizedTest
+  @MethodSource("pictures")
+  void aPictureIsSmallAndLegibleOnAnyBackground(Path picture) throws IOException {
+    String svg = Files.readString(picture);
+    assertTrue(svg.length() < MOST_PICTURE_BYTES);
+    assertTrue(svg.contains("<title") && svg.contains("rx=\"12\" fill=\"#ffffff\""), () -> picture + " has a title and its own card");
+  }
+
+  @Test
+  void theGuideForAuthorsShowsATreeWithoutProblems() throws IOException {
+    assertEquals(List.of(), Example.problems(Files.readString(Path.of("docs/writing-a-tree.md"))));
+  }
+
+  private static String textOf(Tree tree, Step step) {
+    String text = tree.source().text();
+    int start = text.indexOf("\n## " + step.title() + "\n");
+    int end = text.indexOf("\n## ", start + 1);
+    return text.substring(start, end < 0 ? text.length() : end);
+  }
+}
