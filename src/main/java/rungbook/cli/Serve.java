@@ -33,7 +33,9 @@ final class Serve implements Callable<Integer> {
   public Integer call() throws IOException, InterruptedException {
     Path jar = terminal.home().map(home -> home.resolve("target/quarkus-app/quarkus-run.jar")).filter(Files::isRegularFile)
         .orElseThrow(() -> new Misuse("the server is not built", "start it with `./rungbook serve`, which builds it"));
-    return new ProcessBuilder(command(jar)).inheritIO().start().waitFor();
+    Process server = new ProcessBuilder(command(jar)).inheritIO().start();
+    Runtime.getRuntime().addShutdownHook(new Thread(server::destroy));
+    return server.waitFor();
   }
 
   private List<String> command(Path jar) {
