@@ -40,7 +40,8 @@ abstract class ReadingsRule implements Rule {
           return false;
         }
       }
-      return check.ways().size() > 1 && check.particulars().section().unread().isEmpty();
+      int written = check.particulars().section().ways().size();
+      return written > 1 && written <= Step.MOST_ANSWERS && check.particulars().section().unread().isEmpty();
     }
 
     Problem at(String code, Span span) {
