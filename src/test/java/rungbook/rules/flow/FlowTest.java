@@ -40,7 +40,7 @@ class FlowTest {
   private record Visit(int step, long facts) {}
 
   static LongStream seeds() {
-    return LongStream.range(0, 400);
+    return LongStream.range(0, 200);
   }
 
   @ParameterizedTest

@@ -20,7 +20,7 @@ import rungbook.tree.Way;
 class StateTest {
 
   static LongStream seeds() {
-    return LongStream.range(0, 400);
+    return LongStream.range(0, 200);
   }
 
   @ParameterizedTest
