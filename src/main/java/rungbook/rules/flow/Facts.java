@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.IntConsumer;
 import rungbook.system.Vocabulary;
 import rungbook.system.Vocabulary.Control;
 import rungbook.tree.Deed;
@@ -96,7 +97,7 @@ public final class Facts {
   }
 
   /** The facts that hold before the first step: every control at its system's first position. */
-  void forStart(java.util.function.IntConsumer take) {
+  void forStart(IntConsumer take) {
     system.ifPresent(known -> positions.keySet().forEach(control -> {
       Control selector = known.controls().get(control);
       if (selector != null && !selector.positions().isEmpty()) {

@@ -1,5 +1,7 @@
 package rungbook.rules.flow;
 
+import java.util.Arrays;
+
 /** Facts found true and facts found false, in words of 64: what a step does to them, or what may be so at some moment in it. */
 final class Marks {
 
@@ -38,7 +40,7 @@ final class Marks {
   }
 
   void reset() {
-    java.util.Arrays.fill(on, 0);
-    java.util.Arrays.fill(off, 0);
+    Arrays.fill(on, 0);
+    Arrays.fill(off, 0);
   }
 }

@@ -41,12 +41,10 @@ public final class PanelClosed implements Rule {
   private static void inspect(Step step, String panel, Vocabulary system, State state, State.Moment moment, Problems out) {
     int open = state.facts().of(Fact.OPEN, Names.key(panel));
     if (step instanceof Step.MeterCheck check) {
-      for (Named lead : check.leads()) {
-        if (!moment.must(open) && !Sources.mayBeAheadOfAny(system, lead.key())) {
-          report(step, lead.span(), panel, open, moment, out);
-          return;
-        }
+      if (!check.leads().isEmpty() && !moment.must(open) && !isReadAtASwitch(check, system)) {
+        report(step, check.leads().get(0).span(), panel, open, moment, out);
       }
+      return;
     }
     for (Deed deed : step.deeds()) {
       if (!moment.must(open) && reachesIn(deed, state.facts()) && !Sources.mayBeAheadOfAny(system, deed.thing().key())) {
@@ -55,6 +53,15 @@ public final class PanelClosed implements Rule {
       }
       moment.pass();
     }
+  }
+
+  private static boolean isReadAtASwitch(Step.MeterCheck check, Vocabulary system) {
+    for (Named lead : check.leads()) {
+      if (Sources.mayBeAheadOfAny(system, lead.key())) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private static boolean reachesIn(Deed deed, Facts facts) {

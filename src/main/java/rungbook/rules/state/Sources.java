@@ -2,6 +2,7 @@ package rungbook.rules.state;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
+import rungbook.system.Names;
 import rungbook.system.Vocabulary;
 import rungbook.system.Vocabulary.Control;
 import rungbook.system.Vocabulary.Point;
@@ -26,7 +27,7 @@ public final class Sources {
   /** Whether a point is named after any of a system's power switches. */
   static boolean mayBeAheadOfAny(Vocabulary system, String point) {
     for (Control control : system.controls().values()) {
-      if (control.role() == Vocabulary.Role.ISOLATOR && mayBeAheadOf(rungbook.system.Names.key(control.name()), point)) {
+      if (control.role() == Vocabulary.Role.ISOLATOR && mayBeAheadOf(Names.key(control.name()), point)) {
         return true;
       }
     }
