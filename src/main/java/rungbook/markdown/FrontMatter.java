@@ -15,24 +15,36 @@ record FrontMatter(Span inner, int end, List<Problem> problems) {
 
   private static final String FENCE = "---";
 
+  /** Reads line by line and no further than needed: most of a file is not front matter. */
   static FrontMatter cut(Source source) {
-    if (!isFence(source, 1)) {
+    String text = source.text();
+    int first = lineEnd(text, 0);
+    if (!isFence(text, 0, first)) {
       return new FrontMatter(Span.at(0), 0, List.of());
     }
-    for (int line = 2; line <= source.lineCount(); line++) {
-      if (isFence(source, line)) {
-        return new FrontMatter(new Span(lineStart(source, 2), lineStart(source, line)), source.lineSpan(line).end(), List.of());
+    int inner = next(text, first);
+    for (int line = inner; line < text.length(); line = next(text, lineEnd(text, line))) {
+      if (isFence(text, line, lineEnd(text, line))) {
+        return new FrontMatter(new Span(inner, line), lineEnd(text, line), List.of());
       }
     }
-    var open = Problem.at("front-matter-open", source, source.lineSpan(1));
-    return new FrontMatter(Span.at(0), source.lineSpan(1).end(), List.of(open));
+    return new FrontMatter(Span.at(0), first, List.of(Problem.at("front-matter-open", source, new Span(0, first))));
   }
 
-  private static boolean isFence(Source source, int line) {
-    return source.text(source.lineSpan(line)).stripTrailing().equals(FENCE);
+  private static boolean isFence(String text, int start, int end) {
+    return text.startsWith(FENCE, start) && end - start >= FENCE.length() && text.substring(start + FENCE.length(), end).isBlank();
   }
 
-  private static int lineStart(Source source, int line) {
-    return source.lineSpan(line).start();
+  private static int lineEnd(String text, int start) {
+    int end = start;
+    while (end < text.length() && text.charAt(end) != '\n' && text.charAt(end) != '\r') {
+      end++;
+    }
+    return end;
+  }
+
+  /** Where the line after one that ends here starts. */
+  private static int next(String text, int end) {
+    return text.startsWith("\r\n", end) ? end + 2 : Math.min(end + 1, text.length());
   }
 }

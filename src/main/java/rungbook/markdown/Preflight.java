@@ -17,7 +17,11 @@ final class Preflight {
   private static final int MOST_MARKS = 1_000;
   private static final int DEEPEST = 32;
   private static final int WIDEST_INDENT = 4 * DEEPEST;
-  private static final String MARKS = "[]*_`<!\\&";
+  private static final boolean[] IS_MARK = new boolean[128];
+
+  static {
+    "[]*_`<!\\&".chars().forEach(mark -> IS_MARK[mark] = true);
+  }
 
   private final Source source;
   private final String text;
@@ -91,7 +95,8 @@ final class Preflight {
 
   private Optional<Problem> inspectParagraph(int start, int end) {
     for (int i = start; i < end; i++) {
-      if (MARKS.indexOf(text.charAt(i)) >= 0) {
+      char c = text.charAt(i);
+      if (c < IS_MARK.length && IS_MARK[c]) {
         marks++;
       }
     }

@@ -16,11 +16,12 @@ import java.util.OptionalInt;
  * @param lowCount the least the display shows
  * @param highCount the most it shows before it overloads
  * @param spans what each way takes, cut where ranges meet; ways without a range are left out
+ * @param fromLowToHigh the spans that hold anything, by their lower end
  * @param overloadWay the way taken on overload, if any takes it
  * @param elseWay the way that takes whatever is left
  */
 public record Readings(
-    Quantity quantity, BigDecimal digit, long lowCount, long highCount, List<Taken> spans, OptionalInt overloadWay, OptionalInt noReadingWay,
+    Quantity quantity, BigDecimal digit, long lowCount, long highCount, List<Taken> spans, List<Taken> fromLowToHigh, OptionalInt overloadWay, OptionalInt noReadingWay,
     OptionalInt elseWay) {
 
   private static final BigDecimal FARTHEST = BigDecimal.valueOf(Long.MAX_VALUE / 4);
@@ -57,8 +58,19 @@ public record Readings(
         spans.add(counts(way, cut(within.range(), check, way), scale.digit(), low, high));
       }
     }
-    return new Readings(check.quantity(), scale.digit(), low, high, List.copyOf(spans), overload(ways), only(ways, Answer.NoReading.class),
+    return new Readings(check.quantity(), scale.digit(), low, high, List.copyOf(spans), sorted(spans), overload(ways), only(ways, Answer.NoReading.class),
         only(ways, Answer.AnythingElse.class));
+  }
+
+  private static List<Taken> sorted(List<Taken> spans) {
+    var sorted = new ArrayList<Taken>(spans.size());
+    for (Taken span : spans) {
+      if (!span.isEmpty()) {
+        sorted.add(span);
+      }
+    }
+    sorted.sort(Comparator.comparingLong(Taken::from));
+    return List.copyOf(sorted);
   }
 
   /** The way a shown reading leads; empty if none takes it. */
@@ -98,7 +110,7 @@ public record Readings(
     }
     var gaps = new ArrayList<Stretch>(0);
     long next = lowCount;
-    for (Taken span : fromLowToHigh()) {
+    for (Taken span : fromLowToHigh) {
       if (span.from() > next && next <= highCount) {
         gaps.add(new Stretch(next, Math.min(span.from() - 1, highCount)));
       }
@@ -108,18 +120,6 @@ public record Readings(
       gaps.add(new Stretch(next, highCount));
     }
     return gaps;
-  }
-
-  /** The spans that hold anything, by their lower end. */
-  public List<Taken> fromLowToHigh() {
-    var sorted = new ArrayList<Taken>(spans.size());
-    for (Taken span : spans) {
-      if (!span.isEmpty()) {
-        sorted.add(span);
-      }
-    }
-    sorted.sort(Comparator.comparingLong(Taken::from));
-    return sorted;
   }
 
   /** A stretch as an answer would write it: {@code 5.0 to 23.9 V}, {@code over 28.0 V}, {@code 24.0 V}. */

@@ -25,6 +25,9 @@ public final class UnreachableReading extends ReadingsRule {
   /** By way: whether the ranges before it in the text take all that its own takes. */
   static boolean[] find(Asked asked) {
     boolean[] unreachable = new boolean[asked.check().ways().size()];
+    if (isDisjoint(asked.readings())) {
+      return unreachable;
+    }
     Covered covered = new Covered();
     for (Taken span : asked.readings().spans()) {
       if (!span.isEmpty()) {
@@ -33,6 +36,17 @@ public final class UnreachableReading extends ReadingsRule {
       }
     }
     return unreachable;
+  }
+
+  private static boolean isDisjoint(Readings readings) {
+    long next = Long.MIN_VALUE;
+    for (Taken span : readings.fromLowToHigh()) {
+      if (span.from() < next) {
+        return false;
+      }
+      next = span.to() + 1;
+    }
+    return true;
   }
 
   private static boolean takesOverload(Readings readings, int way) {
