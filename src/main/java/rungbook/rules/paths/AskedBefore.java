@@ -23,11 +23,22 @@ public final class AskedBefore implements Rule {
   public void inspect(Subject subject, Problems out) {
     Trails trails = new Trails(subject.tree(), subject.state().routes());
     Known.of(subject).forEach((step, askings) -> {
-      boolean known = askings.stream().allMatch(asking -> asking.isFollowed() && asking.possible() != 0);
-      if (known) {
+      if (tellsSomething(askings)) {
         new Look((Step.Check) subject.tree().steps().get(step), askings, subject, trails).inspect(out);
       }
     });
+  }
+
+  /** Most checks ask afresh; those that no answer can reach any more are reported where the last answer went. */
+  private static boolean tellsSomething(List<Known.Asking> askings) {
+    boolean told = false;
+    for (Known.Asking asking : askings) {
+      if (!asking.isOpen()) {
+        return false;
+      }
+      told |= asking.isNarrowed() || asking.isRepeated();
+    }
+    return told;
   }
 
   private record Look(Step.Check check, List<Known.Asking> askings, Subject subject, Trails trails) {

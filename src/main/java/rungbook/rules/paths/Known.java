@@ -37,7 +37,7 @@ final class Known {
     final int step;
     final int thing;
     final String question;
-    private Long[] taken;
+    private long[] taken;
     private int shift;
     private long all;
     private Flow flow;
@@ -48,21 +48,27 @@ final class Known {
       this.question = question;
     }
 
-    boolean isFollowed() {
-      return flow != null;
-    }
-
     /** Whether some reading leads this way at all. */
     boolean canLead(int way) {
-      return taken[way] == null || taken[way] != 0;
+      return taken[way] != 0;
     }
 
     /** Whether, after what every path here has learnt, some answer still leads this way. */
     boolean mayLead(int way) {
-      return taken[way] == null || (taken[way] << shift & possible()) != 0;
+      return (taken[way] << shift & possible()) != 0;
     }
 
-    long possible() {
+    /** Whether any answer can come here at all, so far as this question goes. */
+    boolean isOpen() {
+      return possible() != 0;
+    }
+
+    /** Whether the paths here have learnt something of the answer. */
+    boolean isNarrowed() {
+      return possible() != all;
+    }
+
+    private long possible() {
       return flow.at(step) & all;
     }
 
@@ -152,8 +158,7 @@ final class Known {
     for (Asking asking : word) {
       kill[asking.step] |= asking.fresh();
       for (int way = 0; way < asking.taken.length; way++) {
-        long taken = asking.taken[way] == null ? asking.all : asking.taken[way] << asking.shift;
-        wayKill[routes.firstWay(asking.step) + way] |= asking.all & ~taken;
+        wayKill[routes.firstWay(asking.step) + way] |= asking.all & ~(asking.taken[way] << asking.shift);
       }
     }
     Flow flow = Flow.solve(routes, -1L, gen, kill, null, wayKill);

@@ -24,7 +24,7 @@ final class ReadingDomain {
   /** @param checks the steps that read the same, each with which reading leads which way */
   static Domain of(List<Step.MeterCheck> checks, List<Readings> readings) {
     ReadingDomain domain = new ReadingDomain(cuts(readings));
-    List<Long[]> taken = new ArrayList<>();
+    List<long[]> taken = new ArrayList<>();
     if (domain.pieces + 2 <= Domain.MOST) {
       for (int check = 0; check < checks.size(); check++) {
         taken.add(domain.taken(checks.get(check).ways(), readings.get(check)));
@@ -52,31 +52,30 @@ final class ReadingDomain {
     return distinct(cuts);
   }
 
-  private Long[] taken(List<Way> ways, Readings readings) {
-    Long[] taken = new Long[ways.size()];
-    Arrays.fill(taken, 0L);
+  private long[] taken(List<Way> ways, Readings readings) {
+    long[] taken = new long[ways.size()];
     for (Taken span : readings.spans()) {
-      taken[span.way()] = span.isEmpty() ? 0L : pieces(span);
+      taken[span.way()] = span.isEmpty() ? 0 : pieces(span);
     }
     add(readings.wayOfOverload(), 1L << pieces, taken);
     add(readings.wayOfNoReading(), 1L << pieces + 1, taken);
     readings.elseWay().ifPresent(way -> taken[way] |= left(taken));
     for (int way = 0; way < taken.length; way++) {
       if (ways.get(way).answer() instanceof Answer.Unreadable) {
-        taken[way] = null;
+        taken[way] = Domain.ANY;
       }
     }
     return taken;
   }
 
-  private static void add(OptionalInt way, long piece, Long[] taken) {
+  private static void add(OptionalInt way, long piece, long[] taken) {
     way.ifPresent(index -> taken[index] |= piece);
   }
 
-  private long left(Long[] taken) {
+  private long left(long[] taken) {
     long used = 0;
-    for (Long pieces : taken) {
-      used |= pieces;
+    for (long own : taken) {
+      used |= own;
     }
     return (1L << pieces) - 1 & ~used;
   }

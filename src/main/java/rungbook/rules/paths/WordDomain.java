@@ -1,6 +1,5 @@
 package rungbook.rules.paths;
 
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -56,28 +55,28 @@ final class WordDomain {
     pieces.putIfAbsent(word, pieces.size());
   }
 
-  private Long[] taken(Asked asked, long all) {
-    List<Long> taken = new ArrayList<>();
+  private long[] taken(Asked asked, long all) {
+    List<Way> ways = asked.ways();
+    long[] taken = new long[ways.size()];
     long used = 0;
-    for (Way way : asked.ways()) {
-      Long own = taken(way.answer(), asked, all);
-      taken.add(own);
-      used |= own == null || way.answer() instanceof Answer.AnythingElse ? 0 : own;
+    for (int way = 0; way < taken.length; way++) {
+      taken[way] = taken(ways.get(way).answer(), asked, all);
+      used |= ways.get(way).answer() instanceof Answer.Words ? taken[way] : 0;
     }
-    for (int way = 0; way < taken.size(); way++) {
-      if (asked.isAlone() && asked.ways().get(way).answer() instanceof Answer.AnythingElse) {
-        taken.set(way, all & ~used);
+    for (int way = 0; way < taken.length; way++) {
+      if (asked.isAlone() && ways.get(way).answer() instanceof Answer.AnythingElse) {
+        taken[way] = all & ~used;
       }
     }
-    return taken.toArray(Long[]::new);
+    return taken;
   }
 
   /** Beside other things, {@code anything else} says nothing about this one. */
-  private Long taken(Answer answer, Asked asked, long all) {
+  private long taken(Answer answer, Asked asked, long all) {
     if (answer instanceof Answer.Words words && asked.thing() < words.words().size()) {
       String word = words.words().get(asked.thing());
       return word.equals(Answer.Words.ANY) ? all : 1L << pieces.get(word);
     }
-    return answer instanceof Answer.AnythingElse ? (Long) all : null;
+    return answer instanceof Answer.AnythingElse ? all : Domain.ANY;
   }
 }
