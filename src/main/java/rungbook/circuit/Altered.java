@@ -2,10 +2,8 @@ package rungbook.circuit;
 
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import rungbook.circuit.Change.Bridge;
 import rungbook.circuit.Change.Core;
 import rungbook.circuit.Change.Join;
@@ -17,7 +15,8 @@ final class Altered {
 
   private final Wiring wiring;
   private final Sampled sampled;
-  private final Set<Integer> opened = new HashSet<>();
+  private final boolean[] opened;
+  private boolean opens;
   private final Map<Integer, Double> raised = new HashMap<>();
   private final List<Bridge> bridges = new ArrayList<>();
   private final List<Join> joins = new ArrayList<>();
@@ -26,9 +25,11 @@ final class Altered {
   Altered(Wiring wiring, Sampled sampled, Case fault) {
     this.wiring = wiring;
     this.sampled = sampled;
+    this.opened = new boolean[wiring.links().size()];
     for (Change change : fault.changes()) {
       if (change instanceof Open open) {
-        opened.add(open.link());
+        opened[open.link()] = true;
+        opens = true;
       } else if (change instanceof Raise raise) {
         raised.put(raise.link(), raise.ohms());
       } else if (change instanceof Bridge bridge) {
@@ -42,7 +43,7 @@ final class Altered {
   }
 
   boolean opens(int link) {
-    return opened.contains(link);
+    return opened[link];
   }
 
   List<Join> joins() {
@@ -60,7 +61,7 @@ final class Altered {
 
   /** Changes nothing that is solved for, whatever it does to the contacts. */
   boolean isEmpty() {
-    return opened.isEmpty() && raised.isEmpty() && bridges.isEmpty() && joins.isEmpty() && cores.isEmpty();
+    return !opens && raised.isEmpty() && bridges.isEmpty() && joins.isEmpty() && cores.isEmpty();
   }
 
   /** The link's admittance: its own row of {@code own}, or what is left of it behind a bad connection. */
@@ -92,7 +93,7 @@ final class Altered {
   }
 
   boolean touches(int link) {
-    return opened.contains(link) || raised.containsKey(link);
+    return opened[link] || raised.containsKey(link);
   }
 
   /** Bridges and joins. */

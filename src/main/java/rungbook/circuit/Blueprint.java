@@ -1,6 +1,7 @@
 package rungbook.circuit;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -14,6 +15,8 @@ final class Blueprint {
   private final Sampled sampled;
   private final Current current;
   private final Mesh mesh;
+  private final Pool pool;
+  private final Map<List<Object>, List<Update>> cores = new HashMap<>();
   private final Map<List<Change.Join>, Mesh> meshWithJoins = new HashMap<>();
   private final Rows jumper;
   private final Rows scratch;
@@ -22,6 +25,7 @@ final class Blueprint {
     this.wiring = wiring;
     this.sampled = sampled;
     this.current = current;
+    this.pool = new Pool(sampled.size());
     this.mesh = Mesh.of(wiring.nodeCount(), edges());
     this.scratch = nodeRows();
     this.jumper = sampled.rows(List.of(draw -> Phasor.of(1 / JUMPER_OHMS)));
@@ -36,7 +40,11 @@ final class Blueprint {
   }
 
   Rows nodeRows() {
-    return new Rows(wiring.nodeCount(), sampled.size());
+    return pool.take(wiring.nodeCount());
+  }
+
+  Pool pool() {
+    return pool;
   }
 
   /** Rows of zeros for {@link Factored#seenFrom}, shared. */
@@ -91,7 +99,7 @@ final class Blueprint {
 
   /** The network of a configuration with a case's changes built in, eliminated. */
   Factored factor(byte[] modes, Arrangement arrangement, Altered altered, NodeGroups groups) {
-    var factored = new Factored(meshFor(altered), sampled.size());
+    var factored = new Factored(meshFor(altered), pool);
     for (int i = 0; i < modes.length; i++) {
       if (modes[i] > 0 && !altered.opens(i)) {
         factored.add(altered.effective(i, admittances().of(modes[i])));
@@ -103,7 +111,9 @@ final class Blueprint {
     }
     altered.extras(modes).forEach(factored::add);
     for (int i = 0; i < wiring.couplers().size(); i++) {
-      addCoupler(factored, wiring.couplers().get(i), altered.core(i));
+      Coupler coupler = wiring.couplers().get(i);
+      Change.Core core = altered.core(i);
+      cores.computeIfAbsent(Arrays.asList(coupler, core), key -> coupler(coupler, core)).forEach(factored::add);
     }
     for (int node : groups.floating()) {
       factored.tie(node);
@@ -112,21 +122,22 @@ final class Blueprint {
     return factored;
   }
 
-  private void addCoupler(Factored factored, Coupler coupler, Change.Core core) {
+  private List<Update> coupler(Coupler coupler, Change.Core core) {
     if (current == Current.DIRECT) {
       // a direct current sees two windings and no transformer
-      factored.add(row(coupler.pa(), coupler.pb(), draw -> Phasor.of(coupler.directPrimary())));
-      factored.add(row(coupler.sa(), coupler.sb(), draw -> Phasor.of(1 / ohms(coupler, core, draw))));
-      return;
+      return List.of(row(coupler.pa(), coupler.pb(), draw -> Phasor.of(coupler.directPrimary())),
+          row(coupler.sa(), coupler.sb(), draw -> Phasor.of(1 / ohms(coupler, core, draw))));
     }
     int[] nodes = coupler.nodes();
+    var mesh = new ArrayList<Update>();
     for (int i = 0; i < nodes.length; i++) {
       for (int j = i + 1; j < nodes.length; j++) {
         int p = i;
         int q = j;
-        factored.add(row(nodes[i], nodes[j], draw -> mutual(coupler, core, draw, p, q)));
+        mesh.add(row(nodes[i], nodes[j], draw -> mutual(coupler, core, draw, p, q)));
       }
     }
+    return mesh;
   }
 
   /** The mesh that stands for y u uᵀ: −y u_i u_j between nodes i and j, since the terms of u add up to nothing. */

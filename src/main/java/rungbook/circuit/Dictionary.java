@@ -49,16 +49,18 @@ public final class Dictionary {
 
   /** Solves one circuit state for every case and sample. */
   public Sheet sheet(CircuitState state, List<Probe> probes) {
-    var run = new Run(plant, state);
     var sheet = new Sheet(probes, plant.logic().sights(), cases.size(), samples());
-    for (int i = 0; i < cases.size(); i++) {
-      fill(sheet, i, run);
+    try (var run = new Run(plant, state)) {
+      for (int i = 0; i < cases.size(); i++) {
+        try (var settling = new Settling(run, cases.get(i))) {
+          fill(sheet, i, run, settling);
+        }
+      }
     }
     return sheet;
   }
 
-  private void fill(Sheet sheet, int number, Run run) {
-    var settling = new Settling(run, cases.get(number));
+  private void fill(Sheet sheet, int number, Run run, Settling settling) {
     double[] shown = new double[samples()];
     for (Settled settled : settling.from(blownNow(number, run.state()))) {
       var display = settled.steady() ? new Display(run, settling, settled.modes()) : null;
@@ -101,9 +103,11 @@ public final class Dictionary {
     }
     var words = plant.wiring().system().vocabulary();
     for (CircuitState state : CircuitState.start(words).everyPosition(words)) {
-      for (Settled settled : new Settling(new Run(plant, state), fault).from(Settling.noneBlown(plant))) {
-        for (int sample : settled.samples()) {
-          or(before[sample], settled.standing().blown);
+      try (var run = new Run(plant, state); var settling = new Settling(run, fault)) {
+        for (Settled settled : settling.from(Settling.noneBlown(plant))) {
+          for (int sample : settled.samples()) {
+            or(before[sample], settled.standing().blown);
+          }
         }
       }
     }

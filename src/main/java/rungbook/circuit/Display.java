@@ -12,7 +12,6 @@ final class Display {
   private final Network network;
   private final double[] re;
   private final double[] im;
-  private Network direct;
 
   Display(Run run, Settling settling, byte[] modes) {
     this.run = run;
@@ -74,9 +73,7 @@ final class Display {
   }
 
   private void ohms(int red, int black, double[] shown) {
-    if (direct == null) {
-      direct = run.direct(modes, settling.altered());
-    }
+    Network direct = settling.direct(modes);
     if (!direct.together(red, black)) {
       Arrays.fill(shown, Reading.OVERLOAD);
       return;

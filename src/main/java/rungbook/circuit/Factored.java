@@ -10,19 +10,18 @@ package rungbook.circuit;
 final class Factored {
 
   private final Mesh mesh;
-  private final int samples;
   private final Rows slots;
   private final Rows inverse;
 
-  Factored(Mesh mesh, int samples) {
+  Factored(Mesh mesh, Pool pool) {
     this.mesh = mesh;
-    this.samples = samples;
-    slots = new Rows(mesh.slotCount(), samples);
-    inverse = new Rows(mesh.nodeCount(), samples);
+    slots = pool.take(mesh.slotCount());
+    inverse = pool.take(mesh.nodeCount());
   }
 
-  Mesh mesh() {
-    return mesh;
+  void release(Pool pool) {
+    pool.give(slots);
+    pool.give(inverse);
   }
 
   /** Adds an admittance between two nodes. */
@@ -47,8 +46,6 @@ final class Factored {
       int[] to = mesh.slotsTo(node);
       double[] yr = inverse.re[node];
       double[] yi = inverse.im[node];
-      java.util.Arrays.fill(yr, 0);
-      java.util.Arrays.fill(yi, 0);
       for (int slot : to) {
         Kernel.add(yr, yi, slots.re[slot], slots.im[slot]);
       }
@@ -69,23 +66,30 @@ final class Factored {
     }
   }
 
-  /** Replaces the currents into each node by the voltages they cause. Row 0 is ground. */
-  void solve(Rows x) {
+  /**
+   * Replaces the currents into each node by the voltages they cause. Row 0 is ground.
+   *
+   * @param fed which nodes have a current; only they and what lies between them and ground is passed on
+   */
+  void solve(Rows x, boolean[] fed) {
     int[] order = mesh.order();
     for (int node : order) {
-      forward(node, x);
+      if (fed[node]) {
+        forward(node, x, fed);
+      }
     }
     for (int step = order.length - 1; step >= 0; step--) {
       backward(order[step], x);
     }
   }
 
-  private void forward(int node, Rows x) {
+  private void forward(int node, Rows x, boolean[] fed) {
     int[] neighbours = mesh.neighbours(node);
     int[] to = mesh.slotsTo(node);
     for (int i = 0; i < to.length; i++) {
       int other = neighbours[i];
       if (other != 0) {
+        fed[other] = true;
         Kernel.addProduct(x.re[other], x.im[other], slots.re[to[i]], slots.im[to[i]], x.re[node], x.im[node]);
       }
     }
@@ -122,7 +126,7 @@ final class Factored {
     for (int step = start; step < mesh.order().length; step++) {
       int node = mesh.order()[step];
       if (touched[node]) {
-        pass(node, f, touched);
+        forward(node, f, touched);
         square(f.re[node], f.im[node], inverse.re[node], inverse.im[node], re, im);
       }
     }
@@ -132,18 +136,6 @@ final class Factored {
     if (node != 0) {
       java.util.Arrays.fill(f.re[node], amps);
       touched[node] = true;
-    }
-  }
-
-  private void pass(int node, Rows f, boolean[] touched) {
-    int[] neighbours = mesh.neighbours(node);
-    int[] to = mesh.slotsTo(node);
-    for (int i = 0; i < to.length; i++) {
-      int other = neighbours[i];
-      if (other != 0) {
-        touched[other] = true;
-        Kernel.addProduct(f.re[other], f.im[other], slots.re[to[i]], slots.im[to[i]], f.re[node], f.im[node]);
-      }
     }
   }
 
@@ -157,9 +149,5 @@ final class Factored {
     }
     java.util.Arrays.fill(fr, 0);
     java.util.Arrays.fill(fi, 0);
-  }
-
-  int samples() {
-    return samples;
   }
 }

@@ -33,14 +33,17 @@ final class Modified implements Network {
    * @param volts the solved network's voltages, in the changed network's currents; they are overwritten
    */
   static Optional<Network> of(Whole base, Rows volts, List<Update> updates) {
+    var modified = new Modified(base, volts);
     if (updates.stream().anyMatch(u -> !base.together(u.a(), u.b()))) {
+      modified.release();
       return Optional.empty();
     }
-    var modified = new Modified(base, volts);
     var columns = new ArrayList<Rows>();
     updates.forEach(update -> columns.add(base.column(update.a(), update.b())));
     for (int k = 0; k < updates.size(); k++) {
       if (!modified.apply(updates.get(k), columns.get(k))) {
+        columns.subList(k, columns.size()).forEach(base.pool()::give);
+        modified.release();
         return Optional.empty();
       }
       for (int later = k + 1; later < updates.size(); later++) {
@@ -123,5 +126,11 @@ final class Modified implements Network {
         im[s] -= squareRe * c[1][s] + squareIm * c[0][s];
       }
     }
+  }
+
+  @Override
+  public void release() {
+    base.pool().give(volts);
+    columns.forEach(base.pool()::give);
   }
 }

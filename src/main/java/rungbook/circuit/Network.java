@@ -11,4 +11,7 @@ interface Network {
 
   /** The impedance between two nodes with every source at rest, ohms. */
   void seenFrom(int a, int b, double[] re, double[] im);
+
+  /** Gives its memory back; it is not to be read any more. */
+  void release();
 }

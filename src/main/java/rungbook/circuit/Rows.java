@@ -16,12 +16,18 @@ final class Rows {
     im[row][sample] = value.im();
   }
 
-  Rows copy() {
-    var copy = new Rows(re.length, 0);
+  void clear() {
     for (int i = 0; i < re.length; i++) {
-      copy.re[i] = re[i].clone();
-      copy.im[i] = im[i].clone();
+      java.util.Arrays.fill(re[i], 0);
+      java.util.Arrays.fill(im[i], 0);
     }
-    return copy;
+  }
+
+  /** Takes over all numbers of rows of the same size. */
+  void set(Rows other) {
+    for (int i = 0; i < re.length; i++) {
+      System.arraycopy(other.re[i], 0, re[i], 0, re[i].length);
+      System.arraycopy(other.im[i], 0, im[i], 0, im[i].length);
+    }
   }
 }

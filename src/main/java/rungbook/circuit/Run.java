@@ -1,19 +1,23 @@
 package rungbook.circuit;
 
 import java.nio.ByteBuffer;
+import java.util.Collections;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /** One circuit state: its networks, made once and shared by all cases. */
-final class Run {
+final class Run implements AutoCloseable {
 
   private final Plant plant;
   private final CircuitState state;
   private final Arrangement arrangement;
   private final Map<ByteBuffer, Whole> alternating = new HashMap<>();
   private final Map<ByteBuffer, Whole> direct = new HashMap<>();
+  private final Set<Network> shared = Collections.newSetFromMap(new IdentityHashMap<>());
   private final Altered unaltered;
   private int fullSolves;
 
@@ -55,7 +59,7 @@ final class Run {
       return base;
     }
     Rows currents = plant.sampled().currents(fault);
-    Rows volts = fault.supplies().isEmpty() ? base.volts().copy() : base.driven(modes, currents);
+    Rows volts = fault.supplies().isEmpty() ? plant.alternating().pool().copy(base.volts()) : base.driven(modes, currents);
     return modified(base, volts, modes, altered, plant.alternating())
         .orElseGet(() -> whole(plant.alternating(), modes, altered, currents));
   }
@@ -71,7 +75,23 @@ final class Run {
   }
 
   private Whole base(byte[] modes, Blueprint blueprint, Map<ByteBuffer, Whole> known, Rows currents) {
-    return known.computeIfAbsent(ByteBuffer.wrap(modes), key -> new Whole(blueprint, modes, arrangement, unaltered, currents));
+    return known.computeIfAbsent(ByteBuffer.wrap(modes), key -> {
+      var base = new Whole(blueprint, modes, arrangement, unaltered, currents);
+      shared.add(base);
+      return base;
+    });
+  }
+
+  /** Lets go of a case's network, unless it serves other cases too. */
+  void release(Network network) {
+    if (!shared.contains(network)) {
+      network.release();
+    }
+  }
+
+  @Override
+  public void close() {
+    shared.forEach(Network::release);
   }
 
   private Optional<Network> modified(Whole base, Rows volts, byte[] modes, Altered altered, Blueprint blueprint) {

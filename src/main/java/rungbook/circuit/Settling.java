@@ -12,7 +12,7 @@ import java.util.Set;
 import java.util.stream.IntStream;
 
 /** Follows one case of a {@link Run} until nothing moves any more, all samples together as long as they move alike. */
-final class Settling {
+final class Settling implements AutoCloseable {
 
   /** Times its rating a fuse carries for good (UL 248-14 has it open at 135 % within an hour; from memory). */
   static final double FUSE_FACTOR = 1.35;
@@ -28,6 +28,7 @@ final class Settling {
   private final Case fault;
   private final Altered altered;
   private final Map<ByteBuffer, Network> networks = new HashMap<>();
+  private final Map<ByteBuffer, Network> direct = new HashMap<>();
   private final List<Settled> settled = new ArrayList<>();
   private final Deque<Group> moving = new ArrayDeque<>();
 
@@ -40,8 +41,23 @@ final class Settling {
     this.altered = new Altered(plant.wiring(), plant.sampled(), fault);
   }
 
+  Case fault() {
+    return fault;
+  }
+
   Altered altered() {
     return altered;
+  }
+
+  @Override
+  public void close() {
+    networks.values().forEach(run::release);
+    direct.values().forEach(run::release);
+  }
+
+  /** What a direct current sees in a configuration. */
+  Network direct(byte[] modes) {
+    return direct.computeIfAbsent(ByteBuffer.wrap(modes), key -> run.direct(modes, altered));
   }
 
   /** The network a configuration has in this case. */

@@ -23,14 +23,17 @@ final class Whole implements Network {
   /** Voltages with each supply driving its own currents. */
   Rows driven(byte[] modes, Rows currents) {
     Rows x = blueprint.nodeRows();
+    boolean[] fed = new boolean[x.re.length];
     List<Drive> drives = blueprint.wiring().drives();
     for (int i = 0; i < drives.size(); i++) {
       Link link = blueprint.wiring().links().get(drives.get(i).link());
       if (modes[drives.get(i).link()] > 0) {
         inject(x, link.a(), link.b(), currents.re[i], currents.im[i]);
+        fed[link.a()] = true;
+        fed[link.b()] = true;
       }
     }
-    factored.solve(x);
+    factored.solve(x, fed);
     return x;
   }
 
@@ -52,7 +55,10 @@ final class Whole implements Network {
     if (b != 0) {
       java.util.Arrays.fill(x.re[b], -1);
     }
-    factored.solve(x);
+    boolean[] fed = new boolean[x.re.length];
+    fed[a] = true;
+    fed[b] = true;
+    factored.solve(x, fed);
     return x;
   }
 
@@ -77,5 +83,15 @@ final class Whole implements Network {
     double[][] ohms = new double[2][volts.re[0].length];
     factored.seenFrom(a, b, blueprint.scratch(), ohms[0], ohms[1]);
     return ohms;
+  }
+
+  @Override
+  public void release() {
+    factored.release(blueprint.pool());
+    blueprint.pool().give(volts);
+  }
+
+  Pool pool() {
+    return blueprint.pool();
   }
 }

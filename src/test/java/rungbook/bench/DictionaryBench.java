@@ -1,0 +1,93 @@
+package rungbook.bench;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.TimeUnit;
+import org.openjdk.jmh.annotations.Benchmark;
+import org.openjdk.jmh.annotations.BenchmarkMode;
+import org.openjdk.jmh.annotations.Fork;
+import org.openjdk.jmh.annotations.Measurement;
+import org.openjdk.jmh.annotations.Mode;
+import org.openjdk.jmh.annotations.OutputTimeUnit;
+import org.openjdk.jmh.annotations.Scope;
+import org.openjdk.jmh.annotations.Setup;
+import org.openjdk.jmh.annotations.State;
+import org.openjdk.jmh.annotations.Warmup;
+import rungbook.circuit.CircuitState;
+import rungbook.circuit.Dictionary;
+import rungbook.circuit.Meter;
+import rungbook.circuit.Probe;
+import rungbook.circuit.Samples;
+import rungbook.circuit.Sheet;
+import rungbook.markdown.DocumentReader;
+import rungbook.source.Source;
+import rungbook.system.ControlSystem;
+import rungbook.system.SystemReader;
+
+/**
+ * The whole fault dictionary of the split system: 58 faults and the healthy system, 10 states, 256 samples, 30 pairs of
+ * leads, on one thread.
+ */
+@State(Scope.Benchmark)
+@BenchmarkMode(Mode.AverageTime)
+@OutputTimeUnit(TimeUnit.MILLISECONDS)
+@Warmup(iterations = 3, time = 2)
+@Measurement(iterations = 5, time = 2)
+@Fork(value = 1, jvmArgs = "-Xmx256m")
+public class DictionaryBench {
+
+  private static final int STATES = 10;
+  private static final int PAIRS = 30;
+
+  private ControlSystem system;
+  private List<CircuitState> states;
+  private List<Probe> probes;
+
+  @Setup
+  public void read() throws IOException {
+    Path file = Path.of("shared/systems/split-cooling-gas-furnace.md");
+    system = SystemReader.read("split", DocumentReader.read(new Source(file.toString(), Files.readString(file)))).system();
+    states = states();
+    probes = probes();
+  }
+
+  private List<CircuitState> states() {
+    var start = CircuitState.start(system.vocabulary());
+    var heat = start.set("thermostat", "heating");
+    var cool = start.set("thermostat", "cooling");
+    return List.of(start, cool, heat, start.set("fan", "on"), heat.set("sequence", "warm-up"), heat.set("sequence", "trial"),
+        cool.isolate("outdoor disconnect"), start.isolate("furnace switch"), cool.open("blower door").bypass("door switch"),
+        heat.bypass("limit"));
+  }
+
+  /** Every pair of the terminals at the furnace, the thermostat and the condenser that trees measure. */
+  private static List<Probe> probes() {
+    var probes = new ArrayList<Probe>();
+    addPairs(probes, "furnace", "R", "C", "Y", "W", "G");
+    addPairs(probes, "thermostat", "R", "C", "Y", "W", "G");
+    addPairs(probes, "condenser", "Y", "C", "coil Y side", "coil C side", "T1");
+    return probes.subList(0, PAIRS);
+  }
+
+  private static void addPairs(List<Probe> probes, String place, String... points) {
+    for (int i = 0; i < points.length; i++) {
+      for (int j = i + 1; j < points.length; j++) {
+        probes.add(Probe.at(place, Meter.VOLTS, points[i], points[j]));
+      }
+    }
+  }
+
+  @Benchmark
+  public double dictionary() {
+    var dictionary = Dictionary.of(system, Samples.seeded(1, Samples.USUAL));
+    double sum = 0;
+    for (CircuitState state : states.subList(0, STATES)) {
+      Sheet sheet = dictionary.sheet(state, probes);
+      sum += sheet.raw()[sheet.offset(sheet.cases() - 1, PAIRS - 1)];
+    }
+    return sum;
+  }
+}

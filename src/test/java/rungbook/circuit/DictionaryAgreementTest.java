@@ -1,0 +1,107 @@
+package rungbook.circuit;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Random;
+import java.util.stream.Stream;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import rungbook.system.Terminal;
+
+/** A seeded Monte Carlo that solves every sample in full by the general solver and by elimination, beside the dictionary. */
+class DictionaryAgreementTest {
+
+  /** Of the reading, or of the control voltage where the reading is less. */
+  private static final double WITHIN = 1e-9;
+
+  private static final double CONTROL_VOLTS = 24;
+
+  private static final int SAMPLES = 12;
+
+  static Stream<String> systems() {
+    return Stream.of(Systems.IDS);
+  }
+
+  @ParameterizedTest
+  @MethodSource("systems")
+  void lowRankReadingsAreThoseOfFullSolves(String id) {
+    Samples samples = Samples.seeded(42, SAMPLES);
+    var dictionary = Dictionary.of(Systems.read(id), samples);
+    var words = dictionary.wiring().system().vocabulary();
+    int lowRank = 0;
+    int steady = 0;
+    for (CircuitState state : CircuitState.start(words).everyPosition(words)) {
+      Sheet sheet = dictionary.sheet(state, probes(dictionary.wiring(), new Random(7)));
+      var run = new Run(dictionary.plant(), state);
+      for (int i = 0; i < dictionary.cases().size(); i++) {
+        var settling = new Settling(run, dictionary.caseList().get(i));
+        for (Settled settled : settling.from(dictionary.blown(i, state))) {
+          if (settled.steady()) {
+            steady++;
+            lowRank += settling.network(settled.modes()) instanceof Modified ? 1 : 0;
+            assertSame(sheet, i, settled, run, settling);
+          }
+        }
+      }
+    }
+    assertTrue(lowRank * 4 > steady, lowRank + " of " + steady + " by low rank");
+  }
+
+  private static void assertSame(Sheet sheet, int number, Settled settled, Run run, Settling settling) {
+    Case fault = settling.fault();
+    Network full = run.inFull(settled.modes(), fault, settling.altered());
+    double[][] seen = new double[2][SAMPLES];
+    for (int p = 0; p < sheet.probes().size(); p++) {
+      Probe probe = sheet.probes().get(p);
+      int red = run.plant().wiring().node(probe.red()).orElseThrow();
+      int black = run.plant().wiring().node(probe.black()).orElseThrow();
+      if (!full.together(red, black)) {
+        continue;
+      }
+      full.seenFrom(red, black, seen[0], seen[1]);
+      for (int s : settled.samples()) {
+        Phasor open = new Phasor(full.volts().re[red][s] - full.volts().re[black][s], full.volts().im[red][s] - full.volts().im[black][s]);
+        Phasor y = probe.meter().admittance(60);
+        double expected = open.over(y.times(new Phasor(seen[0][s], seen[1][s])).plus(Phasor.ONE)).magnitude();
+        assertEquals(expected, sheet.reading(number, s, p), WITHIN * Math.max(CONTROL_VOLTS, expected), () -> fault.name() + " " + probe);
+      }
+    }
+  }
+
+  /** The general solver has another matrix, another pivot order and other rounding: it agrees as far as its digits go. */
+  @ParameterizedTest
+  @MethodSource("systems")
+  void theGeneralSolverAgrees(String id) {
+    Samples samples = Samples.seeded(43, 1);
+    var dictionary = Dictionary.of(Systems.read(id), samples);
+    CircuitState state = CircuitState.start(dictionary.wiring().system().vocabulary()).set("thermostat", "cooling");
+    var run = new Run(dictionary.plant(), state);
+    for (int i = 0; i < dictionary.cases().size(); i++) {
+      Settle.Rest rest = Settle.of(dictionary, run, state, i, samples.draws().get(0));
+      Solution solution = Solver.solve(rest.netlist());
+      Rows volts = rest.full().volts();
+      for (String node : rest.netlist().nodes()) {
+        if (node.matches("\\d+") && !solution.floating(node)) {
+          int n = Integer.parseInt(node);
+          Phasor ours = new Phasor(volts.re[n][0], volts.im[n][0]);
+          assertEquals(0, ours.minus(solution.volts(node)).magnitude(), 1e-5, rest.name() + " node " + node);
+        }
+      }
+    }
+  }
+
+  private static List<Probe> probes(Wiring wiring, Random random) {
+    List<Terminal> terminals = wiring.system().vocabulary().points().entrySet().stream()
+        .flatMap(point -> point.getValue().locations().stream().sorted().map(place -> new Terminal(point.getKey(), place)))
+        .filter(terminal -> wiring.node(terminal).isPresent()).toList();
+    var probes = new ArrayList<Probe>();
+    for (int i = 0; i < 30; i++) {
+      probes.add(new Probe(i % 3 == 0 ? Meter.VOLTS_LOW_IMPEDANCE : Meter.VOLTS, terminals.get(random.nextInt(terminals.size())),
+          terminals.get(random.nextInt(terminals.size()))));
+    }
+    return probes;
+  }
+}
