@@ -2,9 +2,12 @@ package rungbook.web;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import rungbook.library.CompiledTree;
 import rungbook.library.Compiler;
 import rungbook.library.Library;
@@ -48,9 +51,35 @@ class Shelf {
     var changes = store.changes();
     if (compiled.changes() != changes) {
       var heads = store.heads();
-      compiled = new Compiled(changes, heads, Compiler.compile(text(heads)));
+      compiled = new Compiled(changes, heads, compile(text(heads), compiled.library()));
     }
     return compiled;
+  }
+
+  /** Only trees whose text changed are compiled again, unless something that all of them use changed too. */
+  private static Library compile(LibraryText text, Library before) {
+    if (before == null || !isSharedAlike(text, before.text())) {
+      return Compiler.compile(text);
+    }
+    var known = before.trees().stream().collect(Collectors.toMap(CompiledTree::path, tree -> tree));
+    var trees = text.in("trees/").entrySet().stream().map(entry -> {
+      var old = known.get(entry.getValue().name());
+      return old.tree().source().text().equals(entry.getValue().text()) ? old
+          : Compiler.compile(entry.getKey(), entry.getValue(), before.shared(), text);
+    }).toList();
+    return new Library(text, before.shared(), trees, before.sharedProblems());
+  }
+
+  private static boolean isSharedAlike(LibraryText now, LibraryText before) {
+    return now.texts().keySet().equals(before.texts().keySet()) && alike(now.pictures(), before.pictures())
+        && now.unreadable().isEmpty() && before.unreadable().isEmpty()
+        && now.texts().entrySet().stream().filter(text -> !text.getKey().startsWith("trees/"))
+            .allMatch(text -> text.getValue().text().equals(before.texts().get(text.getKey()).text()));
+  }
+
+  private static boolean alike(Map<String, byte[]> now, Map<String, byte[]> before) {
+    return now.keySet().equals(before.keySet())
+        && now.entrySet().stream().allMatch(picture -> Arrays.equals(picture.getValue(), before.get(picture.getKey())));
   }
 
   private static LibraryText text(List<Revision> heads) {
