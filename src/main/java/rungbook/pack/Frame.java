@@ -3,9 +3,11 @@ package rungbook.pack;
 /** What every page here begins and ends with. */
 final class Frame {
 
-  /** Two rails and three rungs. */
-  static final String LADDER = "<svg class=\"ladder\" viewBox=\"0 0 24 24\" aria-hidden=\"true\"><path d=\"M5 1v22M19 1v22M5 6h5M14 6h5M5 12h14M5 18h5M14 18h5\"/>"
-      + "<path d=\"M10 3v6M14 3v6\"/><circle cx=\"12\" cy=\"18\" r=\"3\"/></svg>";
+  /** Two rails and three rungs, in a square of 24. */
+  static final String RUNGS = "<path d=\"M5 1v22M19 1v22M5 6h5M14 6h5M5 12h14M5 18h5M14 18h5\"/>"
+      + "<path d=\"M10 3v6M14 3v6\"/><circle cx=\"12\" cy=\"18\" r=\"3\"/>";
+
+  static final String LADDER = "<svg class=\"ladder\" viewBox=\"0 0 24 24\" aria-hidden=\"true\">" + RUNGS + "</svg>";
 
   private Frame() {}
 

@@ -2,6 +2,7 @@ package rungbook.pack;
 
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.Base64;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -9,6 +10,9 @@ import java.util.stream.Stream;
 
 /** A library's packs as one folder: an index with search by complaint, and what a phone needs to keep all of it. */
 public final class LibraryFolder {
+
+  private static final String ICON = "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 96 96\"><rect width=\"96\" height=\"96\" fill=\"#16222c\"/>"
+      + "<g transform=\"translate(12 12) scale(3)\" fill=\"none\" stroke=\"#f4f1e7\" stroke-width=\"2\">" + Frame.RUNGS + "</g></svg>";
 
   private static final String MANIFEST = """
       {
@@ -19,25 +23,18 @@ public final class LibraryFolder {
         "display": "standalone",
         "background_color": "#f4f1e7",
         "theme_color": "#16222c",
-        "icons": [{ "src": "icon.svg", "sizes": "any", "type": "image/svg+xml", "purpose": "any" }]
+        "icons": [{ "src": "data:image/svg+xml;base64,%s", "sizes": "any", "type": "image/svg+xml" }]
       }
-      """;
-
-  private static final String ICON = """
-      <svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 96 96"><rect width="96" height="96" fill="#16222c"/>
-      <g transform="translate(12 12) scale(3)" fill="none" stroke="#f4f1e7" stroke-width="2">
-      <path d="M5 1v22M19 1v22M5 6h5M14 6h5M5 12h14M5 18h5M14 18h5"/><path d="M10 3v6M14 3v6"/><circle cx="12" cy="18" r="3"/></g></svg>
-      """;
+      """.formatted(Base64.getEncoder().encodeToString(ICON.getBytes(StandardCharsets.UTF_8)));
 
   private LibraryFolder() {}
 
-  /** The packs under their lasting names, {@code index.html}, and {@code sw.js} with its manifest and icon. */
+  /** The packs under their lasting names, {@code index.html}, and {@code sw.js} with its manifest. */
   public static List<PackFile> of(List<Pack> packs) {
     List<Pack> sorted = packs.stream().sorted(Comparator.comparing(Pack::tree)).toList();
     var files = new ArrayList<>(sorted.stream().map(Pack::inFolder).toList());
     files.add(new PackFile(FileNames.INDEX, IndexPage.of(sorted)));
     files.add(PackFile.text("manifest.webmanifest", MANIFEST));
-    files.add(PackFile.text("icon.svg", ICON));
     files.add(PackFile.text("sw.js", worker(files, sorted)));
     return List.copyOf(files);
   }
@@ -46,7 +43,7 @@ public final class LibraryFolder {
   private static String worker(List<PackFile> files, List<Pack> packs) {
     String all = files.stream().map(file -> Digest.hex(Digest.sha256(file.bytes()))).collect(Collectors.joining());
     String name = Digest.shortened(Digest.hex(Digest.sha256(all.getBytes(StandardCharsets.US_ASCII))));
-    String list = Stream.concat(Stream.of("./", FileNames.INDEX, "manifest.webmanifest", "icon.svg"),
+    String list = Stream.concat(Stream.of("./", FileNames.INDEX, "manifest.webmanifest"),
         packs.stream().map(pack -> FileNames.address(pack.tree()))).collect(Collectors.joining("\", \"", "[\"", "\"]"));
     return Assets.WORKER.replace("{name}", name).replace("{files}", list) + "\n";
   }
