@@ -92,12 +92,15 @@ function reading(page) {
   var field = make('label', 'Your reading in ' + own, 'field', two), input = make('input', '', '', field);
   input.inputMode = r[2] < 0 ? 'text' : 'decimal';
   input.autocomplete = 'off';
-  var list = units[own] || [[own, 0]], unit = make('select', '', '', null);
-  list.forEach(function (u) { make('option', u[0], '', unit); });
-  if (list.length > 1) {
+  var list = units[own] || [[own, 0]], unit = 0;
+  var change = list.length > 1 && button('Unit: ' + own, two, function () {
+    unit = (unit + 1) % list.length;
+    change.textContent = 'Unit: ' + list[unit][0];
+    read();
+  });
+  if (change) {
     two.className = 'two';
     field.firstChild.data = 'Your reading';
-    make('label', 'Unit', 'field', two).appendChild(unit);
   }
   var told = make('div', '', 'told');
   told.setAttribute('role', 'status');
@@ -116,13 +119,13 @@ function reading(page) {
     }
   }
   function read() {
-    var u = list[unit.selectedIndex] || list[0], text = input.value, c = count(text, u, r);
+    var u = list[unit], text = input.value, c = count(text, u, r);
     if (!text.trim()) answer('', -1);
     else if (/^o\.?l\.?$/i.test(text.trim())) answer('OL', r[5]);
     else if (isNaN(c)) { answer('', -1); make('p', 'Type the number alone, with a point: 24.5', '', told); }
     else answer(text.trim() + ' ' + u[0], route(c, r));
   }
-  input.oninput = unit.onchange = read;
+  input.oninput = read;
   box.appendChild(told);
   if (own === 'Ω' || own === 'µF') button('OL: the display shows overload', box, function () { input.value = ''; answer('OL', r[5]); });
   if (r[6] >= 0) button('No steady reading', box, function () { input.value = ''; answer('no steady reading', r[6]); });
@@ -147,12 +150,15 @@ function tell(page) {
   far.hidden = toRecord.hidden = again.hidden = !way.length;
   far.open = false;
   farHead.textContent = 'The way so far: ' + way.length + (way.length === 1 ? ' step' : ' steps');
-  walked.textContent = '';
-  way.forEach(function (w) {
-    button(heading(doc.getElementById(w[0])) + ': ' + answerOf(w), make('li', '', '', walked), function () { go(w[0]); });
-  });
   toRecord.hidden = toRecord.hidden || page === record;
 }
+// made only when it is looked at, so that a tap on a way costs the same after fifty steps
+far.ontoggle = function () {
+  walked.textContent = '';
+  if (far.open) way.forEach(function (w) {
+    button(heading(doc.getElementById(w[0])) + ': ' + answerOf(w), make('li', '', '', walked), function () { go(w[0]); });
+  });
+};
 
 // -- the field record, as text that any phone can pass on
 function time(ms) {
@@ -194,12 +200,28 @@ button('Save as a text file', keep, function () {
 });
 record.appendChild(said);
 
-// -- the light, remembered where the phone lets us
+// -- the light: the style asks which choice is on, which is slow in a long page, so here the root's class says it instead
+function plain(rules) {
+  [].forEach.call(rules, function (rule) {
+    if (rule.cssRules && rule.cssRules.length) plain(rule.cssRules);
+    else if (rule.selectorText) rule.selectorText = rule.selectorText.replace(/:has\(#\\:(\w+):checked\)/g, '.$1');
+  });
+}
+function lighten() {
+  var on = doc.querySelector('.light input:checked').value;
+  ['day', 'night', 'dim'].forEach(function (light) { root.classList.toggle(light, light === on); });
+  return on;
+}
 try {
   var light = doc.getElementById(':' + localStorage.getItem('rungbook-light'));
   if (light) light.checked = true;
-  doc.querySelector('.light').onchange = function (e) { localStorage.setItem('rungbook-light', e.target.value); };
 } catch (e) { /* no storage: the choice lasts as long as the page */ }
+plain(doc.styleSheets[0].cssRules);
+lighten();
+doc.querySelector('.light').onchange = function () {
+  var on = lighten();
+  try { localStorage.setItem('rungbook-light', on); } catch (e) { /* as above */ }
+};
 
 if (history.state && history.state.w && history.state.w.every(function (w) { return ways(doc.getElementById(w[0]) || tools)[w[1]]; })) {
   way = history.state.w;

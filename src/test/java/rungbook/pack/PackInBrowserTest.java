@@ -16,7 +16,6 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.WebElement;
-import org.openqa.selenium.support.ui.Select;
 import rungbook.browser.Browser;
 import rungbook.browser.Browser.Scheme;
 
@@ -128,9 +127,9 @@ class PackInBrowserTest {
     assertEquals(1, browser.visible(".page").size());
     type("230");
     long across = (Long) browser.run("return document.querySelector('main').clientWidth");
-    for (WebElement button : browser.visible("button, summary, .way, input, select")) {
+    for (WebElement button : browser.visible("button, summary, .way, input")) {
       assertTrue(button.getSize().height >= 64, button.getText());
-      boolean readingWithItsUnit = List.of("input", "select").contains(button.getTagName());
+      boolean readingWithItsUnit = button.getTagName().equals("input") || button.getText().startsWith("Unit");
       assertTrue(readingWithItsUnit || button.getSize().width == across, button.getText() + " " + button.getSize());
     }
   }
@@ -155,7 +154,7 @@ class PackInBrowserTest {
   void readingInAnotherUnitIsConverted() {
     open(TREE, "compressor-c-to-r");
     type("0.0199");
-    new Select(browser.find(".page.on select")).selectByVisibleText("kΩ");
+    press("Unit: Ω");
     assertEquals("under 20 Ω", pointed());
     type("0.02");
     assertEquals("20 Ω or more", pointed());
@@ -178,7 +177,7 @@ class PackInBrowserTest {
     browser.driver().navigate().forward();
     browser.until("decodeURIComponent(location.hash) == '#what-moves'");
     press("The way so far: 2 steps");
-    browser.visible(".walked button").get(0).click();
+    browser.until("document.querySelector('.walked button')").visible(".walked button").get(0).click();
     assertEquals("call-for-cooling", hash());
   }
 
@@ -188,7 +187,7 @@ class PackInBrowserTest {
     browser.find(".page.on .way").click();
     browser.driver().navigate().refresh();
     press("The way so far: 1 step");
-    assertTrue(browser.find(".walked").getText().contains("What moves"));
+    assertTrue(browser.until("document.querySelector('.walked button')").find(".walked").getText().contains("What moves"));
   }
 
   @Test
@@ -212,8 +211,8 @@ class PackInBrowserTest {
       browser.scheme(light.equals("day") ? Scheme.LIGHT : Scheme.DARK);
       for (String step : List.of("", "across-the-coil", "what-moves", "make-it-dead--prove-it-dead", "supply-out-of-range", ":record")) {
         open(TREE, step);
-        browser.run("document.getElementById(':" + light + "').checked = true");
         browser.run("document.querySelectorAll('details').forEach(e => e.open = true)");
+        browser.find("label:has([value=" + light + "])").click();
         if (step.equals("across-the-coil")) {
           type("24");
         }
@@ -229,7 +228,25 @@ class PackInBrowserTest {
     open(TREE, "");
     browser.find(".light summary").click();
     browser.find("label:has([value=dim])").click();
-    assertEquals("rgb(0, 0, 0)", browser.run("return getComputedStyle(document.body).backgroundColor"));
+    assertEquals("rgb(0, 0, 0)", ground());
+  }
+
+  @Test
+  void lightIsRememberedWhereThereIsStorage() {
+    open(TREE, "");
+    Object day = ground();
+    browser.find(".light summary").click();
+    browser.find("label:has([value=dim])").click();
+    assertEquals("rgb(0, 0, 0)", ground());
+    open(TREE, "what-moves");
+    assertEquals("rgb(0, 0, 0)", ground());
+    browser.find(".light summary").click();
+    browser.find("label:has([value=auto])").click();
+    assertEquals(day, ground());
+  }
+
+  private static Object ground() {
+    return browser.run("return getComputedStyle(document.body).backgroundColor");
   }
 
   @Test
