@@ -36,15 +36,25 @@ public final class Example {
 
   /** Every example under a level-2 heading of a page. */
   public static List<Problem> problemsUnder(String heading, String page) {
+    return problems(under(heading, page));
+  }
+
+  /** The text of a level-2 heading of a page. */
+  public static String under(String heading, String page) {
     int start = page.indexOf("\n## " + heading + "\n");
     if (start < 0) {
       throw new IllegalArgumentException("no heading " + heading);
     }
-    return problems(page.substring(start + 1, sectionEnd(page, start + 1)));
+    return page.substring(start + 1, sectionEnd(page, start + 1));
   }
 
   /** What is wrong with the library that all fences of a text make. */
   public static List<Problem> problems(String text) {
+    return library(text).problems();
+  }
+
+  /** The library that all fences of a text make. */
+  public static Library library(String text) {
     Example example = new Example();
     Matcher fence = FENCE.matcher(text);
     boolean found = false;
@@ -56,7 +66,7 @@ public final class Example {
     if (!found) {
       throw new IllegalArgumentException("no example");
     }
-    return Compiler.compile(new LibraryText(example.texts, example.others, example.unreadable)).problems();
+    return Compiler.compile(new LibraryText(example.texts, example.others, example.unreadable));
   }
 
   private void add(String path, byte[] bytes) {

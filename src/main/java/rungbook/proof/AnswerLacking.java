@@ -1,0 +1,37 @@
+package rungbook.proof;
+
+import java.util.ArrayList;
+import java.util.List;
+import rungbook.source.Problem;
+import rungbook.source.Problems;
+import rungbook.source.Span;
+import rungbook.tree.Step;
+
+/** Whatever the circuit gives, some answer takes it. */
+final class AnswerLacking implements ProofRule {
+
+  @Override
+  public void inspect(Inspection seen, Problems out) {
+    for (Ends.Arrivals arrivals : seen.ends()) {
+      if (arrivals.end() instanceof End.Stuck stuck && seen.step(stuck.step()) instanceof Step.Check check) {
+        inspect(arrivals, check, seen, out);
+      }
+    }
+  }
+
+  private static void inspect(Ends.Arrivals arrivals, Step.Check check, Inspection seen, Problems out) {
+    List<String> who = new ArrayList<>();
+    int first = -1;
+    for (int i = 0; i < seen.names().size(); i++) {
+      if (arrivals.shares()[i] >= Inspection.RARE) {
+        who.add(seen.names().get(i));
+        first = first < 0 ? i : first;
+      }
+    }
+    if (first >= 0) {
+      Span span = check instanceof Step.MeterCheck meter ? meter.quantitySpan() : check.particulars().titleSpan();
+      Problem problem = Problem.at("answer-lacking", check.source(), span).with("faults", String.join(", ", who));
+      out.add(Inspection.shown(problem, seen.wayTo(arrivals.end(), first, arrivals.witness()[first])));
+    }
+  }
+}

@@ -1,0 +1,37 @@
+package rungbook.proof;
+
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.List;
+import rungbook.source.Problem;
+import rungbook.source.Problems;
+import rungbook.tree.Step;
+
+/** Who arrives at a finding that names faults is among them. */
+final class FaultFoundWrongly implements ProofRule {
+
+  @Override
+  public void inspect(Inspection seen, Problems out) {
+    for (Ends.Arrivals arrivals : seen.ends()) {
+      if (arrivals.end() instanceof End.Finding end && seen.step(end.step()) instanceof Step.Finding finding && !finding.faults().isEmpty()) {
+        inspect(arrivals, finding, seen, out);
+      }
+    }
+  }
+
+  private static void inspect(Ends.Arrivals arrivals, Step.Finding finding, Inspection seen, Problems out) {
+    BitSet named = seen.course().behind().named(finding);
+    List<String> wrong = new ArrayList<>();
+    int first = -1;
+    for (int i = 1; i < seen.names().size(); i++) {
+      if (!named.get(i) && arrivals.shares()[i] >= Inspection.RARE) {
+        wrong.add(seen.names().get(i) + " (" + Shown.percent(arrivals.shares()[i]) + ")");
+        first = first < 0 ? i : first;
+      }
+    }
+    if (first >= 0) {
+      Problem problem = Problem.at("fault-found-wrongly", finding.source(), finding.particulars().titleSpan()).with("faults", String.join(", ", wrong));
+      out.add(Inspection.shown(problem, seen.wayTo(arrivals.end(), first, arrivals.witness()[first])));
+    }
+  }
+}

@@ -1,0 +1,44 @@
+package rungbook.proof;
+
+import java.util.stream.Collectors;
+import rungbook.source.Problem;
+import rungbook.source.Problems;
+import rungbook.tree.Named;
+import rungbook.tree.Step;
+
+/** A fault that a finding names arrives at such a finding in some installation at least. */
+final class FaultNeverFound implements ProofRule {
+
+  @Override
+  public void inspect(Inspection seen, Problems out) {
+    for (Step step : seen.tree().steps()) {
+      if (step instanceof Step.Finding finding) {
+        finding.faults().forEach(fault -> inspect(finding, fault, seen, out));
+      }
+    }
+  }
+
+  private static void inspect(Step.Finding finding, Named fault, Inspection seen, Problems out) {
+    int number = seen.course().installations().cases().indexOf(fault.key());
+    if (number > 0 && !isFound(number, seen)) {
+      String instead = seen.proof().endings().stream()
+          .filter(ending -> ending.arrived().stream().anyMatch(one -> one.fault().equals(seen.names().get(number)) && one.share() >= Inspection.RARE))
+          .map(Proof.Ending::title).collect(Collectors.joining("`, `"));
+      int sample = 0;
+      End end = null;
+      for (Ends.Arrivals arrivals : seen.ends()) {
+        if (end == null && arrivals.witness()[number] >= 0) {
+          end = arrivals.end();
+          sample = arrivals.witness()[number];
+        }
+      }
+      Problem problem = Problem.at("fault-never-found", finding.source(), fault.span()).with("fault", fault.text()).with("instead", instead);
+      out.add(end == null ? problem : Inspection.shown(problem, seen.wayTo(end, number, sample)));
+    }
+  }
+
+  private static boolean isFound(int number, Inspection seen) {
+    return seen.ends().stream().anyMatch(arrivals -> arrivals.witness()[number] >= 0 && arrivals.end() instanceof End.Finding end
+        && seen.course().behind().named((Step.Finding) seen.step(end.step())).get(number));
+  }
+}

@@ -1,0 +1,74 @@
+package rungbook.proof;
+
+import java.util.List;
+import rungbook.tree.Step;
+
+/** How much of each case passes each step and each way on, and the work it takes, as means over the drawn samples. */
+final class Flow {
+
+  private final List<Step> steps;
+  private final int cases;
+  private final int drawn;
+  private final double[][] arrived;
+  private final double[][][] taken;
+  final double[] checks;
+  final double[] minutes;
+
+  Flow(List<Step> steps, int cases, int drawn) {
+    this.steps = steps;
+    this.cases = cases;
+    this.drawn = drawn;
+    arrived = new double[steps.size()][];
+    taken = new double[steps.size()][][];
+    checks = new double[cases];
+    minutes = new double[cases];
+  }
+
+  void arrive(Node node) {
+    Step step = steps.get(node.step);
+    if (arrived[node.step] == null) {
+      arrived[node.step] = new double[cases];
+      taken[node.step] = new double[step.ways().size()][cases];
+    }
+    double stepMinutes = step.minutes().doubleValue();
+    for (int i = 0; i < cases; i++) {
+      if (node.weights[i] != null) {
+        double mass = mass(node.weights[i]);
+        arrived[node.step][i] += mass;
+        checks[i] += step instanceof Step.Check ? mass : 0;
+        minutes[i] += mass * stepMinutes;
+      }
+    }
+  }
+
+  /** @return the share of the case's drawn samples that takes the way */
+  double take(int step, int way, int caseNumber, double[] weights) {
+    double mass = mass(weights);
+    taken[step][way][caseNumber] += mass;
+    return mass;
+  }
+
+  void walk(int caseNumber, double more) {
+    minutes[caseNumber] += more;
+  }
+
+  private double mass(double[] weights) {
+    double mass = 0;
+    for (int sample = 0; sample < drawn; sample++) {
+      mass += weights[sample];
+    }
+    return mass / drawn;
+  }
+
+  boolean reached(int step) {
+    return arrived[step] != null;
+  }
+
+  double arrived(int step, int caseNumber) {
+    return arrived[step] == null ? 0 : arrived[step][caseNumber];
+  }
+
+  double taken(int step, int way, int caseNumber) {
+    return taken[step] == null ? 0 : taken[step][way][caseNumber];
+  }
+}

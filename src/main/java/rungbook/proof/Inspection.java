@@ -1,0 +1,56 @@
+package rungbook.proof;
+
+import java.util.BitSet;
+import java.util.List;
+import java.util.Optional;
+import rungbook.source.Problem;
+import rungbook.source.Problems;
+import rungbook.source.Witness;
+import rungbook.tree.Step;
+import rungbook.tree.Tree;
+
+/**
+ * A walk as the rules see it.
+ *
+ * @param names of the cases, as the system writes them
+ * @param ends in the order of the text
+ * @param claimed cases that some finding names
+ */
+record Inspection(Tree tree, Course course, Walker walker, List<String> names, List<Ends.Arrivals> ends, BitSet claimed, Proof proof) {
+
+  /** What is rarer than this is said in the tables, not reported. */
+  static final double RARE = 0.01;
+
+  private static final List<ProofRule> RULES = List.of(
+      new LimitMisroutes(),
+      new HealthyCondemned(),
+      new FaultNeverFound(),
+      new FaultFoundWrongly(),
+      new AnswerLacking(),
+      new StrayReadsLive(),
+      new WaysNotTaken(),
+      new ExpectationNotMet());
+
+  List<Problem> problems() {
+    Problems out = new Problems();
+    RULES.forEach(rule -> rule.inspect(this, out));
+    return out.inReadingOrder();
+  }
+
+  Step step(int step) {
+    return tree.steps().get(step);
+  }
+
+  String circumstances(int caseNumber, int sample) {
+    return course.installations().circumstances(caseNumber, sample);
+  }
+
+  /** The way that one installation takes to an end. */
+  Optional<Witness.Path> wayTo(End end, int caseNumber, int sample) {
+    return new Trail(tree, course, walker, caseNumber, sample).to(end);
+  }
+
+  static Problem shown(Problem problem, Optional<Witness.Path> path) {
+    return path.<Problem>map(problem::shownBy).orElse(problem);
+  }
+}

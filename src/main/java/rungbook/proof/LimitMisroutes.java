@@ -1,0 +1,52 @@
+package rungbook.proof;
+
+import java.util.Comparator;
+import java.util.Optional;
+import rungbook.source.Problem;
+import rungbook.source.Problems;
+import rungbook.source.Span;
+import rungbook.tree.Answer;
+import rungbook.tree.Step;
+
+/** A limit sends nobody the wrong way; if no place for it would do, that is said instead. */
+final class LimitMisroutes implements ProofRule {
+
+  @Override
+  public void inspect(Inspection seen, Problems out) {
+    for (Proof.Check check : seen.proof().checks()) {
+      for (Proof.Limit limit : check.limits()) {
+        worst(limit).ifPresent(worst -> out.add(problem(seen, limit, worst)));
+      }
+    }
+  }
+
+  /** The healthy system first: even one in a corner of its tolerances is not to be condemned. */
+  private static Optional<Proof.Misrouted> worst(Proof.Limit limit) {
+    return limit.misrouted().stream().filter(one -> one.healthy() || one.share() >= Inspection.RARE)
+        .max(Comparator.comparing(Proof.Misrouted::healthy).thenComparingDouble(Proof.Misrouted::likelihood));
+  }
+
+  private static Problem problem(Inspection seen, Proof.Limit limit, Proof.Misrouted worst) {
+    Step.MeterCheck check = (Step.MeterCheck) seen.step(limit.step());
+    String unit = check.quantity().unit();
+    boolean mendable = limit.better().isPresent() && Bounds.leaveRoom(limit);
+    Problem problem = Problem.at(mendable ? "limit-unsound" : "limit-unresolvable", check.source(), span(check, limit))
+        .with("limit", Shown.number(limit.at()) + " " + unit).with("fault", worst.healthy() ? "healthy systems" : worst.fault())
+        .with("share", worst.share() == 0 ? "the worst" : Shown.percent(worst.share())).with("side", worst.below() ? "over" : "under")
+        .with("reading", Shown.reading(worst.reading(), digit(seen, check), check.quantity())).with("circumstances", worst.circumstances())
+        .with("better", limit.better().map(number -> Shown.number(number) + " " + unit).orElse("")).with("room", Bounds.words(limit, unit))
+        .with("why", limit.apart() ? "this meter cannot tell them apart" : "their readings overlap");
+    return Inspection.shown(problem, new Trail(seen.tree(), seen.course(), seen.walker(), worst.caseNumber(), worst.sample()).toStep(limit.step()));
+  }
+
+  private static java.math.BigDecimal digit(Inspection seen, Step.MeterCheck check) {
+    return seen.tree().meter().scale(check.quantity()).orElseThrow().digit();
+  }
+
+  /** The answer in whose text the limit stands. */
+  private static Span span(Step.MeterCheck check, Proof.Limit limit) {
+    var upper = check.ways().get(limit.upperWay());
+    boolean inUpper = upper.answer() instanceof Answer.Within within && within.range().low().filter(low -> low.compareTo(limit.at()) == 0).isPresent();
+    return (inUpper ? upper : check.ways().get(limit.lowerWay())).answerSpan();
+  }
+}

@@ -1,0 +1,68 @@
+package rungbook.proof;
+
+import java.util.HashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import rungbook.circuit.CircuitState;
+import rungbook.circuit.Probe;
+import rungbook.tree.Goal;
+import rungbook.tree.Step;
+import rungbook.tree.Way;
+
+/** Which leads may be asked for in which state, found by walking every way on without a reading. */
+final class Plan {
+
+  /** Tasks on many crossing ways can double the states at every turn; past this many the tree is not proved. */
+  static final int MOST_STANDS = 100_000;
+
+  private final Map<CircuitState, Set<Probe>> probes = new HashMap<>();
+  private final Map<Integer, Set<Stand>> stands = new HashMap<>();
+  private int count;
+
+  private Plan() {}
+
+  /** @param order as {@link Order} gives it. Empty if there are too many states to walk */
+  static Optional<Plan> of(List<Step> steps, int[] order, Stand start, Question question, Deeds deeds) {
+    Plan plan = new Plan();
+    plan.add(0, start.to(steps.get(0)));
+    for (int step : order) {
+      Set<Stand> here = plan.stands.remove(step);
+      if (here == null || plan.count > MOST_STANDS) {
+        return Optional.empty();
+      }
+      for (Stand stand : here) {
+        plan.pass(steps, steps.get(step), stand, question, deeds);
+      }
+    }
+    return Optional.of(plan);
+  }
+
+  private void pass(List<Step> steps, Step step, Stand stand, Question question, Deeds deeds) {
+    if (step instanceof Step.MeterCheck check) {
+      question.probe(check, stand.place()).ifPresent(probe -> {
+        Set<Probe> here = probes.computeIfAbsent(stand.state(), state -> new LinkedHashSet<>());
+        here.add(probe);
+        Question.lowImpedance(probe).ifPresent(here::add);
+      });
+    }
+    Stand after = step instanceof Step.Task task ? stand.with(deeds.after(stand.state(), task, stand.place())) : stand;
+    for (Way way : step.ways()) {
+      if (way.goal() instanceof Goal.ToStep to) {
+        add(to.step(), after.to(steps.get(to.step())));
+      }
+    }
+  }
+
+  private void add(int step, Stand stand) {
+    if (stands.computeIfAbsent(step, s -> new LinkedHashSet<>()).add(stand)) {
+      count++;
+    }
+  }
+
+  List<Probe> probes(CircuitState state) {
+    return List.copyOf(probes.getOrDefault(state, Set.of()));
+  }
+}

@@ -1,0 +1,60 @@
+package rungbook.proof;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import rungbook.source.Problem;
+import rungbook.source.Span;
+import rungbook.system.Vocabulary;
+import rungbook.system.Walks;
+import rungbook.tree.Tree;
+
+/** The whole proof of a tree: order its steps, see which states it meets, walk them all, report. */
+public final class Proving {
+
+  private Proving() {}
+
+  /** A tree is proved, or there is a reason why not. */
+  public sealed interface Result {
+    record Proved(Proof proof) implements Result {}
+
+    record Unproved(Problem why) implements Result {}
+
+    default List<Problem> problems() {
+      return this instanceof Proved proved ? proved.proof().problems() : List.of(((Unproved) this).why());
+    }
+
+    default Optional<Proof> proved() {
+      return this instanceof Proved proved ? Optional.of(proved.proof()) : Optional.empty();
+    }
+  }
+
+  /**
+   * @param installations of the tree's own system
+   * @param others the other trees of the library, by id
+   */
+  public static Result prove(Tree tree, Installations installations, Walks walks, Function<String, Optional<Tree>> others) {
+    if (tree.system().isEmpty()) {
+      return unproved(tree, "it names no system");
+    }
+    Vocabulary words = tree.system().get();
+    Optional<int[]> order = Order.of(tree.steps());
+    if (order.isEmpty()) {
+      return unproved(tree, "its ways on go in a circle, or it has no steps");
+    }
+    Course course = Course.of(installations, walks, words, others);
+    Optional<Plan> plan = Plan.of(tree.steps(), order.get(), course.start(), course.question(), course.deeds());
+    if (plan.isEmpty()) {
+      return unproved(tree, "its tasks bring the equipment into more than " + Plan.MOST_STANDS + " states");
+    }
+    Walker walker = new Walker(tree, course, plan.get(), course.behind().of(tree.steps(), order.get()));
+    walker.walk(order.get());
+    return new Result.Proved(new Account(tree, course, walker, words).proof());
+  }
+
+  /** Says why a tree is not proved, where it names its system, else at its title. */
+  public static Result unproved(Tree tree, String why) {
+    Span span = tree.document().front("system").or(() -> tree.document().front("title")).map(entry -> entry.valueSpan()).orElse(Span.at(0));
+    return new Result.Unproved(Problem.at("not-proved", tree.source(), span).with("why", why));
+  }
+}

@@ -1,0 +1,64 @@
+package rungbook.proof;
+
+import java.util.List;
+import java.util.Optional;
+import rungbook.circuit.Meter;
+import rungbook.circuit.Probe;
+import rungbook.system.Terminal;
+import rungbook.system.Vocabulary;
+import rungbook.tree.Quantity;
+import rungbook.tree.Step;
+
+/** How a check of a tree is put to the circuit. */
+final class Question {
+
+  private final Installations installations;
+  private final Vocabulary words;
+
+  Question(Installations installations, Vocabulary words) {
+    this.installations = installations;
+    this.words = words;
+  }
+
+  /** Where the meter goes; empty if the circuit does not model what is read there. */
+  Optional<Probe> probe(Step.MeterCheck check, String place) {
+    List<Optional<Terminal>> leads = check.leads().stream().map(lead -> terminal(lead.key(), place)).toList();
+    Optional<Meter> meter = meter(check.quantity());
+    if (meter.isEmpty() || leads.isEmpty() || leads.stream().anyMatch(Optional::isEmpty)) {
+      return Optional.empty();
+    }
+    Terminal red = leads.get(0).get();
+    return Optional.of(new Probe(meter.get(), red, leads.get(leads.size() - 1).get())).filter(installations::models);
+  }
+
+  /** The same leads with the meter at its low impedance, for a check at the high one. */
+  static Optional<Probe> lowImpedance(Probe probe) {
+    return probe.meter() == Meter.VOLTS ? Optional.of(new Probe(Meter.VOLTS_LOW_IMPEDANCE, probe.red(), probe.black())) : Optional.empty();
+  }
+
+  private Optional<Terminal> terminal(String point, String place) {
+    Vocabulary.Point known = words.points().get(point);
+    if (known == null) {
+      return Optional.empty();
+    }
+    boolean here = known.locations().contains(place);
+    return here || known.locations().size() == 1
+        ? Optional.of(new Terminal(point, here ? place : known.locations().iterator().next())) : Optional.empty();
+  }
+
+  private static Optional<Meter> meter(Quantity quantity) {
+    return Optional.ofNullable(switch (quantity) {
+      case AC_VOLTS -> Meter.VOLTS;
+      case AC_VOLTS_LOW_IMPEDANCE -> Meter.VOLTS_LOW_IMPEDANCE;
+      case OHMS -> Meter.OHMS;
+      case AC_AMPS -> Meter.AMPS;
+      case MICROFARADS -> Meter.MICROFARADS;
+      case DC_VOLTS, DC_MICROAMPS, TEMPERATURE, PRESSURE -> null;
+    });
+  }
+
+  /** Whether the system says anything of what a check looks at. */
+  boolean shows(Step.SenseCheck check) {
+    return check.things().stream().anyMatch(thing -> installations.shows(thing.key()));
+  }
+}

@@ -1,0 +1,21 @@
+package rungbook.proof;
+
+import rungbook.circuit.CircuitState;
+import rungbook.tree.Step;
+
+/**
+ * How things stand when a step is done.
+ *
+ * @param place the location's key where the work is done; the last one where a step names none
+ */
+record Stand(CircuitState state, String place) {
+
+  /** Where a step is done by whoever comes from here. */
+  Stand to(Step step) {
+    return step.at().map(at -> new Stand(state, at.key())).orElse(this);
+  }
+
+  Stand with(CircuitState changed) {
+    return new Stand(changed, place);
+  }
+}

@@ -1,0 +1,137 @@
+package rungbook.proof;
+
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Predicate;
+import rungbook.circuit.Probe;
+import rungbook.source.Witness;
+import rungbook.tree.Goal;
+import rungbook.tree.Meter;
+import rungbook.tree.Step;
+import rungbook.tree.Tree;
+import rungbook.tree.Way;
+
+/** Finds the way that one installation with one fault takes through a tree. */
+final class Trail {
+
+  private final Tree tree;
+  private final Course course;
+  private final Walker walker;
+  private final int caseNumber;
+  private final int sample;
+  private final double[] alone;
+  private final double[] read;
+
+  Trail(Tree tree, Course course, Walker walker, int caseNumber, int sample) {
+    this.tree = tree;
+    this.course = course;
+    this.walker = walker;
+    this.caseNumber = caseNumber;
+    this.sample = sample;
+    alone = new double[course.installations().samples()];
+    alone[sample] = 1;
+    read = new double[alone.length];
+  }
+
+  /** A step on the way. @param answer that led here from the one before, with the reading if there was one */
+  private record At(int step, Stand stand, At before, String answer) {}
+
+  /** A way on that may be taken, in words. */
+  private record Taken(int way, String answer) {}
+
+  Optional<Witness.Path> toStep(int step) {
+    return find(at -> at.step() == step);
+  }
+
+  Optional<Witness.Path> to(End end) {
+    if (end instanceof End.Finding finding) {
+      return toStep(finding.step());
+    }
+    return end instanceof End.Stuck stuck ? toStep(stuck.step()) : Optional.empty();
+  }
+
+  private Optional<Witness.Path> find(Predicate<At> wanted) {
+    Deque<At> waiting = new ArrayDeque<>(List.of(new At(0, course.start().to(tree.steps().get(0)), null, "")));
+    Set<Object> seen = new HashSet<>();
+    while (!waiting.isEmpty()) {
+      At at = waiting.poll();
+      if (wanted.test(at)) {
+        return Optional.of(path(at));
+      }
+      if (seen.add(List.of(at.step(), at.stand()))) {
+        follow(at, waiting);
+      }
+    }
+    return Optional.empty();
+  }
+
+  private void follow(At at, Deque<At> waiting) {
+    Step step = tree.steps().get(at.step());
+    Stand after = step instanceof Step.Task task ? at.stand().with(course.deeds().after(at.stand().state(), task, at.stand().place())) : at.stand();
+    for (Taken taken : ways(step, at.stand())) {
+      Way way = step.ways().get(taken.way());
+      if (way.goal() instanceof Goal.ToStep to) {
+        waiting.add(new At(to.step(), after.to(tree.steps().get(to.step())), at, taken.answer()));
+      }
+    }
+  }
+
+  private List<Taken> ways(Step step, Stand stand) {
+    if (step instanceof Step.MeterCheck check) {
+      Optional<Probe> probe = course.question().probe(check, stand.place());
+      Optional<Meter.Scale> scale = tree.meter().scale(check.quantity());
+      return probe.isEmpty() || scale.isEmpty() ? every(step).stream().filter(taken -> walker.open(step)[taken.way()]).toList() : measured(check, probe.get(), scale.get(), stand);
+    }
+    if (step instanceof Step.SenseCheck check) {
+      return seen(check, stand);
+    }
+    return step.ways().isEmpty() ? List.of() : List.of(new Taken(0, step.ways().get(0).written()));
+  }
+
+  private static List<Taken> every(Step step) {
+    List<Taken> all = new ArrayList<>();
+    for (int way = 0; way < step.ways().size(); way++) {
+      all.add(new Taken(way, step.ways().get(way).written()));
+    }
+    return all;
+  }
+
+  private List<Taken> measured(Step.MeterCheck check, Probe probe, Meter.Scale scale, Stand stand) {
+    CheckTally tally = walker.tallies.get(check);
+    walker.moment(stand.state()).readings(caseNumber, probe, read);
+    Shares shares = new Shares(tally.segments, MeterError.of(scale), check.ways().size(), read.length);
+    shares.divide(read, alone);
+    List<Taken> taken = new ArrayList<>();
+    for (int way = 0; way < check.ways().size(); way++) {
+      if (shares.of(way)[sample] > 0) {
+        taken.add(new Taken(way, check.ways().get(way).written() + " (reads " + Shown.reading(read[sample], scale.digit(), check.quantity()) + ")"));
+      }
+    }
+    return taken;
+  }
+
+  private List<Taken> seen(Step.SenseCheck check, Stand stand) {
+    SenseShares shares = new SenseShares(course.installations(), check, walker.open(check));
+    if (course.question().shows(check)) {
+      shares.look(walker.moment(stand.state()), caseNumber);
+    }
+    boolean[] ways = shares.ways(sample);
+    return every(check).stream().filter(taken -> ways[taken.way()]).toList();
+  }
+
+  private Witness.Path path(At end) {
+    List<Witness.Stop> stops = new ArrayList<>();
+    String answer = "";
+    for (At at = end; at != null; at = at.before()) {
+      Step step = tree.steps().get(at.step());
+      stops.add(0, new Witness.Stop(step.title(), step.source(), step.particulars().titleSpan(), answer));
+      answer = at.answer();
+    }
+    return new Witness.Path(stops);
+  }
+}

@@ -1,0 +1,55 @@
+package rungbook.library;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import rungbook.source.Problem;
+import rungbook.source.Severity;
+import rungbook.source.Wording;
+
+/** What the pages of the proof's rules show is true: the bad example shows the problem, the mended one needs no mending. */
+class ProofPagesTest {
+
+  /** So few draws that the corners of the tolerances matter, and the tests stay quick. */
+  private static final Prover PROVER = new Prover(16);
+
+  static Stream<String> codes() throws IOException {
+    return RulePagesTest.codesIn(Path.of("src/main/java/rungbook/proof")).stream().sorted();
+  }
+
+  @ParameterizedTest
+  @MethodSource("codes")
+  void badExampleShowsTheProblem(String code) throws IOException {
+    List<Problem> problems = problems("Bad", code).stream().filter(problem -> problem.code().equals(code)).toList();
+    assertFalse(problems.isEmpty(), code);
+    for (Problem problem : problems) {
+      String words = Wording.of(problem).sentence(problem) + Wording.of(problem).hint(problem);
+      assertFalse(words.contains("{"), words);
+      assertFalse(words.contains("NaN") || words.contains("Infinity"), words);
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("codes")
+  void mendedExampleNeedsNoMending(String code) throws IOException {
+    List<Problem> problems = problems("Mended", code);
+    assertTrue(problems.stream().noneMatch(problem -> problem.code().equals(code)), code);
+    assertEquals(List.of(), problems.stream().filter(problem -> Wording.of(problem).severity() != Severity.NOTE)
+        .map(problem -> problem.code() + " " + problem.place() + " " + problem.facts()).toList());
+  }
+
+  private static List<Problem> problems(String heading, String code) throws IOException {
+    Library library = Example.library(Example.under(heading, Files.readString(Path.of("docs/rules", code + ".md"))));
+    List<Problem> compiled = library.tree("example").orElseThrow().problems();
+    assertEquals(List.of(), compiled, () -> code + " has problems that need no proof");
+    return PROVER.prove(library.tree("example").orElseThrow().tree(), library.text(), id -> library.tree(id).map(CompiledTree::tree)).problems();
+  }
+}
