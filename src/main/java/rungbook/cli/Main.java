@@ -55,6 +55,7 @@ public final class Main {
   private static Map<String, Supplier<Object>> commands(Terminal terminal, String... arguments) {
     var all = new LinkedHashMap<String, Supplier<Object>>();
     all.put("check", () -> new Check(terminal));
+    all.put("prove", () -> new Prove(terminal));
     all.put("pack", () -> new PackCommand(terminal));
     all.put("verify", () -> new VerifyCommand(terminal));
     all.put("explain", () -> new Explain(terminal));

@@ -2,6 +2,7 @@ package rungbook.report;
 
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
+import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import rungbook.source.Place;
@@ -25,12 +26,14 @@ public final class JsonReport {
       fields.writeNumberField("rungbook", VERSION);
       fields.writeNumberField("files", report.files());
       Json.object(fields, "counts", counts -> writeCounts(counts, report));
-      Json.array(fields, "problems", problems -> {
-        for (Problem problem : report.problems()) {
-          Json.item(problems, item -> write(item, problem));
-        }
-      });
+      Json.array(fields, "problems", problems -> writeAll(problems, report.problems()));
     }));
+  }
+
+  static void writeAll(JsonGenerator json, List<Problem> problems) throws IOException {
+    for (Problem problem : problems) {
+      Json.item(json, item -> write(item, problem));
+    }
   }
 
   private static void writeCounts(JsonGenerator json, Report report) throws IOException {

@@ -1,5 +1,5 @@
 /**
- * Problems as people and programs read them: text for a terminal, JSON, and SARIF 2.1.0. Knows problems and their wording,
- * not what they are about.
+ * Problems and proofs as people and programs read them: text for a terminal, JSON, and SARIF 2.1.0. Knows their wording, not
+ * how they were found.
  */
 package rungbook.report;

@@ -1,0 +1,54 @@
+package rungbook.cli;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.Collection;
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import rungbook.circuit.Samples;
+
+@Command(name = "prove", description = "Follow trees through their simulated circuit with every fault of it",
+    footer = {"", "exit code: 0 clean (notes may stand), 1 problems, 2 misuse"})
+final class Prove implements Callable<Integer> {
+
+  private static final int MOST_SAMPLES = 10_000;
+
+  private final Terminal terminal;
+
+  @Parameters(paramLabel = "PATH", arity = "1..*", description = "a tree, a folder of trees, or a whole library")
+  private List<String> paths;
+
+  @Option(names = "--format", paramLabel = "FORMAT", defaultValue = "text",
+      description = "text for people (the default), json or sarif for programs")
+  private String format;
+
+  @Option(names = "--samples", paramLabel = "N", defaultValue = "" + Samples.USUAL,
+      description = "installations to draw at random (default: ${DEFAULT-VALUE})")
+  private int samples;
+
+  @Option(names = {"-h", "--help"}, usageHelp = true, description = "show this help")
+  private boolean help;
+
+  Prove(Terminal terminal) {
+    this.terminal = terminal;
+  }
+
+  @Override
+  public Integer call() throws IOException {
+    Format wanted = Format.named(format);
+    if (samples < 1 || samples > MOST_SAMPLES) {
+      throw new Misuse("`--samples " + samples + "` cannot be drawn", "write a number from 1 to " + MOST_SAMPLES);
+    }
+    Collection<Path> trees = Asked.files(paths, terminal).stream().filter(file -> !Batch.isShared(file)).toList();
+    if (trees.isEmpty()) {
+      throw new Misuse("there is no tree to prove", "name a tree, or a folder that holds trees");
+    }
+    Proved proved = Proved.of(trees, terminal, samples);
+    terminal.out().print(proved.print(wanted, terminal.style()));
+    terminal.out().flush();
+    return proved.report().isClean() ? 0 : 1;
+  }
+}

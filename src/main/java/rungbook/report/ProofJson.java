@@ -1,0 +1,132 @@
+package rungbook.report;
+
+import com.fasterxml.jackson.core.JsonGenerator;
+import java.io.IOException;
+import java.util.List;
+import rungbook.proof.End;
+import rungbook.proof.Measures;
+import rungbook.proof.Proof;
+import rungbook.tree.Step;
+import rungbook.tree.Way;
+
+/** Proofs for programs; {@code docs/proof.md} describes the fields. */
+public final class ProofJson {
+
+  private ProofJson() {}
+
+  /** A proof with the file it is of, as people see it. */
+  public record Of(String file, Proof proof) {}
+
+  public static String of(List<Of> proofs, Report report) {
+    return Json.write(json -> Json.item(json, fields -> {
+      fields.writeNumberField("rungbook", JsonReport.VERSION);
+      Json.array(fields, "proofs", array -> {
+        for (Of one : proofs) {
+          Json.item(array, item -> write(item, one));
+        }
+      });
+      Json.array(fields, "problems", problems -> JsonReport.writeAll(problems, report.problems()));
+    }));
+  }
+
+  private static void write(JsonGenerator json, Of of) throws IOException {
+    Proof proof = of.proof();
+    json.writeStringField("file", of.file());
+    json.writeStringField("system", proof.tree().system().map(words -> words.id()).orElse(""));
+    json.writeNumberField("drawn", proof.drawn());
+    json.writeNumberField("corners", proof.corners());
+    Json.object(json, "named", fields -> write(fields, proof.claimed()));
+    Json.object(json, "whole", fields -> write(fields, proof.whole()));
+    json.writeNumberField("healthyCondemned", proof.healthyCondemned());
+    json.writeNumberField("meanChecks", proof.meanChecks());
+    json.writeNumberField("meanMinutes", proof.meanMinutes());
+    Json.array(json, "unmodelled", array -> {
+      for (String title : proof.unmodelled()) {
+        array.writeString(title);
+      }
+    });
+    Json.array(json, "cases", array -> writeFates(array, proof));
+    Json.array(json, "endings", array -> writeEndings(array, proof));
+    Json.array(json, "checks", array -> writeChecks(array, proof));
+    Json.array(json, "ways", array -> writeWays(array, proof));
+  }
+
+  private static void write(JsonGenerator json, Measures measures) throws IOException {
+    json.writeNumberField("faults", measures.faults());
+    json.writeNumberField("likelihood", measures.likelihood());
+    json.writeNumberField("detected", measures.detected());
+    json.writeArrayFieldStart("isolated");
+    for (double share : measures.isolated()) {
+      json.writeNumber(share);
+    }
+    json.writeEndArray();
+    json.writeNumberField("meanGroup", measures.meanGroup());
+  }
+
+  private static void writeFates(JsonGenerator json, Proof proof) throws IOException {
+    for (Proof.Fate fate : proof.fates()) {
+      Json.item(json, item -> {
+        item.writeStringField("name", fate.name());
+        item.writeNumberField("likelihood", fate.likelihood());
+        item.writeBooleanField("named", fate.claimed());
+        item.writeNumberField("found", fate.found());
+        item.writeNumberField("mistaken", fate.mistaken());
+        item.writeNumberField("healthy", fate.healthy());
+        item.writeNumberField("referred", fate.referred());
+        item.writeNumberField("handedOn", fate.handedOn());
+        item.writeNumberField("nothing", fate.nothing());
+        item.writeNumberField("checks", fate.checks());
+        item.writeNumberField("minutes", fate.minutes());
+      });
+    }
+  }
+
+  private static void writeEndings(JsonGenerator json, Proof proof) throws IOException {
+    for (Proof.Ending ending : proof.endings()) {
+      Json.item(json, item -> {
+        item.writeStringField("kind", ending.end() instanceof End.Finding ? "finding" : ending.end() instanceof End.HandedOn ? "tree" : "stuck");
+        item.writeStringField("title", ending.title());
+        item.writeNumberField("likelihood", ending.likelihood());
+        item.writeNumberField("group", ending.group());
+        Json.array(item, "arrive", array -> {
+          for (Proof.Arrived arrived : ending.arrived()) {
+            Json.item(array, one -> {
+              one.writeStringField("case", arrived.fault());
+              one.writeNumberField("share", arrived.share());
+              one.writeBooleanField("named", arrived.named());
+            });
+          }
+        });
+      });
+    }
+  }
+
+  private static void writeChecks(JsonGenerator json, Proof proof) throws IOException {
+    for (Proof.Check check : proof.checks()) {
+      Json.item(json, item -> {
+        item.writeStringField("step", proof.tree().steps().get(check.step()).id());
+        item.writeNumberField("inconclusive", check.inconclusive());
+        item.writeNumberField("consumersRisk", check.risks().consumer());
+        item.writeNumberField("producersRisk", check.risks().producer());
+        Json.array(item, "limits", array -> {
+          for (Proof.Limit limit : check.limits()) {
+            Json.item(array, one -> ProofJsonLimit.write(one, limit));
+          }
+        });
+      });
+    }
+  }
+
+  private static void writeWays(JsonGenerator json, Proof proof) throws IOException {
+    for (Proof.WayFlow flow : proof.ways()) {
+      Step step = proof.tree().steps().get(flow.step());
+      Way way = step.ways().get(flow.way());
+      Json.item(json, item -> {
+        item.writeStringField("step", step.id());
+        item.writeStringField("answer", way.written());
+        item.writeNumberField("healthy", flow.healthy());
+        item.writeNumberField("likelihood", flow.likelihood());
+      });
+    }
+  }
+}

@@ -1,0 +1,133 @@
+package rungbook.report;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import rungbook.proof.Bounds;
+import rungbook.proof.End;
+import rungbook.proof.Measures;
+import rungbook.proof.Proof;
+import rungbook.proof.Shown;
+import rungbook.source.Place;
+import rungbook.tree.Step;
+
+/** A proof for people: what the tree finds, who ends where, and where its limits may stand. */
+public final class ProofText {
+
+  private static final int NAME = 42;
+  private static final int NUMBER = 12;
+  private static final int MOST_NAMED = 4;
+
+  private final Proof proof;
+  private final Style style;
+  private final StringBuilder out = new StringBuilder();
+
+  private ProofText(Proof proof, Style style) {
+    this.proof = proof;
+    this.style = style;
+  }
+
+  /** @param file as people see it */
+  public static String of(Proof proof, String file, Style style) {
+    ProofText text = new ProofText(proof, style);
+    text.head(file);
+    text.measures();
+    text.endings();
+    text.limits();
+    return text.out.append('\n').toString();
+  }
+
+  private void head(String file) {
+    line(style.strong(Columns.printable(proof.tree().title())) + style.faint("  " + Columns.printable(file)));
+    String system = proof.tree().system().map(words -> words.id()).orElse("");
+    line("  proved on " + system + ": " + (proof.fates().size() - 1) + " faults and the healthy system, on " + proof.drawn()
+        + " installations drawn at random and " + proof.corners() + " corners of the tolerances");
+    if (!proof.unmodelled().isEmpty()) {
+      wrapped("  the circuit knows nothing of: ", String.join(", ", proof.unmodelled()));
+    }
+    out.append('\n');
+  }
+
+  private void measures() {
+    Measures claimed = proof.claimed();
+    double share = proof.whole().likelihood() == 0 ? 0 : claimed.likelihood() / proof.whole().likelihood();
+    fact("names", counted(claimed.faults(), "fault") + ", " + Shown.percent(share) + " of the system's likelihood");
+    if (claimed.faults() > 0) {
+      fact("detected", Shown.percent(claimed.detected()) + " of that; " + Shown.percent(proof.whole().detected()) + " of the whole system");
+      fact("isolated", Shown.percent(claimed.isolatedTo(1)) + " to one fault, " + Shown.percent(claimed.isolatedTo(2)) + " to two or fewer, "
+          + Shown.percent(claimed.isolatedTo(3)) + " to three or fewer");
+      fact("work", String.format(Locale.ROOT, "%.1f checks and %.0f minutes on average, walking included", proof.meanChecks(), proof.meanMinutes()));
+    }
+    fact("false alarms", proof.healthyCondemned() == 0 ? "no healthy system condemned" : Shown.percent(proof.healthyCondemned()) + " of healthy systems condemned");
+    out.append('\n');
+  }
+
+  private void endings() {
+    row("ends at", "likelihood", "who arrives", style::strong);
+    for (Proof.Ending ending : proof.endings()) {
+      row(title(ending), Shown.percent(ending.likelihood()), who(ending), text -> text);
+    }
+    proof.fates().stream().filter(fate -> fate.claimed() && fate.found() < 1 - 1e-9)
+        .forEach(fate -> wrapped("  not always found: ", fate.name() + ", in " + Shown.percent(fate.found()) + " of installations"));
+    out.append('\n');
+  }
+
+  private static String title(Proof.Ending ending) {
+    return ending.end() instanceof End.HandedOn ? "-> " + ending.title() : ending.end() instanceof End.Stuck ? "no answer at " + ending.title() : ending.title();
+  }
+
+  private static String who(Proof.Ending ending) {
+    boolean names = !ending.named().isEmpty();
+    List<Proof.Arrived> shown = ending.arrived().stream().filter(one -> !names || one.named() || one.share() >= 0.001).toList();
+    String first = shown.stream().limit(names ? shown.size() : MOST_NAMED)
+        .map(one -> one.fault() + (one.share() > 1 - 1e-9 ? "" : " " + Shown.percent(one.share())) + (names && !one.named() ? " (not named)" : ""))
+        .collect(Collectors.joining(", "));
+    return names || shown.size() <= MOST_NAMED ? first : first + " and " + (shown.size() - MOST_NAMED) + " more";
+  }
+
+  private void limits() {
+    if (proof.checks().stream().allMatch(check -> check.limits().isEmpty())) {
+      return;
+    }
+    row("limit", "", "where it may stand, and whom it sends the wrong way", style::strong);
+    for (Proof.Check check : proof.checks()) {
+      Step.MeterCheck step = (Step.MeterCheck) proof.tree().steps().get(check.step());
+      for (Proof.Limit limit : check.limits()) {
+        Place place = step.source().placeAt(step.ways().get(limit.upperWay()).answerSpan().start());
+        String unit = step.quantity().unit();
+        row(check.title() + ", line " + place.line(), Shown.number(limit.at()) + " " + unit, Bounds.words(limit, unit) + wrong(limit), text -> text);
+      }
+    }
+  }
+
+  private static String wrong(Proof.Limit limit) {
+    String who = limit.misrouted().stream().filter(one -> one.share() > 0 || one.healthy())
+        .map(one -> one.fault() + " " + (one.share() == 0 ? "in the worst case" : Shown.percent(one.share())) + ", at " + one.circumstances())
+        .limit(MOST_NAMED).collect(Collectors.joining("; "));
+    return who.isEmpty() ? "; nobody" : "; wrong: " + who;
+  }
+
+  private void fact(String name, String words) {
+    wrapped("  " + name + " ".repeat(Math.max(1, 14 - name.length())), words);
+  }
+
+  private void row(String name, String number, String words, java.util.function.UnaryOperator<String> dress) {
+    String shown = Columns.printable(name);
+    String cut = shown.length() > NAME ? shown.substring(0, NAME - 1) + "…" : shown;
+    String label = "  " + cut + " ".repeat(NAME - cut.length()) + " ".repeat(Math.max(0, NUMBER - number.length())) + number + "  ";
+    int width = label.length();
+    out.append(dress.apply(label + Wrap.text(Columns.printable(words), width, width))).append('\n');
+  }
+
+  private void wrapped(String label, String words) {
+    out.append(label).append(Wrap.text(Columns.printable(words), label.length(), label.length())).append('\n');
+  }
+
+  private void line(String text) {
+    out.append(text).append('\n');
+  }
+
+  private static String counted(int number, String word) {
+    return number + " " + word + (number == 1 ? "" : "s");
+  }
+}
