@@ -16,6 +16,7 @@ import rungbook.source.Problem;
 import rungbook.system.Names;
 import rungbook.system.SystemReader;
 import rungbook.system.Vocabulary;
+import rungbook.system.VocabularyReader;
 import rungbook.tree.Caution;
 import rungbook.tree.Meter;
 import rungbook.tree.MeterReader;
@@ -43,15 +44,15 @@ final class SharedTexts {
   /** Each text read when a tree first asks for it, and nothing said about what is wrong with it. */
   static Shared asNeeded(LibraryText text) {
     SharedTexts reader = new SharedTexts(text);
-    return reader.shared(reader::later);
+    return reader.shared(reader::later, VocabularyReader::read); // the words of a system are all that trees ask for
   }
 
   private Shared read() {
-    return shared(this::now);
+    return shared(this::now, this::system);
   }
 
-  private Shared shared(Take take) {
-    return new Shared(take.from("shared/systems/", this::system), take.from("shared/meters/", this::meter),
+  private Shared shared(Take take, BiFunction<String, Document, Vocabulary> system) {
+    return new Shared(take.from("shared/systems/", system), take.from("shared/meters/", this::meter),
         take.from("shared/cautions/", this::caution), take.from("shared/fragments/", (id, document) -> document),
         text.in("trees/").keySet());
   }
