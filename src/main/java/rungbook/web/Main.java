@@ -4,15 +4,14 @@ import io.quarkus.runtime.Quarkus;
 import io.quarkus.runtime.annotations.QuarkusMain;
 import java.net.BindException;
 import java.nio.file.Path;
-import java.sql.SQLException;
 import java.util.Optional;
 import java.util.stream.Stream;
+import rungbook.store.InUse;
 
 /** Starts the server; says in a sentence why it could not. */
 @QuarkusMain
 public final class Main {
   static final String DATA = "rungbook.data";
-  private static final int H2_FILE_IN_USE = 90020;
 
   private Main() {
   }
@@ -39,7 +38,7 @@ public final class Main {
       if (cause instanceof BindException) {
         return "the port is taken; stop the program that has it, or choose another with -Drungbook.port=PORT";
       }
-      if (cause instanceof SQLException sql && sql.getErrorCode() == H2_FILE_IN_USE) {
+      if (InUse.isReason(cause)) {
         return "another Rungbook has this library open; stop it, or choose another folder with -Drungbook.data=FOLDER";
       }
     }
