@@ -1,6 +1,7 @@
 package rungbook.pack;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Collectors;
 import rungbook.source.Source;
 import rungbook.tree.Deed;
@@ -55,7 +56,7 @@ final class StepSection {
 
   private void where(Html html, Step step) {
     String kind = kind(step);
-    html.open("p", "class", "where").text(kind.substring(0, 1).toUpperCase() + kind.substring(1));
+    html.open("p", "class", "where").text(kind.substring(0, 1).toUpperCase(Locale.ROOT) + kind.substring(1));
     step.at().ifPresent(at -> html.text(" at ").element("b", at.text()));
     if (step.minutes().signum() > 0) {
       String minutes = step.minutes().stripTrailingZeros().toPlainString();

@@ -21,7 +21,7 @@ final class Strip {
   /** Longer names are a part's own terminals, not letters on a strip. */
   private static final int LONGEST_LETTERS = 3;
 
-  private static final int LETTER_WIDTH = 11;
+  private static final int LETTER_WIDTH = 12;
 
   private final List<Cell> cells;
 
@@ -43,7 +43,13 @@ final class Strip {
     }
 
     int width() {
-      return Math.max(38, lines().stream().mapToInt(String::length).max().orElse(0) * LETTER_WIDTH + 8);
+      int widest = lines().stream().mapToInt(Cell::textWidth).max().orElse(0);
+      return Math.min(WIDTH / 2, Math.max(40, widest + 8));
+    }
+
+    /** About, for letters of 18 px. */
+    static int textWidth(String line) {
+      return line.length() * LETTER_WIDTH;
     }
 
     boolean isLettered() {

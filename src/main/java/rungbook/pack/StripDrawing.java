@@ -1,6 +1,7 @@
 package rungbook.pack;
 
 import java.util.List;
+import java.util.Locale;
 
 /**
  * The terminal strip with the leads on it, as inline SVG. Which lead is which is said in letters; the red one is drawn whole,
@@ -59,11 +60,11 @@ final class StripDrawing {
     int screw = stripTop + STRIP / 2;
     List<String> lines = cell.lines();
     for (int line = 0; line < lines.size(); line++) {
-      text(middle, stripTop - 7 - (lines.size() - 1 - line) * LINE, cell.lead() < 0 ? "quiet" : "", lines.get(line));
+      label(cell, middle, stripTop - 7 - (lines.size() - 1 - line) * LINE, lines.get(line));
     }
-    plain.append("M%d %dv%d".formatted(x + cell.width(), stripTop, STRIP));
+    plain.append(form("M%d %dv%d", x + cell.width(), stripTop, STRIP));
     if (cell.lead() < 0) {
-      plain.append("M%d %da12 12 0 1 0 24 0a12 12 0 1 0-24 0m5 7l14-14".formatted(middle - 12, screw));
+      plain.append(form("M%d %da12 12 0 1 0 24 0a12 12 0 1 0-24 0m5 7l14-14", middle - 12, screw));
     } else {
       add("<circle cx=\"%d\" cy=\"%d\" r=\"12\"/><path class=\"slot\" d=\"M%d %dl14-14\"/>", middle, screw, middle - 7, screw + 7);
     }
@@ -84,7 +85,7 @@ final class StripDrawing {
   private void lead(int from, int to, int lead) {
     int top = stripTop + STRIP / 2 + 4;
     String path = "M" + from + " " + top + "V" + (top + 34) + "C" + from + " " + (top + 62) + " " + to + " " + (top + 34) + " " + to + " " + meterTop;
-    String colour = NAMES.get(lead).toLowerCase(java.util.Locale.ROOT);
+    String colour = NAMES.get(lead).toLowerCase(Locale.ROOT);
     add("<path class=\"casing\" d=\"%s\"/><path class=\"%s\" d=\"%s\"/>", path, colour, path);
     add("<rect class=\"tag %s\" x=\"%d\" y=\"%d\" width=\"76\" height=\"24\" rx=\"3\"/>", colour, to - 38, meterTop - 30);
     text(to, meterTop - 12, "letters", NAMES.get(lead));
@@ -102,11 +103,22 @@ final class StripDrawing {
     text(140, meterTop + 29, "", meter);
   }
 
+  /** A word wider than its terminal is drawn narrower. */
+  private void label(Strip.Cell cell, int x, int y, String line) {
+    String fit = Strip.Cell.textWidth(line) < cell.width() ? "" : " textLength=\"" + (cell.width() - 6) + "\" lengthAdjust=\"spacingAndGlyphs\"";
+    add("<text class=\"%s\" x=\"%d\" y=\"%d\"%s>%s</text>", cell.lead() < 0 ? "quiet" : "", x, y, fit, Html.escape(line));
+  }
+
   private void text(int x, int y, String kind, String text) {
     add("<text class=\"%s\" x=\"%d\" y=\"%d\">%s</text>", kind, x, y, Html.escape(text));
   }
 
   private void add(String form, Object... values) {
-    svg.append(form.formatted(values).replace(" class=\"\"", ""));
+    svg.append(form(form, values).replace(" class=\"\"", ""));
+  }
+
+  /** The same digits wherever the machine stands. */
+  private static String form(String form, Object... values) {
+    return String.format(Locale.ROOT, form, values);
   }
 }

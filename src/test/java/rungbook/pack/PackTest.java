@@ -10,6 +10,7 @@ import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
@@ -18,6 +19,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 import rungbook.tree.Tree;
 
 class PackTest {
+
+  private static final byte[] EXAMPLE = Samples.example().bytes();
 
   private static final String ENDING = """
 
@@ -36,6 +39,19 @@ class PackTest {
   @MethodSource("starters")
   void sameTreeGivesSameBytes(Pack pack) {
     assertArrayEquals(pack.bytes(), Samples.starter(pack.tree()).bytes());
+  }
+
+  @Test
+  void sameTreeGivesSameBytesInAnyLanguage() {
+    Locale own = Locale.getDefault();
+    try {
+      for (String language : List.of("tr-TR", "ar-EG-u-nu-arab", "de-DE")) {
+        Locale.setDefault(Locale.forLanguageTag(language));
+        assertArrayEquals(EXAMPLE, Samples.example().bytes(), language);
+      }
+    } finally {
+      Locale.setDefault(own);
+    }
   }
 
   @ParameterizedTest

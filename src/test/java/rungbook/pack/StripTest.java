@@ -26,6 +26,29 @@ class StripTest {
   }
 
   @Test
+  void longestNamesAreDrawnNarrowerAndStayInside() {
+    Tree tree = Samples.tree("""
+        ---
+        title: Sample
+        complaint: Nothing yet
+        ---
+
+        ## Long names
+
+        ```check
+        measure: AC volts
+        leads: superheterodynetransformer, <b>
+        expect: 24 to 28 V
+        ```
+        """);
+    var check = (Step.MeterCheck) tree.steps().get(0);
+    Strip strip = Strip.of(check.leads(), check, tree.system());
+    assertTrue(strip.width() <= Strip.WIDTH);
+    String drawing = StripDrawing.of(strip, "words", "AC volts");
+    assertTrue(drawing.contains("textLength=\"134\"") && drawing.contains(">&lt;b&gt;</text>"), drawing);
+  }
+
+  @Test
   void lettersStandInTheSystemsOrderWithTheirNeighbours() {
     Tree tree = Samples.STARTER.tree("no-cooling-blower-runs").orElseThrow().tree();
     var check = (Step.MeterCheck) tree.steps().stream().filter(step -> step instanceof Step.MeterCheck meter
