@@ -82,17 +82,15 @@ public final class Dictionary {
     for (int i = 0; i < sights.size(); i++) {
       bits |= plant.logic().seen(sights.get(i), settled.standing(), state) ? 1L << i : 0;
     }
-    boolean anyBlown = false;
-    for (boolean fuse : settled.standing().blown) {
-      anyBlown |= fuse;
-    }
+    boolean anyBlown = any(settled.standing().blown);
     for (int sample : settled.samples()) {
       sheet.write(number, sample, bits, !settled.steady(), anyBlown);
     }
   }
 
   /**
-   * The fuses that a fault has opened before anybody came: the house has called for everything by then.
+   * The fuses that a fault has opened before anybody came: the house has called for everything by then, one call
+   * after the other, and once a fuse is open in every sample there is nothing left to call for.
    *
    * @return for each sample and fuse
    */
@@ -103,15 +101,31 @@ public final class Dictionary {
     }
     var words = plant.wiring().system().vocabulary();
     for (CircuitState state : CircuitState.start(words).everyPosition(words)) {
-      try (var run = new Run(plant, state); var settling = new Settling(run, fault)) {
-        for (Settled settled : settling.from(Settling.noneBlown(plant))) {
-          for (int sample : settled.samples()) {
-            or(before[sample], settled.standing().blown);
-          }
-        }
+      call(state, fault, before);
+      if (Arrays.stream(before).allMatch(Dictionary::any)) {
+        break;
       }
     }
     return before;
+  }
+
+  private void call(CircuitState state, Case fault, boolean[][] blown) {
+    try (var run = new Run(plant, state); var settling = new Settling(run, fault)) {
+      for (Settled settled : settling.from(blown)) {
+        for (int sample : settled.samples()) {
+          or(blown[sample], settled.standing().blown);
+        }
+      }
+    }
+  }
+
+  private static boolean any(boolean[] fuses) {
+    for (boolean fuse : fuses) {
+      if (fuse) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private static void or(boolean[] into, boolean[] from) {

@@ -35,24 +35,11 @@ final class Logic {
     fuses = system.parts(Part.Fuse.class).toList();
     states = system.parts(Part.State.class).toList();
     links = wiring.links();
-    var loadIndex = index(loads);
-    var fuseIndex = index(fuses);
-    var stateIndex = index(states);
+    loadOfLink = partOfLink(index(loads));
+    fuseOfLink = partOfLink(index(fuses));
     var switchIndex = new HashMap<String, Integer>();
-    switchOfLink = new int[links.size()];
-    loadOfLink = new int[links.size()];
-    fuseOfLink = new int[links.size()];
-    for (int i = 0; i < links.size(); i++) {
-      Link link = links.get(i);
-      switchOfLink[i] = link.kind() == Link.Kind.SWITCH ? switchIndex.size() : -1;
-      if (link.kind() == Link.Kind.SWITCH) {
-        switchIndex.put(link.key(), switchIndex.size());
-      }
-      loadOfLink[i] = loadIndex.getOrDefault(link.part(), -1);
-      fuseOfLink[i] = fuseIndex.getOrDefault(link.part(), -1);
-    }
-    addPartsOfSeveralLinks(switchIndex);
-    var terms = new Terms(loadIndex, stateIndex, switchIndex, fuseIndex);
+    switchOfLink = switches(switchIndex);
+    var terms = new Terms(index(loads), index(states), switchIndex, index(fuses));
     loadTests = loads.stream().map(load -> terms.test(load.onlyWhen())).toArray(Terms.Test[]::new);
     stateTests = states.stream().map(state -> terms.test(state.set())).toArray(Terms.Test[]::new);
     resetTests = states.stream().map(state -> state.reset().map(terms::test).orElse(null)).toArray(Terms.Test[]::new);
@@ -66,12 +53,23 @@ final class Logic {
     return index;
   }
 
-  private void addPartsOfSeveralLinks(Map<String, Integer> switchIndex) {
-    for (int i = 0; i < links.size(); i++) {
-      if (switchOfLink[i] >= 0) {
-        switchIndex.putIfAbsent(links.get(i).part(), switchOfLink[i]);
+  private int[] partOfLink(Map<String, Integer> parts) {
+    return links.stream().mapToInt(link -> parts.getOrDefault(link.part(), -1)).toArray();
+  }
+
+  /** Numbers the contacts; a part of several answers to its name with the first. */
+  private int[] switches(Map<String, Integer> numbers) {
+    int[] ofLink = new int[links.size()];
+    int count = 0;
+    for (int i = 0; i < ofLink.length; i++) {
+      Link link = links.get(i);
+      ofLink[i] = link.kind() == Link.Kind.SWITCH ? count++ : -1;
+      if (ofLink[i] >= 0) {
+        numbers.put(link.key(), ofLink[i]);
+        numbers.putIfAbsent(link.part(), ofLink[i]);
       }
     }
+    return ofLink;
   }
 
   private Terms.Test[] switchTests(ControlSystem system, Terms terms) {
