@@ -18,6 +18,11 @@ public record Block(String kind, Span kindSpan, Span span, List<Entry> entries) 
   }
 
   public Optional<Entry> entry(String key) {
-    return entries.stream().filter(entry -> entry.is(key)).findFirst();
+    for (Entry entry : entries) {
+      if (entry.is(key)) {
+        return Optional.of(entry);
+      }
+    }
+    return Optional.empty();
   }
 }

@@ -45,7 +45,9 @@ public final class DocumentReader {
     problems.addAll(front.problems());
     problems.addAll(lines.problems());
     Node root = Flexmark.parse(source.text().substring(front.end()));
-    root.getChildren().forEach(this::take);
+    for (Node node = root.getFirstChild(); node != null; node = node.getNext()) {
+      take(node);
+    }
     endSection(source.text().length());
     var inlines = Inlines.of(root, source, front.end());
     problems.addAll(inlines.problems());
@@ -64,7 +66,7 @@ public final class DocumentReader {
   }
 
   private void takeFence(FencedCodeBlock fence) {
-    String kind = fence.getInfo().toString().strip();
+    String kind = source.text(span(fence.getInfo())).strip();
     if (Kinds.isKnown(kind)) {
       blocks.add(block(kind, fence));
     } else if (!kind.isEmpty()) {
@@ -74,15 +76,24 @@ public final class DocumentReader {
   }
 
   private Block block(String kind, FencedCodeBlock fence) {
-    BasedSequence content = fence.getContentChars();
-    Lines.Read lines = Lines.read(source, content.isEmpty() ? Span.at(span(fence.getInfo()).end()) : span(content));
+    Span info = span(fence.getInfo());
+    Span whole = new Span(front.end() + fence.getStartOffset(), front.end() + fence.getEndOffset());
+    Lines.Read lines = Lines.read(source, content(fence, info, whole));
     problems.addAll(lines.problems());
-    return new Block(kind, span(fence.getInfo()), span(fence.getChars()), lines.entries());
+    return new Block(kind, info, whole, lines.entries());
+  }
+
+  /** From the line after the fence's first up to its last; a fence that is never closed runs to the end of the text. */
+  private Span content(FencedCodeBlock fence, Span info, Span whole) {
+    int lineEnd = source.text().indexOf('\n', info.end());
+    int start = lineEnd < 0 ? whole.end() : Math.min(lineEnd + 1, whole.end());
+    BasedSequence closing = fence.getClosingMarker();
+    return new Span(start, Math.max(start, closing.isEmpty() ? whole.end() : front.end() + closing.getStartOffset()));
   }
 
   private void endSection(int end) {
     if (heading != null) {
-      String title = Inlines.words(heading);
+      String title = Inlines.words(heading, source, front.end()).strip();
       boolean isStep = blocks.stream().anyMatch(block -> Kinds.OF_STEPS.contains(block.kind()));
       Ways.Read ways = isStep ? Ways.read(lists, source, front.end(), problems) : Ways.Read.NONE;
       sections.add(new Section(title, Slug.of(title), span(heading.getText()),

@@ -10,6 +10,7 @@ import com.vladsch.flexmark.ast.HardLineBreak;
 import com.vladsch.flexmark.ast.SoftLineBreak;
 import com.vladsch.flexmark.ast.Text;
 import com.vladsch.flexmark.util.ast.Node;
+import com.vladsch.flexmark.util.sequence.BasedSequence;
 import java.util.ArrayList;
 import java.util.List;
 import rungbook.source.Problem;
@@ -34,7 +35,9 @@ record Inlines(List<Picture> pictures, List<Problem> problems) {
       } else if (child instanceof HtmlBlockBase || child instanceof HtmlInlineBase) {
         problems.add(Problem.at("html-shown-as-text", source, span(child, shift)));
       }
-      look(child, source, shift);
+      if (child.getFirstChild() != null) {
+        look(child, source, shift);
+      }
     }
   }
 
@@ -42,12 +45,24 @@ record Inlines(List<Picture> pictures, List<Problem> problems) {
     return new Span(shift + node.getStartOffset(), shift + node.getStartOffset() + node.getChars().trimEnd().length());
   }
 
+  /**
+   * The same as {@link #words(Node)}, for nodes whose words are mostly plain: those are taken from the text at once.
+   *
+   * @param shift where the parsed text starts in the source
+   */
+  static String words(Node node, Source source, int shift) {
+    Node only = node.getFirstChild();
+    return only instanceof Text && only.getNext() == null ? unescaped(only.getChars(), source, shift) : words(node);
+  }
+
+  /** What a stretch of one line says, its escapes read. */
+  static String unescaped(BasedSequence chars, Source source, int shift) {
+    String written = source.text().substring(shift + chars.getStartOffset(), shift + chars.getEndOffset());
+    return written.indexOf('\\') < 0 && written.indexOf('&') < 0 ? written : chars.unescape();
+  }
+
   /** A node's words without emphasis, links and the like. */
   static String words(Node node) {
-    Node only = node.getFirstChild();
-    if (only instanceof Text && only.getNext() == null) {
-      return only.getChars().unescape();
-    }
     var words = new StringBuilder();
     gather(node, words);
     return words.toString().strip();

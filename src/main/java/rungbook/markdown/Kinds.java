@@ -1,6 +1,8 @@
 package rungbook.markdown;
 
 import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** The words after a fence that make a block more than an example. */
 public final class Kinds {
@@ -10,9 +12,11 @@ public final class Kinds {
       Set.of("locations", "points", "controls", "supply", "parts", "states", "sights", "boards", "cables", "faults");
   public static final Set<String> OF_METERS = Set.of("meter");
 
+  private static final Set<String> ALL = Stream.of(OF_STEPS, OF_SYSTEMS, OF_METERS).flatMap(Set::stream).collect(Collectors.toUnmodifiableSet());
+
   private Kinds() {}
 
   static boolean isKnown(String word) {
-    return OF_STEPS.contains(word) || OF_SYSTEMS.contains(word) || OF_METERS.contains(word);
+    return ALL.contains(word);
   }
 }

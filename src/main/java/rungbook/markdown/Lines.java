@@ -19,6 +19,8 @@ final class Lines {
   /** What may start a YAML value that is no plain scalar. */
   private static final String NOT_PLAIN = "[]{}&*!|>'\"%@`?,#";
 
+  private static final int FEW = 12;
+
   private final Source source;
   private final Span span;
   private final List<Entry> entries = new ArrayList<>();
@@ -33,14 +35,29 @@ final class Lines {
 
   static Read read(Source source, Span span) {
     Read read = readQuickly(source, span).orElseGet(() -> Yaml.read(source, span));
-    Set<String> seen = new HashSet<>();
-    Optional<Entry> doubled = read.entries().stream().filter(entry -> !seen.add(entry.key().toLowerCase(Locale.ROOT))).findFirst();
+    Optional<Entry> doubled = doubled(read.entries());
     if (doubled.isEmpty()) {
       return read;
     }
     var problems = new ArrayList<>(read.problems());
     problems.add(Problem.at("key-twice", source, doubled.get().keySpan()).with("key", doubled.get().key()));
     return new Read(read.entries(), problems);
+  }
+
+  /** The first entry whose key stood before. A step's few lines are compared with one another, a system's many by a set. */
+  private static Optional<Entry> doubled(List<Entry> entries) {
+    if (entries.size() > FEW) {
+      Set<String> seen = new HashSet<>();
+      return entries.stream().filter(entry -> !seen.add(entry.key().toLowerCase(Locale.ROOT))).findFirst();
+    }
+    for (int i = 1; i < entries.size(); i++) {
+      for (int before = 0; before < i; before++) {
+        if (entries.get(i).is(entries.get(before).key())) {
+          return Optional.of(entries.get(i));
+        }
+      }
+    }
+    return Optional.empty();
   }
 
   /** Empty as soon as a line is more than a plain one. */

@@ -33,7 +33,11 @@ final class OpenFence {
   }
 
   private static boolean isSpaces(String text, int start, int inner) {
-    return inner - start <= 3 && text.substring(start, inner).replace(" ", "").isEmpty();
+    boolean spaces = inner - start <= 3;
+    for (int i = start; i < inner && spaces; i++) {
+      spaces = text.charAt(i) == ' ';
+    }
+    return spaces;
   }
 
   /** How many equal fence marks the line starts with. */

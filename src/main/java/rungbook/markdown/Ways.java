@@ -60,8 +60,9 @@ final class Ways {
   private List<ParsedWay> readList(BulletList list) {
     var ways = new ArrayList<ParsedWay>();
     var others = new ArrayList<Node>();
-    for (Node item : list.getChildren()) {
-      read(item).ifPresentOrElse(ways::add, () -> others.add(item));
+    for (Node item = list.getFirstChild(); item != null; item = item.getNext()) {
+      Node other = item;
+      read(item).ifPresentOrElse(ways::add, () -> others.add(other));
     }
     others.stream().filter(item -> !ways.isEmpty() || isSpacedLink(item)).forEach(this::refuse);
     return ways;
@@ -70,18 +71,27 @@ final class Ways {
   private Optional<ParsedWay> read(Node item) {
     if (item.getFirstChild() instanceof Paragraph line && line.getNext() == null && line.getLastChild() instanceof Link link) {
       int start = shift + line.getStartOffset();
-      String before = source.text().substring(start, shift + link.getStartOffset()).stripTrailing();
-      if (before.endsWith(":")) {
-        return Optional.of(way(line, link, start, before.substring(0, before.length() - 1).stripTrailing()));
+      int colon = lastBefore(shift + link.getStartOffset(), start);
+      if (colon >= start && source.text().charAt(colon) == ':') {
+        return Optional.of(way(link, start, source.text().substring(start, colon).stripTrailing()));
       }
     }
     return Optional.empty();
   }
 
-  private ParsedWay way(Node line, Link link, int start, String answer) {
-    return new ParsedWay(answer, new Span(start, start + answer.length()), Inlines.words(link),
-        link.getUrl().unescape(), new Span(shift + link.getUrl().getStartOffset(), shift + link.getUrl().getEndOffset()),
-        new Span(start, start + line.getChars().trimEnd().length()));
+  private ParsedWay way(Link link, int start, String answer) {
+    return new ParsedWay(answer, new Span(start, start + answer.length()), Inlines.words(link, source, shift),
+        Inlines.unescaped(link.getUrl(), source, shift), new Span(shift + link.getUrl().getStartOffset(), shift + link.getUrl().getEndOffset()),
+        new Span(start, shift + link.getEndOffset()));
+  }
+
+  /** The last character before an offset that is no white space. */
+  private int lastBefore(int offset, int start) {
+    int at = offset - 1;
+    while (at >= start && Character.isWhitespace(source.text().charAt(at))) {
+      at--;
+    }
+    return at;
   }
 
   private void refuse(Node item) {

@@ -1,6 +1,7 @@
 package rungbook.tree;
 
 import java.math.BigDecimal;
+import java.math.BigInteger;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -204,12 +205,18 @@ public record Readings(
   }
 
   private static boolean isWhole(BigDecimal end, BigDecimal digit) {
-    return end.remainder(digit).signum() == 0;
+    return isPowerOfTen(digit) && end.scale() <= digit.scale() || end.remainder(digit).signum() == 0;
   }
 
   /** Numbers far beyond any meter are brought back to a count that is still far beyond. */
   private static long count(BigDecimal value, BigDecimal digit, RoundingMode rounding) {
-    return value.divide(digit, 0, rounding).min(FARTHEST).max(FARTHEST.negate()).longValueExact();
+    BigDecimal counts = isPowerOfTen(digit) ? value.scaleByPowerOfTen(digit.scale()).setScale(0, rounding) : value.divide(digit, 0, rounding);
+    return counts.min(FARTHEST).max(FARTHEST.negate()).longValueExact();
+  }
+
+  /** As nearly every meter's last digit is; the division is then a shift of the point. */
+  private static boolean isPowerOfTen(BigDecimal digit) {
+    return digit.precision() == 1 && digit.unscaledValue().equals(BigInteger.ONE);
   }
 
   private static OptionalInt overload(List<Way> ways) {
