@@ -18,7 +18,7 @@ public final class Main {
 
   public static void main(String... arguments) {
     givenData().ifPresent(folder -> System.setProperty(DATA, Path.of(folder).toAbsolutePath().toString()));
-    Quarkus.run(null, Main::end, arguments);
+    Quarkus.run(Boolean.getBoolean("rungbook.rehearsal") ? Rehearsal.class : null, Main::end, arguments);
   }
 
   // H2 takes a relative folder only with a leading ./, which nobody types
