@@ -19,7 +19,6 @@ final class Run implements AutoCloseable {
   private final Map<ByteBuffer, Whole> direct = new HashMap<>();
   private final Set<Network> shared = Collections.newSetFromMap(new IdentityHashMap<>());
   private final Altered unaltered;
-  private int fullSolves;
 
   Run(Plant plant, CircuitState state) {
     this.plant = plant;
@@ -46,11 +45,6 @@ final class Run implements AutoCloseable {
 
   byte[] modes(Standing standing) {
     return plant.logic().configuration(standing, arrangement);
-  }
-
-  /** How often a change could not be had from a solved network. */
-  int fullSolves() {
-    return fullSolves;
   }
 
   Network alternating(byte[] modes, Case fault, Altered altered) {
@@ -103,7 +97,6 @@ final class Run implements AutoCloseable {
   }
 
   private Network whole(Blueprint blueprint, byte[] modes, Altered altered, Rows currents) {
-    fullSolves++;
     return new Whole(blueprint, modes, arrangement, altered, currents);
   }
 

@@ -15,9 +15,4 @@ public record Between(double low, double high) {
   public double at(double draw) {
     return middle() + draw * (high - low) / 2;
   }
-
-  /** Wider by a share of the middle on either side. */
-  public Between spread(double share) {
-    return new Between(low * (1 - share), high * (1 + share));
-  }
 }

@@ -18,9 +18,4 @@ public final class Class2 {
   public static double mostFuseAmps(double volts) {
     return 100 / volts;
   }
-
-  /** The most a source that relies on its fuse may ever deliver, amps. */
-  public static double mostShortAmps(double volts) {
-    return 1000 / volts;
-  }
 }
