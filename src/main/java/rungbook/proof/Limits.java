@@ -45,7 +45,7 @@ final class Limits {
     boolean overLow = limit.highestBelow().isEmpty() || first > limit.highestBelow().get().shown();
     boolean underHigh = limit.lowestAbove().isEmpty() || first <= limit.lowestAbove().get().shown();
     return new Proof.Limit(tally.step, tally.segments.way(limit.segment - 1), tally.segments.way(limit.segment), written(limit),
-        limit.highestBelow().map(this::bound), limit.lowestAbove().map(this::bound), better(limit), overLow && underHigh, limit.apart(),
+        limit.highestBelow().map(this::bound), limit.lowestAbove().filter(extreme -> extreme.shown() < Long.MAX_VALUE).map(this::bound), better(limit), overLow && underHigh, limit.apart(),
         misrouted(limit));
   }
 

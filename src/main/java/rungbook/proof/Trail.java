@@ -24,7 +24,6 @@ final class Trail {
   private final Walker walker;
   private final int caseNumber;
   private final int sample;
-  private final double[] alone;
   private final double[] read;
 
   Trail(Tree tree, Course course, Walker walker, int caseNumber, int sample) {
@@ -33,9 +32,7 @@ final class Trail {
     this.walker = walker;
     this.caseNumber = caseNumber;
     this.sample = sample;
-    alone = new double[course.installations().samples()];
-    alone[sample] = 1;
-    read = new double[alone.length];
+    read = new double[course.installations().samples()];
   }
 
   /** A step on the way. @param answer that led here from the one before, with the reading if there was one */
@@ -104,11 +101,9 @@ final class Trail {
   private List<Taken> measured(Step.MeterCheck check, Probe probe, Meter.Scale scale, Stand stand) {
     CheckTally tally = walker.tallies.get(check);
     walker.moment(stand.state()).readings(caseNumber, probe, read);
-    Shares shares = new Shares(tally.segments, MeterError.of(scale), check.ways().size(), read.length);
-    shares.divide(read, alone);
     List<Taken> taken = new ArrayList<>();
     for (int way = 0; way < check.ways().size(); way++) {
-      if (shares.of(way)[sample] > 0) {
+      if (tally.mayTake(read[sample], way)) {
         taken.add(new Taken(way, check.ways().get(way).written() + " (reads " + Shown.reading(read[sample], scale.digit(), check.quantity()) + ")"));
       }
     }

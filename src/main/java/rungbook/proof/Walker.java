@@ -9,6 +9,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import rungbook.circuit.CircuitState;
 import rungbook.circuit.Probe;
 import rungbook.tree.Goal;
@@ -142,14 +143,13 @@ final class Walker {
     Installations.Moment moment = moment(node.stand.state());
     moment.readings(0, probe, read);
     tally.takeHealthy(read);
-    Shares shares = new Shares(tally.segments, tally.error(), tally.check.ways().size(), read.length);
     Optional<Probe> low = Question.lowImpedance(probe);
     for (int i = 0; i < node.weights.length; i++) {
       double[] weights = node.weights[i];
       if (weights != null) {
         moment.readings(i, probe, read);
-        shares.divide(read, weights);
-        sendAll(node, i, shares, tally);
+        tally.shares.divide(read, weights);
+        sendAll(node, i, tally);
         if (i > 0) {
           tally.take(i, read, weights);
           compare(tally, i, moment, low, weights);
@@ -166,9 +166,9 @@ final class Walker {
     }
   }
 
-  private void sendAll(Node node, int caseNumber, Shares shares, CheckTally tally) {
+  private void sendAll(Node node, int caseNumber, CheckTally tally) {
     for (int way = Segments.NONE; way < tally.everTaken.length; way++) {
-      double[] share = shares.of(way);
+      double[] share = tally.shares.of(way);
       if (any(share)) {
         send(node, node.stand, way, caseNumber, share.clone());
         if (way != Segments.NONE) {
@@ -238,20 +238,14 @@ final class Walker {
 
   /** Whether a case would take a way on at a check, in some installation, whoever comes there. */
   boolean wouldTake(Step.Check check, Stand stand, int caseNumber, int way) {
-    double[] everyone = new double[installations.samples()];
-    Arrays.fill(everyone, 1);
     if (check instanceof Step.MeterCheck) {
       CheckTally tally = tallies.get(check);
       moment(stand.state()).readings(caseNumber, course.question().probe(tally.check, stand.place()).orElseThrow(), read);
-      Shares shares = new Shares(tally.segments, tally.error(), check.ways().size(), read.length);
-      shares.divide(read, everyone);
-      return any(shares.of(way));
+      return Arrays.stream(read).anyMatch(reading -> tally.mayTake(reading, way));
     }
     SenseShares shares = new SenseShares(installations, (Step.SenseCheck) check, open(check));
     shares.look(moment(stand.state()), caseNumber);
-    double[][] byWay = new double[check.ways().size() + 1][everyone.length];
-    shares.divide(everyone, byWay);
-    return any(byWay[way]);
+    return IntStream.range(0, read.length).anyMatch(sample -> shares.ways(sample)[way]);
   }
 
   private Node node(int step, Stand stand) {

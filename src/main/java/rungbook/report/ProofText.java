@@ -14,8 +14,8 @@ import rungbook.tree.Step;
 /** A proof for people: what the tree finds, who ends where, and where its limits may stand. */
 public final class ProofText {
 
-  private static final int NAME = 42;
-  private static final int NUMBER = 12;
+  private static final int NAME = 38;
+  private static final int NUMBER = 11;
   private static final int MOST_NAMED = 4;
 
   private final Proof proof;

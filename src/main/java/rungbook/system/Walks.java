@@ -48,6 +48,9 @@ public record Walks(String start, Map<String, Way> ways) {
 
   /** Along the ways that the system counts, by the place where they part. */
   public double minutes(String from, String to) {
+    if (from.equals(to)) {
+      return 0;
+    }
     Map<String, Double> back = back(from);
     double walked = 0;
     for (String place : chain(to)) {

@@ -1,0 +1,110 @@
+package rungbook.proof;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.TreeMap;
+import rungbook.circuit.CircuitState;
+import rungbook.circuit.Meter;
+import rungbook.circuit.Probe;
+import rungbook.markdown.DocumentReader;
+import rungbook.source.Source;
+import rungbook.system.Vocabulary;
+import rungbook.system.Walks;
+import rungbook.tree.Shared;
+import rungbook.tree.Tree;
+import rungbook.tree.TreeReader;
+
+/**
+ * A system of a lamp and a wire, with readings written down by hand: four installations, the last of them a corner. The wire is
+ * at `A` and `B`; nothing is read while the switch is off.
+ */
+final class MadeUp implements Installations {
+
+  static final Vocabulary WORDS = new Vocabulary("lamp", "Lamp",
+      Map.of("hall", new Vocabulary.Location("hall", Optional.empty()), "attic", new Vocabulary.Location("attic", Optional.empty())),
+      Map.of("a", point("A"), "b", point("B"), "x", point("X")),
+      Map.of("lever", new Vocabulary.Control("lever", Vocabulary.Role.SELECTOR, List.of("off", "on"), Set.of("hall"))),
+      Map.of("glow", new Vocabulary.Sight("glow", Set.of("hall"))), Map.of(), new TreeMap<>(Map.of("lamp dead", "lamp dead", "wire weak", "wire weak")));
+
+  static final Walks WALKS = new Walks("hall", Map.of("attic", new Walks.Way("hall", 3)));
+
+  private static final double[] OFF = {0, 0, 0, 0};
+
+  private final Map<String, double[]> readings;
+
+  /** @param readings by case and meter, {@code lamp dead VOLTS}; what is left out reads 24 V */
+  MadeUp(Map<String, double[]> readings) {
+    this.readings = readings;
+  }
+
+  private static Vocabulary.Point point(String name) {
+    return new Vocabulary.Point(name, Set.of("hall", "attic"), OptionalDouble.empty());
+  }
+
+  static Tree tree(String id, String steps) {
+    String text = "---\ntitle: " + id + "\ncomplaint: dark\nsystem: lamp\n---\n\n" + steps;
+    var shared = new Shared(Map.of("lamp", WORDS), Map.of(), Map.of(), Map.of(), Set.of("one", "other"));
+    return TreeReader.read(id, DocumentReader.read(new Source("trees/" + id + ".md", text)), shared).tree();
+  }
+
+  Proof prove(Tree tree) {
+    return Proving.prove(tree, this, WALKS, id -> Optional.empty()).proved().orElseThrow();
+  }
+
+  @Override
+  public List<String> cases() {
+    return List.of("healthy", "lamp dead", "wire weak");
+  }
+
+  @Override
+  public double likelihood(int caseNumber) {
+    return caseNumber;
+  }
+
+  @Override
+  public int samples() {
+    return 4;
+  }
+
+  @Override
+  public int drawn() {
+    return 3;
+  }
+
+  @Override
+  public boolean models(Probe probe) {
+    return !probe.red().point().equals("x");
+  }
+
+  @Override
+  public boolean shows(String sight) {
+    return sight.equals("glow");
+  }
+
+  @Override
+  public String circumstances(int caseNumber, int sample) {
+    return "house " + sample;
+  }
+
+  @Override
+  public Moment at(CircuitState state, List<Probe> probes) {
+    boolean on = state.positions().get("lever").equals("on");
+    return new Moment() {
+      @Override
+      public void readings(int caseNumber, Probe probe, double[] into) {
+        double[] usual = {24, 24, 24, 24};
+        double[] high = readings.getOrDefault(cases().get(caseNumber) + " " + Meter.VOLTS, usual);
+        double[] read = on ? readings.getOrDefault(cases().get(caseNumber) + " " + probe.meter(), high) : OFF;
+        System.arraycopy(read, 0, into, 0, 4);
+      }
+
+      @Override
+      public void seen(int caseNumber, String sight, boolean[] into) {
+        java.util.Arrays.fill(into, on && caseNumber != 1);
+      }
+    };
+  }
+}

@@ -1,0 +1,211 @@
+package rungbook.proof;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import rungbook.circuit.Reading;
+import rungbook.source.Problem;
+import rungbook.source.Witness;
+import rungbook.system.Walks;
+import rungbook.tree.Step;
+import rungbook.tree.Tree;
+
+/** Readings written down by hand, and what must follow from them. */
+class ProvingTest {
+
+  private static final String ENDS = """
+
+      ## Sound
+
+      ```finding
+      healthy: yes
+      ```
+
+      ## Weak
+
+      ```finding
+      fault: wire weak
+      ```
+
+      ## Dead
+
+      ```finding
+      fault: lamp dead
+      ```
+
+      ## Call
+
+      ```finding
+      refer: the office
+      ```
+      """;
+  private static final String ON = "## On\n\n```task\nset: lever on\nat: hall\nminutes: 2\n```\n\n- done: [Volts](#volts)\n\n";
+
+  private static String volts(String leads, String place, String expect, String ways) {
+    return "## Volts\n\n```check\nmeasure: AC volts\nleads: " + leads + "\nat: " + place + "\nexpect: " + expect + "\nminutes: 1\n```\n\n" + ways + "\n";
+  }
+
+  private static Tree limit(String number) {
+    String ways = "- " + number + " to 30: [Sound](#sound)\n- 5 to " + number + ": [Weak](#weak)\n- under 5: [Dead](#dead)\n- over 30: [Call](#call)\n";
+    return MadeUp.tree("one", ON + volts("A, B", "attic", number + " to 30 V", ways) + ENDS);
+  }
+
+  private static MadeUp lamp() {
+    return new MadeUp(Map.of("healthy VOLTS", new double[] {26, 24, 25, 23}, "lamp dead VOLTS", new double[] {0, 0, 1, 1},
+        "wire weak VOLTS", new double[] {15, 17, 16, 18}));
+  }
+
+  private static List<String> codes(Proof proof) {
+    return proof.problems().stream().map(Problem::code).toList();
+  }
+
+  @Test
+  void everyCaseIsFoundWhereTheLimitsAreSound() {
+    Proof proof = lamp().prove(limit("20"));
+    assertEquals(1, proof.claimed().detected(), 1e-12);
+    assertEquals(1, proof.claimed().isolatedTo(1), 1e-12);
+    assertEquals(0, proof.healthyCondemned());
+    assertEquals(1, proof.fates().get(0).healthy(), 1e-12);
+  }
+
+  /** Two minutes at the lever, three of walking, one at the check; the finding takes none. */
+  @Test
+  void minutesCountTheWalk() {
+    Proof proof = lamp().prove(limit("20"));
+    assertEquals(6, proof.meanMinutes(), 1e-12);
+    assertEquals(1, proof.meanChecks(), 1e-12);
+  }
+
+  /** ±(1 % + 3 digits): 18 V may show 18.5, 23 V may show 22.5 (22.47 rounded); 5 V lies between 1.3 and 14.6. */
+  @Test
+  void limitMayStandBetweenTheReadingsOfBothSides() {
+    List<Proof.Limit> limits = lamp().prove(limit("20")).checks().get(0).limits();
+    assertEquals(new BigDecimal("1.3"), limits.get(0).above().orElseThrow().shown());
+    assertEquals(new BigDecimal("14.6"), limits.get(0).upTo().orElseThrow().shown());
+    assertEquals(new BigDecimal("18.5"), limits.get(1).above().orElseThrow().shown());
+    assertEquals("wire weak", limits.get(1).above().orElseThrow().fault());
+    assertEquals(new BigDecimal("22.5"), limits.get(1).upTo().orElseThrow().shown());
+    assertEquals("house 3", limits.get(1).upTo().orElseThrow().circumstances());
+    assertTrue(limits.stream().allMatch(Proof.Limit::sound));
+  }
+
+  @Test
+  void limitInTheHealthyHumpCondemnsAndNamesTheHouse() {
+    Proof proof = lamp().prove(limit("24.5"));
+    double share = (0 + shareUnder(24, 24.45) + shareUnder(25, 24.45)) / 3;
+    assertEquals(share, proof.healthyCondemned(), 1e-9);
+    Problem problem = proof.problems().stream().filter(one -> one.code().equals("limit-unsound")).findFirst().orElseThrow();
+    assertEquals("house 1", problem.facts().get("circumstances"));
+    assertEquals("20 V", problem.facts().get("better"));
+    assertTrue(codes(proof).contains("healthy-condemned"));
+  }
+
+  private static double shareUnder(double value, double limit) {
+    double a = 0.01 * value + 0.3;
+    return Math.max(0, Math.min(1, (limit - value + a) / (2 * a)));
+  }
+
+  @Test
+  void mendedLimitIsSound() {
+    Tree bad = limit("24.5");
+    Proof.Limit wrong = lamp().prove(bad).checks().get(0).limits().get(1);
+    List<Mending.Edit> edits = Mending.edits(wrong, (Step.MeterCheck) bad.steps().get(1));
+    String text = Mending.apply(bad.source().text(), edits);
+    assertEquals(limit("20").source().text(), text);
+  }
+
+  @Test
+  void cornerAloneIsCondemnedAsTheWorst() {
+    MadeUp cold = new MadeUp(Map.of("healthy VOLTS", new double[] {26, 26, 26, 15}, "lamp dead VOLTS", new double[4], "wire weak VOLTS", new double[] {15, 15, 15, 15}));
+    Proof proof = cold.prove(limit("20"));
+    Problem problem = proof.problems().stream().filter(one -> one.code().equals("healthy-condemned")).findFirst().orElseThrow();
+    assertEquals("the worst", problem.facts().get("share"));
+    assertEquals("house 3", problem.facts().get("circumstances"));
+    assertEquals(0, proof.healthyCondemned());
+  }
+
+  @Test
+  void readingsThatOverlapLeaveNoPlaceForALimit() {
+    MadeUp both = new MadeUp(Map.of("healthy VOLTS", new double[] {26, 21, 25, 23}, "lamp dead VOLTS", new double[4], "wire weak VOLTS", new double[] {15, 22, 16, 18}));
+    Proof.Limit limit = both.prove(limit("20")).checks().get(0).limits().get(1);
+    assertFalse(limit.sound());
+    assertFalse(limit.apart());
+    assertEquals(Optional.empty(), limit.better());
+  }
+
+  @Test
+  void witnessIsTheWayTaken() {
+    Proof proof = lamp().prove(limit("24.5"));
+    Problem problem = proof.problems().stream().filter(one -> one.code().equals("healthy-condemned")).findFirst().orElseThrow();
+    Witness.Path path = (Witness.Path) problem.witness().orElseThrow();
+    assertEquals(List.of("On", "Volts", "Weak"), path.stops().stream().map(Witness.Stop::step).toList());
+    assertEquals("5 to 24.5 (reads 24 V)", path.stops().get(1).answer());
+  }
+
+  @Test
+  void unmodelledCheckTakesEveryAnswerBehindWhichAFindingLies() {
+    String ways = "- 20 to 30: [Sound](#sound)\n- under 20: [Dead](#dead)\n- over 30: [Call](#call)\n";
+    Proof proof = lamp().prove(MadeUp.tree("one", volts("X, B", "hall", "20 to 30 V", ways) + ENDS));
+    assertEquals(List.of("Volts"), proof.unmodelled());
+    assertEquals(0.5, proof.fates().get(1).found(), 1e-12);
+    assertEquals(0.5, proof.fates().get(1).healthy(), 1e-12);
+    assertEquals(0, proof.fates().get(1).referred());
+  }
+
+  @Test
+  void sightsAnswerYesAndNo() {
+    String look = "## Look\n\n```check\nlook: glow\nat: hall\n```\n\n- yes: [Sound](#sound)\n- no: [Dead](#dead)\n";
+    Proof proof = lamp().prove(MadeUp.tree("one", ON.replace("Volts", "Look").replace("#volts", "#look") + look + ENDS));
+    assertEquals(1, proof.fates().get(1).found(), 1e-12);
+    assertEquals(1, proof.fates().get(2).healthy(), 1e-12);
+  }
+
+  @Test
+  void readingWithoutAnAnswerStopsThere() {
+    MadeUp chatter = new MadeUp(Map.of("wire weak VOLTS", new double[] {Reading.UNSTEADY, Reading.UNSTEADY, 24, 24}));
+    Proof proof = chatter.prove(limit("20"));
+    assertEquals(2.0 / 3, proof.fates().get(2).nothing(), 1e-12);
+    assertTrue(codes(proof).contains("answer-lacking"));
+  }
+
+  @Test
+  void strayVoltageIsToldFromALiveOne() {
+    MadeUp stray = new MadeUp(Map.of("lamp dead VOLTS", new double[] {22, 22, 22, 22}, "lamp dead VOLTS_LOW_IMPEDANCE", new double[] {0.1, 0.1, 0.1, 0.1}));
+    Problem problem = stray.prove(limit("20")).problems().stream().filter(one -> one.code().equals("stray-reads-live")).findFirst().orElseThrow();
+    assertEquals("22 V", problem.facts().get("reading"));
+    assertEquals("0.1 V", problem.facts().get("low"));
+  }
+
+  @Test
+  void stateThatNoTaskHasSetIsNotWhatTheWindowExpects() {
+    String ways = "- 20 to 30: [Sound](#sound)\n- under 20: [Dead](#dead)\n- over 30: [Call](#call)\n";
+    assertTrue(codes(lamp().prove(MadeUp.tree("one", volts("A, B", "hall", "20 to 30 V", ways) + ENDS))).contains("expectation-not-met"));
+  }
+
+  @Test
+  void anotherTreeIsHandedTheFault() {
+    String ways = "- 20 to 30: [Sound](#sound)\n- under 20: [other](other.md)\n- over 30: [Call](#call)\n";
+    Proof proof = lamp().prove(MadeUp.tree("one", ON + volts("A, B", "hall", "20 to 30 V", ways) + ENDS));
+    assertEquals(1, proof.fates().get(1).handedOn(), 1e-12);
+    assertTrue(codes(proof).contains("fault-never-found"));
+  }
+
+  @Test
+  void circleIsNotProvedAndSaysSo() {
+    Tree circle = MadeUp.tree("one", ON + volts("A, B", "hall", "20 to 30 V", "- 20 to 30: [On](#on)\n- anything else: [Sound](#sound)\n") + ENDS);
+    List<Problem> problems = Proving.prove(circle, lamp(), Walks.NONE, id -> Optional.empty()).problems();
+    assertEquals(List.of("not-proved"), problems.stream().map(Problem::code).toList());
+  }
+
+  @Test
+  void sameInputGivesTheSameProof() {
+    assertEquals(lamp().prove(limit("24.5")).endings(), lamp().prove(limit("24.5")).endings());
+    assertEquals(lamp().prove(limit("24.5")).fates(), lamp().prove(limit("24.5")).fates());
+  }
+}
