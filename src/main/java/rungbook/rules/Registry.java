@@ -22,6 +22,7 @@ import rungbook.rules.state.CallNotMade;
 import rungbook.rules.state.LiveAfterIsolating;
 import rungbook.rules.state.MeasuredLive;
 import rungbook.rules.state.PanelClosed;
+import rungbook.rules.state.PlaceMissing;
 import rungbook.rules.state.PointElsewhere;
 import rungbook.rules.structure.Circle;
 import rungbook.rules.structure.NoWayOn;
@@ -52,6 +53,7 @@ public final class Registry {
       new LiveAfterIsolating(),
       new CallNotMade(),
       new MeasuredLive(),
+      new PlaceMissing(),
       new PointElsewhere(),
       new PanelClosed(),
       LeftBehind.BYPASSED,
