@@ -13,8 +13,6 @@ import rungbook.tree.Step;
 /** What is read at one check with a meter, over all the states in which it is met. */
 final class CheckTally {
 
-  private static final double[] ALONE = {1};
-
   final int step;
   final Step.MeterCheck check;
   final Readings readings;
@@ -22,7 +20,6 @@ final class CheckTally {
   final List<LimitTally> limits = new ArrayList<>();
   final boolean[] everTaken;
   final Shares shares;
-  private final Shares single;
   private final MeterError.Rectangular error;
   private final Installations installations;
   private final double[] healthyWeights;
@@ -51,7 +48,6 @@ final class CheckTally {
     error = MeterError.of(scale);
     everTaken = new boolean[check.ways().size()];
     shares = new Shares(segments, error, everTaken.length, installations.samples());
-    single = new Shares(segments, error, everTaken.length, 1);
     healthyWeights = new double[installations.samples()];
     Arrays.fill(healthyWeights, 1);
     window = window(scale.digit().doubleValue());
@@ -180,12 +176,6 @@ final class CheckTally {
   private Optional<Object> goal(double value) {
     int way = segments.way(segments.at(value));
     return way == Segments.NONE ? Optional.empty() : Optional.of(check.ways().get(way).goal());
-  }
-
-  /** Whether a single reading may be shown so that it takes a way. */
-  boolean mayTake(double reading, int way) {
-    single.divide(new double[] {reading}, ALONE);
-    return single.of(way)[0] > 0;
   }
 
   /** Whether the healthy system reads inside the expected window in none of the states. */

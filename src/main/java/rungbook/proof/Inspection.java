@@ -16,7 +16,8 @@ import rungbook.tree.Tree;
  * @param ends in the order of the text
  * @param claimed cases that some finding names
  */
-record Inspection(Tree tree, Course course, Walker walker, List<String> names, List<Ends.Arrivals> ends, BitSet claimed, Proof proof) {
+record Inspection(Tree tree, Course course, Walker walker, List<String> names, List<Ends.Arrivals> ends, BitSet claimed, Proof proof,
+    Witnesses witnesses) {
 
   /** What is rarer than this is said in the tables, not reported. */
   static final double RARE = 0.01;
@@ -45,9 +46,13 @@ record Inspection(Tree tree, Course course, Walker walker, List<String> names, L
     return course.installations().circumstances(caseNumber, sample);
   }
 
-  /** The way that one installation takes to an end. */
+  /** The way that one installation takes to an end, for the first problems at least. */
   Optional<Witness.Path> wayTo(End end, int caseNumber, int sample) {
-    return new Trail(tree, course, walker, caseNumber, sample).to(end);
+    return witnesses.next() ? new Trail(tree, course, walker, caseNumber, sample).to(end) : Optional.empty();
+  }
+
+  Optional<Witness.Path> wayTo(int step, int caseNumber, int sample) {
+    return witnesses.next() ? new Trail(tree, course, walker, caseNumber, sample).toStep(step) : Optional.empty();
   }
 
   static Problem shown(Problem problem, Optional<Witness.Path> path) {

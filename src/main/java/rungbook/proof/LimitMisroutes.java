@@ -36,7 +36,7 @@ final class LimitMisroutes implements ProofRule {
         .with("reading", Shown.reading(worst.reading(), digit(seen, check), check.quantity())).with("circumstances", worst.circumstances())
         .with("better", limit.better().map(number -> Shown.number(number) + " " + unit).orElse("")).with("room", Bounds.words(limit, unit))
         .with("why", limit.apart() ? "this meter cannot tell them apart" : "their readings overlap");
-    return Inspection.shown(problem, new Trail(seen.tree(), seen.course(), seen.walker(), worst.caseNumber(), worst.sample()).toStep(limit.step()));
+    return Inspection.shown(problem, seen.wayTo(limit.step(), worst.caseNumber(), worst.sample()));
   }
 
   private static java.math.BigDecimal digit(Inspection seen, Step.MeterCheck check) {

@@ -67,6 +67,23 @@ final class Shares {
     }
   }
 
+  /** Whether a reading may be shown so that it takes a way. */
+  boolean mayTake(double reading, int way) {
+    if (reading == Reading.UNSTEADY || reading == Reading.LIVE) {
+      return way == segments.noReadingWay();
+    }
+    double value = shownAbout(reading);
+    double a = reading == Reading.FLOATING || reading == Reading.OVERLOAD ? 0 : error.halfWidth(value);
+    if (reading == Reading.OVERLOAD || segments.overloads(value + a) && way == segments.overloadWay()) {
+      return way == segments.overloadWay();
+    }
+    boolean takes = false;
+    for (int segment = segments.at(value - a); segment < segments.size() && !takes && segments.edge(segment) <= value + a; segment++) {
+      takes = segments.way(segment) == way && segments.end(segment) > value - a;
+    }
+    return takes;
+  }
+
   /** Leads that nothing ties together show about nothing. */
   static double shownAbout(double reading) {
     return reading == Reading.FLOATING ? 0 : reading;

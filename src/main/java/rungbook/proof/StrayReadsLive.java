@@ -19,7 +19,7 @@ final class StrayReadsLive implements ProofRule {
             .with("reading", Shown.reading(extreme.reading(), scale.digit(), tally.check.quantity()))
             .with("low", Shown.reading(stray.lowImpedance(), scale.digit(), tally.check.quantity()));
         out.add(Inspection.shown(problem,
-            new Trail(seen.tree(), seen.course(), seen.walker(), extreme.caseNumber(), extreme.sample()).toStep(tally.step)));
+            seen.wayTo(tally.step, extreme.caseNumber(), extreme.sample())));
       }
     }
   }

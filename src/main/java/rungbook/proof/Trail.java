@@ -103,7 +103,7 @@ final class Trail {
     walker.moment(stand.state()).readings(caseNumber, probe, read);
     List<Taken> taken = new ArrayList<>();
     for (int way = 0; way < check.ways().size(); way++) {
-      if (tally.mayTake(read[sample], way)) {
+      if (tally.shares.mayTake(read[sample], way)) {
         taken.add(new Taken(way, check.ways().get(way).written() + " (reads " + Shown.reading(read[sample], scale.digit(), check.quantity()) + ")"));
       }
     }

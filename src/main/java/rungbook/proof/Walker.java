@@ -241,7 +241,7 @@ final class Walker {
     if (check instanceof Step.MeterCheck) {
       CheckTally tally = tallies.get(check);
       moment(stand.state()).readings(caseNumber, course.question().probe(tally.check, stand.place()).orElseThrow(), read);
-      return Arrays.stream(read).anyMatch(reading -> tally.mayTake(reading, way));
+      return Arrays.stream(read).anyMatch(reading -> tally.shares.mayTake(reading, way));
     }
     SenseShares shares = new SenseShares(installations, (Step.SenseCheck) check, open(check));
     shares.look(moment(stand.state()), caseNumber);

@@ -54,6 +54,18 @@ class SharesTest {
   }
 
   @Test
+  void wayMayBeTakenWhereItGetsAShare() {
+    Shares shares = shares("- 20 to 30: [B](#b)\n- 5 to 20: [B](#b)\n- under 5: [B](#b)\n- over 30: [B](#b)", 1);
+    for (double reading = -0.013; reading < 650; reading += 0.0371) {
+      double read = reading < 0 ? Reading.OVERLOAD : reading;
+      shares.divide(new double[] {read}, new double[] {1});
+      for (int way = 0; way < 4; way++) {
+        assertEquals(shares.of(way)[0] > 1e-9, shares.mayTake(read, way), "way " + way + " at " + read);
+      }
+    }
+  }
+
+  @Test
   void nothingIsLost() {
     Shares shares = shares("- 20 to 30: [B](#b)\n- 5 to 20: [B](#b)\n- under 5: [B](#b)\n- over 30: [B](#b)", 700);
     double[] readings = new double[700];
