@@ -1,7 +1,8 @@
 package rungbook.proof;
 
-import java.util.HashMap;
+import java.util.Comparator;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -17,6 +18,7 @@ import rungbook.circuit.Tolerance;
 import rungbook.system.ControlSystem;
 import rungbook.system.Effect;
 import rungbook.system.Fault;
+import rungbook.system.Names;
 import rungbook.system.Part;
 import rungbook.system.Terminal;
 
@@ -25,13 +27,23 @@ public final class DictionaryInstallations implements Installations {
 
   private static final long SEED = 1;
 
+  /** States kept solved: more than a tree meets, and bounded, since a server keeps them while people edit. */
+  private static final int MOST_KEPT = 48;
+
   private final ControlSystem system;
   private final Samples samples;
   private final int drawn;
   private final Dictionary dictionary;
   private final List<String> cases;
   private final Set<String> sights;
-  private final Map<CircuitState, Kept> sheets = new HashMap<>();
+  private final Map<CircuitState, Kept> sheets = new LinkedHashMap<>(16, 0.75f, true) {
+    private static final long serialVersionUID = 1;
+
+    @Override
+    protected boolean removeEldestEntry(Map.Entry<CircuitState, Kept> eldest) {
+      return size() > MOST_KEPT;
+    }
+  };
 
   private record Kept(Set<Probe> probes, Sheet sheet) {}
 
@@ -41,7 +53,7 @@ public final class DictionaryInstallations implements Installations {
     this.samples = new Samples(Stream.concat(Samples.seeded(SEED, drawn).draws().stream(), Samples.corners().draws().stream()).toList());
     this.dictionary = Dictionary.of(system, samples);
     this.cases = dictionary.cases();
-    this.sights = system.sights().stream().map(seen -> rungbook.system.Names.key(seen.name())).collect(Collectors.toUnmodifiableSet());
+    this.sights = system.sights().stream().map(seen -> Names.key(seen.name())).collect(Collectors.toUnmodifiableSet());
   }
 
   /** @param system one that was read without problems. @param drawn how many installations to draw, 256 as a rule */
@@ -93,7 +105,7 @@ public final class DictionaryInstallations implements Installations {
     if (kept == null || !kept.probes().containsAll(probes)) {
       Set<Probe> all = new HashSet<>(probes);
       all.addAll(kept == null ? Set.of() : kept.probes());
-      List<Probe> ordered = all.stream().sorted(java.util.Comparator.comparing(Probe::toString)).toList();
+      List<Probe> ordered = all.stream().sorted(Comparator.comparing(Probe::toString)).toList();
       kept = new Kept(all, dictionary.sheet(state, ordered));
       sheets.put(state, kept);
     }

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import rungbook.proof.Proving;
 import rungbook.source.Problem;
 import rungbook.source.Severity;
 import rungbook.source.Wording;
@@ -44,6 +45,20 @@ class ProofPagesTest {
     assertTrue(problems.stream().noneMatch(problem -> problem.code().equals(code)), code);
     assertEquals(List.of(), problems.stream().filter(problem -> Wording.of(problem).severity() != Severity.NOTE)
         .map(problem -> problem.code() + " " + problem.place() + " " + problem.facts()).toList());
+  }
+
+  /** Whatever is wrong with a tree, a proof says so or goes on; it never breaks. */
+  @ParameterizedTest
+  @MethodSource("rungbook.library.RulePagesTest#pagesWithExample")
+  void everySpoiltTreeIsProvedOrSaysWhyNot(String code) throws IOException {
+    String page = Files.readString(Path.of("docs/rules", code + ".md"));
+    if (page.contains("\n## Bad\n") && !page.contains("… ")) {
+      Library library = Example.library(Example.under("Bad", page));
+      for (CompiledTree tree : library.trees()) {
+        Proving.Result result = PROVER.prove(tree.tree(), library.text(), id -> library.tree(id).map(CompiledTree::tree));
+        assertFalse(result.toString().contains("NaN"), code);
+      }
+    }
   }
 
   private static List<Problem> problems(String heading, String code) throws IOException {
