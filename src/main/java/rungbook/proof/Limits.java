@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import rungbook.tree.Answer;
 import rungbook.tree.Way;
 
@@ -12,6 +13,9 @@ final class Limits {
 
   /** Less than this is the rounding of the sums, no installation. */
   private static final double NOBODY = 1e-9;
+
+  /** Where only one side sets a bound, a limit is looked for no farther from it than this. */
+  private static final double BESIDE = 1.25;
 
   private final CheckTally tally;
   private final Installations installations;
@@ -75,9 +79,10 @@ final class Limits {
   /** Empty where no limit keeps the two sides apart. */
   private Optional<BigDecimal> better(LimitTally limit) {
     double one = digit.doubleValue();
-    double low = limit.highestBelow().map(extreme -> extreme.shown() * one).orElse(0.0);
-    double high = limit.lowestAbove().filter(extreme -> extreme.shown() < Long.MAX_VALUE).map(extreme -> extreme.shown() * one)
-        .orElse(2 * Math.max(low, one));
+    OptionalDouble below = limit.highestBelow().stream().mapToDouble(extreme -> extreme.shown() * one).findFirst();
+    OptionalDouble above = limit.lowestAbove().stream().filter(extreme -> extreme.shown() < Long.MAX_VALUE).mapToDouble(extreme -> extreme.shown() * one).findFirst();
+    double low = below.orElse(above.orElse(0) / BESIDE);
+    double high = above.orElse(below.orElse(one) * BESIDE);
     if (low < high) {
       return Optional.of(RoundNumber.within(low, high));
     }
