@@ -6,13 +6,14 @@ import rungbook.map.Arrangement.Box;
 import rungbook.map.Arrangement.Run;
 
 /**
- * Writes an arrangement as SVG. It needs no style sheet; a page may set {@code --map-ink}, {@code --map-face} and
- * {@code --map-paper} to its own colours.
+ * Writes an arrangement as SVG. It needs no style sheet; a page may set {@code --map-ink}, {@code --map-face},
+ * {@code --map-paper} and {@code --map-way} to its own colours.
  */
 public final class Drawing {
   private static final String INK = "var(--map-ink,#16222c)";
   private static final String FACE = "var(--map-face,#fffdf6)";
   private static final String PAPER = "var(--map-paper,#f4f1e7)";
+  private static final String WAY = "var(--map-way,#0c3d80)";
   private static final double THIN_PX = 1.5;
   private static final double HEAVY_PX = 5;
   private static final double WIDEST_WIRE_PX = 9;
@@ -51,9 +52,13 @@ public final class Drawing {
   private void wire(Run run) {
     var width = run.wire().share().isPresent() ? THIN_PX + (WIDEST_WIRE_PX - THIN_PX) * run.wire().share().getAsDouble() : THIN_PX;
     var path = run.points().stream().map(point -> px(point.x()) + " " + px(point.y())).collect(Collectors.joining("L", "M", ""));
-    add("<path d=\"%s\" stroke-width=\"%s\"/>", path, px(width));
+    add("<path d=\"%s\" stroke-width=\"%s\"%s/>", path, px(width), run.wire().share().isPresent() ? flow(run.wire().share().getAsDouble()) : "");
     var end = run.points().get(run.points().size() - 1);
     add("<path d=\"M%s %sl-5 -9h10z\" fill=\"%s\"/>", px(end.x()), px(end.y()), INK);
+  }
+
+  private static String flow(double share) {
+    return share > 0 ? " stroke=\"" + WAY + "\"" : " stroke-dasharray=\"4 4\"";
   }
 
   private void answer(Run run) {

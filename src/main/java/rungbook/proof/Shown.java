@@ -11,7 +11,7 @@ public final class Shown {
   private Shown() {}
 
   /** A reading as a perfect meter would show it: {@code 23.4 V}, {@code OL}. */
-  static String reading(double reading, BigDecimal digit, Quantity quantity) {
+  public static String reading(double reading, BigDecimal digit, Quantity quantity) {
     if (reading == Reading.OVERLOAD) {
       return "OL";
     }

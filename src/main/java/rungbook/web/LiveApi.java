@@ -103,7 +103,7 @@ class LiveApi {
     return Search.find(shelf.library().trees(), asked).stream().map(TreeEntry::of).toList();
   }
 
-  private static String text(Written written) {
+  static String text(Written written) {
     if (Texts.utf8(written.text()).length > Limits.TEXT) {
       throw Trouble.tooLarge("the text is larger than " + (Limits.TEXT >> 20) + " MB", "split the tree in two");
     }

@@ -16,6 +16,8 @@ final class Pages {
 
   static native TemplateInstance step(StepView step);
 
+  static native TemplateInstance proof(ProofPage.View page);
+
   static native TemplateInstance edit(EditPage.View edit);
 
   static native TemplateInstance newTree(EditPage.NewView choice);

@@ -8,6 +8,7 @@ import { saver } from "./save.js";
 import { stepInserter } from "./insert.js";
 import { pictureTaker } from "./pictures.js";
 import { keeper } from "./keep.js";
+import { prover } from "./proof.js";
 
 const page = document.getElementById("editor");
 const area = document.getElementById("text");
@@ -19,12 +20,13 @@ const words = vocabulary();
 const problems = problemList(path, document.getElementById("problems"), document.getElementById("count"));
 const preview = previewer(path, document.getElementById("preview"));
 const keep = keeper(path, say);
+const proof = prover(path, document.getElementById("proof"), document.getElementById("provedcount"));
 let save;
 
 const view = textEditor({
   area, path, words,
   nonce: document.querySelector("meta[name=style-nonce]").content,
-  changed: view => { keep.changed(view); problems.check(view); preview.show(view); words.follow(view.state.doc); },
+  changed: view => { keep.changed(view); problems.check(view); proof.follow(view); preview.show(view); words.follow(view.state.doc); },
   moved: view => preview.show(view),
   save: () => save.ask()
 });
@@ -46,6 +48,7 @@ const line = view.state.doc.line(Math.min(Math.max(1, Number(page.dataset.line))
 view.dispatch({ selection: { anchor: line.from }, effects: EditorView.scrollIntoView(line.from, { y: "center" }) });
 words.follow(view.state.doc);
 problems.check(view);
+proof.follow(view);
 preview.show(view);
 keep.offer(view);
 view.focus({ preventScroll: true });

@@ -1,0 +1,76 @@
+package rungbook.web;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import rungbook.proof.Bounds;
+import rungbook.proof.Mending;
+import rungbook.proof.Proof;
+import rungbook.proof.Proving;
+import rungbook.proof.Shown;
+import rungbook.source.Wording;
+import rungbook.tree.Step;
+
+/**
+ * A proof as an editor shows it beside the text.
+ *
+ * @param unproved why there is none; empty where there is
+ * @param named how many faults the tree names; {@code found} of them are always found
+ * @param missed the others, the least found first, each with how often it is found
+ * @param condemned the healthy systems that end at a finding which names a fault, in words
+ * @param limits those that send somebody the wrong way
+ */
+record LiveProof(String unproved, int named, int found, List<String> missed, String condemned, List<Limit> limits) {
+  private static final double ALWAYS = 1 - 1e-9;
+  private static final int MOST_TOLD = 3;
+
+  /**
+   * @param from offset in the text, in UTF-16 units
+   * @param says whom the limit sends the wrong way, a sentence each
+   * @param better where it had better stand, with its unit; empty where no place would do
+   */
+  record Limit(String check, String at, int from, List<String> says, String better, List<Edit> edits) {}
+
+  /** What stands from one offset to the other is to read otherwise. */
+  record Edit(int from, int to, String text) {}
+
+  static LiveProof of(Proving.Result result) {
+    return result.proved().map(LiveProof::of).orElseGet(() ->
+        new LiveProof(Wording.of(result.problems().get(0)).sentence(result.problems().get(0)), 0, 0, List.of(), "", List.of()));
+  }
+
+  private static LiveProof of(Proof proof) {
+    var claimed = proof.fates().stream().filter(Proof.Fate::claimed).toList();
+    var missed = claimed.stream().filter(fate -> fate.found() < ALWAYS).sorted(Comparator.comparingDouble(Proof.Fate::found))
+        .map(LiveProof::missed).toList();
+    var condemned = proof.healthyCondemned() == 0 ? "" : Shown.percent(proof.healthyCondemned()) + " of healthy systems would be condemned";
+    return new LiveProof("", claimed.size(), claimed.size() - missed.size(), missed, condemned, limits(proof));
+  }
+
+  private static String missed(Proof.Fate fate) {
+    return fate.found() == 0 ? fate.name() : fate.name() + " (found in " + Shown.percent(fate.found()) + " of installations)";
+  }
+
+  private static List<Limit> limits(Proof proof) {
+    var limits = new ArrayList<Limit>();
+    for (var check : proof.checks()) {
+      for (var limit : check.limits()) {
+        var wrong = Misroutes.of(proof, limit).limit(MOST_TOLD).toList();
+        if (!wrong.isEmpty()) {
+          limits.add(limit(proof, check, limit, wrong));
+        }
+      }
+    }
+    return limits;
+  }
+
+  private static Limit limit(Proof proof, Proof.Check check, Proof.Limit limit, List<String> wrong) {
+    var step = (Step.MeterCheck) proof.tree().steps().get(check.step());
+    var own = step.source() == proof.tree().source();
+    var edits = own && Bounds.leaveRoom(limit) ? Mending.edits(limit, step) : List.<Mending.Edit>of();
+    var unit = " " + step.quantity().unit();
+    return new Limit(check.title(), Shown.number(limit.at()) + unit, own ? step.ways().get(limit.upperWay()).answerSpan().start() : 0, wrong,
+        edits.isEmpty() ? "" : Shown.number(limit.better().orElseThrow()) + unit, edits.stream()
+            .map(edit -> new Edit(edit.span().start(), edit.span().end(), edit.text())).toList());
+  }
+}

@@ -1,0 +1,39 @@
+package rungbook.web;
+
+import java.util.Comparator;
+import java.util.stream.Stream;
+import rungbook.proof.Proof;
+import rungbook.proof.Shown;
+import rungbook.tree.Step;
+
+/** Whom a limit sends the wrong way, in sentences. */
+final class Misroutes {
+  // what is rarer is noise; healthy systems are told of however rare
+  private static final double RARE = 0.01;
+
+  private Misroutes() {
+  }
+
+  /** Healthy systems first, then faults by likelihood. */
+  static Stream<String> of(Proof proof, Proof.Limit limit) {
+    return limit.misrouted().stream().filter(one -> one.healthy() || one.share() >= RARE)
+        .sorted(Comparator.comparing(Proof.Misrouted::healthy).thenComparingDouble(Proof.Misrouted::likelihood).reversed())
+        .map(one -> sentence(proof, limit, one));
+  }
+
+  private static String sentence(Proof proof, Proof.Limit limit, Proof.Misrouted one) {
+    var check = (Step.MeterCheck) proof.tree().steps().get(limit.step());
+    var digit = proof.tree().meter().scale(check.quantity()).orElseThrow().digit();
+    var way = check.ways().get(one.below() ? limit.upperWay() : limit.lowerWay());
+    return who(proof, one) + ": with " + one.circumstances() + " the reading is " + Shown.reading(one.reading(), digit, check.quantity())
+        + ", and the way taken can be `" + way.written() + "`";
+  }
+
+  private static String who(Proof proof, Proof.Misrouted one) {
+    var share = one.share() == 0 ? "In the worst case a few" : Shown.percent(one.share());
+    if (one.healthy()) {
+      return share + " of healthy systems " + (proof.healthyCondemned() > 0 ? "would be condemned" : "would be sent the wrong way");
+    }
+    return share + " of systems with `" + one.fault() + "` would be sent the wrong way";
+  }
+}

@@ -1,0 +1,52 @@
+package rungbook.web;
+
+import jakarta.ws.rs.Consumes;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.POST;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.core.MediaType;
+import java.util.List;
+import org.eclipse.microprofile.openapi.annotations.Operation;
+import org.eclipse.microprofile.openapi.annotations.tags.Tag;
+import rungbook.report.ProofJson;
+import rungbook.report.Report;
+import rungbook.store.Store;
+
+/** What a walk through the simulated circuit shows of a tree. */
+@Path("/api/proof")
+@Tag(name = "proof", description = "Trees followed through the simulated circuit of their system with every fault of it")
+@Produces(MediaType.APPLICATION_JSON)
+class ProofApi {
+  private final Shelf shelf;
+  private final Store store;
+  private final ProofDesk desk;
+
+  ProofApi(Shelf shelf, Store store, ProofDesk desk) {
+    this.shelf = shelf;
+    this.store = store;
+    this.desk = desk;
+  }
+
+  @GET
+  @Path("{path:.+}")
+  @Operation(summary = "The proof of a tree as saved", description = "The same fields as `rungbook prove --format json`; "
+      + "`proofs` is empty when the tree cannot be proved, and a problem says why")
+  public String saved(String path) {
+    var at = Texts.head(store, Texts.path(path)).path();
+    var result = desk.saved(shelf.tree(at).orElseThrow(() -> Trouble.notFound("`" + path + "` is no tree", "a tree lies directly in `trees/`")));
+    return ProofJson.of(result.proved().map(proof -> new ProofJson.Of(at.text(), proof)).stream().toList(), new Report(1, result.problems()));
+  }
+
+  @POST
+  @Consumes(MediaType.APPLICATION_JSON)
+  @Operation(summary = "The proof in brief of a tree that is being written", description = "Nothing is saved. "
+      + "Answers 409 when a newer text of the same tree was sent meanwhile, 503 when the proof takes too long")
+  public LiveProof typed(LiveApi.Written written) {
+    var at = Texts.path(written.path());
+    if (!at.isTree()) {
+      throw Trouble.badRequest("`" + at + "` is no tree", "only trees are proved");
+    }
+    return LiveProof.of(desk.typed(shelf.compile(at, LiveApi.text(written))));
+  }
+}

@@ -1,0 +1,45 @@
+package rungbook.web;
+
+import io.quarkus.qute.TemplateInstance;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.core.MediaType;
+import java.util.List;
+import java.util.Optional;
+import rungbook.source.Wording;
+import rungbook.store.Store;
+
+/** A tree's proof: a page of its own without scripts, a part of the tree's page with them. */
+@Path("/proof")
+@Produces(MediaType.TEXT_HTML)
+class ProofPage {
+  private final Shelf shelf;
+  private final Store store;
+  private final ProofDesk desk;
+
+  ProofPage(Shelf shelf, Store store, ProofDesk desk) {
+    this.shelf = shelf;
+    this.store = store;
+    this.desk = desk;
+  }
+
+  /** @param unproved why there is no proof; empty where there is one */
+  record View(String title, String treeHref, String editHref, List<Ticked.Part> unproved, Optional<ProofView> proof) {
+    public String about() {
+      return "Proof of " + title;
+    }
+  }
+
+  @GET
+  @Path("{path:.+}")
+  public TemplateInstance show(String path) {
+    var at = Texts.head(store, Texts.path(path)).path();
+    var compiled = shelf.tree(at).orElseThrow(() -> Trouble.notFound("`" + path + "` is no tree", "a tree lies directly in `trees/`"));
+    var href = Urls.path(at.text());
+    var result = desk.saved(compiled);
+    var why = result.proved().isPresent() ? "" : Wording.of(result.problems().get(0)).sentence(result.problems().get(0));
+    return Pages.proof(new View(TreeEntry.of(compiled).title(), "/tree/" + href, "/edit/" + href, Ticked.parts(why),
+        result.proved().map(proof -> ProofViews.of(proof, "/tree/" + href))));
+  }
+}

@@ -1,0 +1,29 @@
+// Fetches a tree's proof after its page has loaded, and shows the shares in the page's own map.
+const place = document.getElementById("proof");
+if (place) {
+  const href = document.getElementById("proved").dataset.href;
+  const link = place.firstElementChild;
+  place.prepend(Object.assign(document.createElement("p"), { textContent: "Proving…" }));
+  try {
+    const answer = await fetch(href, { headers: { Accept: "text/html" } });
+    const page = new DOMParser().parseFromString(await answer.text(), "text/html");
+    const proof = page.getElementById("proof");
+    if (!answer.ok || !proof) throw new Error(page.querySelector("main p")?.textContent ?? `the server answered ${answer.status}`);
+    show(proof);
+  } catch (failure) {
+    place.replaceChildren(Object.assign(document.createElement("p"), { textContent: `Not proved now: ${failure.message}` }), link);
+  }
+}
+
+function show(proof) {
+  place.removeAttribute("aria-live"); // a whole report is to be read, not spoken at once
+  const frame = document.querySelector(".mapframe");
+  const map = proof.querySelector(".provedmap");
+  if (map) {
+    frame.replaceChildren(...map.childNodes);
+    frame.before(proof.querySelector("#provedmap-about"));
+    map.previousElementSibling.remove();
+    map.remove();
+  }
+  place.replaceChildren(...proof.childNodes);
+}

@@ -1,0 +1,163 @@
+package rungbook.web;
+
+import static io.restassured.RestAssured.given;
+import static org.hamcrest.Matchers.containsString;
+import static org.hamcrest.Matchers.equalTo;
+import static org.hamcrest.Matchers.greaterThan;
+import static org.hamcrest.Matchers.hasItem;
+import static org.hamcrest.Matchers.hasSize;
+import static org.hamcrest.Matchers.not;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.quarkus.test.common.http.TestHTTPResource;
+import io.quarkus.test.junit.QuarkusTest;
+import io.restassured.response.ValidatableResponse;
+import jakarta.inject.Inject;
+import java.net.URL;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import rungbook.browser.Browser;
+import rungbook.browser.Browser.Scheme;
+import rungbook.store.DocumentPath;
+import rungbook.store.Store;
+
+/** A proof where people meet it: on the tree's page, beside the text that is being written, and in JSON. */
+@QuarkusTest
+class ProofTest {
+  private static final Path PICTURES = Path.of("target/screens");
+  private static final String BUZZES = "trees/contactor-buzzes-control-voltage-low.md";
+  private static final String BLANK = "trees/nothing-runs-thermostat-blank.md";
+  private static final String PROVED = "document.getElementById('provedcount').textContent.includes('faults found')"
+      + " && !document.getElementById('proof').classList.contains('stale')";
+
+  @TestHTTPResource("/")
+  URL address;
+
+  @Inject
+  Store store;
+
+  @Test
+  void aSavedTreeIsProvedInTheWordsOfTheCommandLine() {
+    given().get("/api/proof/" + BUZZES).then().statusCode(200).contentType("application/json")
+        .body("proofs[0].system", equalTo("split-cooling-gas-furnace"))
+        .body("proofs[0].healthyCondemned", equalTo(0.0f))
+        .body("proofs[0].cases.name", hasItem("transformer on wrong tap"))
+        .body("proofs[0].checks.step", hasItem("r-to-c-at-rest"));
+    given().get("/api/proof/trees/no-such.md").then().statusCode(404);
+  }
+
+  @Test
+  void aTextWithoutASystemIsNotProvedAndSaysSo() {
+    live("trees/live.md", "---\ntitle: T\ncomplaint: C\n---\n\n## Light\n\n```check\nlook: light\n```\n\n- yes: [On](#on)\n\n## On\n\n```finding\nhealthy: yes\n```\n")
+        .statusCode(200).body("unproved", containsString("it names no system")).body("limits", hasSize(0));
+    live("trees/live.md", "").statusCode(200).body("unproved", not(equalTo("")));
+    live("shared/cautions/gas.md", "x").statusCode(400);
+  }
+
+  @Test
+  void aLimitThatCondemnsHealthySystemsComesWithItsMendingEdits() {
+    live(BUZZES, limitAt26()).statusCode(200)
+        .body("condemned", containsString("of healthy systems would be condemned"))
+        .body("limits.find { it.at == '26 V' }.says[0]", containsString("furnace supply"))
+        .body("limits.find { it.at == '26 V' }.edits.size()", greaterThan(0));
+    live(BUZZES, text(BUZZES)).statusCode(200).body("condemned", equalTo(""));
+  }
+
+  @Test
+  void movingALimitSaysHowManyWouldBeCondemnedAndOneClickMendsIt() {
+    try (var browser = Browser.start()) {
+      browser.size(1280, 900).open(address + "edit/" + BUZZES);
+      browser.until(PROVED);
+      assertFalse(browser.find("#proof").getText().contains("would be condemned"), browser.find("#proof").getText());
+      write(browser, limitAt26());
+      browser.until(PROVED + " && document.getElementById('proof').textContent.includes('would be condemned')");
+      var says = browser.find("#proof").getText();
+      assertTrue(says.matches("(?s).*\\d+(\\.\\d)? % of healthy systems would be condemned: with furnace supply \\d+\\.\\d V.*"), says);
+      assertEquals(List.of(), browser.violations());
+      browser.screenshot(PICTURES.resolve("editor-condemns.png"));
+      browser.find("#proof button").click();
+      browser.until(PROVED + " && !document.getElementById('proof').textContent.includes('would be condemned')");
+      browser.find("#undo").click();
+      browser.until(PROVED + " && document.getElementById('proof').textContent.includes('would be condemned')");
+    }
+  }
+
+  @Test
+  void withoutTheCheckOnTheCommonWireItsFaultShowsUpAsMissed() {
+    try (var browser = Browser.start()) {
+      browser.size(360, 740).open(address + "edit/" + BLANK);
+      browser.until(PROVED);
+      assertFalse(browser.find("#proof").getText().contains("C cable open"), browser.find("#proof").getText());
+      write(browser, without(text(BLANK), "## R to Y at the thermostat"));
+      browser.until(PROVED + " && document.getElementById('proof').textContent.includes('C cable open')");
+      assertTrue(browser.find("#proof").getText().contains("Not always found"), browser.find("#proof").getText());
+      assertEquals(List.of(), browser.violations());
+      browser.screenshot(PICTURES.resolve("editor-misses-phone.png"));
+    }
+  }
+
+  @Test
+  void theTreePageShowsItsProofOnPhoneAndDeskLightAndDark() {
+    var faults = new ArrayList<String>();
+    try (var browser = Browser.start()) {
+      for (var scheme : Scheme.values()) {
+        for (var width : new int[] {360, 1280}) {
+          browser.scheme(scheme).size(width, width == 360 ? 740 : 900).open(address + "tree/" + BUZZES);
+          browser.until("document.querySelector('#proof .humps')");
+          assertTrue(browser.find("#proof").getText().contains("no healthy system condemned"));
+          assertTrue(browser.find(".mapframe").getText().contains(" %"), "the page's map says what passes each way");
+          shoot(browser, "proof-" + width + "-" + scheme.name().toLowerCase(java.util.Locale.ROOT));
+          browser.violations().forEach(faults::add);
+          browser.faintText().forEach(faults::add);
+          assertEquals(0, browser.sidewaysPixels());
+        }
+      }
+    }
+    assertEquals(List.of(), faults);
+  }
+
+  @Test
+  void withoutScriptsTheProofIsAPageOfItsOwn() {
+    try (var browser = Browser.start()) {
+      browser.scriptsOff().size(360, 740).open(address + "tree/" + BUZZES);
+      browser.find("#proof a").click();
+      assertEquals("Proof of Contactor buzzes or control voltage is low", browser.find("h1").getText());
+      assertFalse(browser.all(".humps").isEmpty());
+      assertEquals(0, browser.sidewaysPixels());
+    }
+  }
+
+  private static void shoot(Browser browser, String name) {
+    for (var at : List.of("#proved", "#proof .arrivals", "#proof .limits", ".mapframe")) {
+      browser.run("document.querySelector(arguments[0]).scrollIntoView()", at);
+      browser.screenshot(PICTURES.resolve(name + at.replaceAll("\\W+", "-") + ".png"));
+    }
+  }
+
+  private String limitAt26() {
+    return text(BUZZES).replace("- 23 to 30: [Call", "- 26 to 30: [Call").replace("- 5 to 23: [Open", "- 5 to 26: [Open");
+  }
+
+  private String text(String path) {
+    return store.head(new DocumentPath(path)).orElseThrow().text();
+  }
+
+  private static String without(String text, String heading) {
+    var from = text.indexOf(heading);
+    return text.substring(0, from) + text.substring(text.indexOf("\n## ", from) + 1);
+  }
+
+  private static void write(Browser browser, String text) {
+    browser.run("const view = document.querySelector('.cm-content').cmTile.view;"
+        + "view.dispatch({ changes: { from: 0, to: view.state.doc.length, insert: arguments[0] } })", text);
+  }
+
+  private static ValidatableResponse live(String path, String text) {
+    return given().contentType("application/json").body(Map.of("path", path, "text", text)).when().post("/api/proof").then();
+  }
+}
