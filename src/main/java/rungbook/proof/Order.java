@@ -33,7 +33,7 @@ final class Order {
         }
       }
     }
-    return count == reached ? Optional.of(order) : Optional.empty();
+    return count == reached && arrivals[0] == 0 ? Optional.of(order) : Optional.empty();
   }
 
   private int countArrivals() {

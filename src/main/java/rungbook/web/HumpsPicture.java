@@ -58,8 +58,8 @@ final class HumpsPicture {
       var x = x(limit.at().doubleValue());
       var row = x - LABEL_PX / 2.0 >= free[0] ? 0 : 1;
       free[row] = x + LABEL_PX / 2.0;
-      add("<path class=\"limit\" d=\"M%.1f %dV%d\"/>", x, 16 + 15 * row, HEIGHT_PX - 20);
-      text(x, 12 + 15 * row, "middle", Shown.number(limit.at()) + " " + unit);
+      add("<path class=\"limit%s\" d=\"M%.1f %dV%d\"/>", limit.misrouted().isEmpty() ? "" : " wrong", x, 16 + 15 * row, HEIGHT_PX - 20);
+      text(x, 12 + 15 * row, "middle", (limit.misrouted().isEmpty() ? "" : "! ") + Shown.number(limit.at()) + " " + unit);
     }
   }
 

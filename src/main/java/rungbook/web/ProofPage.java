@@ -24,8 +24,9 @@ class ProofPage {
     this.desk = desk;
   }
 
-  /** @param unproved why there is no proof; empty where there is one */
-  record View(String title, String treeHref, String editHref, List<Ticked.Part> unproved, Optional<ProofView> proof) {
+  /** @param unproved why there is no proof; empty where there is one. @param problems what the proof shows wrong */
+  record View(String title, String treeHref, String editHref, String path, List<Ticked.Part> unproved, Optional<ProofView> proof,
+              List<ProblemView> problems) {
     public String about() {
       return "Proof of " + title;
     }
@@ -39,7 +40,7 @@ class ProofPage {
     var href = Urls.path(at.text());
     var result = desk.saved(compiled);
     var why = result.proved().isPresent() ? "" : Wording.of(result.problems().get(0)).sentence(result.problems().get(0));
-    return Pages.proof(new View(TreeEntry.of(compiled).title(), "/tree/" + href, "/edit/" + href, Ticked.parts(why),
-        result.proved().map(proof -> ProofViews.of(proof, "/tree/" + href))));
+    return Pages.proof(new View(TreeEntry.of(compiled).title(), "/tree/" + href, "/edit/" + href, at.text(), Ticked.parts(why),
+        result.proved().map(proof -> ProofViews.of(proof, "/tree/" + href)), ProblemView.of(result.problems())));
   }
 }

@@ -24,7 +24,7 @@ class EveryScreenTest {
   private static final Path PICTURES = Path.of("target/screens");
   private static final String BROKEN = """
       ---
-      title: A tree with problems
+      title: The tree with problems
       complaint: Something is wrong with it
       ---
 
@@ -75,7 +75,7 @@ class EveryScreenTest {
         new Screen("editor", "edit/trees/no-cooling-blower-runs.md?line=40"), new Screen("editor-with-problems", "edit/trees/screens.md?line=9"),
         new Screen("history", "history/trees/screens.md"), new Screen("shared", "shared"), new Screen("caution", "text/shared/cautions/gas.md"),
         new Screen("system", "text/shared/systems/heat-pump.md"), new Screen("new", "new"), new Screen("transfer", "transfer"),
-        new Screen("help", "help"), new Screen("missing", "tree/trees/nothing.md"));
+        new Screen("help", "help"), new Screen("proof", "proof/trees/no-cooling-blower-runs.md"), new Screen("missing", "tree/trees/nothing.md"));
   }
 
   private List<String> look(Browser browser, Screen screen, String name) {

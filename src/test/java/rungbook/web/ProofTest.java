@@ -16,6 +16,7 @@ import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.response.ValidatableResponse;
 import jakarta.inject.Inject;
 import java.net.URL;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -24,6 +25,7 @@ import org.junit.jupiter.api.Test;
 import rungbook.browser.Browser;
 import rungbook.browser.Browser.Scheme;
 import rungbook.store.DocumentPath;
+import rungbook.store.Save;
 import rungbook.store.Store;
 
 /** A proof where people meet it: on the tree's page, beside the text that is being written, and in JSON. */
@@ -57,6 +59,20 @@ class ProofTest {
         .statusCode(200).body("unproved", containsString("it names no system")).body("limits", hasSize(0));
     live("trees/live.md", "").statusCode(200).body("unproved", not(equalTo("")));
     live("shared/cautions/gas.md", "x").statusCode(400);
+  }
+
+  @Test
+  void aTreeThatGoesInACircleIsNotProvedEither() {
+    live("trees/live.md", "---\ntitle: T\ncomplaint: C\nsystem: split-cooling-gas-furnace\n---\n\n## A\n\n```task\nset: thermostat cooling\n```\n\n- done: [A](#a)\n")
+        .statusCode(200).body("unproved", containsString("circle"));
+  }
+
+  @Test
+  void thePageOfATreeWithoutASystemSaysThatItIsCheckedButNotProved() {
+    store.save(Save.written(new DocumentPath("trees/unproved.md"), 0, NewTexts.tree("Unproved", "Nothing simulated", "").getBytes(StandardCharsets.UTF_8),
+        "Odalys Fernhollow", "No system"));
+    given().get("/tree/trees/unproved.md").then().statusCode(200).body(containsString("it is checked, but not proved"));
+    given().get("/proof/trees/unproved.md").then().statusCode(200).body(containsString("it names no system"));
   }
 
   @Test
