@@ -31,7 +31,7 @@ class JobTest {
   private static final String REST_OF_TREE = """
       measure: AC volts
       leads: R, C
-      at: furnace
+      at: thermostat
       expect: 24 to 28 V
       cautions: live control voltage
       minutes: 1

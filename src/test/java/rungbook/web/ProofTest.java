@@ -21,6 +21,9 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.concurrent.CompletableFuture;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import rungbook.browser.Browser;
 import rungbook.browser.Browser.Scheme;
@@ -82,6 +85,14 @@ class ProofTest {
         .body("limits.find { it.at == '26 V' }.says[0]", containsString("furnace supply"))
         .body("limits.find { it.at == '26 V' }.edits.size()", greaterThan(0));
     live(BUZZES, text(BUZZES)).statusCode(200).body("condemned", equalTo(""));
+  }
+
+  @Test
+  void manyTextsOfOneTreeAtOnceEachGetAnAnswerAndTheNewestIsProved() {
+    var statuses = IntStream.range(0, 8).mapToObj(n -> CompletableFuture.supplyAsync(() -> live(BUZZES, text(BUZZES) + "\n".repeat(n)).extract().statusCode()))
+        .toList().stream().map(CompletableFuture::join).toList();
+    assertTrue(Set.of(200, 409).containsAll(statuses), statuses.toString());
+    assertTrue(statuses.contains(200), statuses.toString());
   }
 
   @Test
