@@ -44,7 +44,7 @@ final class Deeds {
   private String sentence(Deed deed) {
     String thing = deed.thing().text();
     return switch (deed.verb()) {
-      case SET -> "Set: " + deed.setting().map(setting -> setting.control() + " to " + setting.position()).orElse(thing);
+      case SET -> "Set: " + deed.setting().filter(setting -> system.isPresent()).map(setting -> setting.control() + " to " + setting.position()).orElse(thing);
       case OPEN -> "Open: " + thing;
       case CLOSE -> "Close: " + thing;
       case BYPASS -> "Defeat for this test only: " + thing;

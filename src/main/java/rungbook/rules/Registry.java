@@ -59,6 +59,7 @@ public final class Registry {
       LeftBehind.BYPASSED,
       LeftBehind.OFF,
       LeftBehind.DISCONNECTED,
+      LeftBehind.OPEN,
       new DeadWork(),
       new ProvingDead(),
       new LineVoltage(),

@@ -101,6 +101,9 @@ final class StepReader {
       problems.add(Problem.at("leads-count", source, span).with("quantity", quantity.words()).with("needed", quantity.leads()).with("found", leads.size()));
     }
     leads.forEach(names::point);
+    if (leads.size() == 2 && leads.get(0).key().equals(leads.get(1).key())) {
+      problems.add(Problem.at("leads-same", source, leads.get(1).span()).with("point", leads.get(1).text()));
+    }
     return leads;
   }
 

@@ -31,6 +31,9 @@ public record LeftBehind(String code, Fact atFinding, Fact onWayOut) implements 
   /** A wire may stay off only where its power stays off, with a tag. */
   public static final LeftBehind DISCONNECTED = new LeftBehind("left-disconnected", Fact.DISCONNECTED, Fact.DISCONNECTED);
 
+  /** A door or cover is back on before anybody walks away; tagged out, it may stay off. Common practice, no source. */
+  public static final LeftBehind OPEN = new LeftBehind("left-open", Fact.OPEN, Fact.OPEN);
+
   @Override
   public void inspect(Subject subject, Problems out) {
     State state = subject.state();
@@ -52,7 +55,7 @@ public record LeftBehind(String code, Fact atFinding, Fact onWayOut) implements 
 
   private void inspect(Step.Finding finding, State state, State.Moment moment, Problems out) {
     moment.finish();
-    boolean excused = atFinding == Fact.DISCONNECTED && moment.must(state.facts().of(Fact.TAGGED_OUT));
+    boolean excused = (atFinding == Fact.DISCONNECTED || atFinding == Fact.OPEN) && moment.must(state.facts().of(Fact.TAGGED_OUT));
     if (!excused) {
       report(atFinding, finding, finding.particulars().titleSpan(), "", state, moment, out);
     }
