@@ -17,10 +17,10 @@ import rungbook.tree.Step;
  * @param unproved why there is none; empty where there is
  * @param named how many faults the tree names; {@code found} of them are always found
  * @param missed the others, the least found first, each with how often it is found
- * @param condemned the healthy systems that end at a finding which names a fault, in words
+ * @param condemned which healthy systems end at a finding that names a fault, a sentence each
  * @param limits those that send somebody the wrong way
  */
-record LiveProof(String unproved, int named, int found, List<String> missed, String condemned, List<Limit> limits) {
+record LiveProof(String unproved, int named, int found, List<String> missed, List<String> condemned, List<Limit> limits) {
   private static final double ALWAYS = 1 - 1e-9;
   private static final int MOST_TOLD = 3;
 
@@ -36,19 +36,21 @@ record LiveProof(String unproved, int named, int found, List<String> missed, Str
 
   static LiveProof of(Proving.Result result) {
     return result.proved().map(LiveProof::of).orElseGet(() ->
-        new LiveProof(Wording.of(result.problems().get(0)).sentence(result.problems().get(0)), 0, 0, List.of(), "", List.of()));
+        new LiveProof(Wording.of(result.problems().get(0)).sentence(result.problems().get(0)), 0, 0, List.of(), List.of(), List.of()));
   }
 
   private static LiveProof of(Proof proof) {
     var claimed = proof.fates().stream().filter(Proof.Fate::claimed).toList();
     var missed = claimed.stream().filter(fate -> fate.found() < ALWAYS).sorted(Comparator.comparingDouble(Proof.Fate::found))
-        .map(LiveProof::missed).toList();
-    var condemned = proof.healthyCondemned() == 0 ? "" : Shown.percent(proof.healthyCondemned()) + " of healthy systems would be condemned";
-    return new LiveProof("", claimed.size(), claimed.size() - missed.size(), missed, condemned, limits(proof));
+        .map(fate -> missed(proof, fate)).toList();
+    return new LiveProof("", claimed.size(), claimed.size() - missed.size(), missed, Misroutes.condemned(proof).toList(), limits(proof));
   }
 
-  private static String missed(Proof.Fate fate) {
-    return fate.found() == 0 ? fate.name() : fate.name() + " (found in " + Shown.percent(fate.found()) + " of installations)";
+  private static String missed(Proof proof, Proof.Fate fate) {
+    var ends = proof.endings().stream().filter(ending -> ending.arrived().stream()
+        .anyMatch(one -> one.fault().equals(fate.name()) && !one.named() && one.share() > 0)).map(Proof.Ending::title).toList();
+    return fate.name() + (fate.found() == 0 ? " is missed" : " is found in " + Shown.percent(fate.found()) + " of installations")
+        + (ends.isEmpty() ? "" : "; it ends at `" + String.join("`, `", ends) + "`");
   }
 
   private static List<Limit> limits(Proof proof) {

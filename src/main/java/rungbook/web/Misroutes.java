@@ -6,7 +6,7 @@ import rungbook.proof.Proof;
 import rungbook.proof.Shown;
 import rungbook.tree.Step;
 
-/** Whom a limit sends the wrong way, in sentences. */
+/** Who goes the wrong way, in sentences. */
 final class Misroutes {
   // what is rarer is noise; healthy systems are told of however rare
   private static final double RARE = 0.01;
@@ -21,18 +21,31 @@ final class Misroutes {
         .map(one -> sentence(proof, limit, one));
   }
 
+  /** Healthy systems that end at a finding which names a fault, with the supply and the way of one of them. */
+  static Stream<String> condemned(Proof proof) {
+    return proof.problems().stream().filter(problem -> problem.code().equals("healthy-condemned")).map(problem -> {
+      var facts = problem.facts();
+      return capital(facts.get("share")) + " of healthy systems would be condemned at `" + facts.get("finding") + "`: with "
+          + facts.get("circumstances") + ", " + ProblemView.of(problem).shownBy();
+    });
+  }
+
+  private static String capital(String words) {
+    return words.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + words.substring(1);
+  }
+
   private static String sentence(Proof proof, Proof.Limit limit, Proof.Misrouted one) {
     var check = (Step.MeterCheck) proof.tree().steps().get(limit.step());
     var digit = proof.tree().meter().scale(check.quantity()).orElseThrow().digit();
     var way = check.ways().get(one.below() ? limit.upperWay() : limit.lowerWay());
-    return who(proof, one) + ": with " + one.circumstances() + " the reading is " + Shown.reading(one.reading(), digit, check.quantity())
+    return who(one) + ": with " + one.circumstances() + " the reading is " + Shown.reading(one.reading(), digit, check.quantity())
         + ", and the way taken can be `" + way.written() + "`";
   }
 
-  private static String who(Proof proof, Proof.Misrouted one) {
+  private static String who(Proof.Misrouted one) {
     var share = one.share() == 0 ? "In the worst case a few" : Shown.percent(one.share());
     if (one.healthy()) {
-      return share + " of healthy systems " + (proof.healthyCondemned() > 0 ? "would be condemned" : "would be sent the wrong way");
+      return share + " of healthy systems would be sent the wrong way";
     }
     return share + " of systems with `" + one.fault() + "` would be sent the wrong way";
   }

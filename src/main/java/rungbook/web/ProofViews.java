@@ -55,9 +55,15 @@ final class ProofViews {
       facts.add(new ProofView.Fact("Work", String.format(Locale.ROOT, "%.1f checks and %.0f minutes on average, walking included",
           proof.meanChecks(), proof.meanMinutes())));
     }
-    facts.add(new ProofView.Fact("False alarms", proof.healthyCondemned() == 0 ? "no healthy system condemned"
-        : percent(proof.healthyCondemned()) + " of healthy systems condemned"));
+    facts.add(new ProofView.Fact("False alarms", falseAlarms()));
     return facts;
+  }
+
+  private String falseAlarms() {
+    if (proof.healthyCondemned() > 0) {
+      return percent(proof.healthyCondemned()) + " of healthy systems condemned";
+    }
+    return Misroutes.condemned(proof).findAny().isPresent() ? "healthy systems condemned in corners of the tolerances only" : "no healthy system condemned";
   }
 
   private ProofView.Fault fault(Proof.Fate fate) {

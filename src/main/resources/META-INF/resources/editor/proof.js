@@ -46,7 +46,7 @@ export function prover(path, place, count) {
 
   function report(view, proof) {
     const parts = [];
-    if (proof.condemned) parts.push(paragraph(proof.condemned, "strong"));
+    parts.push(...proof.condemned.map(sentence => paragraph(sentence, "strong")));
     parts.push(...proof.limits.flatMap(limit => limitParts(view, limit)));
     if (proof.missed.length) parts.push(paragraph("Not always found:"), list(proof.missed));
     if (!parts.length) parts.push(paragraph(proof.named ? "Every fault it names is found, no healthy system is condemned, every limit is sound." : "It names no fault yet."));
