@@ -1,6 +1,6 @@
 package rungbook.library;
 
-import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
@@ -17,12 +17,19 @@ import rungbook.tree.Tree;
 
 /**
  * Proves trees on the systems of a library. What was solved of a system is kept for as long as its text stays the same, so the
- * second proof of a tree costs little. Threads may share one.
+ * second proof of a tree costs little; of many systems those last used are kept. Threads may share one.
  */
 public final class Prover {
 
+  private static final int MOST_KEPT = 8;
+
   private final int drawn;
-  private final Map<String, Prepared> systems = new HashMap<>();
+  private final Map<String, Prepared> systems = new LinkedHashMap<>(16, 0.75f, true) {
+    @Override
+    protected boolean removeEldestEntry(Map.Entry<String, Prepared> eldest) {
+      return size() > MOST_KEPT;
+    }
+  };
 
   private record Prepared(Source source, Optional<Installations> installations, Walks walks) {}
 

@@ -21,12 +21,12 @@ final class Misroutes {
         .map(one -> sentence(proof, limit, one));
   }
 
-  /** Healthy systems that end at a finding which names a fault, with the supply and the way of one of them. */
+  /** Healthy systems that end at a finding which names a fault, with the supply of one of them. */
   static Stream<String> condemned(Proof proof) {
     return proof.problems().stream().filter(problem -> problem.code().equals("healthy-condemned")).map(problem -> {
       var facts = problem.facts();
       return capital(facts.get("share")) + " of healthy systems would be condemned at `" + facts.get("finding") + "`: with "
-          + facts.get("circumstances") + ", " + ProblemView.of(problem).shownBy();
+          + facts.get("circumstances");
     });
   }
 
