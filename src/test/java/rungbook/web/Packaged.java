@@ -11,13 +11,12 @@ import java.net.http.HttpResponse.BodyHandlers;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
-import java.util.ArrayList;
-import java.util.List;
 
 /** The packaged program as people run it, in a process of its own on the loopback address. {@code mvn package} makes it. */
 public final class Packaged implements AutoCloseable {
   private static final Path JAR = Path.of("target/quarkus-app/quarkus-run.jar");
-  private static final Duration PATIENCE = Duration.ofSeconds(60);
+  // the first start of a build is a rehearsal and a start
+  private static final Duration PATIENCE = Duration.ofMinutes(3);
   private static final HttpClient CLIENT = HttpClient.newBuilder().connectTimeout(PATIENCE).build();
   private final Process process;
   private final int port;
@@ -51,9 +50,8 @@ public final class Packaged implements AutoCloseable {
     if (!Files.isRegularFile(JAR)) {
       throw new IOException(JAR + " is not there; run mvn package first");
     }
-    var java = Path.of(System.getProperty("java.home"), "bin", "java").toString();
-    var command = new ArrayList<>(List.of(java, "-Drungbook.data=" + data, "-Drungbook.port=" + port, "-jar", JAR.toAbsolutePath().toString()));
-    return new ProcessBuilder(command).redirectErrorStream(true).redirectOutput(log.toFile()).start();
+    return new ProcessBuilder("./rungbook", "serve", "--port", String.valueOf(port), "--data", data.toString())
+        .redirectErrorStream(true).redirectOutput(log.toFile()).start();
   }
 
   public static int freePort() throws IOException {
