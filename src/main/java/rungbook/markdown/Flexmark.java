@@ -2,6 +2,7 @@ package rungbook.markdown;
 
 import com.vladsch.flexmark.ext.tables.TablesExtension;
 import com.vladsch.flexmark.parser.Parser;
+import com.vladsch.flexmark.parser.core.ReferencePreProcessorFactory;
 import com.vladsch.flexmark.util.ast.Document;
 import com.vladsch.flexmark.util.data.DataHolder;
 import com.vladsch.flexmark.util.data.MutableDataSet;
@@ -13,7 +14,9 @@ public final class Flexmark {
   static final DataHolder OPTIONS =
       new MutableDataSet().set(Parser.EXTENSIONS, List.of(TablesExtension.create())).toImmutable();
 
-  private static final Parser PARSER = Parser.builder(OPTIONS).build();
+  // with an inline parser of one's own the library leaves link references to whoever brings it
+  private static final Parser PARSER = Parser.builder(OPTIONS).customInlineParserFactory(PlainInlines.factory())
+      .paragraphPreProcessorFactory(new ReferencePreProcessorFactory()).build();
 
   private Flexmark() {}
 
@@ -21,8 +24,12 @@ public final class Flexmark {
     return PARSER.parse(text);
   }
 
-  /** Parses and throws the result away: the floor that a check's cost is measured against. */
+  /** The library's own parser with the same extensions parses and throws the result away: the floor that a check's cost is measured against. */
   public static int parseOnly(String text) {
-    return parse(text).getTextLength();
+    return Bare.PARSER.parse(text).getTextLength();
+  }
+
+  private static final class Bare {
+    static final Parser PARSER = Parser.builder(OPTIONS).build();
   }
 }
