@@ -86,7 +86,7 @@ final class Intake {
     try {
       var path = new DocumentPath(hasRooms ? name.substring(roomAt(name)) : "trees/" + name);
       requireText(path, bytes);
-      files.put(path, bytes);
+      Signature.refusal(path, bytes).ifPresentOrElse(bad -> refuse(name, bad.says(), bad.hint()), () -> files.put(path, bytes));
     } catch (Refused bad) {
       refuse(name, bad.getMessage(), bad.hint());
     } catch (CharacterCodingException notText) {

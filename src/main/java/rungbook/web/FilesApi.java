@@ -17,6 +17,7 @@ import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.eclipse.microprofile.openapi.annotations.tags.Tag;
 import rungbook.store.Folders;
 import rungbook.store.Save;
+import rungbook.store.Signature;
 import rungbook.store.Store;
 
 /** Pictures, and the whole library as a zip. */
@@ -54,8 +55,11 @@ class FilesApi {
     if (!at.isPicture()) {
       throw Trouble.badRequest("`" + at + "` is a text", "send texts to /api/documents");
     }
-    var save = Save.written(at, basedOn, content, Texts.author(author), Texts.message(message));
-    return DocumentsApi.Entry.of(Texts.saved(store.save(Texts.withinLimits(save))));
+    var save = Texts.withinLimits(Save.written(at, basedOn, content, Texts.author(author), Texts.message(message)));
+    Signature.refusal(at, content).ifPresent(bad -> {
+      throw Trouble.badRequest("`" + at + "` " + bad.says(), bad.hint());
+    });
+    return DocumentsApi.Entry.of(Texts.saved(store.save(save)));
   }
 
   @GET

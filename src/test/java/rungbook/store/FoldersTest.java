@@ -45,7 +45,7 @@ class FoldersTest {
 
   @Test
   void looseTextsBecomeTrees() throws IOException {
-    assertEquals(Set.of("trees/a.md", "trees/pictures/b.png"), names(Folders.ofZip(zip("a.md", "a", "pictures/b.png", "b"))));
+    assertEquals(Set.of("trees/a.md", "trees/pictures/b.svg"), names(Folders.ofZip(zip("a.md", "a", "pictures/b.svg", "<svg/>"))));
   }
 
   @Test
@@ -83,6 +83,16 @@ class FoldersTest {
     assertEquals(List.of("is larger than 4 MB", "is larger than 1 MB"), incoming.refused().stream().map(Incoming.Refusal::says).toList());
     var latin = Folders.ofZip(zipOfBytes("trees/latin.md", new byte[] {'k', (byte) 0xfc}));
     assertEquals("is not UTF-8 text", latin.refused().get(0).says());
+  }
+
+  @Test
+  void aPictureThatIsBrokenOrOfAnotherKindIsRefused() throws IOException {
+    for (var name : List.of("a.png", "a.jpg", "a.gif", "a.webp", "a.svg")) {
+      var incoming = Folders.ofZip(zip(name, "GIF, PNG"));
+      assertTrue(incoming.files().isEmpty() && incoming.refused().get(0).says().contains("damaged"), name);
+    }
+    assertEquals(Set.of("trees/a.gif", "trees/a.svg", "trees/a.webp"),
+        names(Folders.ofZip(zip("a.gif", "GIF89a;", "a.svg", "\uFEFF<?xml version=\"1.0\"?><svg/>", "a.webp", "RIFF....WEBPVP8 "))));
   }
 
   @Test

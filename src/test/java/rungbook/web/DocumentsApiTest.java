@@ -76,6 +76,8 @@ class DocumentsApiTest {
         .header("Content-Security-Policy", containsString("sandbox; default-src 'none'"));
     given().contentType("image/png").body(new byte[(1 << 20) + 1]).when().put("/api/files/trees/pictures/big.png?basedOn=0&author=Tobin")
         .then().statusCode(413);
+    given().contentType("image/png").body(new byte[] {(byte) 0x89, 'P', 'N', 'G', '\r', '\n', 0x1A, '\n'}).when()
+        .put("/api/files/trees/pictures/cut-off.png?basedOn=0&author=Tobin").then().statusCode(400).body("detail", containsString("is no PNG picture"));
   }
 
   @Test
