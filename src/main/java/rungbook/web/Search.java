@@ -1,17 +1,14 @@
 package rungbook.web;
 
-import java.text.Normalizer;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Collectors;
 import rungbook.library.CompiledTree;
 import rungbook.tree.Step;
 
 /**
- * Finds trees by what the customer says. Every word asked for has to begin a word of the tree; a word in the complaint or the
- * title counts more than one in a step.
+ * Finds trees by what the customer says. Every word asked for has to begin a word of the tree, or be another ending of
+ * one; a word in the complaint or the title counts more than one in a step.
  */
 final class Search {
   private static final int IN_COMPLAINT_OR_TITLE = 4;
@@ -24,7 +21,7 @@ final class Search {
 
   /** The trees that match, best first; all of them, by title, when nothing is asked for. */
   static List<CompiledTree> find(List<CompiledTree> trees, String asked) {
-    var words = words(asked);
+    var words = SearchWord.of(asked);
     return trees.stream()
         .map(tree -> new Hit(tree, score(tree, words)))
         .filter(hit -> words.isEmpty() || hit.score() > 0)
@@ -33,24 +30,19 @@ final class Search {
         .toList();
   }
 
-  private static int score(CompiledTree compiled, List<String> asked) {
+  private static int score(CompiledTree compiled, List<SearchWord> asked) {
     var tree = compiled.tree();
-    var said = words(tree.title() + " " + tree.complaint());
-    var steps = words(tree.steps().stream().map(Step::title).collect(Collectors.joining(" ")));
+    var said = SearchWord.of(tree.title() + " " + tree.complaint());
+    var steps = SearchWord.of(tree.steps().stream().map(Step::title).collect(Collectors.joining(" ")));
     var total = 0;
     for (var word : asked) {
-      var score = said.stream().anyMatch(has -> has.startsWith(word)) ? IN_COMPLAINT_OR_TITLE
-          : steps.stream().anyMatch(has -> has.startsWith(word)) ? IN_A_STEP : 0;
+      var score = word.isIn(said) ? IN_COMPLAINT_OR_TITLE
+          : word.isIn(steps) ? IN_A_STEP : 0;
       if (score == 0) {
         return 0;
       }
       total += score;
     }
     return total;
-  }
-
-  private static List<String> words(String text) {
-    var plain = Normalizer.normalize(text.toLowerCase(Locale.ROOT), Normalizer.Form.NFKD).replaceAll("\\p{M}+", "");
-    return Arrays.stream(plain.split("[^\\p{L}\\p{N}]+")).filter(word -> !word.isEmpty()).toList();
   }
 }

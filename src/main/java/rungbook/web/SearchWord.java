@@ -1,0 +1,53 @@
+package rungbook.web;
+
+import java.text.Normalizer;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+
+/**
+ * A word as it is searched for: {@code a/c} is {@code ac}, {@code won't} is {@code wont}.
+ *
+ * @param stem the word without a common English ending, so that {@code stops} finds {@code stopping}
+ */
+record SearchWord(String word, String stem) {
+  // so short a word begins too many others: it has to be the whole of one
+  private static final int WHOLE = 2;
+  private static final int SHORTEST_STEM = 3;
+
+  /** The words of a text, small, without accents. */
+  static List<SearchWord> of(String text) {
+    var plain = Normalizer.normalize(text.toLowerCase(Locale.ROOT), Normalizer.Form.NFKD)
+        .replaceAll("[\\p{M}'\u2019]+", "")
+        .replaceAll("\\b(\\p{L})/(\\p{L})\\b", "$1$2");
+    return Arrays.stream(plain.split("[^\\p{L}\\p{N}]+")).filter(word -> !word.isEmpty())
+        .map(word -> new SearchWord(word, stem(word))).toList();
+  }
+
+  boolean isIn(List<SearchWord> said) {
+    return said.stream().anyMatch(this::finds);
+  }
+
+  private boolean finds(SearchWord said) {
+    return said.stem.equals(stem) || word.length() > WHOLE && said.word.startsWith(word);
+  }
+
+  private static String stem(String word) {
+    for (var ending : List.of("ing", "ed", "es", "s")) {
+      var rest = word.endsWith(ending) && !word.endsWith("ss") ? word.substring(0, word.length() - ending.length()) : "";
+      if (rest.length() >= SHORTEST_STEM && rest.matches(".*[aeiouy].*")) {
+        return withoutE(single(rest));
+      }
+    }
+    return withoutE(word);
+  }
+
+  // stopp(ing) is stop, but buzz(ing) is buzz
+  private static String single(String rest) {
+    return rest.matches(".*([bdgmnprt])\\1") ? rest.substring(0, rest.length() - 1) : rest;
+  }
+
+  private static String withoutE(String word) {
+    return word.length() > SHORTEST_STEM && word.endsWith("e") ? word.substring(0, word.length() - 1) : word;
+  }
+}
