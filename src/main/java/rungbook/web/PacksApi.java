@@ -12,21 +12,12 @@ import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDateTime;
 import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.stream.Collectors;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.eclipse.microprofile.openapi.annotations.tags.Tag;
-import rungbook.library.CompiledTree;
-import rungbook.library.Library;
-import rungbook.pack.Edition;
 import rungbook.pack.LibraryFolder;
-import rungbook.pack.Material;
-import rungbook.pack.Pack;
 import rungbook.pack.PackFile;
-import rungbook.store.Revision;
 
 /** Trees as files to carry. Only a tree without errors becomes one. */
 @Path("/api/packs")
@@ -35,43 +26,32 @@ class PacksApi {
   // zip entries need a time; a fixed one keeps the same library the same bytes
   private static final LocalDateTime NO_TIME = LocalDateTime.of(1980, 1, 1, 0, 0);
   private final Shelf shelf;
+  private final Packs packs;
 
-  PacksApi(Shelf shelf) {
+  PacksApi(Shelf shelf, Packs packs) {
     this.shelf = shelf;
+    this.packs = packs;
   }
 
   @GET
   @Path("{path:.+}")
   @Produces(MediaType.TEXT_HTML)
-  @Operation(summary = "A tree's pack, one HTML file")
+  @Operation(summary = "A tree's pack, one HTML file",
+      description = "Under its lasting name, so that links between packs in a folder hold")
   public Response pack(String path) {
-    var library = shelf.library();
     var tree = shelf.tree(Texts.path(path))
         .orElseThrow(() -> Trouble.notFound("`" + path + "` is no tree in the library", "choose one from the library"));
     if (!tree.isSound()) {
       throw Trouble.of(409, "No pack", "`" + path + "` has errors, and a tree with errors becomes no pack", "put right what its page lists");
     }
-    return download(pack(tree, library, revisions()).alone(), "text/html; charset=UTF-8");
+    return download(packs.of(tree).inFolder(), "text/html; charset=UTF-8");
   }
 
   @GET
   @Produces("application/zip")
   @Operation(summary = "Every pack and an index, as a zip", description = "Trees with errors are left out")
   public Response packs() throws IOException {
-    var library = shelf.library();
-    var revisions = revisions();
-    var packs = library.trees().stream().filter(CompiledTree::isSound).map(tree -> pack(tree, library, revisions)).toList();
-    return download(new PackFile("packs.zip", zip(LibraryFolder.of(packs))), "application/zip");
-  }
-
-  private Map<String, Integer> revisions() {
-    return shelf.heads().stream().collect(Collectors.toMap(head -> head.path().text(), Revision::number));
-  }
-
-  private static Pack pack(CompiledTree tree, Library library, Map<String, Integer> revisions) {
-    var revision = Optional.ofNullable(revisions.get(tree.path())).map(String::valueOf);
-    return Pack.of(tree.tree(), new Material(library.shared(), library.text().pictures()),
-        new Edition(revision, Optional.empty(), Optional.empty()));
+    return download(new PackFile("packs.zip", zip(LibraryFolder.of(packs.all()))), "application/zip");
   }
 
   private static byte[] zip(List<PackFile> files) throws IOException {

@@ -22,10 +22,12 @@ import rungbook.tree.Step;
 class TreePage {
   private final Shelf shelf;
   private final Store store;
+  private final Packs packs;
 
-  TreePage(Shelf shelf, Store store) {
+  TreePage(Shelf shelf, Store store, Packs packs) {
     this.shelf = shelf;
     this.store = store;
+    this.packs = packs;
   }
 
   /** A step, or a chapter that belongs to none: one of the two is there. */
@@ -35,7 +37,7 @@ class TreePage {
 
   /** @param map the tree's drawing, ready to stand in a page */
   record View(String path, String href, TreeEntry entry, String meter, String systemHref, DocumentsApi.Entry revision, int drafts,
-              String introduction, List<Part> parts, List<ProblemView> problems, String map) {}
+              String introduction, List<Part> parts, List<ProblemView> problems, String map, Optional<Packs.Offer> pack) {}
 
   @GET
   @Path("{path:.+}")
@@ -52,7 +54,7 @@ class TreePage {
     return new View(at.text(), Urls.path(at.text()), TreeEntry.of(compiled), tree.meter().title(),
         tree.system().map(system -> "/text/shared/systems/" + Urls.path(system.id()) + ".md").orElse(""), revision,
         store.drafts(at).size(), views.prose(tree.document()).introduction(), parts(compiled, views),
-        ProblemView.of(compiled.problems()), Drawing.of(Diagram.of(tree, Diagram.Shares.UNKNOWN)));
+        ProblemView.of(compiled.problems()), Drawing.of(Diagram.of(tree, Diagram.Shares.UNKNOWN)), packs.offer(compiled));
   }
 
   // the text's own order, chapters where they stand; what fragments bring comes last

@@ -1,4 +1,6 @@
 // Fetches a tree's proof after its page has loaded, and shows the shares in the page's own map.
+import { openMap } from "./map.js";
+
 const place = document.getElementById("proof");
 if (place) {
   const href = document.getElementById("proved").dataset.href;
@@ -22,6 +24,7 @@ function show(proof) {
   if (map) {
     frame.replaceChildren(...map.childNodes);
     frame.before(proof.querySelector("#provedmap-about"));
+    openMap(frame);
     map.previousElementSibling.remove();
     map.remove();
   }

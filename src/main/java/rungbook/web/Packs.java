@@ -1,0 +1,69 @@
+package rungbook.web;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import rungbook.library.CompiledTree;
+import rungbook.library.Library;
+import rungbook.pack.Edition;
+import rungbook.pack.Material;
+import rungbook.pack.Pack;
+import rungbook.store.Revision;
+import rungbook.tree.Goal;
+
+/** The packs of the library as it is now. */
+@ApplicationScoped
+class Packs {
+  private static final int DIGEST_SHOWN = 8;
+  private final Shelf shelf;
+
+  Packs(Shelf shelf) {
+    this.shelf = shelf;
+  }
+
+  /**
+   * A pack as its tree's page offers it.
+   *
+   * @param digest its first eight digits, as people compare them
+   * @param others the trees whose packs its links lead to
+   */
+  record Offer(String digest, List<TreeEntry> others) {}
+
+  /** @param tree a sound one */
+  Pack of(CompiledTree tree) {
+    return pack(tree, shelf.library(), revisions());
+  }
+
+  /** Every tree without errors. */
+  List<Pack> all() {
+    var library = shelf.library();
+    var revisions = revisions();
+    return library.trees().stream().filter(CompiledTree::isSound).map(tree -> pack(tree, library, revisions)).toList();
+  }
+
+  /** Empty for a tree with errors. */
+  Optional<Offer> offer(CompiledTree tree) {
+    return tree.isSound() ? Optional.of(new Offer(of(tree).digest().substring(0, DIGEST_SHOWN), others(tree))) : Optional.empty();
+  }
+
+  private List<TreeEntry> others(CompiledTree tree) {
+    var ids = tree.tree().steps().stream().flatMap(step -> step.ways().stream())
+        .flatMap(way -> way.goal() instanceof Goal.ToTree other ? Stream.of(other.tree()) : Stream.empty())
+        .collect(Collectors.toSet());
+    return shelf.library().trees().stream()
+        .filter(other -> ids.contains(other.tree().id()) && !other.path().equals(tree.path())).map(TreeEntry::of).toList();
+  }
+
+  private Map<String, Integer> revisions() {
+    return shelf.heads().stream().collect(Collectors.toMap(head -> head.path().text(), Revision::number));
+  }
+
+  private static Pack pack(CompiledTree tree, Library library, Map<String, Integer> revisions) {
+    var revision = Optional.ofNullable(revisions.get(tree.path())).map(String::valueOf);
+    return Pack.of(tree.tree(), new Material(library.shared(), library.text().pictures()),
+        new Edition(revision, Optional.empty(), Optional.empty()));
+  }
+}
