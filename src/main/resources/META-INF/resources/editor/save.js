@@ -1,4 +1,4 @@
-// Saves the text as a new revision, and shows both texts when somebody else was first.
+// Saves the text as a new revision, and shows the difference when somebody else was first.
 const el = id => document.getElementById(id);
 const YEAR_S = 365 * 24 * 3600;
 
@@ -62,11 +62,22 @@ export function saver({ page, path, view, say, saved }) {
   function overtaken(body) {
     lost = body;
     el("overtaken-detail").textContent = body.detail;
-    el("theirs").textContent = body.current.text;
-    el("yours").textContent = body.draft.text;
-    el("compare").href = `/history/${path.split("/").map(encodeURIComponent).join("/")}#drafts`;
+    const compare = `/history/${path.split("/").map(encodeURIComponent).join("/")}`;
+    el("compare").href = `${compare}#draft-${body.draft.id}`;
+    showDifference(compare, body.draft.id);
     el("overtaken").showModal();
+    el("race").focus();
     say("Not saved yet: somebody else saved first");
+  }
+
+  async function showDifference(compare, draft) {
+    el("race").textContent = "Comparing…";
+    try {
+      const page = new DOMParser().parseFromString(await (await fetch(compare, { headers: { Accept: "text/html" } })).text(), "text/html");
+      el("race").replaceChildren(page.querySelector(`#draft-${draft} .difference`));
+    } catch {
+      el("race").textContent = "The difference cannot be shown now. Both texts are kept.";
+    }
   }
 
   function saveOnTop() {
