@@ -13,6 +13,7 @@ import jakarta.ws.rs.core.MediaType;
 import java.net.URLDecoder;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Map;
 import rungbook.markdown.Slug;
 import rungbook.store.DocumentPath;
 import rungbook.store.Draft;
@@ -93,7 +94,8 @@ class EditPage {
     }
     var at = new DocumentPath(folder + slug.substring(0, Math.min(slug.length(), 80)) + ".md");
     if (store.head(at).filter(Revision::isThere).isPresent()) {
-      throw Trouble.of(409, "There is such a text already", "`" + at + "` is in the library", "give the new one another title, or edit that one");
+      throw Trouble.of(409, "There is such a text already", "`" + at + "` is in the library", "give the new one another title, or edit that one")
+          .with(Map.of("there", (at.isTree() ? "/tree/" : "/text/") + Urls.path(at.text())));
     }
     return at;
   }

@@ -18,6 +18,11 @@ final class Trouble extends RuntimeException {
       return Ticked.parts(hint);
     }
 
+    /** The address of what is there already; empty for any other trouble. */
+    public String there() {
+      return (String) more.getOrDefault("there", "");
+    }
+
     /** The files that stopped an import; empty for any other trouble. */
     @SuppressWarnings("unchecked")
     public List<Incoming.Refusal> refused() {

@@ -19,7 +19,7 @@ const say = message => { state.textContent = message; };
 const words = vocabulary();
 const problems = problemList(path, document.getElementById("problems"), document.getElementById("count"));
 const preview = previewer(path, document.getElementById("preview"));
-const keep = keeper(path, say);
+const keep = keeper(path, say, page.dataset.view === "/");
 const proof = prover(path, document.getElementById("proof"), document.getElementById("provedcount"));
 let save;
 

@@ -20,7 +20,13 @@ export function problemList(path, list, count) {
 
   function write(problems) {
     count.textContent = problems.length ? `(${problems.length})` : "(none)";
-    list.replaceChildren(...(problems.length ? [listOf(problems)] : [paragraph("No problems. The tree can become a pack once it is saved.")]));
+    list.replaceChildren(...(problems.length ? [listOf(problems)] : [paragraph(`No problems.${isNewTree() ? " The tree can become a pack once it is saved." : ""}`)]));
+  }
+
+  // the page's own address is none until the first save
+  function isNewTree() {
+    const { tree, view } = document.getElementById("editor").dataset;
+    return tree === "true" && view === "/";
   }
 
   function listOf(problems) {
