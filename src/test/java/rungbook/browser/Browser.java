@@ -40,6 +40,9 @@ public final class Browser implements AutoCloseable {
     Logger.getLogger("org.openqa.selenium").setLevel(Level.SEVERE);
   }
 
+  // a loaded machine takes its time; a wait ends as soon as it can
+  private static final Duration PATIENCE = Duration.ofSeconds(60);
+
   private final ChromeDriver driver;
 
   private Browser(ChromeDriver driver) {
@@ -129,8 +132,9 @@ public final class Browser implements AutoCloseable {
     return driver.executeCdpCommand(command, parameters);
   }
 
+  /** The first such element, waited for up to a minute. */
   public WebElement find(String css) {
-    return driver.findElement(By.cssSelector(css));
+    return new WebDriverWait(driver, PATIENCE).until(any -> driver.findElement(By.cssSelector(css)));
   }
 
   public List<WebElement> all(String css) {
@@ -146,9 +150,9 @@ public final class Browser implements AutoCloseable {
     return driver.executeScript(script, arguments);
   }
 
-  /** Waits until a script's expression is true, for ten seconds at most. */
+  /** Waits until a script's expression is true, for a minute at most. */
   public Browser until(String expression) {
-    new WebDriverWait(driver, Duration.ofSeconds(10)).until(any -> Boolean.TRUE.equals(run("return !!(" + expression + ")")));
+    new WebDriverWait(driver, PATIENCE).until(any -> Boolean.TRUE.equals(run("return !!(" + expression + ")")));
     return this;
   }
 

@@ -8,10 +8,13 @@ import io.quarkus.test.common.http.TestHTTPResource;
 import io.quarkus.test.junit.QuarkusTest;
 import jakarta.inject.Inject;
 import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.net.URI;
 import java.net.URL;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.Map;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -19,6 +22,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.interactions.Actions;
+import org.openqa.selenium.support.ui.WebDriverWait;
 import rungbook.browser.Browser;
 import rungbook.pack.Verify;
 import rungbook.store.DocumentPath;
@@ -66,8 +70,19 @@ class JobTest {
     browser.find(".actions .main").click();
     browser.find("a[download]").click();
     var pack = downloaded(".html");
+    assertEquals("/tree/trees/" + pack.getFileName().toString().replaceFirst("html$", "md"), URI.create(browser.driver().getCurrentUrl()).getPath());
     assertInstanceOf(Verify.Verdict.Intact.class, Verify.of(Files.readAllBytes(pack)));
     assertEquals(1, browser.scriptsOff().open(pack).all("h1").size());
+  }
+
+  @Test
+  void aPhoneOpensTheMapAtItsFirstStepAndFitsItWithoutScripts() {
+    var open = address + "tree/trees/control-fuse-keeps-opening.md";
+    browser.size(360, 740).open(open).until("document.querySelector('.mapframe.full')");
+    assertTrue((Boolean) browser.run("const s = document.querySelector('.mapframe svg a').getBoundingClientRect();"
+        + "const f = document.querySelector('.mapframe').getBoundingClientRect(); return s.left >= f.left && s.right <= f.right && s.bottom <= f.bottom"));
+    browser.scriptsOff().open(open);
+    assertEquals(0L, browser.run("const f = document.querySelector('.mapframe'); return f.scrollWidth - f.clientWidth"));
   }
 
   @Test
@@ -110,16 +125,19 @@ class JobTest {
   }
 
   @Test
-  void theLoserOfARaceSeesBothTextsAndSavesOnTop() {
+  void theLoserOfARaceSeesTheDifferenceAndSavesOnTop() {
     keep("trees/job-race.md", 0, "first text\n");
-    browser.size(1280, 900).open(address + "edit/trees/job-race.md");
+    browser.size(360, 740).open(address + "edit/trees/job-race.md");
     browser.until("document.getElementById('count').textContent !== ''");
     keep("trees/job-race.md", 1, "theirs\n");
     write("mine\n");
     save("Odalys", "");
     browser.until("document.getElementById('overtaken').open");
-    assertEquals("theirs", browser.find("#theirs").getText().strip());
-    assertEquals("mine", browser.find("#yours").getText().strip());
+    assertTrue(browser.find("#race .taken_out").getText().contains("theirs"));
+    assertTrue(browser.find("#race .added").getText().contains("mine"));
+    assertEquals(0L, browser.run("const box = document.getElementById('overtaken'); return box.scrollWidth - box.clientWidth"));
+    assertTrue((Boolean) browser.run("return document.getElementById('on-top').getBoundingClientRect().bottom <= innerHeight"));
+    browser.screenshot(Path.of("target/screens/race-phone.png"));
     browser.find("#on-top").click();
     browser.until("document.getElementById('state').textContent === 'Saved as revision 3'");
     assertEquals("theirs\n", store.revision(new DocumentPath("trees/job-race.md"), 2).orElseThrow().text());
@@ -181,16 +199,16 @@ class JobTest {
     store.save(Save.written(new DocumentPath(path), basedOn, text.getBytes(StandardCharsets.UTF_8), "Tobin", ""));
   }
 
-  private Path downloaded(String ending) throws IOException, InterruptedException {
-    for (var tries = 0; tries < 100; tries++) {
-      try (var files = Files.list(downloads)) {
-        var found = files.filter(file -> file.toString().endsWith(ending)).findFirst();
-        if (found.isPresent()) {
-          return found.get();
-        }
-      }
-      Thread.sleep(100);
+  private Path downloaded(String ending) {
+    return new WebDriverWait(browser.driver(), Duration.ofSeconds(60)).until(any -> finished(ending));
+  }
+
+  // null while there is none: a browser writes under another ending first
+  private Path finished(String ending) {
+    try (var files = Files.list(downloads)) {
+      return files.filter(file -> file.toString().endsWith(ending)).findFirst().orElse(null);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
     }
-    throw new IOException("nothing was downloaded");
   }
 }

@@ -3,6 +3,7 @@ package rungbook.web;
 import static io.restassured.RestAssured.given;
 import static org.hamcrest.Matchers.allOf;
 import static org.hamcrest.Matchers.containsString;
+import static org.hamcrest.Matchers.matchesPattern;
 import static org.hamcrest.Matchers.not;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -31,12 +32,14 @@ class PagesTest {
     page("/").then().statusCode(200).body(allOf(containsString("Marrow Hill Heating and Cooling"), containsString("No cooling, indoor blower runs")));
     page("/?q=blower+stop").then().body(allOf(containsString("Blower does not stop"), not(containsString("No cooling, indoor blower runs"))));
     page("/?q=zebra").then().body(containsString("No tree has all of these words"));
+    page("/?q=buzzing").then().body(containsString("Contactor buzzes or control voltage is low"));
   }
 
   @Test
   void aTreePageHasItsTextItsMapItsProblemsAndItsPack() {
     page("/tree/trees/no-cooling-blower-runs.md").then().statusCode(200)
-        .body(allOf(containsString("<svg"), containsString("No problems"), containsString("Download the pack"), containsString("red lead")));
+        .body(allOf(containsString("<svg"), containsString("No problems"), containsString("Download the pack"), containsString("red lead"), matchesPattern("(?s).*Digest <code>[0-9a-f]{8}</code>.*")));
+    page("/tree/trees/control-fuse-keeps-opening.md").then().body(containsString("holds them together"));
   }
 
   @Test
@@ -124,6 +127,7 @@ class PagesTest {
     page("/tree/trees/nothing.md").then().statusCode(404).contentType("text/html").body(containsString("What to do"));
     page("/nowhere").then().statusCode(404).contentType("text/html").body(containsString("To the library"));
     page("/new/tree?title=%3F%3F").then().statusCode(400).body(containsString("needs a title"));
+    page("/new/tree?title=No+cooling%2C+blower+runs").then().statusCode(409).body(containsString("href=\"/tree/trees/no-cooling-blower-runs.md\""));
     page("/edit/trees/pictures/board.png").then().statusCode(400).body(containsString("is a picture"));
   }
 
