@@ -91,9 +91,10 @@ class StoreTest {
 
   @Test
   void aPictureComesBackByteForByte() {
-    var path = new DocumentPath("trees/store-board.png");
+    var path = new DocumentPath("trees/store-board.gif");
     var bytes = new byte[Limits.PICTURE];
     IntStream.range(0, bytes.length).forEach(i -> bytes[i] = (byte) (i * 31));
+    System.arraycopy("GIF89a".getBytes(UTF_8), 0, bytes, 0, 6);
     store.save(Save.written(path, 0, bytes, "Tobin", ""));
     assertArrayEquals(bytes, store.head(path).orElseThrow().content());
   }
