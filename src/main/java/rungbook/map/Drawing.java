@@ -19,15 +19,22 @@ public final class Drawing {
   private static final double WIDEST_WIRE_PX = 9;
 
   private final Arrangement arrangement;
+  private final String page;
   private final StringBuilder svg = new StringBuilder();
 
-  private Drawing(Arrangement arrangement) {
+  private Drawing(Arrangement arrangement, String page) {
     this.arrangement = arrangement;
+    this.page = page;
   }
 
-  /** A whole {@code <svg>} element; every step is a link. */
+  /** A whole {@code <svg>} element for the page that holds the steps; every step is a link. */
   public static String of(Diagram diagram) {
-    return new Drawing(Arrangement.of(diagram)).draw();
+    return of(diagram, "");
+  }
+
+  /** The same, to be shown elsewhere. @param page the address of the page that holds the steps */
+  public static String of(Diagram diagram, String page) {
+    return new Drawing(Arrangement.of(diagram), page).draw();
   }
 
   private String draw() {
@@ -57,6 +64,10 @@ public final class Drawing {
     add("<path d=\"M%s %sl-5 -9h10z\" fill=\"%s\"/>", px(end.x()), px(end.y()), INK);
   }
 
+  private String address(Diagram.Node node) {
+    return node.href().startsWith("#") ? page + node.href() : node.href();
+  }
+
   private static String flow(double share) {
     return share > 0 ? " stroke=\"" + WAY + "\"" : " stroke-dasharray=\"4 4\"";
   }
@@ -70,7 +81,7 @@ public final class Drawing {
 
   private void node(Box box) {
     var node = box.node();
-    add("<a href=\"%s\" aria-label=\"%s\">", escape(node.href()), escape(node.shape().word() + ": " + node.title() + ". " + node.note()));
+    add("<a href=\"%s\" aria-label=\"%s\">", escape(address(node)), escape(node.shape().word() + ": " + node.title() + ". " + node.note()));
     outline(box);
     add("<circle cx=\"%s\" cy=\"%s\" r=\"12\" fill=\"%s\" stroke=\"none\"/>", px(box.x() + box.width() / 2), px(box.y()), INK);
     add("<text x=\"%s\" y=\"%s\" font-size=\"13\" font-weight=\"700\" text-anchor=\"middle\" fill=\"%s\" stroke=\"none\">%s</text>",

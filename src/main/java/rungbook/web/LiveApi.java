@@ -83,7 +83,7 @@ class LiveApi {
   @Operation(summary = "A tree's map as SVG")
   public String map(String path) {
     var at = Texts.head(store, Texts.path(path)).path();
-    return shelf.tree(at).map(tree -> Drawing.of(Diagram.of(tree.tree(), Diagram.Shares.UNKNOWN)))
+    return shelf.tree(at).map(tree -> Drawing.of(Diagram.of(tree.tree(), Diagram.Shares.UNKNOWN), "/tree/" + Urls.path(at.text())))
         .orElseThrow(() -> Trouble.notFound("`" + path + "` is no tree", "a tree lies directly in `trees/`"));
   }
 

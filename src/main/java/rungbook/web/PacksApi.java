@@ -3,6 +3,7 @@ package rungbook.web;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.QueryParam;
 import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
@@ -37,14 +38,15 @@ class PacksApi {
   @Path("{path:.+}")
   @Produces(MediaType.TEXT_HTML)
   @Operation(summary = "A tree's pack, one HTML file",
-      description = "Under its lasting name, so that links between packs in a folder hold")
-  public Response pack(String path) {
+      description = "Under its lasting name, so that links between packs in a folder hold; with `digest=true` under a name that tells this edition from others")
+  public Response pack(String path, @QueryParam("digest") boolean digest) {
     var tree = shelf.tree(Texts.path(path))
         .orElseThrow(() -> Trouble.notFound("`" + path + "` is no tree in the library", "choose one from the library"));
     if (!tree.isSound()) {
       throw Trouble.of(409, "No pack", "`" + path + "` has errors, and a tree with errors becomes no pack", "put right what its page lists");
     }
-    return download(packs.of(tree).inFolder(), "text/html; charset=UTF-8");
+    var pack = packs.of(tree);
+    return download(digest ? pack.alone() : pack.inFolder(), "text/html; charset=UTF-8");
   }
 
   @GET

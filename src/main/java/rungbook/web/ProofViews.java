@@ -135,6 +135,6 @@ final class ProofViews {
     Diagram.Shares shares = (step, way) -> proof.ways().stream()
         .filter(flow -> steps.get(flow.step()) == step && step.ways().get(flow.way()) == way)
         .mapToDouble(Proof.WayFlow::likelihood).findFirst();
-    return Drawing.of(Diagram.of(proof.tree(), shares)).replace("href=\"#", "href=\"" + treeHref + "#");
+    return Drawing.of(Diagram.of(proof.tree(), shares), treeHref);
   }
 }

@@ -28,6 +28,12 @@ class DrawingTest {
   }
 
   @Test
+  void aDrawingShownElsewhereLeadsToThePageWithTheSteps() throws Exception {
+    var link = xml(Drawing.of(small("Y"), "/tree/trees/y.md")).getElementsByTagName("a").item(0);
+    assertEquals("/tree/trees/y.md#y", link.getAttributes().getNamedItem("href").getNodeValue());
+  }
+
+  @Test
   void theSameDiagramGivesTheSameBytes() {
     assertEquals(Drawing.of(small("Y at the board")), Drawing.of(small("Y at the board")));
   }

@@ -27,6 +27,14 @@ class PacksApiTest {
   }
 
   @Test
+  void aPackMayCarryItsDigestInItsName() {
+    var plain = given().get("/api/packs/trees/no-cooling-blower-runs.md").then().extract().asByteArray();
+    var named = given().get("/api/packs/trees/no-cooling-blower-runs.md?digest=true").then().statusCode(200)
+        .header("Content-Disposition", org.hamcrest.Matchers.matchesRegex(".*''no-cooling-blower-runs-[0-9a-f]{8}\\.html")).extract().asByteArray();
+    assertArrayEquals(plain, named);
+  }
+
+  @Test
   void theSameLibraryGivesTheSameZip() throws IOException {
     var zip = given().get("/api/packs").then().statusCode(200).extract().asByteArray();
     assertTrue(names(zip).containsAll(Set.of("index.html", "no-cooling-blower-runs.html")));
