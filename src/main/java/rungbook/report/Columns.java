@@ -32,7 +32,11 @@ final class Columns {
   }
 
   static int of(String text) {
-    return text.codePoints().map(Columns::of).sum();
+    int columns = 0;
+    for (int i = 0; i < text.length(); i += Character.charCount(text.codePointAt(i))) {
+      columns += of(text.codePointAt(i));
+    }
+    return columns;
   }
 
   /**

@@ -9,8 +9,8 @@ final class Wrap {
 
   static final int WIDTH = 100;
 
-  /** Spaces, but not the one between a figure and its unit. */
-  private static final Pattern BREAK = Pattern.compile("\\s+(?!(?:[mk]?V|[kM]?Ω|m?A|µA|µF|°F|MB)(?:[^\\p{L}]|$))");
+  /** What no line starts with: the unit of the figure before it. */
+  private static final Pattern UNIT = Pattern.compile("(?:[mk]?V|[kM]?Ω|m?A|µA|µF|°F|MB)(?:[^\\p{L}]|$)");
 
   private Wrap() {}
 
@@ -23,7 +23,7 @@ final class Wrap {
     var lines = new ArrayList<String>();
     var line = new StringBuilder();
     int used = first;
-    for (String word : BREAK.split(text.strip())) {
+    for (String word : words(text.strip())) {
       int width = Columns.of(word);
       if (used + width > WIDTH && used > indent) {
         lines.add(line.toString().stripTrailing());
@@ -35,6 +35,27 @@ final class Wrap {
     }
     lines.add(line.toString().stripTrailing());
     return lines;
+  }
+
+  /** What stands between spaces; a figure and its unit stay together. */
+  private static List<String> words(String text) {
+    var words = new ArrayList<String>();
+    int start = 0;
+    for (int at = 0; at < text.length(); at++) {
+      if (Character.isWhitespace(text.charAt(at))) {
+        int next = at + 1;
+        while (Character.isWhitespace(text.charAt(next))) {
+          next++;
+        }
+        if (!UNIT.matcher(text).region(next, text.length()).lookingAt()) {
+          words.add(text.substring(start, at));
+          start = next;
+        }
+        at = next - 1;
+      }
+    }
+    words.add(text.substring(start));
+    return words;
   }
 
   /** The lines joined, each after the first behind its indent. */

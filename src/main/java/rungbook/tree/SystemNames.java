@@ -4,6 +4,7 @@ import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import rungbook.source.Nearest;
 import rungbook.source.Problem;
 import rungbook.source.Source;
@@ -16,6 +17,8 @@ import rungbook.system.Vocabulary.Role;
 
 /** Looks a step's names up in the tree's system. A tree with no system may use any words. */
 final class SystemNames {
+
+  private static final int MOST_LISTED = 20;
 
   private final Optional<Vocabulary> system;
   private final Source source;
@@ -102,8 +105,14 @@ final class SystemNames {
     }
   }
 
+  /** Enough names to see what is meant; all hundred parts of a system would bury the message. */
+  private static String listed(Collection<String> known) {
+    String first = known.stream().limit(MOST_LISTED).collect(Collectors.joining(", "));
+    return known.size() <= MOST_LISTED ? first : first + " and " + (known.size() - MOST_LISTED) + " more";
+  }
+
   private void refuse(String code, String kind, Named name, Collection<String> known) {
     problems.add(Problem.at(code, source, name.span()).with("name", name.text()).with("kind", kind)
-        .with("system", system.map(Vocabulary::id).orElse("")).with("known", String.join(", ", known)).near(Nearest.to(name.text(), known)));
+        .with("system", system.map(Vocabulary::id).orElse("")).with("known", listed(known)).near(Nearest.to(name.text(), known)));
   }
 }

@@ -142,11 +142,15 @@ public final class State {
 
     /** A path to this moment on which a fact is lacking. */
     public Optional<Witness> showLacking(int fact, String answer) {
-      return fact == Facts.NONE ? trails.along(routes.shortestTo(step), step, answer) : shows(step, done, fact, false, answer);
+      return fact != Facts.NONE ? shows(step, done, fact, false, answer)
+          : trails.isSpent() ? Optional.empty() : trails.along(routes.shortestTo(step), step, answer);
     }
   }
 
   private Optional<Witness> shows(int step, int done, int fact, boolean holding, String answer) {
+    if (trails.isSpent()) {
+      return Optional.empty();
+    }
     Marks own = new Marks(holds.length);
     deeds.apply(step, 0, done, own);
     long bit = 1L << fact;

@@ -10,7 +10,7 @@ import rungbook.tree.Tree;
 /** Turns the ways of a path into something people can read. */
 public final class Trails {
 
-  /** Stops on all the paths shown for one tree; past it, problems are reported without a path, so that memory stays small. */
+  /** Stops on all the paths shown for one tree; past it, problems are reported without a path, so that time and memory stay small. */
   private static final int MOST_STOPS = 100_000;
 
   private final Tree tree;
@@ -22,6 +22,11 @@ public final class Trails {
     this.routes = routes;
   }
 
+  /** Whether no further path is shown; to search for one is then work for nothing. */
+  public boolean isSpent() {
+    return left <= 0;
+  }
+
   /**
    * @param ways a path's ways from the first step, in order
    * @param last the step to which it leads
@@ -29,9 +34,10 @@ public final class Trails {
    */
   public Optional<Witness> along(int[] ways, int last, String answer) {
     if (ways.length > left) {
+      left = 0;
       return Optional.empty();
     }
-    left -= ways.length;
+    left -= ways.length + 1;
     List<Witness.Stop> stops = new ArrayList<>(ways.length + 1);
     for (int way : ways) {
       int step = routes.from(way);

@@ -15,7 +15,8 @@ import rungbook.tree.Way;
 
 /**
  * A check asks what every path to it already knows. The strongest of three is reported: only one answer is left, some answer
- * can no longer come, or the question is merely asked again.
+ * can no longer come, or the question is merely asked again. Each names the earlier check on a path; a tree in which that happens
+ * so often that no path is shown any more has been told enough.
  */
 public final class AskedBefore implements Rule {
 
@@ -23,7 +24,7 @@ public final class AskedBefore implements Rule {
   public void inspect(Subject subject, Problems out) {
     Trails trails = new Trails(subject.tree(), subject.state().routes());
     Known.of(subject).forEach((step, askings) -> {
-      if (tellsSomething(askings)) {
+      if (tellsSomething(askings) && !trails.isSpent()) {
         new Look((Step.Check) subject.tree().steps().get(step), askings, subject, trails).inspect(out);
       }
     });
