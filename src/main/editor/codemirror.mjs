@@ -1,10 +1,10 @@
 // What Rungbook's editor uses of CodeMirror 6; build.sh bundles it into one static file.
-export { EditorState, Compartment } from "@codemirror/state";
+export { EditorState } from "@codemirror/state";
 export {
   EditorView, keymap, lineNumbers, highlightActiveLine, highlightActiveLineGutter,
-  drawSelection, highlightSpecialChars, placeholder
+  drawSelection, highlightSpecialChars
 } from "@codemirror/view";
-export { defaultKeymap, history, historyKeymap, indentWithTab, undo, redo } from "@codemirror/commands";
+export { defaultKeymap, history, historyKeymap, undo, redo } from "@codemirror/commands";
 export { autocompletion, completionKeymap, startCompletion } from "@codemirror/autocomplete";
 export { setDiagnostics, lintGutter, lintKeymap } from "@codemirror/lint";
 export { search, searchKeymap, openSearchPanel } from "@codemirror/search";
