@@ -35,10 +35,6 @@ final class Blueprint {
     return wiring;
   }
 
-  Sampled sampled() {
-    return sampled;
-  }
-
   Rows nodeRows() {
     return pool.take(wiring.nodeCount());
   }

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import rungbook.system.ControlSystem;
-import rungbook.system.Fault;
 
 /**
  * What a meter shows in any circuit state, for the healthy system and every single fault, on every sample.
@@ -43,10 +42,6 @@ public final class Dictionary {
     return cases.stream().map(Case::name).toList();
   }
 
-  public int caseOf(Fault fault) {
-    return cases().indexOf(fault.key());
-  }
-
   /** Solves one circuit state for every case and sample. */
   public Sheet sheet(CircuitState state, List<Probe> probes) {
     var sheet = new Sheet(probes, plant.logic().sights(), cases.size(), samples());
@@ -82,9 +77,8 @@ public final class Dictionary {
     for (int i = 0; i < sights.size(); i++) {
       bits |= plant.logic().seen(sights.get(i), settled.standing(), state) ? 1L << i : 0;
     }
-    boolean anyBlown = any(settled.standing().blown);
     for (int sample : settled.samples()) {
-      sheet.write(number, sample, bits, !settled.steady(), anyBlown);
+      sheet.write(number, sample, bits);
     }
   }
 

@@ -89,8 +89,15 @@ final class Display {
     }
     network.seenFrom(red, black, re, im);
     for (int s = 0; s < shown.length; s++) {
-      shown[s] = Bench.microfarads(new Phasor(re[s], im[s]), run.plant().wiring().hertz()).code();
+      shown[s] = microfarads(re[s], im[s]);
     }
+  }
+
+  /** What a capacitance meter makes of an impedance in ohms: an inductive one leaves it without a number. */
+  private double microfarads(double ohms, double reactance) {
+    double susceptance = -reactance / (ohms * ohms + reactance * reactance);
+    double farads = susceptance / (2 * Math.PI * run.plant().wiring().hertz());
+    return farads >= 0 ? farads * 1e6 : Reading.UNSTEADY;
   }
 
   private void amps(int node, double[] shown) {

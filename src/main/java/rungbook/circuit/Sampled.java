@@ -35,10 +35,6 @@ final class Sampled {
     return draws.size();
   }
 
-  List<Draw> draws() {
-    return draws;
-  }
-
   Rows rows(List<Function<Draw, Phasor>> quantities) {
     var rows = new Rows(quantities.size(), draws.size());
     for (int i = 0; i < quantities.size(); i++) {

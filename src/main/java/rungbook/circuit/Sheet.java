@@ -14,8 +14,6 @@ public final class Sheet {
   private final int samples;
   private final double[] readings;
   private final long[] seen;
-  private final boolean[] unsteady;
-  private final boolean[] blown;
 
   Sheet(List<Probe> probes, List<String> sights, int cases, int samples) {
     this.probes = List.copyOf(probes);
@@ -24,8 +22,6 @@ public final class Sheet {
     this.samples = samples;
     readings = new double[cases * probes.size() * samples];
     seen = new long[cases * samples];
-    unsteady = new boolean[cases * samples];
-    blown = new boolean[cases * samples];
   }
 
   public int cases() {
@@ -72,16 +68,6 @@ public final class Sheet {
     return (seen[caseNumber * samples + sample] >> bit & 1) == 1;
   }
 
-  /** The circuit does not settle: a contactor chatters. */
-  public boolean unsteady(int caseNumber, int sample) {
-    return unsteady[caseNumber * samples + sample];
-  }
-
-  /** Some fuse or breaker is open because it carried too much. */
-  public boolean blown(int caseNumber, int sample) {
-    return blown[caseNumber * samples + sample];
-  }
-
   private int index(int caseNumber, int sample, int probe) {
     return (caseNumber * probes.size() + probe) * samples + sample;
   }
@@ -93,9 +79,7 @@ public final class Sheet {
     }
   }
 
-  void write(int caseNumber, int sample, long seenBits, boolean isUnsteady, boolean isBlown) {
+  void write(int caseNumber, int sample, long seenBits) {
     seen[caseNumber * samples + sample] = seenBits;
-    unsteady[caseNumber * samples + sample] = isUnsteady;
-    blown[caseNumber * samples + sample] = isBlown;
   }
 }

@@ -1,10 +1,9 @@
 /**
  * From a control system to the readings of a meter.
  *
- * <p>{@link rungbook.circuit.Netlist} and {@link rungbook.circuit.Solver} are AC steady state by
- * modified nodal analysis, for any circuit. {@link rungbook.circuit.Wiring} turns a system into such
- * circuits, {@link rungbook.circuit.Logic} says how its relays, boards and fuses move from one to the
- * next, and {@link rungbook.circuit.Dictionary} does both for every fault and every tolerance sample
- * at once. Knows no trees.
+ * <p>{@link rungbook.circuit.Wiring} turns a system into nodes and branches, {@link rungbook.circuit.Factored} solves the AC
+ * steady state of one relay state for all samples, {@link rungbook.circuit.Logic} says how relays, boards and fuses move from
+ * one state to the next, and {@link rungbook.circuit.Dictionary} does this for every fault. Knows no trees. How readings lie in
+ * memory and which formula each class computes is in {@code docs/circuit-internals.md}.
  */
 package rungbook.circuit;

@@ -18,6 +18,7 @@ import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 import rungbook.circuit.CircuitState;
 import rungbook.circuit.Dictionary;
+import rungbook.circuit.Leads;
 import rungbook.circuit.Meter;
 import rungbook.circuit.Probe;
 import rungbook.circuit.Samples;
@@ -95,7 +96,7 @@ public class DictionaryBench {
   private static void addPairs(List<Probe> probes, String place, String... points) {
     for (int i = 0; i < points.length; i++) {
       for (int j = i + 1; j < points.length; j++) {
-        probes.add(Probe.at(place, Meter.VOLTS, points[i], points[j]));
+        probes.add(Leads.at(place, Meter.VOLTS, points[i], points[j]));
       }
     }
   }

@@ -22,7 +22,7 @@ class OperationTest {
   private static final CircuitState HEATING = OFF.set("thermostat", "heating");
 
   private static Reading read(String fault, CircuitState state, Meter meter, String place, String red, String black) {
-    Probe probe = Probe.at(place, meter, red, black);
+    Probe probe = Leads.at(place, meter, red, black);
     return SPLIT.sheet(state, List.of(probe)).reading(SPLIT.cases().indexOf(fault), 0, probe);
   }
 

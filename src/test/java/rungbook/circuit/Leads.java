@@ -1,0 +1,19 @@
+package rungbook.circuit;
+
+import rungbook.system.Names;
+import rungbook.system.Terminal;
+
+/** Probes by the names that a system's text uses. */
+public final class Leads {
+
+  private Leads() {}
+
+  /** Both leads at one location. */
+  public static Probe at(String location, Meter meter, String red, String black) {
+    return new Probe(meter, terminal(location, red), terminal(location, black));
+  }
+
+  private static Terminal terminal(String location, String point) {
+    return new Terminal(Names.key(point), Names.key(location));
+  }
+}
