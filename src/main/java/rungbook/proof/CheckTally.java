@@ -107,10 +107,6 @@ final class CheckTally {
     return names;
   }
 
-  MeterError.Rectangular error() {
-    return error;
-  }
-
   /** What the healthy system reads in a state in which the check is met, whether or not a healthy system comes here. */
   void takeHealthy(double[] read) {
     int inside = 0;

@@ -9,7 +9,6 @@ final class Flow {
   private final List<Step> steps;
   private final int cases;
   private final int drawn;
-  private final double[][] arrived;
   private final double[][][] taken;
   final double[] checks;
   final double[] minutes;
@@ -18,7 +17,6 @@ final class Flow {
     this.steps = steps;
     this.cases = cases;
     this.drawn = drawn;
-    arrived = new double[steps.size()][];
     taken = new double[steps.size()][][];
     checks = new double[cases];
     minutes = new double[cases];
@@ -26,15 +24,13 @@ final class Flow {
 
   void arrive(Node node) {
     Step step = steps.get(node.step);
-    if (arrived[node.step] == null) {
-      arrived[node.step] = new double[cases];
+    if (!reached(node.step)) {
       taken[node.step] = new double[step.ways().size()][cases];
     }
     double stepMinutes = step.minutes().doubleValue();
     for (int i = 0; i < cases; i++) {
       if (node.weights[i] != null) {
         double mass = mass(node.weights[i]);
-        arrived[node.step][i] += mass;
         checks[i] += step instanceof Step.Check ? mass : 0;
         minutes[i] += mass * stepMinutes;
       }
@@ -61,11 +57,7 @@ final class Flow {
   }
 
   boolean reached(int step) {
-    return arrived[step] != null;
-  }
-
-  double arrived(int step, int caseNumber) {
-    return arrived[step] == null ? 0 : arrived[step][caseNumber];
+    return taken[step] != null;
   }
 
   double taken(int step, int way, int caseNumber) {

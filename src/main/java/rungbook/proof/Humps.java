@@ -1,14 +1,14 @@
 package rungbook.proof;
 
 /**
- * How the readings at a check are spread: shares in bins of equal width from {@code low} to {@code high}; the last bin takes
- * all beyond.
+ * How the readings at a check are spread: shares in bins of equal width from zero to {@code high}; the last bin takes all
+ * beyond.
  *
  * @param healthy shares of the healthy system's readings in the states in which the check is met
  * @param arriving shares of the readings of whoever arrives, by likelihood
  * @param overload the share of those who arrive that overloads the display
  */
-public record Humps(double low, double high, double[] healthy, double[] arriving, double overload) {
+public record Humps(double high, double[] healthy, double[] arriving, double overload) {
 
   /** Enough for a small picture. */
   public static final int BINS = 60;
@@ -39,7 +39,7 @@ public record Humps(double low, double high, double[] healthy, double[] arriving
       for (double bin : arriving) {
         all += bin;
       }
-      return new Humps(0, high, shares(healthy, sum(healthy)), shares(arriving, all), all == 0 ? 0 : overload / all);
+      return new Humps(high, shares(healthy, sum(healthy)), shares(arriving, all), all == 0 ? 0 : overload / all);
     }
 
     private static double sum(double[] bins) {

@@ -8,9 +8,8 @@ package rungbook.proof;
  * @param detected the share of the likelihood that is detected
  * @param isolated of the detected likelihood, the share in groups of at most 1, 2, 3 faults
  * @param meanGroup mean size of the groups, by likelihood
- * @param plainMeanGroup the same with all detected faults counting alike
  */
-public record Measures(int faults, double likelihood, double detected, double[] isolated, double meanGroup, double plainMeanGroup) {
+public record Measures(int faults, double likelihood, double detected, double[] isolated, double meanGroup) {
 
   private static final int LARGEST = 3;
 
@@ -27,19 +26,14 @@ public record Measures(int faults, double likelihood, double detected, double[] 
   public static Measures of(double[] likelihoods, double[][] found, int[] sizes) {
     double all = 0;
     double detected = 0;
-    double plain = 0;
     double weightedSize = 0;
-    double plainSize = 0;
     double[] isolated = new double[LARGEST];
     for (int fault = 0; fault < likelihoods.length; fault++) {
       all += likelihoods[fault];
       for (int group = 0; group < sizes.length; group++) {
-        double share = found[fault][group];
-        double mass = likelihoods[fault] * share;
+        double mass = likelihoods[fault] * found[fault][group];
         detected += mass;
-        plain += share;
         weightedSize += mass * sizes[group];
-        plainSize += share * sizes[group];
         for (int most = Math.max(1, sizes[group]); most <= LARGEST; most++) {
           isolated[most - 1] += mass;
         }
@@ -48,7 +42,7 @@ public record Measures(int faults, double likelihood, double detected, double[] 
     for (int i = 0; i < LARGEST; i++) {
       isolated[i] = over(isolated[i], detected);
     }
-    return new Measures(likelihoods.length, all, over(detected, all), isolated, over(weightedSize, detected), over(plainSize, plain));
+    return new Measures(likelihoods.length, all, over(detected, all), isolated, over(weightedSize, detected));
   }
 
   private static double over(double part, double whole) {

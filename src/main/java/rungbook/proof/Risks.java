@@ -3,11 +3,10 @@ package rungbook.proof;
 /**
  * Risks of a decision rule in the sense of JCGM 106: tolerance and acceptance are intervals with the lower end included.
  *
- * @param conforming the probability that an item is inside its tolerance
  * @param consumer the probability that an item is outside and accepted
  * @param producer the probability that an item is inside and rejected
  */
-public record Risks(double conforming, double consumer, double producer) {
+public record Risks(double consumer, double producer) {
 
   /** From one to the other; an end may be infinite. */
   public record Interval(double low, double high) {
@@ -22,7 +21,6 @@ public record Risks(double conforming, double consumer, double producer) {
     private final Interval acceptance;
     private final MeterError error;
     private double whole;
-    private double conforming;
     private double consumer;
     private double producer;
 
@@ -37,13 +35,12 @@ public record Risks(double conforming, double consumer, double producer) {
       double accepted = error.between(value, acceptance.low(), acceptance.high());
       boolean inside = tolerance.contains(value);
       whole += weight;
-      conforming += inside ? weight : 0;
       consumer += inside ? 0 : weight * accepted;
       producer += inside ? weight * (1 - accepted) : 0;
     }
 
     public Risks risks() {
-      return whole == 0 ? new Risks(0, 0, 0) : new Risks(conforming / whole, consumer / whole, producer / whole);
+      return whole == 0 ? new Risks(0, 0) : new Risks(consumer / whole, producer / whole);
     }
   }
 }

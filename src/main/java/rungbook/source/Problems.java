@@ -17,10 +17,6 @@ public final class Problems {
     found.addAll(problems);
   }
 
-  public boolean isEmpty() {
-    return found.isEmpty();
-  }
-
   /** In reading order; the same code at the same place counts once, even when several trees share a fragment. */
   public List<Problem> inReadingOrder() {
     var once = new LinkedHashMap<Key, Problem>();

@@ -30,22 +30,10 @@ public final class Source {
     return text.substring(span.start(), span.end());
   }
 
-  public Span whole() {
-    return new Span(0, text.length());
-  }
-
   public Place placeAt(int offset) {
     int line = lineIndexAt(offset);
     int column = text.codePointCount(lineStarts()[line], Math.min(offset, text.length()));
     return new Place(line + 1, column + 1);
-  }
-
-  /** The offset of a place; one past the end of a line or of the text is brought back to that end. */
-  public int offsetOf(Place place) {
-    int line = Math.min(Math.max(place.line(), 1), lineStarts().length) - 1;
-    Span span = lineSpan(line + 1);
-    int codePoints = Math.min(Math.max(place.column(), 1) - 1, text.codePointCount(span.start(), span.end()));
-    return text.offsetByCodePoints(span.start(), codePoints);
   }
 
   /** The span of a line without its line ending. @param line counted from 1 */

@@ -23,11 +23,6 @@ public final class Chain {
   public record Hash(String hex) {
     /** Stands before the first revision. */
     public static final Hash NONE = new Hash("0".repeat(64));
-
-    /** The first digits, enough to tell revisions apart on a page. */
-    public String brief() {
-      return hex.substring(0, 10);
-    }
   }
 
   /** The hash of a revision: its own fields, its content's hash, and its parent's hash. */

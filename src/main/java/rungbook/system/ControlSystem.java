@@ -20,9 +20,4 @@ public record ControlSystem(Vocabulary vocabulary, List<Part> parts, List<Fault>
   public Optional<Part> part(String key) {
     return parts.stream().filter(part -> part.key().equals(key)).findFirst();
   }
-
-  /** The part a limb belongs to. */
-  public Optional<Part> partOfLimb(String key) {
-    return parts.stream().filter(part -> part.limbs().stream().anyMatch(limb -> limb.key().equals(key))).findFirst();
-  }
 }

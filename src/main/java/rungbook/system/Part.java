@@ -20,7 +20,7 @@ public sealed interface Part {
   }
 
   /** @param legs each an ideal source, its first terminal positive, behind {@code ohms} */
-  record Supply(String name, Span span, List<Limb> limbs, double nominalVolts, Between volts, double hertz, double ohms)
+  record Supply(String name, Span span, List<Limb> limbs, Between volts, double hertz, double ohms)
       implements Part {}
 
   /** Opens for good past its rating; all limbs of a breaker trip together. */
@@ -54,11 +54,10 @@ public sealed interface Part {
    * @param wireOhms what an ohmmeter sees
    * @param onVolts from here up it comes on
    * @param offVolts below this it goes off
-   * @param ratedVolts what it is made for
    * @param onlyWhen what else it takes
    */
   record Load(
-      String name, Span span, List<Limb> limbs, double ratedVolts, Impedance restOhms, Impedance onOhms, double wireOhms,
+      String name, Span span, List<Limb> limbs, Impedance restOhms, Impedance onOhms, double wireOhms,
       Between onVolts, Between offVolts, Condition onlyWhen) implements Part {}
 
   record Capacitor(String name, Span span, List<Limb> limbs, List<Double> microfarads) implements Part {}

@@ -155,7 +155,7 @@ final class PartReader {
   private Part supply() {
     double nominal = need("V");
     Between volts = may("from V").orElse(exactly(nominal));
-    return new Part.Supply(name, span(), atLeast(1), nominal, volts, may("Hz").map(Between::middle).orElse(60.0), need("ohm"));
+    return new Part.Supply(name, span(), atLeast(1), volts, may("Hz").map(Between::middle).orElse(60.0), need("ohm"));
   }
 
   private Part contact(String kind) {
@@ -241,7 +241,7 @@ final class PartReader {
     Between onVolts = may("picks up at V").or(() -> may("works above V")).orElse(exactly(volts * onShare));
     Between offVolts = may("drops out at V").orElse(exactly(Math.min(onVolts.low(), volts * offShare)));
     Condition only = condition("only when ").orElse(Condition.ALWAYS);
-    return new Part.Load(name, span(), atLeast(1), volts, rest, on, wireOhms, onVolts, offVolts, only);
+    return new Part.Load(name, span(), atLeast(1), rest, on, wireOhms, onVolts, offVolts, only);
   }
 
   private Part capacitor() {

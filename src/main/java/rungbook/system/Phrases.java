@@ -60,10 +60,6 @@ final class Phrases {
     }
   }
 
-  Entry entry() {
-    return entry;
-  }
-
   Optional<Between> find(String key) {
     asked.add(key);
     return Optional.ofNullable(quantities.get(key)).map(Quantity::value);

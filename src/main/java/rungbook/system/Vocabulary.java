@@ -12,12 +12,12 @@ import java.util.stream.Stream;
  * The words of a system that trees may use. Every map's key is a name's {@link Names#key}.
  *
  * @param id the file's name without {@code .md}
- * @param sights what can be looked at, listened for or felt
+ * @param sights names of what can be looked at, listened for or felt
  * @param parts each part's kind, such as {@code fuse}
  */
 public record Vocabulary(
     String id, String title, Map<String, Location> locations, Map<String, Point> points, Map<String, Control> controls,
-    Map<String, Sight> sights, Map<String, Part> parts, Map<String, String> faults) {
+    Map<String, String> sights, Map<String, Part> parts, Map<String, String> faults) {
 
   /** @param panel what has to be opened to work there */
   public record Location(String name, Optional<String> panel) {}
@@ -29,8 +29,6 @@ public record Vocabulary(
    * @param volts to ground when live, where the text says so
    */
   public record Point(String name, Set<String> locations, OptionalDouble volts) {}
-
-  public record Sight(String name, Set<String> locations) {}
 
   public record Part(String name, String kind) {}
 

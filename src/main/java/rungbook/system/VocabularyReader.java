@@ -19,7 +19,6 @@ import rungbook.system.Vocabulary.Location;
 import rungbook.system.Vocabulary.Part;
 import rungbook.system.Vocabulary.Point;
 import rungbook.system.Vocabulary.Role;
-import rungbook.system.Vocabulary.Sight;
 
 /** Picks the vocabulary out of a system's blocks; what is wrong with them is reported where the whole system is read. */
 public final class VocabularyReader {
@@ -41,7 +40,7 @@ public final class VocabularyReader {
   private Vocabulary read(String id) {
     String title = document.front("title").map(Entry::value).orElse(id);
     return new Vocabulary(id, title, lines("locations", this::location), lines("points", this::point),
-        lines("controls", this::control), lines("sights", this::sight), parts(), lines("faults", Entry::key));
+        lines("controls", this::control), lines("sights", Entry::key), parts(), lines("faults", Entry::key));
   }
 
   /** The parts, and each conductor of a cable under its own name: {@code Y outdoor cable}. */
@@ -72,10 +71,6 @@ public final class VocabularyReader {
     OptionalDouble volts = items(entry).map(VOLTS::matcher).filter(Matcher::matches)
         .mapToDouble(match -> Double.parseDouble(match.group(1))).findFirst();
     return new Point(entry.key(), places(entry), volts);
-  }
-
-  private Sight sight(Entry entry) {
-    return new Sight(entry.key(), places(entry));
   }
 
   private Part part(Entry entry) {

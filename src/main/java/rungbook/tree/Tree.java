@@ -22,8 +22,4 @@ public record Tree(
   public Source source() {
     return document.source();
   }
-
-  public Optional<Step> step(String id) {
-    return steps.stream().filter(step -> step.id().equals(id)).findFirst();
-  }
 }

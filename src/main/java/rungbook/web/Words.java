@@ -59,7 +59,7 @@ record Words(Map<String, Collection<String>> keys, Map<String, Collection<String
     Stream.of("disconnect", "reconnect", "replace", "discharge").forEach(verb -> values.put(verb, new TreeSet<>(system.things())));
     values.put("fault", new TreeSet<>(system.faults().values()));
     Stream.of("look", "listen", "feel").forEach(sense ->
-        values.put(sense, system.sights().values().stream().map(Vocabulary.Sight::name).sorted().toList()));
+        values.put(sense, system.sights().values().stream().sorted().toList()));
   }
 
   private static Map<String, Collection<String>> lines() {

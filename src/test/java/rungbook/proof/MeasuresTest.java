@@ -23,9 +23,8 @@ class MeasuresTest {
   }
 
   @Test
-  void groupsAreAveragedByLikelihoodAndPlainly() {
+  void groupsAreAveragedByLikelihood() {
     assertEquals(16.0 / 9, VECTOR.meanGroup(), 1e-12);
-    assertEquals(5.0 / 3, VECTOR.plainMeanGroup(), 1e-12);
   }
 
   @Test

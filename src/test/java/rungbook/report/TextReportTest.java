@@ -55,7 +55,7 @@ class TextReportTest {
   @Test
   void noLineIsWiderThanAHundredColumns() {
     Source source = new Source("t.md", "word ".repeat(200) + "\n" + "字".repeat(200));
-    Problem sentence = Problem.at("unknown-thing", source, source.whole()).with("name", "a name ".repeat(40)).with("kind", "panel")
+    Problem sentence = Problem.at("unknown-thing", source, new Span(0, source.text().length())).with("name", "a name ".repeat(40)).with("kind", "panel")
         .with("known", "one, ".repeat(90)).with("system", "s");
     text(sentence, Problem.at("not-yaml", source, Span.at(source.text().length())).with("why", "so "))
         .lines().forEach(line -> assertTrue(Columns.of(line) <= Wrap.WIDTH, line));

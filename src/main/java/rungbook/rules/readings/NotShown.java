@@ -7,7 +7,6 @@ import rungbook.source.Problems;
 import rungbook.source.Span;
 import rungbook.tree.Answer;
 import rungbook.tree.Range;
-import rungbook.tree.Readings;
 
 /** Answers and expected windows stay within what the meter can show. */
 public final class NotShown extends ReadingsRule {
@@ -38,7 +37,7 @@ public final class NotShown extends ReadingsRule {
 
   private static Problem problem(String code, Asked asked, Span span) {
     return asked.at(code, span).with("written", asked.check().source().text(span)).with("quantity", asked.check().quantity().words())
-        .with("range", asked.readings().show(new Readings.Stretch(asked.readings().lowCount(), asked.readings().highCount())))
+        .with("range", asked.shownRange())
         .with("digit", asked.digit());
   }
 }
