@@ -3,6 +3,8 @@ package rungbook.cli;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
@@ -10,19 +12,14 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import rungbook.library.CompiledTree;
-import rungbook.library.Compiler;
-import rungbook.library.LibraryText;
 import rungbook.pack.Edition;
 import rungbook.pack.LibraryFolder;
 import rungbook.pack.Material;
 import rungbook.pack.Pack;
 import rungbook.pack.PackFile;
 import rungbook.report.Digits;
-import rungbook.report.Report;
 import rungbook.report.TextReport;
 import rungbook.source.Severity;
-import rungbook.tree.Shared;
 
 @Command(name = "pack", description = "Make trees into files that work on a phone with no signal",
     footer = {"", "A folder becomes packs with an index; single files become packs that travel alone.", "Nothing is written while an error stands."})
@@ -50,23 +47,20 @@ final class PackCommand implements Callable<Integer> {
     if (batches.size() != 1) {
       throw new Misuse(trees.isEmpty() ? "there is no tree to pack" : "these trees lie in several folders", "pack one library or folder at a time");
     }
-    Batch batch = batches.iterator().next();
-    Report report = Checking.check(trees, terminal);
-    if (report.count(Severity.ERROR) > 0) {
-      terminal.out().print(TextReport.of(report, terminal.style()));
+    Checking.Compiled compiled = Checking.compile(batches.iterator().next(), terminal);
+    if (compiled.report().count(Severity.ERROR) > 0) {
+      terminal.out().print(TextReport.of(compiled.report(), terminal.style()));
       terminal.out().println("nothing packed: mend the errors first");
       return 1;
     }
-    write(files(packs(batch)));
+    write(files(packs(compiled)));
     return 0;
   }
 
-  private static List<Pack> packs(Batch batch) throws IOException {
-    LibraryText text = batch.read();
-    Shared shared = Compiler.sharedAsNeeded(text);
-    Material material = new Material(shared, text.pictures());
-    List<CompiledTree> trees = Compiler.trees(text, shared, id -> batch.asks("trees/" + id + ".md")).toList();
-    return trees.stream().map(tree -> Pack.of(tree.tree(), material, Edition.draft())).toList();
+  /** Out of the trees as they were checked; nothing is read again. */
+  static List<Pack> packs(Checking.Compiled compiled) {
+    Material material = new Material(compiled.shared(), compiled.text().pictures());
+    return compiled.trees().stream().map(tree -> Pack.of(tree.tree(), material, Edition.draft())).toList();
   }
 
   private List<PackFile> files(List<Pack> packs) {
@@ -78,9 +72,17 @@ final class PackCommand implements Callable<Integer> {
     Path folder = Files.createDirectories(terminal.folder().resolve(to));
     var lines = new ArrayList<String>();
     for (PackFile file : files) {
-      Files.write(folder.resolve(file.name()), file.bytes());
+      replace(folder.resolve(file.name()), file.bytes());
       lines.add(terminal.shown(folder.resolve(file.name())) + ", " + Digits.grouped((file.bytes().length + 1023) / 1024) + " KB");
     }
     lines.forEach(terminal.out()::println);
+  }
+
+  /** A new file takes the older one's place: no half-written pack, and a link there is replaced, not followed. */
+  private static void replace(Path file, byte[] bytes) throws IOException {
+    Path part = file.resolveSibling("." + file.getFileName() + ".part");
+    Files.deleteIfExists(part);
+    Files.write(part, bytes, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
+    Files.move(part, file, StandardCopyOption.REPLACE_EXISTING, StandardCopyOption.ATOMIC_MOVE);
   }
 }

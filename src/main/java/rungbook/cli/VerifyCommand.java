@@ -1,21 +1,27 @@
 package rungbook.cli;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import rungbook.pack.Verify;
+import rungbook.report.Columns;
 
-@Command(name = "verify", description = "Say whether packs are as they were written",
-    footer = {"", "Tells damage and changes, not who wrote a pack.", "exit code: 0 all intact, 1 not all, 2 misuse"})
+@Command(name = "verify", description = "Say whether packs are as they were written, and which they are",
+    footer = {"", "Tells damage and changes, not who wrote a pack: compare the digest that is printed here with the one on the server.",
+        "exit code: 0 all intact, 1 not all, 2 misuse"})
 final class VerifyCommand implements Callable<Integer> {
 
-  /** No pack is larger, in bytes: a tree of 4 MB with its pictures stays well below. */
-  private static final long LARGEST = 512L * 1024 * 1024;
+  /** No pack that a phone can open is larger. */
+  private static final int MOST_MEGABYTES = 100;
+
+  private static final int MOST_BYTES = MOST_MEGABYTES * 1024 * 1024;
 
   private final Terminal terminal;
 
@@ -43,16 +49,43 @@ final class VerifyCommand implements Callable<Integer> {
   }
 
   private boolean verify(Path file) throws IOException {
-    Verify.Verdict verdict = Files.size(file) > LARGEST ? new Verify.Verdict.NotAPack() : Verify.of(Files.readAllBytes(file));
-    terminal.out().println(terminal.shown(file) + ": " + words(verdict));
+    String unfit = unfit(file);
+    Verify.Verdict verdict = unfit.isEmpty() ? Verify.of(bytes(file)) : new Verify.Verdict.NotAPack();
+    terminal.out().println(terminal.shown(file) + ": " + words(verdict) + unfit);
     return verdict instanceof Verify.Verdict.Intact;
+  }
+
+  /** Why a file is not even read; empty for one that is. */
+  private static String unfit(Path file) throws IOException {
+    if (!Files.isRegularFile(file)) {
+      return ", it is no regular file"; // a pipe or a device may never end
+    }
+    return Files.size(file) > MOST_BYTES ? ", it is larger than " + MOST_MEGABYTES + " MB" : "";
+  }
+
+  private static byte[] bytes(Path file) throws IOException {
+    try (InputStream in = Files.newInputStream(file)) {
+      return in.readNBytes(MOST_BYTES); // it may have grown
+    }
   }
 
   private static String words(Verify.Verdict verdict) {
     if (verdict instanceof Verify.Verdict.Intact intact) {
-      return "intact, digest " + intact.digest();
+      return words(intact);
     }
-    return verdict instanceof Verify.Verdict.Altered altered
-        ? "altered, it says it is " + altered.claimed() + " and its bytes give " + altered.found() : "not a pack";
+    return verdict instanceof Verify.Verdict.Altered altered ? "altered: " + altered.flaw().says() : "not a pack";
+  }
+
+  private static String words(Verify.Verdict.Intact intact) {
+    StringBuilder words = new StringBuilder("intact");
+    line(words, "digest", intact.shortDigest());
+    line(words, "file", intact.file());
+    line(words, "title", intact.title());
+    intact.cells().forEach((name, cell) -> line(words, name.toLowerCase(Locale.ROOT), cell));
+    return words.toString();
+  }
+
+  private static void line(StringBuilder words, String name, String value) {
+    words.append("\n  ").append(Columns.printable(name)).append(": ").append(Columns.printable(value));
   }
 }

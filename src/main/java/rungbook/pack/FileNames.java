@@ -1,7 +1,6 @@
 package rungbook.pack;
 
-import java.net.URLEncoder;
-import java.nio.charset.StandardCharsets;
+import rungbook.text.UrlPath;
 
 /**
  * What packs are called. In a folder a pack has a lasting name, so that links between packs hold and a newer edition takes the
@@ -20,14 +19,14 @@ public final class FileNames {
     return stem(tree) + ENDING;
   }
 
-  /** The name of a pack that travels alone: {@code no-cooling-3f2a91bc.html}. @param digest the whole digest */
+  /** The name of a pack that travels alone: {@code no-cooling-3f2a91bc77d01e425a6b9c0d.html}. @param digest the whole digest */
   public static String alone(String tree, String digest) {
     return stem(tree) + "-" + Digest.shortened(digest) + ENDING;
   }
 
   /** The address of a tree's pack from a pack in the same folder. */
   static String address(String tree) {
-    return URLEncoder.encode(inFolder(tree), StandardCharsets.UTF_8).replace("+", "%20");
+    return UrlPath.part(inFolder(tree));
   }
 
   /** The index's name is taken, in capitals too: many phones do not tell them apart. */

@@ -9,34 +9,47 @@ final class Frame {
 
   static final String LADDER = "<svg class=\"ladder\" viewBox=\"0 0 24 24\" aria-hidden=\"true\">" + RUNGS + "</svg>";
 
+  /** A page's first bytes, up to its digest. */
+  static final String BEFORE_DIGEST =
+      "<!doctype html>\n<html lang=\"en-US\">\n<head><meta charset=\"utf-8\"><meta name=\"rungbook-digest\" content=\"";
+
+  static final String BEFORE_POLICY = "<meta http-equiv=\"Content-Security-Policy\" content=\"";
+
+  static final String SETTINGS = "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">"
+      + "<meta name=\"color-scheme\" content=\"light dark\"><meta name=\"referrer\" content=\"no-referrer\">";
+
+  static final String BEFORE_SCRIPT = "<script>";
+  static final String AFTER_SCRIPT = "</script>\n</body></html>\n";
+
   private Frame() {}
 
   /**
-   * Up to the body. Only this very style and script may run, pictures come from the page itself, and nothing is asked for
-   * anywhere.
+   * Up to the body, with the place of the digest still empty.
    *
    * @param policy more of the content security policy, for a page that may ask its own server
    */
-  static void head(Html html, String title, String digestPlace, String style, String script, String policy) {
-    html.raw("<!doctype html>").line().open("html", "lang", "en").line().open("head").open("meta", "charset", "utf-8");
-    html.raw(digestPlace).line();
-    html.open("meta", "http-equiv", "Content-Security-Policy", "content", "default-src 'none'; img-src data:; style-src "
-        + Digest.policySource(style) + "; script-src " + Digest.policySource(script) + "; base-uri 'none'; form-action 'none'" + policy).line();
-    html.open("meta", "name", "viewport", "content", "width=device-width, initial-scale=1");
-    html.open("meta", "name", "color-scheme", "content", "light dark").open("meta", "name", "referrer", "content", "no-referrer").line();
+  static void head(Html html, String title, String style, String script, String policy) {
+    html.raw(BEFORE_DIGEST).raw(Digest.BLANK).raw("\">").line();
+    html.raw(BEFORE_POLICY).text(policy(style, script) + policy).raw("\">").line().raw(SETTINGS).line();
     html.element("title", title).line();
     html.open("style").raw(style).close("style").close("head").line();
   }
 
+  /** Only this very style and script may run, pictures come from the page itself, and nothing is asked for anywhere. */
+  static String policy(String style, String script) {
+    return "default-src 'none'; img-src data:; style-src " + Digest.policySource(style) + "; script-src " + Digest.policySource(script)
+        + "; base-uri 'none'; form-action 'none'";
+  }
+
   /** The light can be chosen without a script: the style looks at which of these is on. */
   static void foot(Html html, String script) {
-    html.open("footer").open("details", "class", "light").element("summary", "Light").open("fieldset").element("legend", "Colours for");
+    html.open("footer").open("details", "class", "light").element("summary", "Light").open("fieldset").element("legend", "Colors for");
     light(html, "auto", "As the phone has it", true);
     light(html, "day", "Day", false);
     light(html, "night", "Night", false);
     light(html, "dim", "Dim: red, keeps the eyes used to the dark", false);
     html.close("fieldset").close("details").close("footer").line();
-    html.open("script").raw(script).close("script").line().close("body").close("html").line();
+    html.raw(BEFORE_SCRIPT).raw(script).raw(AFTER_SCRIPT);
   }
 
   private static void light(Html html, String name, String words, boolean on) {

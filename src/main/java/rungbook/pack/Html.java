@@ -1,5 +1,7 @@
 package rungbook.pack;
 
+import rungbook.text.Markup;
+
 /** Writes HTML. Whatever goes through {@link #text} or an attribute is escaped; only {@link #raw} is not. */
 final class Html {
 
@@ -19,7 +21,7 @@ final class Html {
     if (value != null) {
       out.append(' ').append(name);
       if (!value.isEmpty()) {
-        out.append("=\"").append(escape(value)).append('"');
+        out.append("=\"").append(Markup.escape(value)).append('"');
       }
     }
   }
@@ -36,7 +38,7 @@ final class Html {
   }
 
   Html text(String text) {
-    out.append(escape(text));
+    out.append(Markup.escape(text));
     return this;
   }
 
@@ -48,10 +50,6 @@ final class Html {
   Html raw(String html) {
     out.append(html);
     return this;
-  }
-
-  static String escape(String text) {
-    return text.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;").replace("\"", "&quot;");
   }
 
   @Override

@@ -7,6 +7,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import rungbook.text.Sha256;
 
 /** A library's packs as one folder: an index with search by complaint, and what a phone needs to keep all of it. */
 public final class LibraryFolder {
@@ -41,8 +42,8 @@ public final class LibraryFolder {
 
   /** Any change to any file changes the worker, which is how a browser learns of it. */
   private static String worker(List<PackFile> files, List<Pack> packs) {
-    String all = files.stream().map(file -> Digest.hex(Digest.sha256(file.bytes()))).collect(Collectors.joining());
-    String name = Digest.shortened(Digest.hex(Digest.sha256(all.getBytes(StandardCharsets.US_ASCII))));
+    String all = files.stream().map(file -> Sha256.hex(file.bytes())).collect(Collectors.joining());
+    String name = Digest.shortened(Sha256.hex(all.getBytes(StandardCharsets.US_ASCII)));
     String list = Stream.concat(Stream.of("./", FileNames.INDEX, "manifest.webmanifest"),
         packs.stream().map(pack -> FileNames.address(pack.tree()))).collect(Collectors.joining("\", \"", "[\"", "\"]"));
     return Assets.WORKER.replace("{name}", name).replace("{files}", list) + "\n";

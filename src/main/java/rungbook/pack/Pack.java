@@ -18,9 +18,14 @@ public record Pack(String tree, String title, String complaint, String digest, b
    * @throws IllegalArgumentException if one of its ways leads nowhere
    */
   public static Pack of(Tree tree, Material material, Edition edition) {
-    byte[] blank = Page.of(tree, material, edition).getBytes(StandardCharsets.UTF_8);
-    String digest = Digest.of(blank);
-    return new Pack(tree.id(), tree.title(), tree.complaint(), digest, Digest.fill(blank, digest));
+    PageForm blank = PageForm.of(Page.of(tree, material, edition).getBytes(StandardCharsets.UTF_8)).orElseThrow();
+    String digest = blank.computed();
+    return new Pack(tree.id(), tree.title(), tree.complaint(), digest, blank.with(digest));
+  }
+
+  /** The start of the digest in groups, as people compare it. */
+  public String shortDigest() {
+    return Digest.grouped(digest);
   }
 
   /** As a file that travels alone, its short digest in its name. */

@@ -29,7 +29,7 @@ final class Page {
   private String write() {
     Cautions cautions = new Cautions(tree, texts);
     StepSection sections = new StepSection(tree, outline, texts, cautions);
-    Frame.head(html, tree.title(), Digest.fullPlace(), Assets.PACK_STYLE, Assets.PACK_SCRIPT, "");
+    Frame.head(html, tree.title(), Assets.PACK_STYLE, Assets.PACK_SCRIPT, "");
     html.open("body", "data-file", FileNames.inFolder(tree.id())).line();
     TitleBlock.of(html, tree, edition);
     html.open("main").line();

@@ -2,6 +2,7 @@ package rungbook.pack;
 
 import java.util.List;
 import java.util.Locale;
+import rungbook.text.Markup;
 
 /**
  * The terminal strip with the leads on it, as inline SVG. Which lead is which is said in letters; the red one is drawn whole,
@@ -40,7 +41,7 @@ final class StripDrawing {
       drawing.jaw();
     }
     drawing.meter(meter);
-    return "<svg class=\"strip\" role=\"img\" aria-label=\"" + Html.escape(words) + "\" viewBox=\"0 0 " + Strip.WIDTH + " "
+    return "<svg class=\"strip\" role=\"img\" aria-label=\"" + Markup.escape(words) + "\" viewBox=\"0 0 " + Strip.WIDTH + " "
         + (drawing.meterTop + METER + 2) + "\">" + drawing.svg + "</svg>";
   }
 
@@ -106,11 +107,11 @@ final class StripDrawing {
   /** A word wider than its terminal is drawn narrower. */
   private void label(Strip.Cell cell, int x, int y, String line) {
     String fit = Strip.Cell.textWidth(line) < cell.width() ? "" : " textLength=\"" + (cell.width() - 6) + "\" lengthAdjust=\"spacingAndGlyphs\"";
-    add("<text class=\"%s\" x=\"%d\" y=\"%d\"%s>%s</text>", cell.lead() < 0 ? "quiet" : "", x, y, fit, Html.escape(line));
+    add("<text class=\"%s\" x=\"%d\" y=\"%d\"%s>%s</text>", cell.lead() < 0 ? "quiet" : "", x, y, fit, Markup.escape(line));
   }
 
   private void text(int x, int y, String kind, String text) {
-    add("<text class=\"%s\" x=\"%d\" y=\"%d\">%s</text>", kind, x, y, Html.escape(text));
+    add("<text class=\"%s\" x=\"%d\" y=\"%d\">%s</text>", kind, x, y, Markup.escape(text));
   }
 
   private void add(String form, Object... values) {

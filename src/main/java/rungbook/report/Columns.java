@@ -1,7 +1,7 @@
 package rungbook.report;
 
 /** How wide characters stand on a terminal, and which of them may be sent to one. */
-final class Columns {
+public final class Columns {
 
   /** First and last of the ranges that take two columns: East Asian wide and full width, and pictographs (Unicode 15, UAX 11). */
   private static final int[][] WIDE = {
@@ -47,7 +47,7 @@ final class Columns {
     return isSteering(codePoint) ? UNPRINTABLE : codePoint;
   }
 
-  static String printable(String text) {
+  public static String printable(String text) {
     return text.codePoints().noneMatch(Columns::isSteering) ? text
         : text.codePoints().map(Columns::printable).collect(StringBuilder::new, StringBuilder::appendCodePoint, StringBuilder::append).toString();
   }

@@ -17,7 +17,6 @@ import rungbook.tree.Goal;
 /** The packs of the library as it is now. */
 @ApplicationScoped
 class Packs {
-  private static final int DIGEST_SHOWN = 8;
   private final Shelf shelf;
 
   Packs(Shelf shelf) {
@@ -27,7 +26,7 @@ class Packs {
   /**
    * A pack as its tree's page offers it.
    *
-   * @param digest its first eight digits, as people compare them
+   * @param digest the start of it in groups, as people compare it
    * @param others the trees whose packs its links lead to
    */
   record Offer(String digest, List<TreeEntry> others) {}
@@ -46,7 +45,7 @@ class Packs {
 
   /** Empty for a tree with errors. */
   Optional<Offer> offer(CompiledTree tree) {
-    return tree.isSound() ? Optional.of(new Offer(of(tree).digest().substring(0, DIGEST_SHOWN), others(tree))) : Optional.empty();
+    return tree.isSound() ? Optional.of(new Offer(of(tree).shortDigest(), others(tree))) : Optional.empty();
   }
 
   private List<TreeEntry> others(CompiledTree tree) {

@@ -2,16 +2,24 @@ package rungbook.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.RandomAccessFile;
+import java.io.StringWriter;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import rungbook.report.Style;
 
 class PackAndVerifyTest {
 
@@ -42,7 +50,8 @@ class PackAndVerifyTest {
     assertEquals(1, packed("out").size());
     Run run = Run.in(folder, "verify", "out/" + packed("out").get(0));
     assertEquals(0, run.exit(), run.out());
-    assertTrue(run.out().contains(": intact, digest "), run.out());
+    assertTrue(run.out().matches("(?s)out/a-[0-9a-f]{24}\\.html: intact\n  digest: ([0-9a-f]{4} ){5}[0-9a-f]{4}\n  file: a\\.html\n"
+        + "  title: .*\n  meter: .*\n  revision: draft\n  released: not released\n"), run.out());
   }
 
   @Test
@@ -52,13 +61,58 @@ class PackAndVerifyTest {
     Files.writeString(pack, Files.readString(pack).replace("status light", "status night"));
     Run run = Run.in(folder, "verify", pack.toString());
     assertEquals(1, run.exit());
-    assertTrue(run.out().contains(": altered, it says it is "), run.out());
+    assertTrue(run.out().endsWith(": altered: its content does not give the digest that it states\n"), run.out());
   }
 
   @Test
   void aFileThatIsNoPackIsNamed() {
     Texts.write(folder.resolve("page.html"), "<!doctype html>");
     assertEquals(new Run(1, "page.html: not a pack\n", ""), Run.in(folder, "verify", "page.html"));
+  }
+
+  @Test
+  void whatNeverEndsOrIsTooLargeIsNotRead() throws Exception {
+    assertEquals(0, new ProcessBuilder("mkfifo", folder.resolve("pipe").toString()).start().waitFor());
+    try (var file = new RandomAccessFile(folder.resolve("huge.html").toFile(), "rw")) {
+      file.setLength(1L << 40); // takes no room on the disk
+    }
+    Run run = assertTimeoutPreemptively(Duration.ofSeconds(20), () -> Run.in(folder, "verify", "pipe", "/dev/zero", "huge.html"));
+    assertEquals(new Run(1, "pipe: not a pack, it is no regular file\n/dev/zero: not a pack, it is no regular file\n"
+        + "huge.html: not a pack, it is larger than 100 MB\n", ""), run);
+  }
+
+  @Test
+  void aFolderToVerifyIsAnsweredWithTheFilesToName() {
+    Run run = Run.in(folder, "verify", "lib/");
+    assertEquals(2, run.exit());
+    assertEquals("rungbook: `lib/` is a folder\n  hint: name the packs in it: `lib/*.html`\n", run.err());
+  }
+
+  @Test
+  void aLinkInTheTargetIsReplacedAndNotFollowed() throws IOException {
+    Path elsewhere = Files.writeString(folder.resolve("elsewhere.txt"), "mine");
+    Files.createDirectory(folder.resolve("export"));
+    for (String name : List.of("a.html", "index.html", ".a.html.part")) {
+      Files.createSymbolicLink(folder.resolve("export").resolve(name), elsewhere);
+    }
+    assertEquals(0, Run.in(folder, "pack", "lib").exit());
+    assertEquals("mine", Files.readString(elsewhere));
+    assertTrue(Files.isRegularFile(folder.resolve("export/a.html"), LinkOption.NOFOLLOW_LINKS));
+    assertEquals(packed("export"), List.of("a.html", "b.html", "index.html", "manifest.webmanifest", "sw.js"));
+  }
+
+  /** A save between the check and the packing must not slip in unchecked. */
+  @Test
+  void whatIsPackedIsWhatWasChecked() throws IOException {
+    Path tree = folder.resolve("lib/trees/a.md");
+    Terminal terminal = new Terminal(new PrintWriter(new StringWriter()), new PrintWriter(new StringWriter()), Style.PLAIN, false, folder, Optional.empty());
+    Batch batch = Batch.of(List.of(tree), Optional.empty()).iterator().next();
+    Checking.Compiled compiled = Checking.compile(batch, terminal);
+    Texts.write(tree, Texts.BROKEN);
+    assertEquals(List.of(), compiled.report().problems());
+    assertEquals(Texts.SOUND, compiled.trees().get(0).tree().source().text());
+    Files.delete(tree);
+    assertEquals(1, PackCommand.packs(compiled).size());
   }
 
   @Test

@@ -89,8 +89,8 @@ class PackTest {
     var edition = new Edition(Optional.of("4"), Optional.of(LocalDate.of(2026, 3, 1)), Optional.of(LocalDate.of(2027, 3, 1)));
     String page = Pack.of(sample("Measure it.", ""), Samples.MATERIAL, edition).inFolder().text();
     assertTrue(page.contains("<dt>Revision</dt><dd>4</dd>"));
-    assertTrue(page.contains("<dt>Released</dt><dd>2026-03-01</dd>"));
-    assertTrue(page.contains("<dt>Look for a newer one after</dt><dd>2027-03-01</dd>"));
+    assertTrue(page.contains("<dt>Released</dt><dd>March 1, 2026</dd>"));
+    assertTrue(page.contains("<dt>Look for a newer one after</dt><dd>March 1, 2027</dd>"));
   }
 
   @Test
@@ -102,8 +102,8 @@ class PackTest {
   void travelsAloneWithItsDigestInItsName() {
     Pack pack = Samples.starter("no-cooling-blower-runs");
     assertEquals("no-cooling-blower-runs.html", pack.inFolder().name());
-    assertEquals("no-cooling-blower-runs-" + pack.digest().substring(0, 8) + ".html", pack.alone().name());
-    assertTrue(pack.inFolder().text().contains("<code class=\"digest\">" + pack.digest().substring(0, 8) + "</code>"));
+    assertEquals("no-cooling-blower-runs-" + pack.digest().substring(0, 24) + ".html", pack.alone().name());
+    assertTrue(pack.inFolder().text().contains("<code class=\"digest\">" + pack.shortDigest() + "</code>"));
   }
 
   @Test

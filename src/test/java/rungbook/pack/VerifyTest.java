@@ -1,12 +1,16 @@
 package rungbook.pack;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.charset.StandardCharsets;
-import java.security.MessageDigest;
-import java.util.HexFormat;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import rungbook.pack.Verify.Flaw;
 import rungbook.pack.Verify.Verdict;
 
 class VerifyTest {
@@ -14,21 +18,33 @@ class VerifyTest {
   private final Pack pack = Samples.starter("no-cooling-blower-runs");
 
   @Test
-  void packAsWrittenIsIntact() {
-    assertEquals(new Verdict.Intact(pack.digest()), Verify.of(pack.bytes()));
+  void packAsWrittenIsIntactAndSaysWhichItIs() {
+    var edition = new Edition(Optional.of("4"), Optional.of(LocalDate.of(2026, 3, 1)), Optional.empty());
+    Pack released = Pack.of(Samples.STARTER.tree("no-cooling-blower-runs").orElseThrow().tree(), Samples.MATERIAL, edition);
+    Verdict.Intact intact = assertInstanceOf(Verdict.Intact.class, Verify.of(released.bytes()));
+    assertEquals(released.digest(), intact.digest());
+    assertEquals("no-cooling-blower-runs.html", intact.file());
+    assertEquals(released.title(), intact.title());
+    assertEquals("4", intact.cells().get("Revision"));
+    assertEquals("March 1, 2026", intact.cells().get("Released"));
   }
 
   /** The digest as anybody can work it out: zeros in its places, then SHA-256. */
   @Test
   void digestIsTheSha256OfTheFileWithItsPlacesBlank() throws Exception {
-    String blank = pack.inFolder().text().replace(pack.digest(), "0".repeat(64)).replace(pack.digest().substring(0, 8), "00000000");
-    byte[] hash = MessageDigest.getInstance("SHA-256").digest(blank.getBytes(StandardCharsets.UTF_8));
-    assertEquals(pack.digest(), HexFormat.of().formatHex(hash));
+    assertEquals(pack.digest(), Forgery.digest(pack.inFolder().text(), pack.digest()));
+  }
+
+  /** 24 hexadecimal digits are 96 bits. */
+  @Test
+  void shortDigestIsTheFirst24DigitsInGroupsOfFour() {
+    assertTrue(pack.shortDigest().matches("([0-9a-f]{4} ){5}[0-9a-f]{4}"), pack.shortDigest());
+    assertEquals(pack.digest().substring(0, 24), pack.shortDigest().replace(" ", ""));
   }
 
   @Test
   void oneChangedLimitIsSeen() {
-    assertInstanceOf(Verdict.Altered.class, verify(pack.inFolder().text().replaceFirst("V</u>", "W</u>")));
+    assertEquals(new Verdict.Altered(Flaw.CONTENT), verify(pack.inFolder().text().replaceFirst("V</u>", "W</u>")));
   }
 
   @Test
@@ -42,8 +58,8 @@ class VerifyTest {
 
   @Test
   void anotherShortDigestOnThePageIsSeen() {
-    String shown = pack.digest().substring(0, 8);
-    assertInstanceOf(Verdict.Altered.class, verify(pack.inFolder().text().replace(">" + shown + "<", ">12345678<")));
+    String other = "1234 5678 1234 5678 1234 5678";
+    assertEquals(new Verdict.Altered(Flaw.SHORT_DIGEST), verify(pack.inFolder().text().replace(pack.shortDigest(), other)));
   }
 
   @Test
@@ -57,6 +73,18 @@ class VerifyTest {
     assertInstanceOf(Verdict.NotAPack.class, Verify.of(new byte[0]));
     assertInstanceOf(Verdict.NotAPack.class, Verify.of(new byte[] {(byte) 0xff, 0, 1}));
     assertInstanceOf(Verdict.NotAPack.class, verify("<!doctype html><title>Something else</title>"));
+  }
+
+  @Test
+  void everyByteRoundTheDigestsCounts() {
+    for (String digest : List.of(pack.digest(), pack.shortDigest())) {
+      int at = pack.inFolder().text().indexOf(digest);
+      for (int byteAt = at - 80; byteAt < at + digest.length() + 80; byteAt++) {
+        byte[] changed = pack.bytes().clone();
+        changed[Math.max(0, byteAt)] ^= 1;
+        assertFalse(Verify.of(changed) instanceof Verdict.Intact, "byte " + byteAt);
+      }
+    }
   }
 
   private static Verdict verify(String text) {

@@ -1,0 +1,24 @@
+package rungbook.text;
+
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
+
+/** SHA-256 (FIPS 180-4). */
+public final class Sha256 {
+
+  private Sha256() {}
+
+  public static byte[] of(byte[] bytes) {
+    try {
+      return MessageDigest.getInstance("SHA-256").digest(bytes);
+    } catch (NoSuchAlgorithmException e) {
+      throw new IllegalStateException("every Java has SHA-256", e);
+    }
+  }
+
+  /** As 64 lower-case hexadecimal digits. */
+  public static String hex(byte[] bytes) {
+    return HexFormat.of().formatHex(of(bytes));
+  }
+}
