@@ -15,6 +15,7 @@ import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import rungbook.system.Between;
 import rungbook.system.ControlSystem;
+import rungbook.system.Effect;
 import rungbook.system.Limb;
 import rungbook.system.Part;
 import rungbook.system.Terminal;
@@ -53,7 +54,16 @@ final class Electrician {
     system.parts(Part.Joint.class).flatMap(joint -> joint.limbs().stream()).forEach(this::join);
     system.parts().forEach(this::wire);
     joined.keySet().forEach(this::node);
+    system.faults().stream().flatMap(fault -> fault.effects().stream()).forEach(this::nodesOf);
     return new Wiring(system, hertz, nodes, nodeCount, links, couplers, drives, linkByKey);
+  }
+
+  /** Points that touch by a fault, though nothing else may be wired to them. */
+  private void nodesOf(Effect effect) {
+    if (effect instanceof Effect.Join join) {
+      node(join.a());
+      node(join.b());
+    }
   }
 
   private void join(Limb limb) {

@@ -20,4 +20,14 @@ public record ControlSystem(Vocabulary vocabulary, List<Part> parts, List<Fault>
   public Optional<Part> part(String key) {
     return parts.stream().filter(part -> part.key().equals(key)).findFirst();
   }
+
+  /** The part a limb belongs to. */
+  public Optional<Part> partOfLimb(String key) {
+    return parts.stream().filter(part -> part.limbs().stream().anyMatch(limb -> limb.key().equals(key))).findFirst();
+  }
+
+  /** The limb of this key; of several, the first. */
+  public Optional<Limb> limb(String key) {
+    return parts.stream().flatMap(part -> part.limbs().stream()).filter(limb -> limb.key().equals(key)).findFirst();
+  }
 }

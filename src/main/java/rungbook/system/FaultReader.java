@@ -1,5 +1,14 @@
 package rungbook.system;
 
+import static rungbook.system.EffectKind.CROSS;
+import static rungbook.system.EffectKind.HOLD;
+import static rungbook.system.EffectKind.LOWER;
+import static rungbook.system.EffectKind.OPEN;
+import static rungbook.system.EffectKind.RAISE;
+import static rungbook.system.EffectKind.SHORT;
+import static rungbook.system.EffectKind.STOP;
+import static rungbook.system.EffectKind.TAP;
+import static rungbook.system.EffectKind.WEAKEN;
 import static rungbook.system.PartReader.CONTACT_OHMS;
 
 import java.util.ArrayList;
@@ -27,9 +36,10 @@ final class FaultReader {
   private final Terminals terminals;
   private final ControlSystem system;
   private final SystemProblems problems;
-  private final boolean everyPartIsRead;
+  private final FaultyParts parts;
   private final List<Form> forms = new ArrayList<>();
 
+  private String name;
   private Entry.Item item;
 
   /** @param system its parts are all there, unless there are problems already */
@@ -37,18 +47,22 @@ final class FaultReader {
     this.system = system;
     this.terminals = terminals;
     this.problems = problems;
-    this.everyPartIsRead = problems.all().isEmpty();
-    form("open (.+)", m -> limb(m.group(1)).map(Effect.Open::new));
+    this.parts = new FaultyParts(system, problems);
+    form("open (.+)", m -> parts.limb(OPEN, m.group(1), item).map(Effect.Open::new));
     form("short (.+) to (.+)", m -> join(m.group(1), m.group(2)));
-    form("short (.+)", m -> limb(m.group(1)).map(key -> new Effect.Bridge(key, CONTACT_OHMS)));
-    form("raise (.+) by " + N + " ohm", m -> limb(m.group(1)).map(key -> new Effect.Raise(key, number(m, 2))));
-    form("hold (.+) (open|closed)", m -> limb(m.group(1)).map(key -> new Effect.Hold(key, m.group(2).equals("closed"))));
-    form("stop (.+)", m -> part(m.group(1)).map(Effect.Stop::new));
-    form("cross (.+) with (.+)", m -> limb(m.group(1)).flatMap(a -> limb(m.group(2)).map(b -> new Effect.Cross(a, b))));
-    form("weaken (.+) " + N + " times", m -> part(m.group(1)).map(key -> new Effect.Weaken(key, number(m, 2))));
-    form("tap (.+) for " + N + " V", m -> part(m.group(1)).map(key -> new Effect.Tap(key, number(m, 2))));
+    form("short (.+)", m -> parts.limb(SHORT, m.group(1), item).map(key -> new Effect.Bridge(key, CONTACT_OHMS)));
+    form("raise (.+) by " + N + " ohm",
+        m -> parts.limb(RAISE, m.group(1), item).map(key -> new Effect.Raise(key, quantity(m, 2, 0))));
+    form("hold (.+) (open|closed)",
+        m -> parts.limb(HOLD, m.group(1), item).map(key -> new Effect.Hold(key, m.group(2).equals("closed"))));
+    form("stop (.+)", m -> parts.part(STOP, m.group(1), item).map(Effect.Stop::new));
+    form("cross (.+) with (.+)", m -> cross(m.group(1), m.group(2)));
+    // once its resistance is a sound transformer
+    form("weaken (.+) " + N + " times",
+        m -> parts.part(WEAKEN, m.group(1), item).map(key -> new Effect.Weaken(key, quantity(m, 2, 1))));
+    form("tap (.+) for " + N + " V", m -> parts.part(TAP, m.group(1), item).map(key -> new Effect.Tap(key, quantity(m, 2, 0))));
     form("lower (.+) to " + N + " to " + N + " V",
-        m -> part(m.group(1)).map(key -> new Effect.Lower(key, new Between(number(m, 2), number(m, 3)))));
+        m -> parts.part(LOWER, m.group(1), item).map(key -> new Effect.Lower(key, range(quantity(m, 2, 0), quantity(m, 3, 0)))));
   }
 
   private void form(String pattern, Function<Matcher, Optional<Effect>> read) {
@@ -59,14 +73,36 @@ final class FaultReader {
     return Double.parseDouble(match.group(group));
   }
 
+  /** A number that has to be more than {@code least}; what cannot be is reported, and a number that can stands in. */
+  private double quantity(Matcher match, int group, double least) {
+    double written = number(match, group);
+    if (written > least && written <= PartReader.MOST_QUANTITY) {
+      return written;
+    }
+    absurd();
+    return least + 1;
+  }
+
+  private Between range(double low, double high) {
+    if (low > high) {
+      absurd();
+    }
+    return new Between(Math.min(low, high), Math.max(low, high));
+  }
+
+  private void absurd() {
+    problems.add("absurd-quantity", item.span(), "name", name);
+  }
+
   Fault read(Entry entry) {
     var effects = new ArrayList<Effect>();
     double likelihood = 1;
+    name = entry.key();
     for (Entry.Item one : entry.items()) {
       item = one;
       Matcher weight = LIKELIHOOD.matcher(one.text());
       if (weight.matches()) {
-        likelihood = likelihood(number(weight, 1), entry.key());
+        likelihood = likelihood(number(weight, 1));
       } else {
         effect().ifPresent(effects::add);
       }
@@ -77,9 +113,9 @@ final class FaultReader {
     return new Fault(entry.key(), entry.keySpan(), effects, likelihood);
   }
 
-  private double likelihood(double written, String name) {
+  private double likelihood(double written) {
     if (written <= 0) {
-      problems.add("absurd-quantity", item.span(), "name", name);
+      absurd();
       return 1;
     }
     return written;
@@ -99,25 +135,22 @@ final class FaultReader {
   private Optional<Effect> join(String a, String b) {
     Optional<Terminal> from = terminals.find(a, item.span());
     Optional<Terminal> till = terminals.find(b, item.span());
+    if (from.isPresent() && from.equals(till)) {
+      joinsItself(from.get());
+    }
     return from.flatMap(x -> till.map(y -> new Effect.Join(x, y, CONTACT_OHMS)));
   }
 
-  private Optional<String> limb(String written) {
-    return known(written, system.parts().stream().flatMap(part -> part.limbs().stream()).map(Limb::name).toList());
+  private Optional<Effect> cross(String first, String second) {
+    Optional<String> from = parts.limb(CROSS, first, item);
+    Optional<String> with = parts.limb(CROSS, second, item);
+    if (from.isPresent() && from.equals(with)) {
+      joinsItself(first);
+    }
+    return from.flatMap(a -> with.map(b -> new Effect.Cross(a, b)));
   }
 
-  private Optional<String> part(String written) {
-    return known(written, system.parts().stream().map(Part::name).toList());
-  }
-
-  private Optional<String> known(String written, List<String> names) {
-    String key = Names.key(written);
-    if (names.stream().anyMatch(name -> Names.key(name).equals(key))) {
-      return Optional.of(key);
-    }
-    if (everyPartIsRead) {
-      problems.unknown("fault-without-part", item.span(), written, names);
-    }
-    return Optional.empty();
+  private void joinsItself(Object twice) {
+    problems.add("fault-joins-itself", item.span(), "name", name, "twice", twice);
   }
 }

@@ -16,6 +16,9 @@ final class PartReader {
   /** Contact, fuse and terminal screw, ohms (common practice, no source). */
   static final double CONTACT_OHMS = 0.02;
 
+  /** No quantity of a control circuit is larger, in any unit. */
+  static final double MOST_QUANTITY = 1e6;
+
   /** Between two conductors of a jacketed control cable (common practice, no source). */
   static final Between PICOFARADS_PER_FOOT = new Between(20, 40);
 
@@ -274,7 +277,7 @@ final class PartReader {
   private void reportAbsurd(String key, Phrases.Quantity quantity) {
     boolean temperature = key.equals("C");
     boolean wrong = temperature ? quantity.value().low() < -60 || quantity.value().high() > 150
-        : !(quantity.value().low() > 0 && quantity.value().high() <= 1e6);
+        : !(quantity.value().low() > 0 && quantity.value().high() <= MOST_QUANTITY);
     if (wrong || quantity.value().low() > quantity.value().high()) {
       problems.add("absurd-quantity", quantity.span(), "name", name);
     }

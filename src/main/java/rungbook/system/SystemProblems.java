@@ -31,6 +31,12 @@ final class SystemProblems {
     problems.add(Problem.at(code, source, span).with("name", name).near(Nearest.to(name, known)));
   }
 
+  /** An effect that a part of this kind cannot have. @param instead what it can have */
+  void unfit(Span span, String name, String kind, String done, String instead) {
+    problems.add(Problem.at("effect-not-for-part", source, span).with("name", name).with("kind", kind).with("done", done)
+        .with("instead", instead));
+  }
+
   List<Problem> all() {
     return problems;
   }

@@ -1,0 +1,52 @@
+package rungbook.system;
+
+import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/**
+ * What can go wrong with which kind of part: the one table of effects and parts. An effect that a part cannot have would do
+ * nothing, and a fault that does nothing can never be found.
+ */
+enum EffectKind {
+  OPEN("opened", "open %s", Part.Supply.class, Part.Fuse.class, Part.Switch.class, Part.Cable.class, Part.Wire.class,
+      Part.Transformer.class, Part.Load.class, Part.Capacitor.class),
+  /** A conductor is not bridged from end to end: two of them touch, which is {@link Effect.Join}. */
+  SHORT("shorted", "short %s", Part.Supply.class, Part.Fuse.class, Part.Switch.class, Part.Transformer.class, Part.Load.class,
+      Part.Capacitor.class),
+  RAISE("raised", "raise %s by 5 ohm", Part.Supply.class, Part.Fuse.class, Part.Switch.class, Part.Cable.class, Part.Wire.class,
+      Part.Transformer.class, Part.Load.class, Part.Capacitor.class),
+  HOLD("held", "hold %s open", Part.Switch.class),
+  STOP("stopped", "stop %s", Part.Load.class, Part.State.class),
+  CROSS("crossed", "cross %s with CONDUCTOR", Part.Cable.class, Part.Wire.class),
+  WEAKEN("weakened", "weaken %s 2 times", Part.Transformer.class),
+  TAP("tapped", "tap %s for 208 V", Part.Transformer.class),
+  LOWER("lowered", "lower %s to 85 to 95 V", Part.Supply.class);
+
+  private final String done;
+  private final String form;
+  private final List<Class<? extends Part>> parts;
+
+  @SafeVarargs
+  EffectKind(String done, String form, Class<? extends Part>... parts) {
+    this.done = done;
+    this.form = form;
+    this.parts = List.of(parts);
+  }
+
+  boolean fits(Part part) {
+    return parts.stream().anyMatch(kind -> kind.isInstance(part));
+  }
+
+  /** What the effect does to a part, as a participle: {@code held}. */
+  String done() {
+    return done;
+  }
+
+  /** What can be written of a part instead: {@code `open control fuse`, `short control fuse`}. @param name of the part or limb */
+  static String instead(Part part, String name) {
+    String fit = Stream.of(values()).filter(kind -> kind.fits(part)).map(kind -> "`" + String.format(kind.form, name) + "`")
+        .collect(Collectors.joining(", "));
+    return fit.isEmpty() ? "an effect on a wire that ends there" : fit;
+  }
+}
