@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import rungbook.circuit.Change.Bridge;
 import rungbook.circuit.Change.Core;
 import rungbook.circuit.Change.Join;
@@ -31,7 +32,7 @@ final class Altered {
         opened[open.link()] = true;
         opens = true;
       } else if (change instanceof Raise raise) {
-        raised.put(raise.link(), raise.ohms());
+        raised.merge(raise.link(), raise.ohms(), Double::sum);
       } else if (change instanceof Bridge bridge) {
         bridges.add(bridge);
       } else if (change instanceof Join join) {
@@ -44,10 +45,6 @@ final class Altered {
 
   boolean opens(int link) {
     return opened[link];
-  }
-
-  List<Join> joins() {
-    return joins;
   }
 
   Core core(int coupler) {
@@ -96,13 +93,18 @@ final class Altered {
     return opened[link] || raised.containsKey(link);
   }
 
-  /** Bridges and joins. */
-  List<Update> extras(byte[] modes) {
+  /** The pairs of nodes that are joined beside the links. */
+  List<List<Integer>> extraPairs() {
+    return Stream.concat(bridges.stream().map(b -> List.of(b.a(), b.b())), joins.stream().map(j -> List.of(j.a(), j.b())))
+        .toList();
+  }
+
+  /** Bridges and joins. A bridge inside a contact is there while the contact is open; it goes with a part that is taken off. */
+  List<Update> extras(Arrangement arrangement) {
     var extras = new ArrayList<Update>();
     for (Bridge bridge : bridges) {
-      Link link = wiring.links().get(bridge.link());
-      if (modes[bridge.link()] > 0) {
-        extras.add(constant(link.a(), link.b(), Phasor.of(1 / bridge.ohms())));
+      if (!arrangement.lifted(bridge.link())) {
+        extras.add(constant(bridge.a(), bridge.b(), Phasor.of(1 / bridge.ohms())));
       }
     }
     for (Join join : joins) {
@@ -118,14 +120,14 @@ final class Altered {
   }
 
   /** What has to be added to the unaltered network of a configuration. */
-  List<Update> updates(byte[] modes, Admittances own) {
+  List<Update> updates(byte[] modes, Arrangement arrangement, Admittances own) {
     var updates = new ArrayList<Update>();
     for (int link = 0; link < modes.length; link++) {
       if (modes[link] > 0 && touches(link)) {
         updates.add(difference(link, own.of(modes[link])));
       }
     }
-    updates.addAll(extras(modes));
+    updates.addAll(extras(arrangement));
     return updates;
   }
 

@@ -17,7 +17,7 @@ final class Blueprint {
   private final Mesh mesh;
   private final Pool pool;
   private final Map<List<Object>, List<Update>> cores = new HashMap<>();
-  private final Map<List<Change.Join>, Mesh> meshWithJoins = new HashMap<>();
+  private final Map<List<List<Integer>>, Mesh> meshWithExtras = new HashMap<>();
   private final Rows jumper;
   private final Rows scratch;
 
@@ -68,9 +68,10 @@ final class Blueprint {
   }
 
   private Mesh meshFor(Altered altered) {
-    return altered.joins().isEmpty() ? mesh : meshWithJoins.computeIfAbsent(altered.joins(), joins -> {
+    List<List<Integer>> extras = altered.extraPairs();
+    return extras.isEmpty() ? mesh : meshWithExtras.computeIfAbsent(extras, pairs -> {
       var edges = edges();
-      joins.forEach(join -> edges.add(new int[] {join.a(), join.b()}));
+      pairs.forEach(pair -> edges.add(new int[] {pair.get(0), pair.get(1)}));
       return Mesh.of(wiring.nodeCount(), edges);
     });
   }
@@ -89,7 +90,7 @@ final class Blueprint {
       groups.join(c.pa(), c.pb());
       groups.join(c.sa(), c.sb());
     });
-    altered.extras(modes).forEach(extra -> groups.join(extra.a(), extra.b()));
+    altered.extras(arrangement).forEach(extra -> groups.join(extra.a(), extra.b()));
     return groups;
   }
 
@@ -105,7 +106,7 @@ final class Blueprint {
         factored.add(new Update(link.a(), link.b(), jumper.re[0], jumper.im[0]));
       }
     }
-    altered.extras(modes).forEach(factored::add);
+    altered.extras(arrangement).forEach(factored::add);
     for (int i = 0; i < wiring.couplers().size(); i++) {
       Coupler coupler = wiring.couplers().get(i);
       Change.Core core = altered.core(i);

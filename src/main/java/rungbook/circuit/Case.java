@@ -9,6 +9,7 @@ import java.util.Set;
 import rungbook.system.Between;
 import rungbook.system.Effect;
 import rungbook.system.Fault;
+import rungbook.system.Limb;
 import rungbook.system.Part;
 
 /**
@@ -33,6 +34,21 @@ record Case(String name, List<Change> changes, Map<Integer, Boolean> holds, Set<
     return holds.containsValue(true) || changes.stream().anyMatch(c -> c instanceof Change.Bridge || c instanceof Change.Join);
   }
 
+  boolean opens(int link) {
+    return changes.contains(new Change.Open(link));
+  }
+
+  /** What a fault adds in series with a link. */
+  double raisedOhms(int link) {
+    return changes.stream().filter(change -> change instanceof Change.Raise raise && raise.link() == link)
+        .mapToDouble(change -> ((Change.Raise) change).ohms()).sum();
+  }
+
+  /** Whether a link conducts otherwise than in the healthy system. */
+  boolean alters(int link) {
+    return opens(link) || raisedOhms(link) > 0;
+  }
+
   private static final class Maker {
     private final Wiring wiring;
     private final List<Change> changes = new ArrayList<>();
@@ -50,7 +66,7 @@ record Case(String name, List<Change> changes, Map<Integer, Boolean> holds, Set<
       } else if (effect instanceof Effect.Raise raise) {
         changes.add(new Change.Raise(wiring.link(raise.limb()), raise.ohms()));
       } else if (effect instanceof Effect.Bridge bridge) {
-        changes.add(new Change.Bridge(wiring.link(bridge.limb()), bridge.ohms()));
+        bridge(bridge);
       } else if (effect instanceof Effect.Hold hold) {
         holds.put(wiring.link(hold.limb()), hold.closed());
       } else if (effect instanceof Effect.Stop stop) {
@@ -74,6 +90,14 @@ record Case(String name, List<Change> changes, Map<Integer, Boolean> holds, Set<
       } else if (effect instanceof Effect.Tap tap) {
         changes.add(new Change.Core(coupler(tap.part()), 1, primaryVolts(tap.part()) / tap.primaryVolts()));
       }
+    }
+
+    /** Between the limb's terminals; the link of a winding ends inside its transformer. */
+    private void bridge(Effect.Bridge bridge) {
+      Limb limb = wiring.system().limb(bridge.limb()).orElseThrow();
+      int a = wiring.node(limb.a()).orElseThrow();
+      int b = wiring.node(limb.b()).orElseThrow();
+      changes.add(new Change.Bridge(wiring.link(bridge.limb()), a, b, bridge.ohms()));
     }
 
     private void cross(int p, int q) {

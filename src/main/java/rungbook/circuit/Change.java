@@ -11,8 +11,8 @@ sealed interface Change {
   /** Ohms in series with a link. */
   record Raise(int link, double ohms) implements Change {}
 
-  /** Ohms beside a link, gone with it when it is taken off. */
-  record Bridge(int link, double ohms) implements Change {}
+  /** Ohms between two nodes inside the part of a link: there whether or not the link is closed, gone when it is taken off. */
+  record Bridge(int link, int a, int b, double ohms) implements Change {}
 
   /** A new way between two nodes, siemens. */
   record Join(int a, int b, Function<Draw, Phasor> siemens) implements Change {}

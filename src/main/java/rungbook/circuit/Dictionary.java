@@ -2,6 +2,7 @@ package rungbook.circuit;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.List;
 import rungbook.system.ControlSystem;
 
@@ -72,13 +73,13 @@ public final class Dictionary {
   }
 
   private void note(Sheet sheet, int number, Settled settled, CircuitState state) {
-    long bits = 0;
+    var seen = new BitSet();
     List<String> sights = plant.logic().sights();
     for (int i = 0; i < sights.size(); i++) {
-      bits |= plant.logic().seen(sights.get(i), settled.standing(), state) ? 1L << i : 0;
+      seen.set(i, plant.logic().seen(sights.get(i), settled.standing(), state));
     }
     for (int sample : settled.samples()) {
-      sheet.write(number, sample, bits);
+      sheet.write(number, sample, seen);
     }
   }
 

@@ -38,12 +38,13 @@ final class Levels {
     }
   }
 
-  void noteFuse(int fuse, Rows volts, Link link, Rows siemens, int row, double mostAmps) {
+  /** @param contact the fuse as the fault leaves it: a bad connection in series takes most of the volts, not of the amps */
+  void noteFuse(int fuse, Rows volts, Update contact, double mostAmps) {
     for (int s = 0; s < fuses[fuse].length; s++) {
-      double re = volts.re[link.a()][s] - volts.re[link.b()][s];
-      double im = volts.im[link.a()][s] - volts.im[link.b()][s];
-      double mostVolts = mostAmps / siemens.re[row][s];
-      if (re * re + im * im > mostVolts * mostVolts) {
+      double re = volts.re[contact.a()][s] - volts.re[contact.b()][s];
+      double im = volts.im[contact.a()][s] - volts.im[contact.b()][s];
+      double squaredSiemens = contact.re()[s] * contact.re()[s] + contact.im()[s] * contact.im()[s];
+      if ((re * re + im * im) * squaredSiemens > mostAmps * mostAmps) {
         fuses[fuse][s] = 1;
       }
     }

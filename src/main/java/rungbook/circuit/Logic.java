@@ -170,11 +170,12 @@ final class Logic {
     }
   }
 
-  /** What each link is in a standing: 0 not there, 1 at rest or closed, 2 on. */
-  byte[] configuration(Standing standing, Arrangement arrangement) {
+  /** What each link is in a standing: 0 not there, 1 at rest or closed, 2 on. A contact that does not move does not open by hand. */
+  byte[] configuration(Standing standing, Arrangement arrangement, Case fault) {
     byte[] modes = new byte[links.size()];
     for (int i = 0; i < modes.length; i++) {
-      modes[i] = arrangement.lifted(i) || arrangement.opened(i) ? 0 : mode(i, standing);
+      boolean opened = arrangement.opened(i) && !Boolean.TRUE.equals(fault.holds().get(i));
+      modes[i] = arrangement.lifted(i) || opened ? 0 : mode(i, standing);
     }
     return modes;
   }

@@ -43,17 +43,18 @@ final class Run implements AutoCloseable {
     return plant.logic().next(now, levels, over, state, fault);
   }
 
-  byte[] modes(Standing standing) {
-    return plant.logic().configuration(standing, arrangement);
+  byte[] modes(Standing standing, Case fault) {
+    return plant.logic().configuration(standing, arrangement, fault);
   }
 
   Network alternating(byte[] modes, Case fault, Altered altered) {
     Whole base = base(modes, plant.alternating(), alternating, plant.sampled().currents);
-    if (altered.isEmpty() && fault.supplies().isEmpty()) {
+    Rows currents = plant.sampled().currents(fault);
+    boolean sameSources = currents == plant.sampled().currents;
+    if (altered.isEmpty() && sameSources) {
       return base;
     }
-    Rows currents = plant.sampled().currents(fault);
-    Rows volts = fault.supplies().isEmpty() ? plant.alternating().pool().copy(base.volts()) : base.driven(modes, currents);
+    Rows volts = sameSources ? plant.alternating().pool().copy(base.volts()) : base.driven(modes, currents);
     return modified(base, volts, modes, altered, plant.alternating())
         .orElseGet(() -> whole(plant.alternating(), modes, altered, currents));
   }
@@ -92,7 +93,7 @@ final class Run implements AutoCloseable {
     if (!altered.isLowRank()) {
       return Optional.empty();
     }
-    List<Update> updates = altered.updates(modes, blueprint.admittances());
+    List<Update> updates = altered.updates(modes, arrangement, blueprint.admittances());
     return Modified.of(base, volts, updates);
   }
 

@@ -53,22 +53,29 @@ final class Sampled {
     return draw -> volts.at(draw.at(Tolerance.PICK_UP, load.key()));
   }
 
-  /** What a supply's leg drives through its own inner resistance, amps. */
+  /** What a supply's leg drives into a short, amps: the Norton equivalent of its volts behind its inner resistance. */
   private Function<Draw, Phasor> current(Drive drive) {
     var siemens = wiring.links().get(drive.link()).on();
     return draw -> siemens.apply(draw).times(drive.volts().applyAsDouble(draw));
   }
 
-  /** The same with a supply outside its spread. */
+  /** The same with a fault; {@link #currents} itself where the fault leaves the supplies alone. */
   Rows currents(Case fault) {
-    if (fault.supplies().isEmpty()) {
-      return currents;
+    boolean unaltered = fault.supplies().isEmpty() && wiring.drives().stream().noneMatch(drive -> fault.alters(drive.link()));
+    return unaltered ? currents : rows(wiring.drives().stream().map(drive -> current(drive, fault)).toList());
+  }
+
+  /** An open leg drives nothing, and ohms in series with it count as its own: V / (R + raise). */
+  private Function<Draw, Phasor> current(Drive drive, Case fault) {
+    if (fault.opens(drive.link())) {
+      return draw -> Phasor.ZERO;
     }
-    return rows(wiring.drives().stream().map(drive -> {
-      Between volts = fault.supplies().get(drive.part());
-      return current(volts == null ? drive
-          : new Drive(drive.link(), drive.part(), draw -> volts.at(draw.at(Tolerance.SUPPLY, drive.part()))));
-    }).toList());
+    Between volts = fault.supplies().get(drive.part());
+    var current = current(volts == null ? drive
+        : new Drive(drive.link(), drive.part(), draw -> volts.at(draw.at(Tolerance.SUPPLY, drive.part()))));
+    var siemens = wiring.links().get(drive.link()).on();
+    double raised = fault.raisedOhms(drive.link());
+    return draw -> current.apply(draw).over(siemens.apply(draw).times(raised).plus(Phasor.ONE));
   }
 
   /** The admittances of a link as it stands, for alternating current. */

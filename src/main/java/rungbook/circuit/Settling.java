@@ -88,7 +88,7 @@ final class Settling implements AutoCloseable {
   }
 
   private void step(Group group) {
-    byte[] modes = run.modes(group.standing());
+    byte[] modes = run.modes(group.standing(), fault);
     Levels levels = levels(modes, network(modes));
     for (int[] alike : levels.split(group.samples())) {
       Standing next = run.next(group.standing(), levels.loadsOf(alike[0]), levels.fusesOf(alike[0]), fault);
@@ -100,7 +100,7 @@ final class Settling implements AutoCloseable {
     if (next.equals(group.standing())) {
       settled.add(new Settled(group.samples(), next, modes, true));
     } else if (group.before().contains(next) || group.before().size() > Logic.MOST_ROUNDS) {
-      settled.add(new Settled(group.samples(), next, run.modes(next), false));
+      settled.add(new Settled(group.samples(), next, run.modes(next, fault), false));
     } else {
       var before = new HashSet<>(group.before());
       before.add(next);
@@ -118,7 +118,7 @@ final class Settling implements AutoCloseable {
       } else if (link.kind() == Link.Kind.FUSE && modes[i] > 0 && !altered.opens(i)) {
         var fuse = logic.fuses().get(logic.fuseOf(i));
         double most = fuse.ratedAmps() * (fuse.breaker() ? BREAKER_FACTOR : FUSE_FACTOR);
-        levels.noteFuse(logic.fuseOf(i), network.volts(), link, plant.sampled().on, i, most);
+        levels.noteFuse(logic.fuseOf(i), network.volts(), altered.effective(i, plant.sampled().on), most);
       }
     }
     return levels;

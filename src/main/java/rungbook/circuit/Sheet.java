@@ -1,5 +1,6 @@
 package rungbook.circuit;
 
+import java.util.BitSet;
 import java.util.List;
 
 /**
@@ -13,7 +14,7 @@ public final class Sheet {
   private final int cases;
   private final int samples;
   private final double[] readings;
-  private final long[] seen;
+  private final BitSet seen = new BitSet();
 
   Sheet(List<Probe> probes, List<String> sights, int cases, int samples) {
     this.probes = List.copyOf(probes);
@@ -21,7 +22,6 @@ public final class Sheet {
     this.cases = cases;
     this.samples = samples;
     readings = new double[cases * probes.size() * samples];
-    seen = new long[cases * samples];
   }
 
   public int cases() {
@@ -65,7 +65,7 @@ public final class Sheet {
     if (bit < 0) {
       throw new IllegalArgumentException("the system shows no " + sight);
     }
-    return (seen[caseNumber * samples + sample] >> bit & 1) == 1;
+    return seen.get(bit(caseNumber, sample, bit));
   }
 
   private int index(int caseNumber, int sample, int probe) {
@@ -79,7 +79,12 @@ public final class Sheet {
     }
   }
 
-  void write(int caseNumber, int sample, long seenBits) {
-    seen[caseNumber * samples + sample] = seenBits;
+  private int bit(int caseNumber, int sample, int sight) {
+    return (caseNumber * samples + sample) * sights.size() + sight;
+  }
+
+  /** @param seenHere by the number of the sight in {@link #sights} */
+  void write(int caseNumber, int sample, BitSet seenHere) {
+    seenHere.stream().forEach(sight -> seen.set(bit(caseNumber, sample, sight)));
   }
 }

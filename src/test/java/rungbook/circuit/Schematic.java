@@ -17,19 +17,21 @@ final class Schematic {
   private final Case fault;
   private final Draw draw;
   private final byte[] modes;
+  private final Arrangement arrangement;
   private final List<Element> elements = new ArrayList<>();
   private final Map<Integer, Drive> driveOfLink;
 
-  private Schematic(Wiring wiring, Case fault, Draw draw, byte[] modes) {
+  private Schematic(Wiring wiring, Case fault, Draw draw, byte[] modes, Arrangement arrangement) {
     this.wiring = wiring;
     this.fault = fault;
     this.draw = draw;
     this.modes = modes;
+    this.arrangement = arrangement;
     this.driveOfLink = wiring.drives().stream().collect(Collectors.toMap(Drive::link, drive -> drive));
   }
 
   static Netlist of(Wiring wiring, Case fault, Draw draw, byte[] modes, Arrangement arrangement) {
-    var schematic = new Schematic(wiring, fault, draw, modes);
+    var schematic = new Schematic(wiring, fault, draw, modes, arrangement);
     for (int i = 0; i < modes.length; i++) {
       schematic.addLink(i);
       if (arrangement.jumpered(i)) {
@@ -81,9 +83,8 @@ final class Schematic {
     String name = "extra" + elements.size();
     if (change instanceof Change.Join join) {
       add(name, node(join.a()), node(join.b()), join.siemens().apply(draw).inverse());
-    } else if (change instanceof Change.Bridge bridge && modes[bridge.link()] > 0) {
-      Link link = wiring.links().get(bridge.link());
-      add(name, node(link.a()), node(link.b()), Phasor.of(bridge.ohms()));
+    } else if (change instanceof Change.Bridge bridge && !arrangement.lifted(bridge.link())) {
+      add(name, node(bridge.a()), node(bridge.b()), Phasor.of(bridge.ohms()));
     }
   }
 

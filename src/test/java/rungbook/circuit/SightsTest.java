@@ -1,0 +1,78 @@
+package rungbook.circuit;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.util.List;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+import rungbook.markdown.DocumentReader;
+import rungbook.source.Source;
+import rungbook.system.SystemReader;
+
+/** Each sight is answered for itself, however many there are: no machine word is wide enough for all of them. */
+class SightsTest {
+
+  private static final String BENCH = """
+      ---
+      title: Bench
+      ---
+
+      ```locations
+      bench: start
+      ```
+
+      ```points
+      L1: at bench
+      N: at bench
+      Y: at bench
+      ground: at bench
+      ```
+
+      ```controls
+      call: off, on, at bench
+      ```
+
+      ```parts
+      supply: supply, 24 V, 0.05 ohm, L1 to N
+      bond: joint, N to ground
+      call contact: contact, L1 to Y, closed when call on
+      lamp: load, 24 V, 5 W, Y to N
+      ```
+
+      ```faults
+      lamp dead: stop lamp
+      ```
+      """;
+
+  @Test
+  void oneToTwoHundredSightsAreEachSeenForThemselves() {
+    for (int count = 1; count <= 200; count++) {
+      boolean[] lampOnly = lampOnly(count);
+      var text = new StringBuilder(BENCH).append("\n```sights\n");
+      for (int i = 0; i < count; i++) {
+        text.append("sight ").append(i).append(": at bench, when ").append(lampOnly[i] ? "lamp on" : "call off").append('\n');
+      }
+      Sheet sheet = sheet(text.append("```\n").toString());
+      for (int i = 0; i < count; i++) {
+        assertEquals(lampOnly[i], sheet.seen(0, 0, "sight " + i), "healthy, " + i + " of " + count);
+        assertEquals(false, sheet.seen(1, 0, "sight " + i), "lamp dead, " + i + " of " + count);
+      }
+    }
+  }
+
+  private static boolean[] lampOnly(int count) {
+    var random = new Random(count);
+    boolean[] lampOnly = new boolean[count];
+    for (int i = 0; i < count; i++) {
+      lampOnly[i] = random.nextBoolean();
+    }
+    return lampOnly;
+  }
+
+  private static Sheet sheet(String text) {
+    var read = SystemReader.read("bench", DocumentReader.read(new Source("bench.md", text)));
+    assertEquals(List.of(), read.problems().stream().map(Systems::text).toList());
+    var dictionary = Dictionary.of(read.system(), new Samples(List.of(Draw.MIDDLE)));
+    return dictionary.sheet(CircuitState.start(read.system().vocabulary()).set("call", "on"), List.of());
+  }
+}
