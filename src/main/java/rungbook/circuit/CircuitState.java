@@ -5,6 +5,8 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import rungbook.action.Condition;
+import rungbook.action.StateChange;
 import rungbook.system.Names;
 import rungbook.system.Vocabulary;
 
@@ -35,6 +37,47 @@ public record CircuitState(Map<String, String> positions, Set<String> off, Set<S
     var positions = new HashMap<String, String>();
     words.controls().forEach((key, control) -> control.positions().stream().findFirst().ifPresent(first -> positions.put(key, first)));
     return new CircuitState(positions, Set.of(), Set.of(), Set.of(), Set.of(), Set.of());
+  }
+
+  /** How the system is left after changes, one after the other. */
+  public CircuitState after(List<StateChange> changes) {
+    CircuitState state = this;
+    for (StateChange change : changes) {
+      state = state.after(change);
+    }
+    return state;
+  }
+
+  private CircuitState after(StateChange change) {
+    if (change instanceof StateChange.SetPosition set) {
+      return set(set.control(), set.position());
+    }
+    if (change instanceof StateChange.Begin begin) {
+      return begin(begin.condition(), begin.key());
+    }
+    StateChange.End end = (StateChange.End) change;
+    return end(end.condition(), end.key());
+  }
+
+  private CircuitState begin(Condition condition, String key) {
+    return switch (condition) {
+      case ISOLATED -> isolate(key);
+      case BYPASSED -> bypass(key);
+      case DISCONNECTED -> disconnect(key);
+      case OPEN -> open(key);
+      case REPLACED -> replace(key);
+      case TAGGED_OUT, DISCHARGED, PROVED_DEAD, TOUCHED, METER_PROVED -> this;
+    };
+  }
+
+  private CircuitState end(Condition condition, String key) {
+    return switch (condition) {
+      case ISOLATED -> new CircuitState(positions, minus(off, key), bypassed, disconnected, open, replaced);
+      case BYPASSED -> new CircuitState(positions, off, minus(bypassed, key), disconnected, open, replaced);
+      case DISCONNECTED -> new CircuitState(positions, off, bypassed, minus(disconnected, key), open, replaced);
+      case OPEN -> new CircuitState(positions, off, bypassed, disconnected, minus(open, key), replaced);
+      case REPLACED, TAGGED_OUT, DISCHARGED, PROVED_DEAD, TOUCHED, METER_PROVED -> this;
+    };
   }
 
   public CircuitState set(String control, String position) {
@@ -78,5 +121,11 @@ public record CircuitState(Map<String, String> positions, Set<String> off, Set<S
     var more = new HashSet<>(set);
     more.add(Names.key(name));
     return more;
+  }
+
+  private static Set<String> minus(Set<String> set, String key) {
+    var less = new HashSet<>(set);
+    less.remove(key);
+    return less;
   }
 }

@@ -1,7 +1,7 @@
 package rungbook.map;
 
 import java.util.stream.Collectors;
-import rungbook.tree.Deed;
+import rungbook.tree.Action;
 import rungbook.tree.Named;
 import rungbook.tree.Step;
 
@@ -18,7 +18,7 @@ final class Notes {
     if (step instanceof Step.SenseCheck check) {
       return check.sense().word() + ": " + names(check.things());
     }
-    return step instanceof Step.Finding finding ? conclusion(finding) : deeds((Step.Task) step);
+    return step instanceof Step.Finding finding ? conclusion(finding) : actions((Step.Task) step);
   }
 
   private static String names(java.util.List<Named> named) {
@@ -35,11 +35,11 @@ final class Notes {
     return finding.faults().isEmpty() ? finding.refer().map(to -> "call " + to.text()).orElse("") : names(finding.faults());
   }
 
-  private static String deeds(Step.Task task) {
-    return task.deeds().stream().map(Notes::deed).collect(Collectors.joining(", "));
+  private static String actions(Step.Task task) {
+    return task.actions().stream().map(Notes::action).collect(Collectors.joining(", "));
   }
 
-  private static String deed(Deed deed) {
-    return deed.verb().words() + " " + deed.thing().text();
+  private static String action(Action action) {
+    return action.kind().words() + " " + action.thing().text();
   }
 }

@@ -3,11 +3,12 @@ package rungbook.pack;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import rungbook.action.Condition;
+import rungbook.action.StateChange;
 import rungbook.system.Names;
 import rungbook.system.Vocabulary;
 import rungbook.system.Vocabulary.Role;
-import rungbook.tree.Deed;
-import rungbook.tree.Verb;
+import rungbook.tree.Action;
 
 /** The things done at a step as plain sentences, in the order done. */
 final class Deeds {
@@ -27,57 +28,47 @@ final class Deeds {
     this.system = system;
   }
 
-  List<Sentence> sentences(List<Deed> deeds) {
+  List<Sentence> sentences(List<Action> actions) {
     var sentences = new ArrayList<Sentence>();
     boolean proved = false;
-    for (Deed deed : deeds) {
-      if (deed.verb() != Verb.PROVE_DEAD && deed.verb() != Verb.KNOWN_SOURCE) {
-        sentences.add(new Sentence(sentence(deed)));
-      } else if (deed.verb() == Verb.PROVE_DEAD && !proved) {
+    for (Action action : actions) {
+      boolean proves = action.kind().begins(Condition.PROVED_DEAD);
+      if (proves && !proved) {
         proved = true;
-        sentences.addAll(proveDead(deeds));
+        sentences.addAll(proveDead(actions));
+      } else if (!proves && !action.kind().begins(Condition.METER_PROVED)) {
+        sentences.add(new Sentence(sentence(action)));
       }
     }
     return sentences;
   }
 
-  private String sentence(Deed deed) {
-    String thing = deed.thing().text();
-    return switch (deed.verb()) {
-      case SET -> "Set: " + deed.setting().filter(setting -> system.isPresent()).map(setting -> setting.control() + " to " + setting.position()).orElse(thing);
-      case OPEN -> "Open: " + thing;
-      case CLOSE -> "Close: " + thing;
-      case BYPASS -> "Defeat for this test only: " + thing;
-      case ISOLATE -> "Switch off and lock: " + thing;
-      case DISCHARGE -> "Discharge, then prove it flat on DC volts: " + thing;
-      case DISCONNECT -> "Take off and keep clear: " + thing;
-      case RECONNECT -> "Put back where it was: " + thing;
-      case REPLACE -> "Replace: " + thing;
-      case RESTORE -> restore(thing);
-      case TAG_OUT -> "Leave off, locked and tagged: " + thing;
-      case PROVE_DEAD -> "Prove dead: " + thing;
-      case KNOWN_SOURCE -> "Known live source: " + thing;
-    };
+  private String sentence(Action action) {
+    Optional<Role> role = system.map(known -> known.controls().get(action.key())).map(Vocabulary.Control::role);
+    return action.kind().instruction(role) + ": " + thing(action);
   }
 
-  private String restore(String thing) {
-    Optional<Role> role = system.map(known -> known.controls().get(Names.key(thing))).map(Vocabulary.Control::role);
-    if (role.filter(Role.ISOLATOR::equals).isPresent()) {
-      return "Take the lock off and switch on: " + thing;
+  /** A setting's control and position are told apart only where a system says which controls there are. */
+  private String thing(Action action) {
+    for (StateChange change : action.changes()) {
+      if (system.isPresent() && change instanceof StateChange.SetPosition set) {
+        return set.control() + " to " + set.position();
+      }
     }
-    return (role.filter(Role.INTERLOCK::equals).isPresent() ? "Take the bypass off: " : "Put back: ") + thing;
+    return action.thing().text();
   }
 
   /** The meter is proved before and after, since a dead meter reads dead everywhere. */
-  private static List<Sentence> proveDead(List<Deed> deeds) {
-    String source = things(deeds, Verb.KNOWN_SOURCE).stream().findFirst().orElse("one that you know is live");
+  private static List<Sentence> proveDead(List<Action> actions) {
+    String source = things(actions, Condition.METER_PROVED).stream().findFirst().orElse("one that you know is live");
     return List.of(new Sentence("Prove the meter on a known live source: " + source),
-        new Sentence("Test each pair on AC volts, phase to phase and phase to ground, and find nothing:", pairs(things(deeds, Verb.PROVE_DEAD))),
+        new Sentence("Test each pair on AC volts, phase to phase and phase to ground, and find nothing:",
+            pairs(things(actions, Condition.PROVED_DEAD))),
         new Sentence("Prove the meter again on the same source"));
   }
 
-  private static List<String> things(List<Deed> deeds, Verb verb) {
-    return deeds.stream().filter(deed -> deed.verb() == verb).map(deed -> deed.thing().text()).toList();
+  private static List<String> things(List<Action> actions, Condition begun) {
+    return actions.stream().filter(action -> action.kind().begins(begun)).map(action -> action.thing().text()).toList();
   }
 
   /** Every pair of the points, then each of them to ground, once. */

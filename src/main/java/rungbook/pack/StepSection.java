@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import rungbook.source.Source;
-import rungbook.tree.Deed;
+import rungbook.tree.Action;
 import rungbook.tree.Named;
 import rungbook.tree.Readings;
 import rungbook.tree.Setting;
@@ -43,7 +43,7 @@ final class StepSection {
     } else if (step instanceof Step.Finding finding) {
       finding(html, finding);
     } else {
-      deeds(html, step.deeds());
+      deeds(html, step.actions());
       prose(html, step);
     }
     ways.of(html, step);
@@ -137,7 +137,7 @@ final class StepSection {
     }
   }
 
-  private void deeds(Html html, List<Deed> done) {
+  private void deeds(Html html, List<Action> done) {
     List<Deeds.Sentence> sentences = deeds.sentences(done);
     if (!sentences.isEmpty()) {
       html.open("ol", "class", "deeds");

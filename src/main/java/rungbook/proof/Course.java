@@ -8,11 +8,11 @@ import rungbook.system.Walks;
 import rungbook.tree.Tree;
 
 /** All that a walk needs beside the tree itself. */
-record Course(Installations installations, Walks walks, Question question, Deeds deeds, Behind behind, Stand start,
+record Course(Installations installations, Walks walks, Question question, Behind behind, Stand start,
     Function<String, Optional<Tree>> others) {
 
   static Course of(Installations installations, Walks walks, Vocabulary words, Function<String, Optional<Tree>> others) {
-    return new Course(installations, walks, new Question(installations, words), new Deeds(words), new Behind(installations.cases(), others),
+    return new Course(installations, walks, new Question(installations, words), new Behind(installations.cases(), others),
         new Stand(CircuitState.start(words), walks.start()), others);
   }
 }

@@ -25,7 +25,7 @@ final class Plan {
   private Plan() {}
 
   /** @param order as {@link Order} gives it. Empty if there are too many states to walk */
-  static Optional<Plan> of(List<Step> steps, int[] order, Stand start, Question question, Deeds deeds) {
+  static Optional<Plan> of(List<Step> steps, int[] order, Stand start, Question question) {
     Plan plan = new Plan();
     plan.add(0, start.to(steps.get(0)));
     for (int step : order) {
@@ -34,13 +34,13 @@ final class Plan {
         return Optional.empty();
       }
       for (Stand stand : here) {
-        plan.pass(steps, steps.get(step), stand, question, deeds);
+        plan.pass(steps, steps.get(step), stand, question);
       }
     }
     return Optional.of(plan);
   }
 
-  private void pass(List<Step> steps, Step step, Stand stand, Question question, Deeds deeds) {
+  private void pass(List<Step> steps, Step step, Stand stand, Question question) {
     if (step instanceof Step.MeterCheck check) {
       question.probe(check, stand.place()).ifPresent(probe -> {
         Set<Probe> here = probes.computeIfAbsent(stand.state(), state -> new LinkedHashSet<>());
@@ -48,7 +48,7 @@ final class Plan {
         Question.lowImpedance(probe).ifPresent(here::add);
       });
     }
-    Stand after = step instanceof Step.Task task ? stand.with(deeds.after(stand.state(), task, stand.place())) : stand;
+    Stand after = stand.after(step);
     for (Way way : step.ways()) {
       if (way.goal() instanceof Goal.ToStep to) {
         add(to.step(), after.to(steps.get(to.step())));

@@ -43,7 +43,7 @@ public final class Proving {
       return unproved(tree, "its ways on go in a circle, or it has no steps");
     }
     Course course = Course.of(installations, walks, words, others);
-    Optional<Plan> plan = Plan.of(tree.steps(), order.get(), course.start(), course.question(), course.deeds());
+    Optional<Plan> plan = Plan.of(tree.steps(), order.get(), course.start(), course.question());
     if (plan.isEmpty()) {
       return unproved(tree, "its tasks bring the equipment into more than " + Plan.MOST_STANDS + " states");
     }

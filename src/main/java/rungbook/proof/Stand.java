@@ -1,6 +1,7 @@
 package rungbook.proof;
 
 import rungbook.circuit.CircuitState;
+import rungbook.tree.Action;
 import rungbook.tree.Step;
 
 /**
@@ -15,7 +16,15 @@ record Stand(CircuitState state, String place) {
     return step.at().map(at -> new Stand(state, at.key())).orElse(this);
   }
 
-  Stand with(CircuitState changed) {
+  /** How things stand once a task is done as it says; any other step changes nothing. */
+  Stand after(Step step) {
+    if (!(step instanceof Step.Task task)) {
+      return this;
+    }
+    CircuitState changed = state;
+    for (Action action : task.actions()) {
+      changed = changed.after(action.changes());
+    }
     return new Stand(changed, place);
   }
 }

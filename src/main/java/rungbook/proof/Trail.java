@@ -69,7 +69,7 @@ final class Trail {
 
   private void follow(At at, Deque<At> waiting) {
     Step step = tree.steps().get(at.step());
-    Stand after = step instanceof Step.Task task ? at.stand().with(course.deeds().after(at.stand().state(), task, at.stand().place())) : at.stand();
+    Stand after = at.stand().after(step);
     for (Taken taken : ways(step, at.stand())) {
       Way way = step.ways().get(taken.way());
       if (way.goal() instanceof Goal.ToStep to) {

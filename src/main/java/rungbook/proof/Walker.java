@@ -90,7 +90,7 @@ final class Walker {
 
   /** A task is taken to be done as it says: its first way on. */
   private void doTask(Step.Task task, Node node) {
-    Stand after = node.stand.with(course.deeds().after(node.stand.state(), task, node.stand.place()));
+    Stand after = node.stand.after(task);
     for (int i = 0; i < node.weights.length; i++) {
       if (node.weights[i] != null) {
         send(node, after, task.ways().isEmpty() ? Segments.NONE : 0, i, node.weights[i]);

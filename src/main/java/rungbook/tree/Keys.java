@@ -5,6 +5,7 @@ import java.util.Set;
 import java.util.stream.Stream;
 import java.util.Arrays;
 import java.util.stream.Collectors;
+import rungbook.action.ActionKind;
 import rungbook.markdown.Entry;
 import rungbook.source.Nearest;
 import rungbook.source.Problem;
@@ -16,9 +17,9 @@ public final class Keys {
   static final Set<String> FRONT = Set.of("title", "complaint", "system", "meter", "exits");
 
   private static final Set<String> COMMON = Set.of("at", "minutes", "cautions");
-  private static final Set<String> DEEDS = Arrays.stream(Verb.values()).map(Verb::words).collect(Collectors.toSet());
+  private static final Set<String> ACTIONS = Arrays.stream(ActionKind.values()).map(ActionKind::words).collect(Collectors.toSet());
   private static final Set<String> CHECK = with(COMMON, Set.of("measure", "look", "listen", "smell", "feel", "ask", "leads", "expect", "with"));
-  private static final Set<String> TASK = with(COMMON, DEEDS);
+  private static final Set<String> TASK = with(COMMON, ACTIONS);
   private static final Set<String> FINDING = with(TASK, Set.of("fault", "healthy", "refer", "evacuate"));
   private static final Set<String> TAKE = with(COMMON, Set.of("fragment"));
   private static final Set<String> EXIT = Set.of("answer");

@@ -43,16 +43,16 @@ public sealed interface Step {
     List<Setting> presumed();
   }
 
-  /** Things done, in the order done. A step that takes in a fragment is one without deeds. */
-  record Task(Particulars particulars, List<Deed> deeds) implements Step {
+  /** Things done, in the order done. A step that takes in a fragment is one without actions. */
+  record Task(Particulars particulars, List<Action> actions) implements Step {
     public Task {
-      deeds = List.copyOf(deeds);
+      actions = List.copyOf(actions);
     }
   }
 
   /** A conclusion. */
   record Finding(
-      Particulars particulars, List<Named> faults, boolean healthy, Optional<Named> refer, boolean evacuate, List<Deed> repair)
+      Particulars particulars, List<Named> faults, boolean healthy, Optional<Named> refer, boolean evacuate, List<Action> repair)
       implements Step {
     public Finding {
       faults = List.copyOf(faults);
@@ -78,9 +78,9 @@ public sealed interface Step {
     }
   }
 
-  /** What is done at this step, in order: a task's deeds or a finding's repair. */
-  default List<Deed> deeds() {
-    return this instanceof Task task ? task.deeds() : this instanceof Finding finding ? finding.repair() : List.of();
+  /** What is done at this step, in order: a task's actions or a finding's repair. */
+  default List<Action> actions() {
+    return this instanceof Task task ? task.actions() : this instanceof Finding finding ? finding.repair() : List.of();
   }
 
   default String id() {

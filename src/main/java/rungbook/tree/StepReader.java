@@ -4,6 +4,10 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import rungbook.action.ActionCompiler;
+import rungbook.action.ActionKind;
+import rungbook.action.ActionObject;
+import rungbook.action.StateChange;
 import rungbook.markdown.Block;
 import rungbook.markdown.Entry;
 import rungbook.markdown.ParsedWay;
@@ -25,6 +29,7 @@ final class StepReader {
   private final Source source;
   private final Links links;
   private final Shared shared;
+  private final Optional<Vocabulary> system;
   private final List<Problem> problems;
   private final SystemNames names;
   private final AnswerReader answers;
@@ -35,6 +40,7 @@ final class StepReader {
     this.source = draft.scope().document().source();
     this.links = links;
     this.shared = shared;
+    this.system = system;
     this.problems = problems;
     this.names = new SystemNames(system, source, problems);
     this.answers = new AnswerReader(source, problems);
@@ -48,7 +54,7 @@ final class StepReader {
     Keys.inspect(block.entries(), Keys.of(block.kind()), "a " + block.kind(), source, problems);
     return switch (block.kind()) {
       case "check" -> check();
-      case "task" -> new Step.Task(particulars(wordWays(1)), deeds());
+      case "task" -> new Step.Task(particulars(wordWays(1)), actions());
       case "finding" -> finding();
       default -> take();
     };
@@ -126,7 +132,7 @@ final class StepReader {
     if (healthy && (!faults.isEmpty() || refer.isPresent())) {
       problems.add(Problem.at("finding-contradicts", source, block.entry("healthy").orElseThrow().keySpan()));
     }
-    return new Step.Finding(particulars(List.of()), faults, healthy, refer, isYes("evacuate"), deeds());
+    return new Step.Finding(particulars(List.of()), faults, healthy, refer, isYes("evacuate"), actions());
   }
 
   private boolean isYes(String key) {
@@ -146,20 +152,29 @@ final class StepReader {
     return new Step.Task(particulars(List.of(on)), List.of());
   }
 
-  private List<Deed> deeds() {
-    var deeds = new ArrayList<Deed>();
+  private List<Action> actions() {
+    var compiler = new ActionCompiler(system, block.entry("at").map(entry -> Names.key(entry.value())).orElse(""));
+    var actions = new ArrayList<Action>();
     for (Entry entry : block.entries()) {
-      Verb.named(entry.key()).ifPresent(verb -> {
-        List<Named> things = verb == Verb.KNOWN_SOURCE ? List.of(new Named(entry.value(), entry.valueSpan())) : items(entry);
-        things.forEach(thing -> deeds.add(deed(verb, thing)));
+      ActionKind.named(entry.key()).ifPresent(kind -> {
+        boolean whole = kind.object() == ActionObject.FREE_TEXT;
+        List<Named> things = whole ? List.of(new Named(entry.value(), entry.valueSpan())) : items(entry);
+        things.forEach(thing -> actions.add(action(kind, thing, compiler)));
       });
     }
-    return deeds;
+    return actions;
   }
 
-  private Deed deed(Verb verb, Named thing) {
-    names.thing(verb, thing);
-    return new Deed(verb, thing, verb == Verb.SET ? names.setting(thing.text(), thing.span()) : Optional.empty());
+  private Action action(ActionKind kind, Named thing, ActionCompiler compiler) {
+    String key = thing.key();
+    names.thing(kind.object(), thing, key);
+    boolean setting = kind.object() == ActionObject.SETTING;
+    return new Action(kind, thing, key, setting ? position(thing) : compiler.compile(kind, key));
+  }
+
+  private List<StateChange> position(Named thing) {
+    return names.setting(thing.text(), thing.span()).stream()
+        .<StateChange>map(setting -> new StateChange.SetPosition(setting.control(), setting.position())).toList();
   }
 
   private List<Way> readingWays(Quantity quantity) {

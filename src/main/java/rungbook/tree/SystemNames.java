@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import rungbook.action.ActionObject;
 import rungbook.source.Nearest;
 import rungbook.source.Problem;
 import rungbook.source.Source;
@@ -12,7 +13,6 @@ import rungbook.source.Span;
 import rungbook.system.Names;
 import rungbook.system.Vocabulary;
 import rungbook.system.Vocabulary.Control;
-import rungbook.system.Vocabulary.Part;
 import rungbook.system.Vocabulary.Role;
 
 /** Looks a step's names up in the tree's system. A tree with no system may use any words. */
@@ -31,16 +31,20 @@ final class SystemNames {
   }
 
   void location(Named name) {
-    system.ifPresent(known -> expect("unknown-location", "location", name,
-        known.locations().values().stream().map(Vocabulary.Location::name).toList()));
+    if (system.isPresent() && !system.get().locations().containsKey(name.key())) {
+      refuse("unknown-location", "location", name,
+          system.get().locations().values().stream().map(Vocabulary.Location::name).toList());
+    }
   }
 
   void point(Named name) {
-    system.ifPresent(known -> expect("unknown-point", "point", name, known.points().values().stream().map(Vocabulary.Point::name).toList()));
+    thing(ActionObject.POINT, name, name.key());
   }
 
   void fault(Named name) {
-    system.ifPresent(known -> expect("unknown-fault", "fault", name, known.faults().values()));
+    if (system.isPresent() && !system.get().faults().containsKey(name.key())) {
+      refuse("unknown-fault", "fault", name, system.get().faults().values());
+    }
   }
 
   /** Splits {@code thermostat cooling} into control and position. */
@@ -50,58 +54,27 @@ final class SystemNames {
       int space = key.lastIndexOf(' ');
       return Optional.of(new Setting(space < 0 ? key : key.substring(0, space), key.substring(space + 1), span));
     }
-    List<Control> selectors = system.get().controls().values().stream().filter(control -> control.role() == Role.SELECTOR).toList();
-    Optional<Control> control = selectors.stream().filter(one -> key.startsWith(Names.key(one.name()) + " "))
-        .max(Comparator.comparingInt(one -> one.name().length()));
+    Optional<String> control = system.get().controls().keySet().stream()
+        .filter(one -> key.startsWith(one + " ") && system.get().controls().get(one).role() == Role.SELECTOR)
+        .max(Comparator.comparingInt(String::length));
     if (control.isEmpty()) {
-      refuse("unknown-control", "control", new Named(written, span), selectors.stream()
-          .flatMap(one -> one.positions().stream().map(position -> one.name() + " " + position)).toList());
+      refuse("unknown-control", "control", new Named(written, span), ActionObject.SETTING.names(system.get()));
       return Optional.empty();
     }
-    String position = key.substring(Names.key(control.get().name()).length() + 1);
-    if (!control.get().positions().contains(position)) {
-      refuse("unknown-position", control.get().name(), new Named(position, span), control.get().positions());
+    Control selector = system.get().controls().get(control.get());
+    String position = key.substring(control.get().length() + 1);
+    if (!selector.positions().contains(position)) {
+      refuse("unknown-position", selector.name(), new Named(position, span), selector.positions());
       return Optional.empty();
     }
-    return Optional.of(new Setting(Names.key(control.get().name()), position, span));
+    return Optional.of(new Setting(control.get(), position, span));
   }
 
-  /** What a deed is done to. */
-  void thing(Verb verb, Named name) {
-    system.ifPresent(known -> {
-      switch (verb) {
-        case OPEN, CLOSE -> expect("unknown-thing", "panel", name, known.panels());
-        case BYPASS -> expect("unknown-thing", "switch to bypass", name, known.controls(Role.INTERLOCK));
-        case ISOLATE, TAG_OUT -> expect("unknown-thing", "power switch", name, known.controls(Role.ISOLATOR));
-        case PROVE_DEAD -> point(name);
-        case DISCHARGE -> ifPartsAreKnown(known, () -> expect("unknown-thing", "capacitor", name, capacitors(known)));
-        case DISCONNECT, RECONNECT, REPLACE -> ifPartsAreKnown(known, () -> expect("unknown-thing", "part, point or control", name, known.things()));
-        case RESTORE -> ifPartsAreKnown(known, () -> expect("unknown-thing", "panel, part, point or control", name, restorable(known)));
-        case SET, KNOWN_SOURCE -> { }
-      }
-    });
-  }
-
-  private static List<String> capacitors(Vocabulary known) {
-    return known.parts().values().stream().filter(part -> part.kind().equals("capacitor")).map(Part::name).toList();
-  }
-
-  private static List<String> restorable(Vocabulary known) {
-    var names = new java.util.ArrayList<>(known.things());
-    names.addAll(known.panels());
-    return names;
-  }
-
-  private static void ifPartsAreKnown(Vocabulary known, Runnable look) {
-    if (!known.parts().isEmpty()) {
-      look.run();
-    }
-  }
-
-  private void expect(String code, String kind, Named name, Collection<String> known) {
-    String key = name.key();
-    if (known.stream().noneMatch(one -> Names.key(one).equals(key))) {
-      refuse(code, kind, name, known);
+  /** What an action is done to. */
+  void thing(ActionObject object, Named name, String key) {
+    if (system.isPresent() && !object.accepts(system.get(), key)) {
+      String code = object == ActionObject.POINT ? "unknown-point" : "unknown-thing";
+      refuse(code, object.words(), name, object.names(system.get()));
     }
   }
 

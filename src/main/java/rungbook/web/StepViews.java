@@ -65,7 +65,7 @@ final class StepViews {
     if (step instanceof Step.Finding finding) {
       conclude(finding, facts);
     }
-    step.deeds().forEach(deed -> facts.add(new Fact(capital(deed.verb().words()), deed.thing().text())));
+    step.actions().forEach(action -> facts.add(new Fact(capital(action.kind().words()), action.thing().text())));
     written(step, "fragment").ifPresent(fragment -> facts.add(new Fact("Take in", fragment)));
     written(step, "with").ifPresent(state -> facts.add(new Fact("With", state)));
     step.at().ifPresent(place -> facts.add(new Fact("At", place.text())));

@@ -8,10 +8,11 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
+import rungbook.action.ActionKind;
+import rungbook.action.ActionObject;
 import rungbook.library.Library;
 import rungbook.system.Names;
 import rungbook.system.Vocabulary;
-import rungbook.system.Vocabulary.Role;
 import rungbook.tree.Keys;
 import rungbook.tree.Quantity;
 
@@ -40,23 +41,12 @@ record Words(Map<String, Collection<String>> keys, Map<String, Collection<String
   }
 
   private static void addSystem(Vocabulary system, Map<String, Collection<String>> values) {
-    var settings = system.controls().values().stream()
-        .flatMap(control -> control.positions().stream().map(position -> control.name() + " " + position)).sorted().toList();
-    var isolators = system.controls(Role.ISOLATOR);
-    var interlocks = system.controls(Role.INTERLOCK);
+    for (ActionKind kind : ActionKind.values()) {
+      values.put(kind.words(), new TreeSet<>(kind.object().names(system)));
+    }
     values.put("at", system.locations().values().stream().map(Vocabulary.Location::name).sorted().toList());
-    values.put("leads", system.points().values().stream().map(Vocabulary.Point::name).sorted().toList());
-    values.put("prove dead", values.get("leads"));
-    values.put("known source", values.get("leads"));
-    values.put("with", settings);
-    values.put("set", settings);
-    values.put("open", system.panels());
-    values.put("close", system.panels());
-    values.put("bypass", interlocks);
-    values.put("isolate", isolators);
-    values.put("tag out", isolators);
-    values.put("restore", Stream.of(isolators, interlocks, system.panels()).flatMap(Collection::stream).toList());
-    Stream.of("disconnect", "reconnect", "replace", "discharge").forEach(verb -> values.put(verb, new TreeSet<>(system.things())));
+    values.put("leads", new TreeSet<>(ActionObject.POINT.names(system)));
+    values.put("with", new TreeSet<>(ActionObject.SETTING.names(system)));
     values.put("fault", new TreeSet<>(system.faults().values()));
     Stream.of("look", "listen", "feel").forEach(sense ->
         values.put(sense, system.sights().values().stream().sorted().toList()));

@@ -31,7 +31,7 @@ class DeedsTest {
         healthy: yes
         ```
         """.formatted(lines));
-    return new Deeds(tree.system()).sentences(tree.steps().get(0).deeds());
+    return new Deeds(tree.system()).sentences(tree.steps().get(0).actions());
   }
 
   private static List<String> words(String lines) {

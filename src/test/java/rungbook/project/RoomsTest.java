@@ -4,6 +4,9 @@ import static com.tngtech.archunit.base.DescribedPredicate.not;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.belongToAnyOf;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAPackage;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.type;
+import static com.tngtech.archunit.core.domain.properties.HasOwner.Predicates.With.owner;
+import static com.tngtech.archunit.core.domain.JavaAccess.Predicates.target;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 
@@ -18,6 +21,7 @@ import java.util.Arrays;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
+import rungbook.action.ActionKind;
 import rungbook.library.Folder;
 import rungbook.library.LooseFolder;
 
@@ -52,11 +56,16 @@ class RoomsTest {
       .should().dependOnClassesThat().resideInAnyPackage("rungbook.tree..", "rungbook.rules..").allowEmptyShould(true)
       .because("what a meter reads does not depend on who asks");
 
+  static final ArchRule ONLY_ITS_TABLE_TELLS_ACTIONS_APART = noClasses().that().resideOutsideOfPackage("rungbook.action..")
+      .should().accessFieldWhere(target(owner(type(ActionKind.class))))
+      .because("a new action is a row of that table, and a room that tells one action from another would have to be found and changed");
+
   static final ArchRule COMMANDS_KNOW_NO_SERVER = noClasses().that().resideInAPackage("rungbook.cli..")
       .should().dependOnClassesThat().resideInAnyPackage("rungbook.store..", "rungbook.web..", "io.quarkus..", "jakarta..")
       .because("a command answers before a server could start");
 
-  static final ArchRule RULES_DO_NO_INPUT_OR_OUTPUT = noClasses().that().resideInAnyPackage("rungbook.rules..", "rungbook.tree..", "rungbook.circuit..")
+  static final ArchRule RULES_DO_NO_INPUT_OR_OUTPUT = noClasses().that()
+      .resideInAnyPackage("rungbook.rules..", "rungbook.action..", "rungbook.tree..", "rungbook.circuit..")
       .should().dependOnClassesThat(INPUT_AND_OUTPUT)
       .because("the same tree has the same problems everywhere");
 
@@ -65,13 +74,13 @@ class RoomsTest {
       .because("the same input is to give the same bytes");
 
   static final ArchRule NO_CLOCK_IN_THE_CORE = noClasses().that().resideInAnyPackage("rungbook.source..", "rungbook.markdown..", "rungbook.system..",
-          "rungbook.tree..", "rungbook.rules..", "rungbook.circuit..", "rungbook.proof..", "rungbook.report..", "rungbook.library..")
+          "rungbook.action..", "rungbook.tree..", "rungbook.rules..", "rungbook.circuit..", "rungbook.proof..", "rungbook.report..", "rungbook.library..")
       .should().dependOnClassesThat(CLOCKS).orShould().callMethod(System.class, "currentTimeMillis").orShould().callMethod(System.class, "nanoTime")
       .because("output is a pure function of input");
 
   static final ArchRule ONLY_FOLDERS_TOUCH_FILES = noClasses()
-      .that(resideInAnyPackage("rungbook.source..", "rungbook.markdown..", "rungbook.system..", "rungbook.tree..", "rungbook.rules..", "rungbook.circuit..",
-          "rungbook.proof..", "rungbook.pack..", "rungbook.library..", "rungbook.report..", "rungbook.map..")
+      .that(resideInAnyPackage("rungbook.source..", "rungbook.markdown..", "rungbook.system..", "rungbook.action..", "rungbook.tree..",
+          "rungbook.rules..", "rungbook.circuit..", "rungbook.proof..", "rungbook.pack..", "rungbook.library..", "rungbook.report..", "rungbook.map..")
           .and(not(belongToAnyOf(Folder.class, LooseFolder.class)))) // reading a library's folder is what these two are for
       .should().dependOnClassesThat(resideInAPackage("java.nio.file.."))
       .because("a library may come from a folder, an archive, a database or a page");

@@ -7,6 +7,8 @@ import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import rungbook.action.ActionKind;
+import rungbook.action.StateChange;
 import rungbook.markdown.DocumentReader;
 import rungbook.source.Problem;
 import rungbook.source.Source;
@@ -65,7 +67,7 @@ class StepsTest {
   }
 
   @Test
-  void deedsKeepTheOrderInWhichTheyStand() {
+  void actionsKeepTheOrderInWhichTheyStand() {
     Step task = first("""
         ## Make it dead
 
@@ -81,10 +83,11 @@ class StepsTest {
 
         - done: [Make it dead](#make-it-dead)
         """);
-    assertEquals(List.of(Verb.ISOLATE, Verb.OPEN, Verb.PROVE_DEAD, Verb.PROVE_DEAD, Verb.KNOWN_SOURCE, Verb.DISCHARGE, Verb.SET, Verb.TAG_OUT),
-        task.deeds().stream().map(Deed::verb).toList());
-    assertEquals("a live outlet, or a proving unit", task.deeds().get(4).thing().text());
-    assertEquals("thermostat off", task.deeds().get(6).setting().orElseThrow().toString());
+    assertEquals(List.of(ActionKind.ISOLATE, ActionKind.OPEN, ActionKind.PROVE_DEAD, ActionKind.PROVE_DEAD,
+            ActionKind.KNOWN_SOURCE, ActionKind.DISCHARGE, ActionKind.SET, ActionKind.TAG_OUT),
+        task.actions().stream().map(Action::kind).toList());
+    assertEquals("a live outlet, or a proving unit", task.actions().get(4).thing().text());
+    assertEquals(List.of(new StateChange.SetPosition("thermostat", "off")), task.actions().get(6).changes());
   }
 
   @Test
@@ -93,7 +96,7 @@ class StepsTest {
     assertEquals(List.of("coil open", "cable open"), finding.faults().stream().map(Named::text).toList());
     assertEquals("the office", finding.refer().orElseThrow().text());
     assertTrue(finding.evacuate());
-    assertEquals(List.of(Verb.REPLACE), finding.deeds().stream().map(Deed::verb).toList());
+    assertEquals(List.of(ActionKind.REPLACE), finding.actions().stream().map(Action::kind).toList());
     assertEquals(BigDecimal.ZERO, finding.minutes());
     assertTrue(((Step.Finding) first("## A\n\n```finding\nhealthy: yes\n```\n")).healthy());
   }

@@ -2,13 +2,15 @@ package rungbook.rules.flow;
 
 import java.util.Arrays;
 import java.util.List;
-import rungbook.tree.Deed;
+import rungbook.action.Condition;
+import rungbook.action.StateChange;
+import rungbook.tree.Action;
 import rungbook.tree.Quantity;
 import rungbook.tree.Step;
 
 /**
- * What each deed of each step does to the facts, as a short program, so that names are looked up once only. A deed is a
- * number; a step's own follow each other. Looking for a short with an ohmmeter counts as a deed of its check.
+ * What each action of each step does to the facts, as a short program, so that names are looked up once only. An
+ * action is a number; a step's own follow each other. Looking for a short with an ohmmeter counts as an action of its check.
  */
 final class Deeds {
 
@@ -17,34 +19,34 @@ final class Deeds {
   private static final int CLEAR_ROW = 2;
 
   private final Facts facts;
-  private final int[] firstDeed;
+  private final int[] firstAction;
   private int[] firstCode = new int[16];
   private int[] code = new int[32];
-  private int deeds;
+  private int actions;
   private int codes;
 
   private Deeds(Facts facts, int steps) {
     this.facts = facts;
-    this.firstDeed = new int[steps + 1];
+    this.firstAction = new int[steps + 1];
   }
 
   static Deeds of(List<Step> steps, Facts facts) {
     Deeds program = new Deeds(facts, steps.size());
     for (int step = 0; step < steps.size(); step++) {
       program.add(steps.get(step));
-      program.firstDeed[step + 1] = program.deeds;
+      program.firstAction[step + 1] = program.actions;
     }
     return program;
   }
 
   int count(int step) {
-    return firstDeed[step + 1] - firstDeed[step];
+    return firstAction[step + 1] - firstAction[step];
   }
 
-  /** Does the deeds of a step from one up to another, counted from its first. */
+  /** Does the actions of a step from one up to another, counted from its first. */
   void apply(int step, int from, int to, Marks marks) {
-    int end = firstCode[firstDeed[step] + to];
-    for (int i = firstCode[firstDeed[step] + from]; i < end; i++) {
+    int end = firstCode[firstAction[step] + to];
+    for (int i = firstCode[firstAction[step] + from]; i < end; i++) {
       int fact = code[i] >> 2;
       switch (code[i] & 3) {
         case SET -> marks.set(fact);
@@ -57,85 +59,58 @@ final class Deeds {
   private void add(Step step) {
     if (step instanceof Step.MeterCheck check && check.quantity() == Quantity.OHMS) {
       clear(Fact.FUSE_REPLACED);
-      endDeed();
+      endAction();
     }
-    for (Deed deed : step.deeds()) {
-      add(deed, step);
-      endDeed();
+    for (Action action : step.actions()) {
+      action.changes().forEach(this::add);
+      endAction();
     }
   }
 
-  private void add(Deed deed, Step step) {
-    String key = deed.thing().key();
-    switch (deed.verb()) {
-      case SET -> deed.setting().ifPresent(setting -> {
-        int first = facts.firstPosition(setting.control());
-        if (first != Facts.NONE) {
-          clearRow(first, first + facts.positions(setting.control()));
-          set(facts.at(setting));
-        }
-      });
-      case OPEN -> set(facts.of(Fact.OPEN, key));
-      case CLOSE -> clear(facts.of(Fact.OPEN, key));
-      case BYPASS -> set(facts.of(Fact.BYPASSED, key));
-      case ISOLATE -> {
-        set(facts.of(Fact.ISOLATED, key));
+  private void add(StateChange change) {
+    if (change instanceof StateChange.SetPosition set) {
+      setPosition(set);
+    } else if (change instanceof StateChange.Begin begin) {
+      begin(begin.condition(), begin.key());
+    } else if (change instanceof StateChange.End end) {
+      end(end.condition(), end.key());
+    }
+  }
+
+  private void setPosition(StateChange.SetPosition change) {
+    int first = facts.firstPosition(change.control());
+    if (first != Facts.NONE) {
+      clearRow(first, first + facts.positions(change.control()));
+      set(facts.at(change.control(), change.position()));
+    }
+  }
+
+  private void begin(Condition condition, String key) {
+    set(facts.of(condition, key));
+    switch (condition) {
+      case ISOLATED -> {
         set(facts.of(Fact.OFF_UNTAGGED, key));
         set(facts.of(Fact.POWER_OFF));
       }
-      case TAG_OUT -> {
-        set(facts.of(Fact.ISOLATED, key));
-        clear(facts.of(Fact.OFF_UNTAGGED, key));
+      case TAGGED_OUT -> clear(facts.of(Fact.OFF_UNTAGGED, key));
+      case DISCONNECTED -> clear(Fact.FUSE_REPLACED);
+      case DISCHARGED -> set(facts.of(Fact.DISCHARGED_ANY));
+      case PROVED_DEAD -> set(facts.of(Fact.PROVED_ANYWHERE));
+      case TOUCHED -> {
         set(facts.of(Fact.POWER_OFF));
-        set(facts.of(Fact.TAGGED_OUT));
+        set(facts.of(Fact.PROVED_ANYWHERE));
       }
-      case PROVE_DEAD -> prove(step);
-      case DISCHARGE -> discharge(key);
-      case DISCONNECT -> {
-        touch(step, key);
-        set(facts.of(Fact.DISCONNECTED, key));
-        clear(Fact.FUSE_REPLACED);
-      }
-      case RECONNECT -> {
-        touch(step, key);
-        clear(facts.of(Fact.DISCONNECTED, key));
-      }
-      case REPLACE -> {
-        touch(step, key);
-        set(facts.of(Fact.FUSE_REPLACED, key));
-      }
-      case RESTORE -> restore(key);
-      case KNOWN_SOURCE -> { }
+      case OPEN, BYPASSED, REPLACED, METER_PROVED -> { }
     }
   }
 
-  /** Touched is taken for dead from here on: where it was not, that is reported once, at the first touch. */
-  private void touch(Step step, String key) {
-    set(facts.of(Fact.POWER_OFF));
-    prove(step);
-    if (facts.isCapacitor(key)) {
-      discharge(key);
-    }
-  }
-
-  private void prove(Step step) {
-    set(facts.of(Fact.PROVED_ANYWHERE));
-    set(facts.of(Fact.PROVED_AT, Facts.place(step)));
-  }
-
-  private void discharge(String key) {
-    set(facts.of(Fact.DISCHARGED_ANY));
-    set(facts.of(Fact.DISCHARGED, key));
-  }
-
-  private void restore(String key) {
-    clear(facts.of(Fact.BYPASSED, key));
-    clear(facts.of(Fact.OPEN, key));
-    clear(facts.of(Fact.DISCONNECTED, key));
-    clear(facts.of(Fact.ISOLATED, key));
-    clear(facts.of(Fact.OFF_UNTAGGED, key));
-    if (facts.isSource(key)) {
-      clearRow(facts.first(Fact.POWER_OFF), facts.end(Fact.DISCHARGED));
+  private void end(Condition condition, String key) {
+    clear(facts.of(condition, key));
+    if (condition == Condition.ISOLATED) {
+      clear(facts.of(Fact.OFF_UNTAGGED, key));
+      if (facts.isSource(key)) {
+        clearRow(facts.first(Fact.POWER_OFF), facts.end(Fact.DISCHARGED));
+      }
     }
   }
 
@@ -167,9 +142,9 @@ final class Deeds {
     code[codes++] = word;
   }
 
-  private void endDeed() {
-    deeds++;
-    firstCode = deeds == firstCode.length ? Arrays.copyOf(firstCode, 2 * deeds) : firstCode;
-    firstCode[deeds] = codes;
+  private void endAction() {
+    actions++;
+    firstCode = actions == firstCode.length ? Arrays.copyOf(firstCode, 2 * actions) : firstCode;
+    firstCode[actions] = codes;
   }
 }

@@ -7,9 +7,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.IntConsumer;
+import rungbook.action.Condition;
+import rungbook.action.StateChange;
+import rungbook.action.Things;
 import rungbook.system.Vocabulary;
 import rungbook.system.Vocabulary.Control;
-import rungbook.tree.Deed;
+import rungbook.tree.Action;
 import rungbook.tree.Setting;
 import rungbook.tree.Step;
 import rungbook.tree.Tree;
@@ -77,9 +80,28 @@ public final class Facts {
   }
 
   public int at(Setting setting) {
-    Map<String, Integer> known = positions.get(setting.control());
-    Integer place = known == null ? null : known.get(setting.position());
-    return place == null ? NONE : firstPosition.get(setting.control()) + place;
+    return at(setting.control(), setting.position());
+  }
+
+  int at(String control, String position) {
+    Map<String, Integer> known = positions.get(control);
+    Integer place = known == null ? null : known.get(position);
+    return place == null ? NONE : firstPosition.get(control) + place;
+  }
+
+  /** The fact that a condition holds of something; {@link #NONE} where no task begins it or no rule asks for it. */
+  public int of(Condition condition, String key) {
+    return switch (condition) {
+      case OPEN -> of(Fact.OPEN, key);
+      case BYPASSED -> of(Fact.BYPASSED, key);
+      case ISOLATED -> of(Fact.ISOLATED, key);
+      case TAGGED_OUT -> of(Fact.TAGGED_OUT);
+      case DISCONNECTED -> of(Fact.DISCONNECTED, key);
+      case REPLACED -> of(Fact.FUSE_REPLACED, key);
+      case DISCHARGED -> of(Fact.DISCHARGED, key);
+      case PROVED_DEAD, TOUCHED -> of(Fact.PROVED_AT, key);
+      case METER_PROVED -> NONE;
+    };
   }
 
   /** The first of a control's positions; {@link #NONE} where no check asks for one. */
@@ -101,7 +123,7 @@ public final class Facts {
     system.ifPresent(known -> positions.keySet().forEach(control -> {
       Control selector = known.controls().get(control);
       if (selector != null && !selector.positions().isEmpty()) {
-        int fact = at(new Setting(control, selector.positions().get(0), null));
+        int fact = at(control, selector.positions().get(0));
         if (fact != NONE) {
           take.accept(fact);
         }
@@ -114,19 +136,9 @@ public final class Facts {
         .filter(control -> control.role() == Vocabulary.Role.ISOLATOR).isPresent();
   }
 
-  /** A fuse by the system's word for the part, else by its name. */
-  boolean isFuse(String key) {
-    return isPart(key, "fuse");
-  }
-
   /** A capacitor by the system's word for the part, else by its name. */
   public boolean isCapacitor(String key) {
-    return isPart(key, "capacitor");
-  }
-
-  private boolean isPart(String key, String kind) {
-    boolean known = system.isPresent() && system.get().parts().containsKey(key);
-    return known ? system.get().isKind(key, kind) : key.contains(kind);
+    return Things.isPart(system, key, "capacitor");
   }
 
   private void gather(Step step) {
@@ -135,39 +147,34 @@ public final class Facts {
         add(positions.computeIfAbsent(setting.control(), control -> new LinkedHashMap<>()), setting.position());
       }
     }
-    for (Deed deed : step.deeds()) {
-      gather(deed, step);
+    List<Action> actions = step.actions();
+    for (int i = 0; i < actions.size(); i++) {
+      List<StateChange> changes = actions.get(i).changes();
+      for (int j = 0; j < changes.size(); j++) {
+        if (changes.get(j) instanceof StateChange.Begin begin) {
+          gather(begin.condition(), begin.key());
+        }
+      }
     }
   }
 
-  private void gather(Deed deed, Step step) {
-    String key = deed.thing().key();
-    switch (deed.verb()) {
-      case ISOLATE, TAG_OUT -> {
+  private void gather(Condition begun, String key) {
+    switch (begun) {
+      case ISOLATED -> {
         add(Fact.ISOLATED, key);
         add(Fact.OFF_UNTAGGED, key);
       }
       case OPEN -> add(Fact.OPEN, key);
-      case BYPASS -> add(Fact.BYPASSED, key);
-      case PROVE_DEAD -> add(Fact.PROVED_AT, place(step));
-      case DISCHARGE -> add(Fact.DISCHARGED, key);
-      case DISCONNECT -> add(Fact.DISCONNECTED, key);
-      case REPLACE -> {
-        if (isFuse(key)) {
+      case BYPASSED -> add(Fact.BYPASSED, key);
+      case DISCHARGED -> add(Fact.DISCHARGED, key);
+      case DISCONNECTED -> add(Fact.DISCONNECTED, key);
+      case PROVED_DEAD, TOUCHED -> add(Fact.PROVED_AT, key);
+      case REPLACED -> {
+        if (Things.isPart(system, key, "fuse")) {
           add(Fact.FUSE_REPLACED, key);
         }
       }
-      case SET, CLOSE, RECONNECT, RESTORE, KNOWN_SOURCE -> { }
-    }
-    if (deed.verb().touches()) {
-      gatherTouch(key, step);
-    }
-  }
-
-  private void gatherTouch(String key, Step step) {
-    add(Fact.PROVED_AT, place(step));
-    if (isCapacitor(key)) {
-      add(Fact.DISCHARGED, key);
+      case TAGGED_OUT, METER_PROVED -> { }
     }
   }
 

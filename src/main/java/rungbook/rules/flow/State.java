@@ -3,14 +3,13 @@ package rungbook.rules.flow;
 import java.util.List;
 import java.util.Optional;
 import rungbook.source.Witness;
-import rungbook.tree.Deed;
+import rungbook.tree.Action;
 import rungbook.tree.Step;
 import rungbook.tree.Tree;
-import rungbook.tree.Verb;
 import rungbook.tree.Way;
 
 /**
- * What may and what must be so at every step and between the deeds of a step. A fact holds on some path or is lacking on
+ * What may and what must be so at every step and between the actions of a step. A fact holds on some path or is lacking on
  * some path, or both; these are two flows of bits. A task whose proof failed proved nothing: on such a way on, `prove dead`
  * and `discharge` do not count.
  */
@@ -90,12 +89,12 @@ public final class State {
       }
     }
 
-    /** Does the next deed of the step. */
+    /** Does the next action of the step. */
     public void pass() {
       deeds.apply(step, done, ++done, marks);
     }
 
-    /** Does all deeds of the step that are left. */
+    /** Does all actions of the step that are left. */
     public void finish() {
       int all = deeds.count(step);
       deeds.apply(step, done, all, marks);
@@ -205,9 +204,9 @@ public final class State {
   }
 
   private boolean provesSomething(int step) {
-    List<Deed> done = step(step).deeds();
+    List<Action> done = step(step).actions();
     for (int i = 0; i < done.size(); i++) {
-      if (done.get(i).verb() == Verb.PROVE_DEAD || done.get(i).verb() == Verb.DISCHARGE) {
+      if (done.get(i).kind().needsSuccess()) {
         return true;
       }
     }

@@ -9,7 +9,7 @@ import java.util.Optional;
 import rungbook.rules.Subject;
 import rungbook.rules.flow.Flow;
 import rungbook.rules.flow.Routes;
-import rungbook.tree.Deed;
+import rungbook.tree.Action;
 import rungbook.tree.Readings;
 import rungbook.tree.Step;
 
@@ -169,11 +169,11 @@ final class Known {
 
   /** A task in prose alone may change anything. */
   private static boolean forgets(Step step) {
-    if (step instanceof Step.Task task && task.deeds().isEmpty()) {
+    if (step instanceof Step.Task task && task.actions().isEmpty()) {
       return task.particulars().block().kind().equals("task");
     }
-    for (Deed deed : step.deeds()) {
-      if (deed.verb().changesCircuit()) {
+    for (Action action : step.actions()) {
+      if (action.kind().changesReadings()) {
         return true;
       }
     }

@@ -1,6 +1,7 @@
 package rungbook.rules.safety;
 
 import java.util.List;
+import rungbook.action.Condition;
 import rungbook.rules.Rule;
 import rungbook.rules.Subject;
 import rungbook.rules.flow.Fact;
@@ -9,10 +10,9 @@ import rungbook.rules.flow.State;
 import rungbook.rules.state.Sources;
 import rungbook.source.Problem;
 import rungbook.source.Problems;
-import rungbook.tree.Deed;
+import rungbook.tree.Action;
 import rungbook.tree.Step;
 import rungbook.tree.Tree;
-import rungbook.tree.Verb;
 
 /**
  * A part is touched before the power is isolated, before it is proved dead, or before its charge is gone; the first of these
@@ -25,31 +25,31 @@ public final class DeadWork implements Rule {
     State state = subject.state();
     State.Moment moment = state.moment();
     for (int step : state.order()) {
-      List<Deed> deeds = state.step(step).deeds();
-      if (!deeds.isEmpty()) {
+      List<Action> actions = state.step(step).actions();
+      if (!actions.isEmpty()) {
         moment.enter(step);
-        for (Deed deed : deeds) {
-          inspect(deed, step, subject.tree(), state, moment, out);
+        for (Action action : actions) {
+          inspect(action, step, subject.tree(), state, moment, out);
           moment.pass();
         }
       }
     }
   }
 
-  private static void inspect(Deed deed, int at, Tree tree, State state, State.Moment moment, Problems out) {
-    if (!deed.verb().touches() && deed.verb() != Verb.DISCHARGE) {
+  private static void inspect(Action action, int at, Tree tree, State state, State.Moment moment, Problems out) {
+    if (!action.touches() && !action.kind().begins(Condition.DISCHARGED)) {
       return;
     }
     Facts facts = state.facts();
     Step step = state.step(at);
-    String key = deed.thing().key();
+    String key = action.key();
     int proved = proved(step, tree, facts);
     if (!moment.isPowerOff()) {
-      report("touched-live", deed, step, facts.of(Fact.POWER_OFF), moment, out);
-    } else if (deed.verb().touches() && !moment.must(proved)) {
-      report("not-proved-dead", deed, step, proved, moment, out);
-    } else if (deed.verb().touches() && facts.isCapacitor(key) && !moment.must(facts.of(Fact.DISCHARGED, key))) {
-      report("capacitor-charged", deed, step, facts.of(Fact.DISCHARGED, key), moment, out);
+      report("touched-live", action, step, facts.of(Fact.POWER_OFF), moment, out);
+    } else if (action.touches() && !moment.must(proved)) {
+      report("not-proved-dead", action, step, proved, moment, out);
+    } else if (action.touches() && facts.isCapacitor(key) && !moment.must(facts.of(Fact.DISCHARGED, key))) {
+      report("capacitor-charged", action, step, facts.of(Fact.DISCHARGED, key), moment, out);
     }
   }
 
@@ -59,8 +59,8 @@ public final class DeadWork implements Rule {
     return here ? facts.of(Fact.PROVED_AT, Facts.place(step)) : facts.of(Fact.PROVED_ANYWHERE);
   }
 
-  private static void report(String code, Deed deed, Step step, int lacking, State.Moment moment, Problems out) {
-    Problem problem = Problem.at(code, step.source(), deed.thing().span()).with("thing", deed.thing().text());
+  private static void report(String code, Action action, Step step, int lacking, State.Moment moment, Problems out) {
+    Problem problem = Problem.at(code, step.source(), action.thing().span()).with("thing", action.thing().text());
     out.add(moment.showLacking(lacking, "").map(problem::shownBy).orElse(problem));
   }
 }

@@ -3,6 +3,7 @@ package rungbook.rules.safety;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
+import rungbook.action.ActionObject;
 import rungbook.rules.Rule;
 import rungbook.rules.Subject;
 import rungbook.rules.state.Sources;
@@ -11,13 +12,12 @@ import rungbook.source.Problems;
 import rungbook.source.Span;
 import rungbook.system.Vocabulary;
 import rungbook.tree.Answer;
-import rungbook.tree.Deed;
+import rungbook.tree.Action;
 import rungbook.tree.Meter;
 import rungbook.tree.Named;
 import rungbook.tree.Range;
 import rungbook.tree.Step;
 import rungbook.tree.Tree;
-import rungbook.tree.Verb;
 import rungbook.tree.Way;
 
 /** Leads go where 50 V or more may be met, and the step does not warn of line voltage. */
@@ -46,9 +46,9 @@ public final class LineVoltage implements Rule {
       Optional<Span> lead = marked(check.leads(), system);
       return lead.isPresent() || !check.quantity().isVolts() ? lead : named(check, tree.meter());
     }
-    for (Deed deed : step.deeds()) {
-      if (deed.verb() == Verb.PROVE_DEAD && Sources.isLineVoltage(system, deed.thing().key())) {
-        return Optional.of(deed.thing().span());
+    for (Action action : step.actions()) {
+      if (action.kind().object() == ActionObject.POINT && Sources.isLineVoltage(system, action.key())) {
+        return Optional.of(action.thing().span());
       }
     }
     return Optional.empty();

@@ -3,6 +3,7 @@ package rungbook.rules.state;
 import java.math.BigDecimal;
 import java.util.HashSet;
 import java.util.Set;
+import rungbook.action.Condition;
 import rungbook.rules.Rule;
 import rungbook.rules.Subject;
 import rungbook.rules.flow.Fact;
@@ -10,12 +11,11 @@ import rungbook.rules.flow.Facts;
 import rungbook.rules.flow.State;
 import rungbook.source.Problem;
 import rungbook.source.Problems;
-import rungbook.tree.Deed;
+import rungbook.tree.Action;
 import rungbook.tree.Named;
 import rungbook.tree.Quantity;
 import rungbook.tree.Step;
 import rungbook.tree.Tree;
-import rungbook.tree.Verb;
 
 /** A live reading is expected although, on some path, the power that feeds it has been isolated. Measuring to prove dead is fine. */
 public final class LiveAfterIsolating implements Rule {
@@ -70,8 +70,8 @@ public final class LiveAfterIsolating implements Rule {
   private static Set<String> isolatedAt(Tree tree, String source) {
     Set<String> places = new HashSet<>();
     for (Step step : tree.steps()) {
-      for (Deed deed : step.deeds()) {
-        if ((deed.verb() == Verb.ISOLATE || deed.verb() == Verb.TAG_OUT) && deed.thing().key().equals(source)) {
+      for (Action action : step.actions()) {
+        if (action.kind().begins(Condition.ISOLATED) && action.key().equals(source)) {
           places.add(Facts.place(step));
         }
       }

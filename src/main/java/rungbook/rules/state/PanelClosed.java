@@ -1,5 +1,6 @@
 package rungbook.rules.state;
 
+import rungbook.action.StateChange;
 import rungbook.rules.Rule;
 import rungbook.rules.Subject;
 import rungbook.rules.flow.Fact;
@@ -11,7 +12,7 @@ import rungbook.source.Span;
 import rungbook.system.Names;
 import rungbook.system.Vocabulary;
 import rungbook.system.Vocabulary.Location;
-import rungbook.tree.Deed;
+import rungbook.tree.Action;
 import rungbook.tree.Named;
 import rungbook.tree.Step;
 
@@ -46,9 +47,9 @@ public final class PanelClosed implements Rule {
       }
       return;
     }
-    for (Deed deed : step.deeds()) {
-      if (!moment.must(open) && reachesIn(deed, state.facts()) && !Sources.mayBeAheadOfAny(system, deed.thing().key())) {
-        report(step, deed.thing().span(), panel, open, moment, out);
+    for (Action action : step.actions()) {
+      if (!moment.must(open) && reachesIn(action, state.facts()) && !Sources.mayBeAheadOfAny(system, action.key())) {
+        report(step, action.thing().span(), panel, open, moment, out);
         return;
       }
       moment.pass();
@@ -64,13 +65,19 @@ public final class PanelClosed implements Rule {
     return false;
   }
 
-  private static boolean reachesIn(Deed deed, Facts facts) {
-    String key = deed.thing().key();
-    return switch (deed.verb()) {
-      case BYPASS, PROVE_DEAD, DISCHARGE, DISCONNECT, RECONNECT, REPLACE -> true;
-      case RESTORE -> facts.of(Fact.BYPASSED, key) != Facts.NONE || facts.of(Fact.DISCONNECTED, key) != Facts.NONE;
-      case SET, OPEN, CLOSE, ISOLATE, TAG_OUT, KNOWN_SOURCE -> false;
-    };
+  private static boolean reachesIn(Action action, Facts facts) {
+    for (StateChange change : action.changes()) {
+      if (change instanceof StateChange.Begin begin && begin.condition().isBehindPanel()
+          || change instanceof StateChange.End end && end.condition().isBehindPanel() && isBegun(end, facts)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** Whether the tree ever begins what is ended; else there is nothing to put back. */
+  private static boolean isBegun(StateChange.End end, Facts facts) {
+    return facts.of(end.condition(), end.key()) != Facts.NONE;
   }
 
   private static void report(Step step, Span span, String panel, int open, State.Moment moment, Problems out) {

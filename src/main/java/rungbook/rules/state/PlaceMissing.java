@@ -1,15 +1,21 @@
 package rungbook.rules.state;
 
+import rungbook.action.ActionObject;
+import rungbook.action.Things;
 import rungbook.rules.Rule;
 import rungbook.rules.Subject;
 import rungbook.source.Problem;
 import rungbook.source.Problems;
-import rungbook.tree.Deed;
+import rungbook.system.Vocabulary;
+import rungbook.system.Vocabulary.Location;
+import rungbook.tree.Action;
 import rungbook.tree.Named;
 import rungbook.tree.Step;
-import rungbook.tree.Verb;
 
-/** Leads go on a terminal of the system, and the step does not say where: the same name stands at several places, behind several panels. */
+/**
+ * Leads go on a terminal of the system, or one is taken off or put back, and the step does not say where: the same
+ * name is at several places, behind several panels.
+ */
 public final class PlaceMissing implements Rule {
 
   @Override
@@ -17,27 +23,34 @@ public final class PlaceMissing implements Rule {
     if (subject.tree().system().isEmpty() || subject.tree().system().get().locations().isEmpty()) {
       return;
     }
+    Vocabulary system = subject.tree().system().get();
     for (Step step : subject.tree().steps()) {
       if (step.at().isEmpty()) {
-        Named point = firstPoint(step);
+        Named point = firstPoint(step, system);
         if (point != null) {
           out.add(Problem.at("place-missing", step.source(), point.span()).with("point", point.text())
-              .with("places", String.join(", ", subject.tree().system().get().locations().values().stream().map(place -> place.name()).toList())));
+              .with("places", String.join(", ", system.locations().values().stream().map(Location::name).toList())));
         }
       }
     }
   }
 
   /** The first terminal the step touches, or null if it touches none. */
-  private static Named firstPoint(Step step) {
+  private static Named firstPoint(Step step, Vocabulary system) {
     if (step instanceof Step.MeterCheck check && !check.leads().isEmpty()) {
       return check.leads().get(0);
     }
-    for (Deed deed : step.deeds()) {
-      if (deed.verb() == Verb.PROVE_DEAD) {
-        return deed.thing();
+    for (Action action : step.actions()) {
+      if (action.kind().object() == ActionObject.POINT || isOneOfSeveral(action, system)) {
+        return action.thing();
       }
     }
     return null;
+  }
+
+  /** Whether a terminal is taken off or put back whose name stands at several places. */
+  private static boolean isOneOfSeveral(Action action, Vocabulary system) {
+    return action.isAboutConnecting()
+        && Things.terminal(system, action.key()).filter(point -> point.locations().size() > 1).isPresent();
   }
 }

@@ -3,16 +3,17 @@ package rungbook.rules.state;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
+import rungbook.action.ActionObject;
+import rungbook.action.Things;
 import rungbook.rules.Rule;
 import rungbook.rules.Subject;
 import rungbook.rules.flow.Facts;
 import rungbook.source.Problem;
 import rungbook.source.Problems;
 import rungbook.system.Vocabulary;
-import rungbook.tree.Deed;
+import rungbook.tree.Action;
 import rungbook.tree.Named;
 import rungbook.tree.Step;
-import rungbook.tree.Verb;
 
 /** A lead is put on a terminal that the system does not have at the step's location. */
 public final class PointElsewhere implements Rule {
@@ -35,9 +36,10 @@ public final class PointElsewhere implements Rule {
         inspect(lead, step, system, out);
       }
     }
-    for (Deed deed : step.deeds()) {
-      if (deed.verb() == Verb.PROVE_DEAD) {
-        inspect(deed.thing(), step, system, out);
+    for (Action action : step.actions()) {
+      boolean leads = action.kind().object() == ActionObject.POINT;
+      if (leads || action.isAboutConnecting() && Things.terminal(system, action.key()).isPresent()) {
+        inspect(action.thing(), step, system, out);
       }
     }
   }

@@ -13,7 +13,7 @@ import rungbook.source.Problem;
 import rungbook.source.Span;
 import rungbook.source.Witness;
 import rungbook.source.Witness.Stop;
-import rungbook.tree.Deed;
+import rungbook.tree.Action;
 import rungbook.tree.Goal;
 import rungbook.tree.Step;
 import rungbook.tree.Tree;
@@ -65,13 +65,13 @@ class ShownPathsTest {
 
   private static void assertMet(Problem problem, Step last, World world, List<Step> walked) {
     if (problem.code().startsWith("left-")) {
-      last.deeds().forEach(world::act);
+      last.actions().forEach(world::act);
     } else {
-      for (Deed deed : last.deeds()) {
-        if (deed.thing().span().equals(problem.span())) {
+      for (Action action : last.actions()) {
+        if (action.thing().span().equals(problem.span())) {
           break;
         }
-        world.act(deed);
+        world.act(action);
       }
     }
     assertTrue(isSo(problem, last, world, walked), () -> problem.code() + " at " + problem.source() + ":" + problem.place());

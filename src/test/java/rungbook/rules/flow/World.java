@@ -5,10 +5,10 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import rungbook.tree.Deed;
+import rungbook.action.ActionKind;
+import rungbook.tree.Action;
 import rungbook.tree.Step;
 import rungbook.tree.Tree;
-import rungbook.tree.Verb;
 
 /** The equipment as one person finds it who follows one path, by the words of docs/tree-text.md alone. */
 final class World {
@@ -32,7 +32,9 @@ final class World {
   static World before(Tree tree) {
     Set<String> sources = new HashSet<>();
     for (Step step : tree.steps()) {
-      step.deeds().stream().filter(deed -> deed.verb() == Verb.ISOLATE || deed.verb() == Verb.TAG_OUT).forEach(deed -> sources.add(deed.thing().key()));
+      step.actions().stream()
+          .filter(action -> action.kind() == ActionKind.ISOLATE || action.kind() == ActionKind.TAG_OUT)
+          .forEach(action -> sources.add(action.thing().key()));
     }
     return new World(sources);
   }
@@ -53,20 +55,21 @@ final class World {
 
   /** Does a step and takes one of its ways. On one that says the proof failed, what the step itself proved is not proved. */
   void pass(Step step, String answer) {
-    step.deeds().forEach(this::act);
-    boolean proves = step.deeds().stream().anyMatch(deed -> deed.verb() == Verb.PROVE_DEAD || deed.verb() == Verb.DISCHARGE);
+    step.actions().forEach(this::act);
+    boolean proves = step.actions().stream()
+        .anyMatch(action -> action.kind() == ActionKind.PROVE_DEAD || action.kind() == ActionKind.DISCHARGE);
     if (proves && answer.equals("not dead")) {
       World alone = new World(sources);
-      step.deeds().forEach(alone::act);
+      step.actions().forEach(alone::act);
       provedDead &= !alone.provedDead;
       discharged.removeAll(alone.discharged);
     }
   }
 
-  void act(Deed deed) {
-    String thing = deed.thing().key();
-    switch (deed.verb()) {
-      case SET -> deed.setting().ifPresent(setting -> positions.put(setting.control(), setting.position()));
+  void act(Action action) {
+    String thing = action.thing().key();
+    switch (action.kind()) {
+      case SET -> positions.put(thing.substring(0, thing.lastIndexOf(' ')), thing.substring(thing.lastIndexOf(' ') + 1));
       case OPEN -> open.add(thing);
       case CLOSE -> open.remove(thing);
       case BYPASS -> bypassed.add(thing);

@@ -8,12 +8,12 @@ import org.junit.jupiter.api.Test;
 import rungbook.circuit.CircuitState;
 import rungbook.tree.Step;
 
-class DeedsTest {
+class StandTest {
 
   private static CircuitState after(String... lines) {
     Step step = MadeUp.tree("one", "## Do\n\n```task\n" + String.join("\n", lines) + "\nat: attic\n```\n\n- done: [End](#end)\n\n## End\n\n```finding\nhealthy: yes\n```\n")
         .steps().get(0);
-    return new Deeds(MadeUp.WORDS).after(CircuitState.start(MadeUp.WORDS), (Step.Task) step, "attic");
+    return new Stand(CircuitState.start(MadeUp.WORDS), "hall").after(step).state();
   }
 
   @Test

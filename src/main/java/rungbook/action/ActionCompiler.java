@@ -1,0 +1,42 @@
+package rungbook.action;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import rungbook.system.Vocabulary;
+
+/** Compiles the actions of one step into changes of the equipment's state. */
+public final class ActionCompiler {
+
+  private final Optional<Vocabulary> system;
+  private final String place;
+
+  /** @param place the key of the step's location; empty if it says none */
+  public ActionCompiler(Optional<Vocabulary> system, String place) {
+    this.system = system;
+    this.place = place;
+  }
+
+  /** @param key what the action is done to; a control and its position make a SetPosition instead */
+  public List<StateChange> compile(ActionKind kind, String key) {
+    List<StateChange> changes = new ArrayList<>(kind.begins().size() + kind.ends().size());
+    for (Condition begun : kind.begins()) {
+      changes.add(new StateChange.Begin(begun, subject(begun, key)));
+      if (begun == Condition.TOUCHED && Things.isPart(system, key, "capacitor")) {
+        changes.add(new StateChange.Begin(Condition.DISCHARGED, key));
+      }
+    }
+    for (Condition ended : kind.ends()) {
+      changes.add(new StateChange.End(ended, subject(ended, key)));
+    }
+    return List.copyOf(changes);
+  }
+
+  private String subject(Condition condition, String key) {
+    return switch (condition) {
+      case PROVED_DEAD, TOUCHED -> place;
+      case DISCONNECTED -> Things.loose(system, key, place);
+      case OPEN, BYPASSED, ISOLATED, TAGGED_OUT, REPLACED, DISCHARGED, METER_PROVED -> key;
+    };
+  }
+}

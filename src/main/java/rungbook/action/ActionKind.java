@@ -1,0 +1,118 @@
+package rungbook.action;
+
+import static rungbook.action.Condition.BYPASSED;
+import static rungbook.action.Condition.DISCHARGED;
+import static rungbook.action.Condition.DISCONNECTED;
+import static rungbook.action.Condition.ISOLATED;
+import static rungbook.action.Condition.METER_PROVED;
+import static rungbook.action.Condition.PROVED_DEAD;
+import static rungbook.action.Condition.REPLACED;
+import static rungbook.action.Condition.TAGGED_OUT;
+import static rungbook.action.Condition.TOUCHED;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import rungbook.system.Vocabulary.Role;
+
+/** The actions of a task or a repair, a row each: what it is done to, how a pack words it, what it begins and ends. */
+public enum ActionKind {
+  SET(ActionObject.SETTING, "Set", begin()),
+  OPEN(ActionObject.PANEL, "Open", begin(Condition.OPEN)),
+  CLOSE(ActionObject.PANEL, "Close", begin(), end(Condition.OPEN)),
+  BYPASS(ActionObject.INTERLOCK, "Defeat for this test only", begin(BYPASSED)),
+  ISOLATE(ActionObject.POWER_SWITCH, "Switch off and lock", begin(ISOLATED)),
+  PROVE_DEAD(ActionObject.POINT, "Prove dead", begin(PROVED_DEAD)),
+  DISCHARGE(ActionObject.CAPACITOR, "Discharge, then prove it flat on DC volts", begin(DISCHARGED)),
+  DISCONNECT(ActionObject.THING, "Take off and keep clear", begin(TOUCHED, DISCONNECTED)),
+  RECONNECT(ActionObject.THING, "Put back where it was", begin(TOUCHED), end(DISCONNECTED)),
+  REPLACE(ActionObject.THING, "Replace", begin(TOUCHED, REPLACED)),
+  RESTORE(ActionObject.RESTORABLE, "Put back", begin(), end(BYPASSED, Condition.OPEN, DISCONNECTED, ISOLATED)),
+  TAG_OUT(ActionObject.POWER_SWITCH, "Leave off, locked and tagged", begin(ISOLATED, TAGGED_OUT)),
+  KNOWN_SOURCE(ActionObject.FREE_TEXT, "Known live source", begin(METER_PROVED));
+
+  private static final Map<String, ActionKind> BY_WORDS =
+      Arrays.stream(values()).collect(Collectors.toUnmodifiableMap(ActionKind::words, kind -> kind));
+
+  /** What to restore means for a control that is not simply put back. */
+  private static final Map<Role, String> RESTORING =
+      Map.of(Role.ISOLATOR, "Take the lock off and switch on", Role.INTERLOCK, "Take the bypass off");
+
+  private final String words = name().toLowerCase(Locale.ROOT).replace('_', ' ');
+  private final ActionObject object;
+  private final String instruction;
+  private final List<Condition> begins;
+  private final List<Condition> ends;
+  private final boolean changesReadings;
+  private final boolean needsSuccess;
+
+  ActionKind(ActionObject object, String instruction, List<Condition> begins) {
+    this(object, instruction, begins, List.of());
+  }
+
+  ActionKind(ActionObject object, String instruction, List<Condition> begins, List<Condition> ends) {
+    this.object = object;
+    this.instruction = instruction;
+    this.begins = begins;
+    this.ends = ends;
+    this.changesReadings = object == ActionObject.SETTING || begins.stream().anyMatch(Condition::changesReadings)
+        || ends.stream().anyMatch(Condition::changesReadings);
+    this.needsSuccess = begins.stream().anyMatch(Condition::needsSuccess);
+  }
+
+  private static List<Condition> begin(Condition... conditions) {
+    return List.of(conditions);
+  }
+
+  private static List<Condition> end(Condition... conditions) {
+    return List.of(conditions);
+  }
+
+  public static Optional<ActionKind> named(String written) {
+    return Optional.ofNullable(BY_WORDS.get(written.toLowerCase(Locale.ROOT)));
+  }
+
+  /** As trees write it: {@code prove dead}. */
+  public String words() {
+    return words;
+  }
+
+  /** What it may be done to. */
+  public ActionObject object() {
+    return object;
+  }
+
+  /** As a pack tells it, without the thing. @param role of the control that it is done to */
+  public String instruction(Optional<Role> role) {
+    return this == RESTORE ? role.map(RESTORING::get).orElse(instruction) : instruction;
+  }
+
+  /** Whether a meter may read something else afterwards, so that earlier readings no longer hold. */
+  public boolean changesReadings() {
+    return changesReadings;
+  }
+
+  /** Whether it can fail, and then changes nothing: on a way on that says so it does not count. */
+  public boolean needsSuccess() {
+    return needsSuccess;
+  }
+
+  List<Condition> begins() {
+    return begins;
+  }
+
+  List<Condition> ends() {
+    return ends;
+  }
+
+  public boolean begins(Condition condition) {
+    return begins.contains(condition);
+  }
+
+  public boolean ends(Condition condition) {
+    return ends.contains(condition);
+  }
+}

@@ -1,0 +1,94 @@
+package rungbook.action;
+
+import java.util.Collection;
+import java.util.List;
+import java.util.stream.Stream;
+import rungbook.system.Names;
+import rungbook.system.Vocabulary;
+import rungbook.system.Vocabulary.Control;
+import rungbook.system.Vocabulary.Part;
+import rungbook.system.Vocabulary.Point;
+import rungbook.system.Vocabulary.Role;
+
+/** What an action may be done to: which names of a system. */
+public enum ActionObject {
+  SETTING("control and position"),
+  PANEL("panel"),
+  INTERLOCK("switch to bypass"),
+  POWER_SWITCH("power switch"),
+  /** A terminal that leads go on. */
+  POINT("point"),
+  CAPACITOR("capacitor"),
+  THING("part, point or control"),
+  RESTORABLE("panel, part, point or control"),
+  /** The whole line in the author's own words; a meter point is offered. */
+  FREE_TEXT("point");
+
+  private final String words;
+
+  ActionObject(String words) {
+    this.words = words;
+  }
+
+  public String words() {
+    return words;
+  }
+
+  /** The names that a system offers for it. */
+  public Collection<String> names(Vocabulary system) {
+    return switch (this) {
+      case SETTING -> settings(system);
+      case PANEL -> system.panels();
+      case INTERLOCK -> system.controls(Role.INTERLOCK);
+      case POWER_SWITCH -> system.controls(Role.ISOLATOR);
+      case POINT, FREE_TEXT -> system.points().values().stream().map(Point::name).toList();
+      case CAPACITOR -> capacitors(system);
+      case THING -> system.things();
+      case RESTORABLE -> Stream.concat(system.things().stream(), system.panels().stream()).toList();
+    };
+  }
+
+  /**
+   * Whether a name will do. A system that lists no parts takes any name where a part may be named. A control with its
+   * position is not looked up here.
+   */
+  public boolean accepts(Vocabulary system, String key) {
+    return switch (this) {
+      case SETTING, FREE_TEXT -> true;
+      case PANEL -> isPanel(system, key);
+      case INTERLOCK -> isControl(system, key, Role.INTERLOCK);
+      case POWER_SWITCH -> isControl(system, key, Role.ISOLATOR);
+      case POINT -> system.points().containsKey(key);
+      case CAPACITOR -> system.parts().isEmpty() || system.isKind(key, "capacitor");
+      case THING -> system.parts().isEmpty() || isThing(system, key);
+      case RESTORABLE -> system.parts().isEmpty() || isThing(system, key) || isPanel(system, key);
+    };
+  }
+
+  private static List<String> settings(Vocabulary system) {
+    return system.controls().values().stream()
+        .flatMap(control -> control.positions().stream().map(position -> control.name() + " " + position)).toList();
+  }
+
+  private static List<String> capacitors(Vocabulary system) {
+    return system.parts().values().stream().filter(part -> part.kind().equals("capacitor")).map(Part::name).toList();
+  }
+
+  private static boolean isPanel(Vocabulary system, String key) {
+    for (Vocabulary.Location location : system.locations().values()) {
+      if (location.panel().isPresent() && Names.key(location.panel().get()).equals(key)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private static boolean isControl(Vocabulary system, String key, Role role) {
+    Control control = system.controls().get(key);
+    return control != null && control.role() == role;
+  }
+
+  private static boolean isThing(Vocabulary system, String key) {
+    return system.parts().containsKey(key) || system.points().containsKey(key) || system.controls().containsKey(key);
+  }
+}

@@ -1,0 +1,14 @@
+package rungbook.action;
+
+/** One change of the equipment's state. All names are lookup keys. */
+public sealed interface StateChange {
+
+  /** A control is brought to a position. */
+  record SetPosition(String control, String position) implements StateChange {}
+
+  /** @param key what the condition begins to hold of: a thing, a terminal ({@code y at furnace}) or a place */
+  record Begin(Condition condition, String key) implements StateChange {}
+
+  /** @param key what the condition no longer holds of: a thing, a terminal ({@code y at furnace}) or a place */
+  record End(Condition condition, String key) implements StateChange {}
+}

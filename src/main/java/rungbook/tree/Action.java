@@ -1,0 +1,29 @@
+package rungbook.tree;
+
+import java.util.List;
+import rungbook.action.ActionKind;
+import rungbook.action.Condition;
+import rungbook.action.StateChange;
+
+/**
+ * One thing done to one thing: {@code bypass: door switch}.
+ *
+ * @param key the thing's lookup key
+ * @param changes what it does to the equipment, in order; none if the thing could not be read
+ */
+public record Action(ActionKind kind, Named thing, String key, List<StateChange> changes) {
+
+  public Action {
+    changes = List.copyOf(changes);
+  }
+
+  /** Whether it takes something off or puts it back, which for a terminal depends on the place. */
+  public boolean isAboutConnecting() {
+    return kind.begins(Condition.DISCONNECTED) || kind.ends(Condition.DISCONNECTED);
+  }
+
+  /** Whether hands go on a wire or a part, so that it has to be dead. */
+  public boolean touches() {
+    return kind.begins(Condition.TOUCHED);
+  }
+}
