@@ -1,5 +1,6 @@
 package rungbook.cli;
 
+import rungbook.library.Folder;
 import static java.util.stream.Collectors.toSet;
 
 import java.io.IOException;
@@ -16,8 +17,6 @@ import rungbook.library.LibraryText;
 import rungbook.report.Report;
 import rungbook.source.Problem;
 import rungbook.source.Problems;
-import rungbook.source.Source;
-import rungbook.source.Span;
 import rungbook.tree.Shared;
 
 /** Checks batches of files, each against its library. */
@@ -112,6 +111,6 @@ final class Checking {
   private static List<Problem> missing(Set<String> asked, LibraryText text) {
     Set<String> unreadable = text.unreadable().stream().map(problem -> problem.source().name()).collect(toSet());
     return asked.stream().filter(name -> !text.texts().containsKey(name) && !unreadable.contains(name))
-        .map(name -> Problem.at("file-unreadable", new Source(name, ""), Span.at(0)).with("why", "it is no regular file")).toList();
+        .map(name -> Folder.unreadable(name, "it is no regular file")).toList();
   }
 }

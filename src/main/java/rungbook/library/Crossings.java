@@ -10,6 +10,7 @@ import java.util.stream.Collectors;
 import rungbook.markdown.DocumentReader;
 import rungbook.markdown.ParsedWay;
 import rungbook.markdown.Section;
+import rungbook.source.Code;
 import rungbook.source.Nearest;
 import rungbook.source.Problem;
 import rungbook.tree.Step;
@@ -17,6 +18,8 @@ import rungbook.tree.Tree;
 
 /** Whether ways on into the middle of another tree lead to a step that is there. Reads the other tree only when one asks for it. */
 final class Crossings {
+
+  static final Code UNKNOWN_STEP_THERE = Code.of("unknown-step-there");
 
   private final LibraryText text;
   private final Map<String, Optional<Set<String>>> stepsByTree = new ConcurrentHashMap<>();
@@ -43,7 +46,7 @@ final class Crossings {
     if (target.isEmpty() || steps.isEmpty() || steps.get().contains(target)) {
       return Optional.empty();
     }
-    return Optional.of(Problem.at("unknown-step-there", step.source(), way.targetSpan()).with("target", target)
+    return Optional.of(Problem.at(UNKNOWN_STEP_THERE, step.source(), way.targetSpan()).with("target", target)
         .with("tree", tree + ".md").near(Nearest.to(target, steps.get()).map(name -> tree + ".md#" + name)));
   }
 

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import rungbook.source.Code;
 import rungbook.source.Decoding;
 import rungbook.source.Problem;
 import rungbook.source.Source;
@@ -18,6 +19,8 @@ import rungbook.source.Span;
 
 /** Reads a library from a folder: {@code trees/} and {@code shared/} below it. Links that lead out of the folder are not followed. */
 public final class Folder {
+
+  static final Code FILE_UNREADABLE = Code.of("file-unreadable");
 
   private final Path root;
   private final Map<String, Source> texts = new TreeMap<>();
@@ -103,7 +106,12 @@ public final class Folder {
   }
 
   private static Problem unreadable(String name, IOException e) {
-    return Problem.at("file-unreadable", new Source(name, ""), Span.at(0)).with("why", e.getClass().getSimpleName());
+    return unreadable(name, e.getClass().getSimpleName());
+  }
+
+  /** The problem of a file that is there and cannot be read. */
+  public static Problem unreadable(String name, String why) {
+    return Problem.at(FILE_UNREADABLE, new Source(name, ""), Span.at(0)).with("why", why);
   }
 
   private String name(Path file) {

@@ -11,6 +11,7 @@ import java.util.Set;
 import java.util.stream.Stream;
 import rungbook.markdown.Document;
 import rungbook.markdown.Picture;
+import rungbook.source.Code;
 import rungbook.source.Nearest;
 import rungbook.source.Problem;
 import rungbook.tree.Step;
@@ -18,6 +19,12 @@ import rungbook.tree.Tree;
 
 /** Whether every picture of a tree is there, inside the library, of a known kind and not too large. */
 public final class Pictures {
+
+  static final Code PICTURE_KIND = Code.of("picture-kind");
+  static final Code PICTURE_MISSING = Code.of("picture-missing");
+  static final Code PICTURE_OUTSIDE = Code.of("picture-outside");
+  static final Code PICTURE_TOO_LARGE = Code.of("picture-too-large");
+  static final Code PICTURE_WITHOUT_WORDS = Code.of("picture-without-words");
 
   /** In bytes. */
   public static final int LARGEST = 1024 * 1024;
@@ -47,19 +54,19 @@ public final class Pictures {
   private static Optional<Problem> inspect(Document document, Picture picture, Map<String, byte[]> pictures) {
     Optional<String> path = path(document.source().name(), picture.target());
     if (path.isEmpty()) {
-      return problem("picture-outside", document, picture);
+      return problem(PICTURE_OUTSIDE, document, picture);
     }
     if (!KINDS.contains(path.get().substring(path.get().lastIndexOf('.') + 1).toLowerCase(Locale.ROOT))) {
-      return problem("picture-kind", document, picture);
+      return problem(PICTURE_KIND, document, picture);
     }
     byte[] bytes = pictures.get(path.get());
     if (bytes == null) {
-      return problem("picture-missing", document, picture).map(p -> p.near(nearest(document, picture, pictures.keySet())));
+      return problem(PICTURE_MISSING, document, picture).map(p -> p.near(nearest(document, picture, pictures.keySet())));
     }
     if (bytes.length > LARGEST) {
-      return problem("picture-too-large", document, picture);
+      return problem(PICTURE_TOO_LARGE, document, picture);
     }
-    return picture.alternative().isBlank() ? problem("picture-without-words", document, picture) : Optional.empty();
+    return picture.alternative().isBlank() ? problem(PICTURE_WITHOUT_WORDS, document, picture) : Optional.empty();
   }
 
   private static Optional<String> nearest(Document document, Picture picture, Set<String> paths) {
@@ -69,7 +76,7 @@ public final class Pictures {
     return Nearest.to(picture.target(), targets);
   }
 
-  private static Optional<Problem> problem(String code, Document document, Picture picture) {
+  private static Optional<Problem> problem(Code code, Document document, Picture picture) {
     return Optional.of(Problem.at(code, document.source(), picture.span()).with("picture", picture.target()));
   }
 

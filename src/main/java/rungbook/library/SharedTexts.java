@@ -1,7 +1,5 @@
 package rungbook.library;
 
-import java.util.ArrayList;
-import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -11,13 +9,16 @@ import java.util.function.Supplier;
 import rungbook.markdown.Document;
 import rungbook.markdown.DocumentReader;
 import rungbook.markdown.Entry;
+import rungbook.source.Code;
 import rungbook.source.Nearest;
 import rungbook.source.Problem;
+import rungbook.source.Problems;
 import rungbook.system.Names;
 import rungbook.system.SystemReader;
 import rungbook.system.Vocabulary;
 import rungbook.system.VocabularyReader;
 import rungbook.tree.Caution;
+import rungbook.tree.Keys;
 import rungbook.tree.Meter;
 import rungbook.tree.MeterReader;
 import rungbook.tree.Shared;
@@ -25,10 +26,12 @@ import rungbook.tree.Shared;
 /** Reads what the trees share. */
 final class SharedTexts {
 
+  static final Code CAUTION_LEVEL = Code.of("caution-level");
+
   private static final Set<String> LEVELS = Set.of("danger", "warning", "caution", "notice");
 
   private final LibraryText text;
-  private final List<Problem> problems = Collections.synchronizedList(new ArrayList<>());
+  private final Problems problems = new Problems();
 
   private SharedTexts(LibraryText text) {
     this.text = text;
@@ -38,7 +41,7 @@ final class SharedTexts {
 
   static Read read(LibraryText text) {
     SharedTexts reader = new SharedTexts(text);
-    return new Read(reader.read(), reader.problems);
+    return new Read(reader.read(), reader.problems.all());
   }
 
   /** Each text read when a tree first asks for it, and nothing said about what is wrong with it. */
@@ -81,7 +84,7 @@ final class SharedTexts {
 
   private void needTitle(Document document) {
     if (document.problems().isEmpty() && document.front("title").isEmpty()) {
-      problems.add(Problem.at("key-missing", document.source(), document.frontSpan()).with("key", "title").with("where", "the front matter"));
+      problems.add(Keys.missing("title", "the front matter", document.source(), document.frontSpan()));
     }
   }
 
@@ -102,7 +105,7 @@ final class SharedTexts {
     String level = document.front("level").map(Entry::value).orElse("");
     if (!LEVELS.contains(level)) {
       var span = document.front("level").map(Entry::valueSpan).orElse(document.frontSpan());
-      problems.add(Problem.at("caution-level", document.source(), span).with("level", level).near(Nearest.to(level, LEVELS)));
+      problems.add(Problem.at(CAUTION_LEVEL, document.source(), span).with("level", level).near(Nearest.to(level, LEVELS)));
     }
     return new Caution(id, title, level, document);
   }

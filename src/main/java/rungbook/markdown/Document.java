@@ -14,16 +14,18 @@ import rungbook.source.Span;
  * @param sections the level-2 headings in order, steps and plain chapters alike
  * @param loose blocks before the first level-2 heading (systems and meters keep theirs there)
  * @param pictures every picture in the text
+ * @param misspelt the words after a fence that are nearly a step's; a problem names each, and its heading may be meant as a step
  */
 public record Document(
     Source source, List<Entry> front, Span frontSpan, List<Section> sections, List<Block> loose, List<Picture> pictures,
-    List<Problem> problems) {
+    List<Span> misspelt, List<Problem> problems) {
 
   public Document {
     front = List.copyOf(front);
     sections = List.copyOf(sections);
     loose = List.copyOf(loose);
     pictures = List.copyOf(pictures);
+    misspelt = List.copyOf(misspelt);
     problems = List.copyOf(problems);
   }
 

@@ -9,19 +9,24 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import rungbook.source.Code;
 import rungbook.source.Nearest;
 import rungbook.source.Problem;
+import rungbook.source.Problems;
 import rungbook.source.Source;
 import rungbook.source.Span;
 
 /** Reads a file's Markdown into a {@link Document}. */
 public final class DocumentReader {
 
+  static final Code UNKNOWN_BLOCK = Code.of("unknown-block");
+
   private final Source source;
   private final FrontMatter front;
-  private final List<Problem> problems = new ArrayList<>();
+  private final Problems problems = new Problems();
   private final List<Section> sections = new ArrayList<>();
   private final List<Block> loose = new ArrayList<>();
+  private final List<Span> misspelt = new ArrayList<>();
 
   private Heading heading;
   private List<Block> blocks = loose;
@@ -35,7 +40,7 @@ public final class DocumentReader {
   public static Document read(Source source) {
     Optional<Problem> refused = Preflight.inspect(source);
     if (refused.isPresent()) {
-      return new Document(source, List.of(), Span.at(0), List.of(), List.of(), List.of(), List.of(refused.get()));
+      return new Document(source, List.of(), Span.at(0), List.of(), List.of(), List.of(), List.of(), List.of(refused.get()));
     }
     return new DocumentReader(source, FrontMatter.cut(source)).read();
   }
@@ -51,7 +56,7 @@ public final class DocumentReader {
     endSection(source.text().length());
     var inlines = Inlines.of(root, source, front.end());
     problems.addAll(inlines.problems());
-    return new Document(source, lines.entries(), front.inner(), sections, loose, inlines.pictures(), problems);
+    return new Document(source, lines.entries(), front.inner(), sections, loose, inlines.pictures(), misspelt, problems.all());
   }
 
   private void take(Node node) {
@@ -70,8 +75,15 @@ public final class DocumentReader {
     if (Kinds.isKnown(kind)) {
       blocks.add(block(kind, fence));
     } else if (!kind.isEmpty()) {
-      Nearest.to(kind, Kinds.OF_STEPS).ifPresent(near -> problems.add(
-          Problem.at("unknown-block", source, span(fence.getInfo())).with("block", kind.toLowerCase(Locale.ROOT)).with("near", near)));
+      refuse(span(fence.getInfo()), kind, Nearest.to(kind, Kinds.OF_STEPS));
+    }
+  }
+
+  /** A word far from any that means something here marks a fence of another kind, which is text. */
+  private void refuse(Span span, String kind, Optional<String> near) {
+    if (near.isPresent()) {
+      misspelt.add(span);
+      problems.add(Problem.at(UNKNOWN_BLOCK, source, span).with("block", kind.toLowerCase(Locale.ROOT)).near(near));
     }
   }
 

@@ -1,6 +1,7 @@
 package rungbook.markdown;
 
 import java.util.List;
+import rungbook.source.Code;
 import rungbook.source.Problem;
 import rungbook.source.Source;
 import rungbook.source.Span;
@@ -12,6 +13,8 @@ import rungbook.source.Span;
  * @param end where the Markdown begins
  */
 record FrontMatter(Span inner, int end, List<Problem> problems) {
+
+  static final Code FRONT_MATTER_OPEN = Code.of("front-matter-open");
 
   private static final String FENCE = "---";
 
@@ -28,7 +31,7 @@ record FrontMatter(Span inner, int end, List<Problem> problems) {
         return new FrontMatter(new Span(inner, line), lineEnd(text, line), List.of());
       }
     }
-    return new FrontMatter(Span.at(0), first, List.of(Problem.at("front-matter-open", source, new Span(0, first))));
+    return new FrontMatter(Span.at(0), first, List.of(Problem.at(FRONT_MATTER_OPEN, source, new Span(0, first))));
   }
 
   private static boolean isFence(String text, int start, int end) {

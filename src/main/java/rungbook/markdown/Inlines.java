@@ -1,24 +1,27 @@
 package rungbook.markdown;
 
-import com.vladsch.flexmark.ast.Code;
+import com.vladsch.flexmark.ast.HardLineBreak;
 import com.vladsch.flexmark.ast.HtmlBlockBase;
 import com.vladsch.flexmark.ast.HtmlEntity;
 import com.vladsch.flexmark.ast.HtmlInlineBase;
 import com.vladsch.flexmark.ast.Image;
 import com.vladsch.flexmark.ast.ImageRef;
-import com.vladsch.flexmark.ast.HardLineBreak;
 import com.vladsch.flexmark.ast.SoftLineBreak;
 import com.vladsch.flexmark.ast.Text;
 import com.vladsch.flexmark.util.ast.Node;
 import com.vladsch.flexmark.util.sequence.BasedSequence;
 import java.util.ArrayList;
 import java.util.List;
+import rungbook.source.Code;
 import rungbook.source.Problem;
 import rungbook.source.Source;
 import rungbook.source.Span;
 
 /** What stands within the text: pictures, and HTML that will be shown as text. */
 record Inlines(List<Picture> pictures, List<Problem> problems) {
+
+  static final Code HTML_SHOWN_AS_TEXT = Code.of("html-shown-as-text");
+  static final Code PICTURE_BY_REFERENCE = Code.of("picture-by-reference");
 
   static Inlines of(Node root, Source source, int shift) {
     var found = new Inlines(new ArrayList<>(), new ArrayList<>());
@@ -31,9 +34,9 @@ record Inlines(List<Picture> pictures, List<Problem> problems) {
       if (child instanceof Image image) {
         pictures.add(new Picture(image.getUrl().unescape(), words(image), span(child, shift)));
       } else if (child instanceof ImageRef ref) {
-        problems.add(Problem.at("picture-by-reference", source, span(ref, shift)));
+        problems.add(Problem.at(PICTURE_BY_REFERENCE, source, span(ref, shift)));
       } else if (child instanceof HtmlBlockBase || child instanceof HtmlInlineBase) {
-        problems.add(Problem.at("html-shown-as-text", source, span(child, shift)));
+        problems.add(Problem.at(HTML_SHOWN_AS_TEXT, source, span(child, shift)));
       }
       if (child.getFirstChild() != null) {
         look(child, source, shift);
@@ -72,7 +75,7 @@ record Inlines(List<Picture> pictures, List<Problem> problems) {
     for (Node child = node.getFirstChild(); child != null; child = child.getNext()) {
       if (child instanceof Text || child instanceof HtmlEntity) {
         words.append(child.getChars().unescape());
-      } else if (child instanceof Code code) {
+      } else if (child instanceof com.vladsch.flexmark.ast.Code code) {
         words.append(code.getText());
       } else if (child instanceof SoftLineBreak || child instanceof HardLineBreak) {
         words.append(' ');

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import rungbook.source.Code;
 import rungbook.source.Problem;
 import rungbook.source.Source;
 import rungbook.source.Span;
@@ -15,6 +16,8 @@ import rungbook.source.Span;
  * directly, which is several times faster. Text with any other YAML in it goes to the YAML parser whole.
  */
 final class Lines {
+
+  static final Code KEY_TWICE = Code.of("key-twice");
 
   /** What may start a YAML value that is no plain scalar. */
   private static final String NOT_PLAIN = "[]{}&*!|>'\"%@`?,#";
@@ -40,7 +43,7 @@ final class Lines {
       return read;
     }
     var problems = new ArrayList<>(read.problems());
-    problems.add(Problem.at("key-twice", source, doubled.get().keySpan()).with("key", doubled.get().key()));
+    problems.add(Problem.at(KEY_TWICE, source, doubled.get().keySpan()).with("key", doubled.get().key()));
     return new Read(read.entries(), problems);
   }
 

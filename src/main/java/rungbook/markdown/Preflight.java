@@ -1,6 +1,7 @@
 package rungbook.markdown;
 
 import java.util.Optional;
+import rungbook.source.Code;
 import rungbook.source.Problem;
 import rungbook.source.Source;
 import rungbook.source.Span;
@@ -10,6 +11,9 @@ import rungbook.source.Span;
  * nesting, thousands of brackets in one paragraph. One pass over the text.
  */
 final class Preflight {
+
+  static final Code NESTED_TOO_DEEP = Code.of("nested-too-deep");
+  static final Code PARAGRAPH_TOO_LONG = Code.of("paragraph-too-long");
 
   /** In UTF-16 units. */
   private static final int LONGEST_PARAGRAPH = 20_000;
@@ -73,7 +77,7 @@ final class Preflight {
       depth = 0; // a rule across the page or the line under a heading
     }
     if (depth > DEEPEST || indent > WIDEST_INDENT) {
-      return Optional.of(Problem.at("nested-too-deep", source, new Span(start, inner)).with("most", DEEPEST));
+      return Optional.of(Problem.at(NESTED_TOO_DEEP, source, new Span(start, inner)).with("most", DEEPEST));
     }
     if (inner == end || isListed(start, inner) || fence.holds(text, start, inner, end)) {
       paragraphStart = start;
@@ -101,7 +105,7 @@ final class Preflight {
       }
     }
     if (end - paragraphStart > LONGEST_PARAGRAPH || marks > MOST_MARKS) {
-      return Optional.of(Problem.at("paragraph-too-long", source, new Span(paragraphStart, end))
+      return Optional.of(Problem.at(PARAGRAPH_TOO_LONG, source, new Span(paragraphStart, end))
           .with("most", LONGEST_PARAGRAPH).with("marks", MOST_MARKS));
     }
     return Optional.empty();

@@ -8,22 +8,28 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
+import rungbook.source.Code;
 import rungbook.source.Problem;
+import rungbook.source.Problems;
 import rungbook.source.Source;
 import rungbook.source.Span;
 
 /** The bullet list of a step whose items read {@code answer: [label](target)}. */
 final class Ways {
 
+  static final Code LINK_WITH_SPACE = Code.of("link-with-space");
+  static final Code WAY_UNREADABLE = Code.of("way-unreadable");
+  static final Code WAYS_TWICE = Code.of("ways-twice");
+
   /** What looks like a link but is none, because its address holds a space. */
   private static final Pattern SPACED_LINK = Pattern.compile("\\[[^\\]]*]\\([^)]* [^)]*\\)");
 
   private final Source source;
   private final int shift;
-  private final List<Problem> problems;
+  private final Problems problems;
   private final List<Span> unread = new ArrayList<>();
 
-  private Ways(Source source, int shift, List<Problem> problems) {
+  private Ways(Source source, int shift, Problems problems) {
     this.source = source;
     this.shift = shift;
     this.problems = problems;
@@ -35,7 +41,7 @@ final class Ways {
   }
 
   /** @param shift where the parsed text starts in the source */
-  static Read read(List<BulletList> lists, Source source, int shift, List<Problem> problems) {
+  static Read read(List<BulletList> lists, Source source, int shift, Problems problems) {
     if (lists.isEmpty()) {
       return Read.NONE;
     }
@@ -49,7 +55,7 @@ final class Ways {
       List<ParsedWay> ways = readList(list);
       if (!ways.isEmpty() && !found.isEmpty()) {
         unread.add(firstLine(list));
-        problems.add(Problem.at("ways-twice", source, firstLine(list)));
+        problems.add(Problem.at(WAYS_TWICE, source, firstLine(list)));
       } else if (!ways.isEmpty()) {
         found = ways;
       }
@@ -96,7 +102,7 @@ final class Ways {
 
   private void refuse(Node item) {
     unread.add(firstLine(item));
-    problems.add(Problem.at(isSpacedLink(item) ? "link-with-space" : "way-unreadable", source, firstLine(item)));
+    problems.add(Problem.at(isSpacedLink(item) ? LINK_WITH_SPACE : WAY_UNREADABLE, source, firstLine(item)));
   }
 
   private boolean isSpacedLink(Node item) {

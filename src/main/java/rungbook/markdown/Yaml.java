@@ -10,7 +10,9 @@ import org.snakeyaml.engine.v2.events.ScalarEvent;
 import org.snakeyaml.engine.v2.exceptions.Mark;
 import org.snakeyaml.engine.v2.exceptions.MarkedYamlEngineException;
 import org.snakeyaml.engine.v2.exceptions.YamlEngineException;
+import rungbook.source.Code;
 import rungbook.source.Problem;
+import rungbook.source.Problems;
 import rungbook.source.Source;
 import rungbook.source.Span;
 
@@ -20,10 +22,13 @@ import rungbook.source.Span;
  */
 final class Yaml {
 
+  static final Code LINE_NOT_PLAIN = Code.of("line-not-plain");
+  static final Code NOT_YAML = Code.of("not-yaml");
+
   private final Source source;
   private final Span span;
   private final List<Entry> entries = new ArrayList<>();
-  private final List<Problem> problems = new ArrayList<>();
+  private final Problems problems = new Problems();
 
   private Yaml(Source source, Span span) {
     this.source = source;
@@ -33,7 +38,7 @@ final class Yaml {
   static Lines.Read read(Source source, Span span) {
     Yaml yaml = new Yaml(source, span);
     yaml.read();
-    return new Lines.Read(yaml.entries, yaml.problems);
+    return new Lines.Read(yaml.entries, yaml.problems.all());
   }
 
   private void read() {
@@ -42,9 +47,9 @@ final class Yaml {
       readDocument(new Parse(settings).parseString(source.text(span)).iterator());
     } catch (MarkedYamlEngineException e) {
       int at = e.getProblemMark().map(this::offset).orElse(span.start());
-      problems.add(Problem.at("not-yaml", source, Span.at(at)).with("why", e.getProblem()));
+      problems.add(Problem.at(NOT_YAML, source, Span.at(at)).with("why", e.getProblem()));
     } catch (YamlEngineException e) {
-      problems.add(Problem.at("not-yaml", source, span).with("why", "a character that may not stand here"));
+      problems.add(Problem.at(NOT_YAML, source, span).with("why", "a character that may not stand here"));
     }
   }
 
@@ -98,7 +103,7 @@ final class Yaml {
   }
 
   private void refuse(Event event) {
-    problems.add(Problem.at("line-not-plain", source, spanOf(event)));
+    problems.add(Problem.at(LINE_NOT_PLAIN, source, spanOf(event)));
   }
 
   private Span spanOf(Event event) {

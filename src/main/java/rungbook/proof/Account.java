@@ -53,7 +53,7 @@ final class Account {
     List<Proof.Ending> endings = ends.stream().map(this::ending).toList();
     Proof proof = new Proof(tree, fates, endings, checks, ways(), installations.drawn(), installations.samples() - installations.drawn(),
         measures(claimed), measures(all()), condemned(), mean(walker.flow.checks), mean(walker.flow.minutes),
-        walker.unmodelled.values().stream().toList(), List.of());
+        condemnations(), walker.unmodelled.values().stream().toList(), List.of());
     return proof.with(new Inspection(tree, course, walker, names, ends, claimed, proof, new Witnesses()).problems());
   }
 
@@ -96,6 +96,19 @@ final class Account {
 
   private double condemned() {
     return fate(0).mistaken();
+  }
+
+  private List<Proof.Condemned> condemnations() {
+    List<Proof.Condemned> condemned = new ArrayList<>();
+    for (Ends.Arrivals arrivals : ends) {
+      int sample = arrivals.witness()[0];
+      if (sample >= 0 && arrivals.end() instanceof End.Finding end && tree.steps().get(end.step()) instanceof Step.Finding finding
+          && !finding.faults().isEmpty()) {
+        condemned.add(new Proof.Condemned(end.step(), finding.title(), arrivals.shares()[0], sample,
+            installations.circumstances(0, sample)));
+      }
+    }
+    return condemned;
   }
 
   private double mean(double[] byCase) {

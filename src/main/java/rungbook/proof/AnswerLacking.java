@@ -2,6 +2,7 @@ package rungbook.proof;
 
 import java.util.ArrayList;
 import java.util.List;
+import rungbook.source.Code;
 import rungbook.source.Problem;
 import rungbook.source.Problems;
 import rungbook.source.Span;
@@ -9,6 +10,13 @@ import rungbook.tree.Step;
 
 /** Whatever the circuit gives, some answer takes it. */
 final class AnswerLacking implements ProofRule {
+
+  static final Code ANSWER_LACKING = Code.of("answer-lacking");
+
+  @Override
+  public List<Code> codes() {
+    return List.of(ANSWER_LACKING);
+  }
 
   @Override
   public void inspect(Inspection seen, Problems out) {
@@ -30,8 +38,8 @@ final class AnswerLacking implements ProofRule {
     }
     if (first >= 0) {
       Span span = check instanceof Step.MeterCheck meter ? meter.quantitySpan() : check.particulars().titleSpan();
-      Problem problem = Problem.at("answer-lacking", check.source(), span).with("faults", String.join(", ", who));
-      out.add(Inspection.shown(problem, seen.wayTo(arrivals.end(), first, arrivals.witness()[first])));
+      Problem problem = Problem.at(ANSWER_LACKING, check.source(), span).with("faults", String.join(", ", who));
+      out.add(problem.shownBy(seen.wayTo(arrivals.end(), first, arrivals.witness()[first])));
     }
   }
 }

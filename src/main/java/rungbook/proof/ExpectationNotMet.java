@@ -1,17 +1,26 @@
 package rungbook.proof;
 
+import java.util.List;
+import rungbook.source.Code;
 import rungbook.source.Problem;
 import rungbook.source.Problems;
 
 /** In the state in which a check is met, the healthy system reads what the text expects of it. */
 final class ExpectationNotMet implements ProofRule {
 
+  static final Code EXPECTATION_NOT_MET = Code.of("expectation-not-met");
+
+  @Override
+  public List<Code> codes() {
+    return List.of(EXPECTATION_NOT_MET);
+  }
+
   @Override
   public void inspect(Inspection seen, Problems out) {
     for (CheckTally tally : seen.walker().checks) {
       if (tally.healthyNeverInside()) {
         Stand stand = seen.walker().stands.get(tally.step).get(0);
-        out.add(Problem.at("expectation-not-met", tally.check.source(), tally.check.expectedSpan())
+        out.add(Problem.at(EXPECTATION_NOT_MET, tally.check.source(), tally.check.expectedSpan())
             .with("reading", tally.healthyExample()).with("state", Words.of(stand.state(), seen.course().start().state()))
             .with("expected", tally.check.source().text(tally.check.expectedSpan())));
       }

@@ -3,12 +3,20 @@ package rungbook.proof;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
+import rungbook.source.Code;
 import rungbook.source.Problem;
 import rungbook.source.Problems;
 import rungbook.tree.Step;
 
 /** Who arrives at a finding that names faults is among them. */
 final class FaultFoundWrongly implements ProofRule {
+
+  static final Code FAULT_FOUND_WRONGLY = Code.of("fault-found-wrongly");
+
+  @Override
+  public List<Code> codes() {
+    return List.of(FAULT_FOUND_WRONGLY);
+  }
 
   @Override
   public void inspect(Inspection seen, Problems out) {
@@ -30,8 +38,8 @@ final class FaultFoundWrongly implements ProofRule {
       }
     }
     if (first >= 0) {
-      Problem problem = Problem.at("fault-found-wrongly", finding.source(), finding.particulars().titleSpan()).with("faults", String.join(", ", wrong));
-      out.add(Inspection.shown(problem, seen.wayTo(arrivals.end(), first, arrivals.witness()[first])));
+      Problem problem = Problem.at(FAULT_FOUND_WRONGLY, finding.source(), finding.particulars().titleSpan()).with("faults", String.join(", ", wrong));
+      out.add(problem.shownBy(seen.wayTo(arrivals.end(), first, arrivals.witness()[first])));
     }
   }
 }

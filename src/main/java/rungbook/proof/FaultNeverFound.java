@@ -1,6 +1,8 @@
 package rungbook.proof;
 
+import java.util.List;
 import java.util.stream.Collectors;
+import rungbook.source.Code;
 import rungbook.source.Problem;
 import rungbook.source.Problems;
 import rungbook.tree.Named;
@@ -8,6 +10,13 @@ import rungbook.tree.Step;
 
 /** A fault that a finding names arrives at such a finding in some installation at least. */
 final class FaultNeverFound implements ProofRule {
+
+  static final Code FAULT_NEVER_FOUND = Code.of("fault-never-found");
+
+  @Override
+  public List<Code> codes() {
+    return List.of(FAULT_NEVER_FOUND);
+  }
 
   @Override
   public void inspect(Inspection seen, Problems out) {
@@ -32,8 +41,8 @@ final class FaultNeverFound implements ProofRule {
           sample = arrivals.witness()[number];
         }
       }
-      Problem problem = Problem.at("fault-never-found", finding.source(), fault.span()).with("fault", fault.text()).with("instead", instead);
-      out.add(end == null ? problem : Inspection.shown(problem, seen.wayTo(end, number, sample)));
+      Problem problem = Problem.at(FAULT_NEVER_FOUND, finding.source(), fault.span()).with("fault", fault.text()).with("instead", instead);
+      out.add(end == null ? problem : problem.shownBy(seen.wayTo(end, number, sample)));
     }
   }
 

@@ -54,8 +54,4 @@ record Inspection(Tree tree, Course course, Walker walker, List<String> names, L
   Optional<Witness.Path> wayTo(int step, int caseNumber, int sample) {
     return witnesses.next() ? new Trail(tree, course, walker, caseNumber, sample).toStep(step) : Optional.empty();
   }
-
-  static Problem shown(Problem problem, Optional<Witness.Path> path) {
-    return path.<Problem>map(problem::shownBy).orElse(problem);
-  }
 }

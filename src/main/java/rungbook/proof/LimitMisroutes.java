@@ -1,7 +1,9 @@
 package rungbook.proof;
 
 import java.util.Comparator;
+import java.util.List;
 import java.util.Optional;
+import rungbook.source.Code;
 import rungbook.source.Problem;
 import rungbook.source.Problems;
 import rungbook.source.Span;
@@ -10,6 +12,14 @@ import rungbook.tree.Step;
 
 /** A limit sends nobody the wrong way; if no place for it would do, that is said instead. */
 final class LimitMisroutes implements ProofRule {
+
+  static final Code LIMIT_UNRESOLVABLE = Code.of("limit-unresolvable");
+  static final Code LIMIT_UNSOUND = Code.of("limit-unsound");
+
+  @Override
+  public List<Code> codes() {
+    return List.of(LIMIT_UNRESOLVABLE, LIMIT_UNSOUND);
+  }
 
   @Override
   public void inspect(Inspection seen, Problems out) {
@@ -30,13 +40,13 @@ final class LimitMisroutes implements ProofRule {
     Step.MeterCheck check = (Step.MeterCheck) seen.step(limit.step());
     String unit = check.quantity().unit();
     boolean mendable = limit.better().isPresent() && Bounds.leaveRoom(limit);
-    Problem problem = Problem.at(mendable ? "limit-unsound" : "limit-unresolvable", check.source(), span(check, limit))
+    Problem problem = Problem.at(mendable ? LIMIT_UNSOUND : LIMIT_UNRESOLVABLE, check.source(), span(check, limit))
         .with("limit", Shown.number(limit.at()) + " " + unit).with("fault", worst.healthy() ? "healthy systems" : worst.fault())
         .with("share", worst.share() == 0 ? "the worst" : Shown.percent(worst.share())).with("side", worst.below() ? "over" : "under")
         .with("reading", Shown.reading(worst.reading(), digit(seen, check), check.quantity())).with("circumstances", worst.circumstances())
         .with("better", limit.better().map(number -> Shown.number(number) + " " + unit).orElse("")).with("room", Bounds.words(limit, unit))
         .with("why", limit.apart() ? "this meter cannot tell them apart" : "their readings overlap");
-    return Inspection.shown(problem, seen.wayTo(limit.step(), worst.caseNumber(), worst.sample()));
+    return problem.shownBy(seen.wayTo(limit.step(), worst.caseNumber(), worst.sample()));
   }
 
   private static java.math.BigDecimal digit(Inspection seen, Step.MeterCheck check) {

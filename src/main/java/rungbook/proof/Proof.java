@@ -16,14 +16,15 @@ import rungbook.tree.Tree;
  * @param healthyCondemned the share of healthy systems that end at a finding which names a fault
  * @param meanChecks over the faults it names, by likelihood
  * @param meanMinutes walking included
+ * @param condemned the findings which name a fault and at which some healthy system ends
  * @param unmodelled titles of the checks of which the circuit knows nothing; each takes every answer alike
  */
 public record Proof(
     Tree tree, List<Fate> fates, List<Ending> endings, List<Check> checks, List<WayFlow> ways, int drawn, int corners, Measures claimed,
-    Measures whole, double healthyCondemned, double meanChecks, double meanMinutes, List<String> unmodelled, List<Problem> problems) {
+    Measures whole, double healthyCondemned, double meanChecks, double meanMinutes, List<Condemned> condemned, List<String> unmodelled, List<Problem> problems) {
 
   Proof with(List<Problem> found) {
-    return new Proof(tree, fates, endings, checks, ways, drawn, corners, claimed, whole, healthyCondemned, meanChecks, meanMinutes, unmodelled, found);
+    return new Proof(tree, fates, endings, checks, ways, drawn, corners, claimed, whole, healthyCondemned, meanChecks, meanMinutes, condemned, unmodelled, found);
   }
 
   /** What becomes of one case. @param claimed whether some finding of the tree names it */
@@ -33,6 +34,19 @@ public record Proof(
 
   /** Who arrives at an end of the tree. @param likelihood the share of all likelihood that arrives. @param group the faults it leaves */
   public record Ending(End end, String title, List<String> named, List<Arrived> arrived, double likelihood, int group) {}
+
+  /**
+   * @param share of the healthy systems; 0 where only one at the corners of the tolerances ends here
+   * @param sample the healthy system that does
+   * @param circumstances its supply and house, in words
+   */
+  public record Condemned(int finding, String title, double share, int sample, String circumstances) {
+
+    /** {@code 3 %}; {@code the worst} where no share can be given. */
+    public String shown() {
+      return share == 0 ? "the worst" : Shown.percent(share);
+    }
+  }
 
   /** @param share of the fault's installations. @param named whether the finding names it */
   public record Arrived(String fault, double share, boolean named) {}

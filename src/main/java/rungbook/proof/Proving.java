@@ -3,6 +3,7 @@ package rungbook.proof;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import rungbook.source.Code;
 import rungbook.source.Problem;
 import rungbook.source.Span;
 import rungbook.system.Vocabulary;
@@ -11,6 +12,8 @@ import rungbook.tree.Tree;
 
 /** The whole proof of a tree: order its steps, see which states it meets, walk them all, report. */
 public final class Proving {
+
+  static final Code NOT_PROVED = Code.of("not-proved");
 
   private Proving() {}
 
@@ -55,6 +58,6 @@ public final class Proving {
   /** Says why a tree is not proved, where it names its system, else at its title. */
   public static Result unproved(Tree tree, String why) {
     Span span = tree.document().front("system").or(() -> tree.document().front("title")).map(entry -> entry.valueSpan()).orElse(Span.at(0));
-    return new Result.Unproved(Problem.at("not-proved", tree.source(), span).with("why", why));
+    return new Result.Unproved(Problem.at(NOT_PROVED, tree.source(), span).with("why", why));
   }
 }

@@ -1,11 +1,20 @@
 package rungbook.proof;
 
+import java.util.List;
+import rungbook.source.Code;
 import rungbook.source.Problem;
 import rungbook.source.Problems;
 import rungbook.tree.Meter;
 
 /** A voltage that is only stray is not read as a live one. */
 final class StrayReadsLive implements ProofRule {
+
+  static final Code STRAY_READS_LIVE = Code.of("stray-reads-live");
+
+  @Override
+  public List<Code> codes() {
+    return List.of(STRAY_READS_LIVE);
+  }
 
   @Override
   public void inspect(Inspection seen, Problems out) {
@@ -14,12 +23,11 @@ final class StrayReadsLive implements ProofRule {
         CheckTally.Stray stray = tally.strays.get(0);
         Extreme extreme = stray.seen();
         Meter.Scale scale = seen.tree().meter().scale(tally.check.quantity()).orElseThrow();
-        Problem problem = Problem.at("stray-reads-live", tally.check.source(), tally.check.quantitySpan())
+        Problem problem = Problem.at(STRAY_READS_LIVE, tally.check.source(), tally.check.quantitySpan())
             .with("fault", seen.names().get(extreme.caseNumber()))
             .with("reading", Shown.reading(extreme.reading(), scale.digit(), tally.check.quantity()))
             .with("low", Shown.reading(stray.lowImpedance(), scale.digit(), tally.check.quantity()));
-        out.add(Inspection.shown(problem,
-            seen.wayTo(tally.step, extreme.caseNumber(), extreme.sample())));
+        out.add(problem.shownBy(seen.wayTo(tally.step, extreme.caseNumber(), extreme.sample())));
       }
     }
   }

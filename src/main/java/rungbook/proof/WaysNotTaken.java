@@ -1,5 +1,7 @@
 package rungbook.proof;
 
+import java.util.List;
+import rungbook.source.Code;
 import rungbook.source.Problem;
 import rungbook.source.Problems;
 import rungbook.source.Span;
@@ -7,6 +9,15 @@ import rungbook.tree.Step;
 
 /** Each answer of a check is given by somebody; a check of which only one is ever given tells nothing. */
 final class WaysNotTaken implements ProofRule {
+
+  static final Code ANSWER_IMPOSSIBLE = Code.of("answer-impossible");
+  static final Code CHECK_TELLS_NOTHING = Code.of("check-tells-nothing");
+  static final Code WAY_UNTAKEN = Code.of("way-untaken");
+
+  @Override
+  public List<Code> codes() {
+    return List.of(ANSWER_IMPOSSIBLE, CHECK_TELLS_NOTHING, WAY_UNTAKEN);
+  }
 
   @Override
   public void inspect(Inspection seen, Problems out) {
@@ -25,12 +36,12 @@ final class WaysNotTaken implements ProofRule {
     }
     if (taken == 1) {
       Span span = check instanceof Step.MeterCheck meter ? meter.quantitySpan() : ((Step.SenseCheck) check).things().get(0).span();
-      out.add(Problem.at("check-tells-nothing", check.source(), span).with("check", check.title()));
+      out.add(Problem.at(CHECK_TELLS_NOTHING, check.source(), span).with("check", check.title()));
       return;
     }
     for (int way = 0; way < check.ways().size() && taken > 1; way++) {
       if (!isTaken(step, way, check, seen)) {
-        out.add(Problem.at(canBeGiven(step, way, check, seen) ? "way-untaken" : "answer-impossible", check.source(), check.ways().get(way).answerSpan())
+        out.add(Problem.at(canBeGiven(step, way, check, seen) ? WAY_UNTAKEN : ANSWER_IMPOSSIBLE, check.source(), check.ways().get(way).answerSpan())
             .with("answer", check.ways().get(way).written()));
       }
     }

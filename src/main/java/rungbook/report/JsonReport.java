@@ -44,7 +44,7 @@ public final class JsonReport {
 
   private static void write(JsonGenerator json, Problem problem) throws IOException {
     Wording wording = Wording.of(problem);
-    json.writeStringField("code", problem.code());
+    json.writeStringField("code", problem.code().name());
     json.writeStringField("severity", wording.severity().word());
     writePlace(json, problem.source(), problem.span());
     json.writeStringField("says", wording.sentence(problem));

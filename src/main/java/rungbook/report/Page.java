@@ -18,8 +18,8 @@ public final class Page {
 
   public static String of(Wording wording, Style style) {
     Page page = new Page(style);
-    page.lines.add(style.severity(wording.severity(), wording.severity().word()) + " " + style.strong(wording.code()) + ": "
-        + Wrap.text(wording.says(), wording.severity().word().length() + wording.code().length() + 3, 2));
+    page.lines.add(style.severity(wording.severity(), wording.severity().word()) + " " + style.strong(wording.code().name()) + ": "
+        + Wrap.text(wording.says(), wording.severity().word().length() + wording.code().name().length() + 3, 2));
     page.lines.add("  " + style.strong("hint: ") + Wrap.text(wording.hint(), 8, 8));
     page.lines.add("");
     wording.page().strip().lines().forEach(page::take);

@@ -3,6 +3,7 @@ package rungbook.report;
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.util.List;
+import rungbook.source.Code;
 import rungbook.source.Problem;
 import rungbook.source.Severity;
 import rungbook.source.Source;
@@ -15,7 +16,7 @@ public final class SarifReport {
 
   private static final String SCHEMA = "https://docs.oasis-open.org/sarif/sarif/v2.1.0/errata01/os/schemas/sarif-schema-2.1.0.json";
 
-  private final List<String> codes;
+  private final List<Code> codes;
 
   private SarifReport(Report report) {
     codes = report.problems().stream().map(Problem::code).distinct().sorted().toList();
@@ -44,14 +45,14 @@ public final class SarifReport {
     json.writeStringField("name", "Rungbook");
     json.writeStringField("version", version);
     Json.array(json, "rules", rules -> {
-      for (String code : codes) {
+      for (Code code : codes) {
         Json.item(rules, rule -> writeRule(rule, Wording.of(code)));
       }
     });
   }
 
   private static void writeRule(JsonGenerator json, Wording wording) throws IOException {
-    json.writeStringField("id", wording.code());
+    json.writeStringField("id", wording.code().name());
     writeText(json, "shortDescription", wording.says());
     Json.object(json, "help", help -> {
       help.writeStringField("text", wording.hint());
@@ -62,7 +63,7 @@ public final class SarifReport {
 
   private void writeResult(JsonGenerator json, Problem problem) throws IOException {
     Wording wording = Wording.of(problem);
-    json.writeStringField("ruleId", problem.code());
+    json.writeStringField("ruleId", problem.code().name());
     json.writeNumberField("ruleIndex", codes.indexOf(problem.code()));
     json.writeStringField("level", level(wording.severity()));
     writeText(json, "message", message(wording, problem));

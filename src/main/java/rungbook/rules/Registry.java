@@ -2,21 +2,22 @@ package rungbook.rules;
 
 import java.util.List;
 import rungbook.rules.paths.AskedBefore;
-import rungbook.rules.readings.Gap;
+import rungbook.rules.readings.AnswerUnreachable;
 import rungbook.rules.readings.LimitsTooClose;
 import rungbook.rules.readings.NotShown;
-import rungbook.rules.readings.Overlap;
 import rungbook.rules.readings.OverloadLeft;
 import rungbook.rules.readings.QuantityLacking;
-import rungbook.rules.readings.UnreachableReading;
+import rungbook.rules.readings.ReadingGap;
+import rungbook.rules.readings.ReadingOverlap;
 import rungbook.rules.readings.WindowSplit;
 import rungbook.rules.readings.WordAnswers;
 import rungbook.rules.safety.DeadWork;
 import rungbook.rules.safety.FuseAgain;
-import rungbook.rules.safety.GasSmell;
+import rungbook.rules.safety.GasGoesOn;
 import rungbook.rules.safety.LeftBehind;
-import rungbook.rules.safety.LineVoltage;
-import rungbook.rules.safety.ProvingDead;
+import rungbook.rules.safety.LineVoltageUnsaid;
+import rungbook.rules.safety.MeterNotProved;
+import rungbook.rules.safety.ProvedBeforeIsolating;
 import rungbook.rules.safety.TooManyNames;
 import rungbook.rules.state.CallNotMade;
 import rungbook.rules.state.LiveAfterIsolating;
@@ -24,9 +25,9 @@ import rungbook.rules.state.MeasuredLive;
 import rungbook.rules.state.PanelClosed;
 import rungbook.rules.state.PlaceMissing;
 import rungbook.rules.state.PointElsewhere;
-import rungbook.rules.structure.Circle;
 import rungbook.rules.structure.NoWayOn;
 import rungbook.rules.structure.OneAnswer;
+import rungbook.rules.structure.PathCircle;
 import rungbook.rules.structure.Unreached;
 import rungbook.source.Problem;
 import rungbook.source.Problems;
@@ -39,12 +40,12 @@ public final class Registry {
       new NoWayOn(),
       new OneAnswer(),
       new Unreached(),
-      new Circle(),
+      new PathCircle(),
       new QuantityLacking(),
       new NotShown(),
-      new Gap(),
-      new Overlap(),
-      new UnreachableReading(),
+      new ReadingGap(),
+      new ReadingOverlap(),
+      new AnswerUnreachable(),
       new OverloadLeft(),
       new WindowSplit(),
       new LimitsTooClose(),
@@ -61,10 +62,11 @@ public final class Registry {
       LeftBehind.DISCONNECTED,
       LeftBehind.OPEN,
       new DeadWork(),
-      new ProvingDead(),
-      new LineVoltage(),
+      new MeterNotProved(),
+      new ProvedBeforeIsolating(),
+      new LineVoltageUnsaid(),
       new FuseAgain(),
-      new GasSmell(),
+      new GasGoesOn(),
       new TooManyNames());
 
   private Registry() {}

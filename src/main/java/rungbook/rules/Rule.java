@@ -1,10 +1,14 @@
 package rungbook.rules;
 
+import java.util.List;
+import rungbook.source.Code;
 import rungbook.source.Problems;
 
 /** One thing that may be wrong with a tree. */
-@FunctionalInterface
 public interface Rule {
+
+  /** What it may report. */
+  List<Code> codes();
 
   void inspect(Subject subject, Problems out);
 }

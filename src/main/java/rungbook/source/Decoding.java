@@ -10,6 +10,9 @@ import java.util.Optional;
 /** Bytes to text. A byte order mark is dropped; bytes that are no UTF-8 are a problem at their place. */
 public final class Decoding {
 
+  static final Code FILE_TOO_LARGE = Code.of("file-too-large");
+  static final Code NOT_UTF8 = Code.of("not-utf8");
+
   /** Larger files are refused before they are decoded, in bytes. */
   public static final int MOST_BYTES = 4 * 1024 * 1024;
 
@@ -40,7 +43,7 @@ public final class Decoding {
 
   /** The problem of a file that is larger than {@link #MOST_BYTES}; its text is not kept. */
   public static Problem tooLarge(String name, long bytes) {
-    return Problem.at("file-too-large", new Source(name, ""), Span.at(0)).with("size", megabytes(bytes)).with("most", megabytes(MOST_BYTES));
+    return Problem.at(FILE_TOO_LARGE, new Source(name, ""), Span.at(0)).with("size", megabytes(bytes)).with("most", megabytes(MOST_BYTES));
   }
 
   private static Decoded refused(Problem problem) {
@@ -49,7 +52,7 @@ public final class Decoding {
 
   private static Problem notText(Source source, byte[] bytes) {
     int at = source.text().getBytes(StandardCharsets.UTF_8).length + (hasMark(bytes) ? 3 : 0);
-    return Problem.at("not-utf8", source, Span.at(source.text().length())).with("byte", String.format("%02X", bytes[at]));
+    return Problem.at(NOT_UTF8, source, Span.at(source.text().length())).with("byte", String.format("%02X", bytes[at]));
   }
 
   private static boolean hasMark(byte[] bytes) {

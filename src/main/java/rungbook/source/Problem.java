@@ -8,10 +8,10 @@ import java.util.Optional;
 /**
  * Something wrong, as data: which rule, where, and the facts that its sentence needs. The wording is the code's page.
  *
- * @param code the rule's code, {@code unknown-step}; the page of that name words it
+ * @param code what kind of problem it is; the page of that name words it
  * @param facts what fills the sentence's blanks, by name
  */
-public record Problem(String code, Source source, Span span, Map<String, String> facts, Optional<Witness> witness) {
+public record Problem(Code code, Source source, Span span, Map<String, String> facts, Optional<Witness> witness) {
 
   /** By file, then by place, then by code: the order in which people read. */
   public static final Comparator<Problem> IN_READING_ORDER =
@@ -21,7 +21,7 @@ public record Problem(String code, Source source, Span span, Map<String, String>
     facts = Map.copyOf(facts);
   }
 
-  public static Problem at(String code, Source source, Span span) {
+  public static Problem at(Code code, Source source, Span span) {
     return new Problem(code, source, span, Map.of(), Optional.empty());
   }
 
@@ -37,7 +37,12 @@ public record Problem(String code, Source source, Span span, Map<String, String>
   }
 
   public Problem shownBy(Witness shown) {
-    return new Problem(code, source, span, facts, Optional.of(shown));
+    return shownBy(Optional.of(shown));
+  }
+
+  /** Adds what shows the problem, where something does. */
+  public Problem shownBy(Optional<? extends Witness> shown) {
+    return new Problem(code, source, span, facts, shown.map(one -> one));
   }
 
   public Place place() {

@@ -20,23 +20,24 @@ import java.util.stream.Collectors;
  * @param near how to put it right, when a name came near (the blank {@code {near}})
  * @param page the whole page's Markdown after the front matter
  */
-public record Wording(String code, Severity severity, String says, String hint, Optional<String> near, String page) {
+public record Wording(Code code, Severity severity, String says, String hint, Optional<String> near, String page) {
 
   private static final Map<String, Optional<Wording>> READ = new ConcurrentHashMap<>();
   private static final Pattern BLANK = Pattern.compile("\\{([a-z][a-z-]*)}");
   private static final String FENCE = "---\n";
 
-  /** The wording of a code. @throws IllegalArgumentException if there is no such code */
-  public static Wording of(String code) {
-    return find(code).orElseThrow(() -> new IllegalArgumentException("no page for " + code));
+  /** The wording of a code. @throws IllegalArgumentException if it has no page */
+  public static Wording of(Code code) {
+    return find(code.name()).orElseThrow(() -> new IllegalArgumentException("no page for " + code));
   }
 
   public static Wording of(Problem problem) {
     return of(problem.code());
   }
 
-  public static Optional<Wording> find(String code) {
-    return READ.computeIfAbsent(code, Wording::load);
+  /** The wording of the code of a name, which may be anything that somebody wrote. */
+  public static Optional<Wording> find(String name) {
+    return READ.computeIfAbsent(name, Wording::load);
   }
 
   public String sentence(Problem problem) {
@@ -55,19 +56,19 @@ public record Wording(String code, Severity severity, String says, String hint, 
     return problem.facts().getOrDefault(name, "{" + name + "}");
   }
 
-  private static Optional<Wording> load(String code) {
-    if (!code.matches("[a-z0-9]+(-[a-z0-9]+)*")) {
+  private static Optional<Wording> load(String name) {
+    if (!name.matches("[a-z0-9]+(-[a-z0-9]+)*")) {
       return Optional.empty();
     }
-    try (InputStream in = Wording.class.getResourceAsStream("/rungbook/rules/" + code + ".md")) {
-      return in == null ? Optional.empty() : Optional.of(read(code, new String(in.readAllBytes(), StandardCharsets.UTF_8)));
+    try (InputStream in = Wording.class.getResourceAsStream("/rungbook/rules/" + name + ".md")) {
+      return in == null ? Optional.empty() : Optional.of(read(Code.of(name), new String(in.readAllBytes(), StandardCharsets.UTF_8)));
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
   }
 
   /** Reads a page: front matter of {@code key: value} lines, then Markdown. */
-  static Wording read(String code, String text) {
+  static Wording read(Code code, String text) {
     int end = text.indexOf("\n" + FENCE, FENCE.length());
     if (!text.startsWith(FENCE) || end < 0) {
       throw new IllegalArgumentException(code + ".md has no front matter");

@@ -5,12 +5,15 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import rungbook.markdown.Entry;
+import rungbook.source.Code;
 
 /**
  * Reads {@code thermostat cooling and not low pressure switch open or fan on}: {@code not} binds tighter than
  * {@code and}, {@code and} tighter than {@code or}.
  */
 final class ConditionReader {
+
+  static final Code UNKNOWN_CONDITION = Code.of("unknown-condition");
 
   private final Vocabulary words;
   private final SystemProblems problems;
@@ -50,7 +53,7 @@ final class ConditionReader {
     }
     String key = Names.key(text);
     return stands(key).or(() -> bare(key)).or(() -> moved(key)).orElseGet(() -> {
-      problems.unknown("unknown-condition", item.span(), text, known());
+      problems.unknown(UNKNOWN_CONDITION, item.span(), text, known());
       return Condition.ALWAYS;
     });
   }

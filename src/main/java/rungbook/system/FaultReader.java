@@ -18,9 +18,14 @@ import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import rungbook.markdown.Entry;
+import rungbook.source.Code;
 
 /** Reads one line of {@code faults}: effects, then {@code likelihood N}. */
 final class FaultReader {
+
+  static final Code FAULT_JOINS_ITSELF = Code.of("fault-joins-itself");
+  static final Code FAULT_WITHOUT_EFFECT = Code.of("fault-without-effect");
+  static final Code UNKNOWN_EFFECT = Code.of("unknown-effect");
 
   private static final String N = "(\\d+(?:\\.\\d+)?)";
 
@@ -91,7 +96,7 @@ final class FaultReader {
   }
 
   private void absurd() {
-    problems.add("absurd-quantity", item.span(), "name", name);
+    problems.add(PartReader.ABSURD_QUANTITY, item.span(), "name", name);
   }
 
   Fault read(Entry entry) {
@@ -108,7 +113,7 @@ final class FaultReader {
       }
     }
     if (entry.items().stream().allMatch(one -> LIKELIHOOD.matcher(one.text()).matches()) && !system.parts().isEmpty()) {
-      problems.add("fault-without-effect", entry.keySpan(), "name", entry.key());
+      problems.add(FAULT_WITHOUT_EFFECT, entry.keySpan(), "name", entry.key());
     }
     return new Fault(entry.key(), entry.keySpan(), effects, likelihood);
   }
@@ -128,7 +133,7 @@ final class FaultReader {
         return form.read().apply(match);
       }
     }
-    problems.unknown("unknown-effect", item.span(), item.text(), SENTENCES);
+    problems.unknown(UNKNOWN_EFFECT, item.span(), item.text(), SENTENCES);
     return Optional.empty();
   }
 
@@ -151,6 +156,6 @@ final class FaultReader {
   }
 
   private void joinsItself(Object twice) {
-    problems.add("fault-joins-itself", item.span(), "name", name, "twice", twice);
+    problems.add(FAULT_JOINS_ITSELF, item.span(), "name", name, "twice", twice);
   }
 }

@@ -3,9 +3,12 @@ package rungbook.system;
 import java.util.List;
 import java.util.Optional;
 import rungbook.markdown.Entry;
+import rungbook.source.Code;
 
 /** Looks up the part or the limb that an effect names, and whether its kind can have that effect. */
 final class FaultyParts {
+
+  static final Code FAULT_WITHOUT_PART = Code.of("fault-without-part");
 
   private final ControlSystem system;
   private final SystemProblems problems;
@@ -37,7 +40,7 @@ final class FaultyParts {
   private Optional<String> fit(EffectKind effect, Optional<Part> part, String written, List<String> names, Entry.Item item) {
     if (part.isEmpty()) {
       if (everyPartIsRead) {
-        problems.unknown("fault-without-part", item.span(), written, names);
+        problems.unknown(FAULT_WITHOUT_PART, item.span(), written, names);
       }
       return Optional.empty();
     }

@@ -8,10 +8,17 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import rungbook.markdown.Entry;
+import rungbook.source.Code;
 import rungbook.source.Span;
 
 /** Reads one line of {@code parts}. What it needs and lacks is reported; a typical value stands in so that reading goes on. */
 final class PartReader {
+
+  static final Code ABSURD_QUANTITY = Code.of("absurd-quantity");
+  static final Code PART_LACKS = Code.of("part-lacks");
+  static final Code REGULATION_WITHOUT_BASIS = Code.of("regulation-without-basis");
+  static final Code UNKNOWN_PART_KIND = Code.of("unknown-part-kind");
+  static final Code UNKNOWN_PARTICULAR = Code.of("unknown-particular");
 
   /** Contact, fuse and terminal screw, ohms (common practice, no source). */
   static final double CONTACT_OHMS = 0.02;
@@ -74,7 +81,7 @@ final class PartReader {
       case "capacitor" -> capacitor();
       case "state" -> state();
       default -> {
-        problems.unknown("unknown-part-kind", entry.items().get(0).span(), kind, KINDS);
+        problems.unknown(UNKNOWN_PART_KIND, entry.items().get(0).span(), kind, KINDS);
         yield null;
       }
     };
@@ -137,7 +144,7 @@ final class PartReader {
   }
 
   private void lacks(String what) {
-    problems.add("part-lacks", span(), "name", name, "what", what);
+    problems.add(PART_LACKS, span(), "name", name, "what", what);
   }
 
   private double need(String key) {
@@ -186,7 +193,7 @@ final class PartReader {
     Optional<Between> ofNone = may("regulation % of no load");
     if (ofFull.isEmpty() && ofNone.isEmpty()) {
       may("regulation %");
-      problems.add("regulation-without-basis", span(), "name", name);
+      problems.add(REGULATION_WITHOUT_BASIS, span(), "name", name);
     }
     Between noLoad = ofNone.map(r -> new Between(secondary / (1 - r.low() / 100), secondary / (1 - r.high() / 100)))
         .orElseGet(() -> rise(secondary, ofFull.orElse(exactly(10))));
@@ -268,8 +275,8 @@ final class PartReader {
   }
 
   private void reportLeftOver() {
-    phrases.words().forEach(item -> problems.unknown("unknown-particular", item.span(), item.text(), phrases.asked()));
-    phrases.unasked().forEach(e -> problems.unknown("unknown-particular", e.getValue().span(), e.getKey(), phrases.asked()));
+    phrases.words().forEach(item -> problems.unknown(UNKNOWN_PARTICULAR, item.span(), item.text(), phrases.asked()));
+    phrases.unasked().forEach(e -> problems.unknown(UNKNOWN_PARTICULAR, e.getValue().span(), e.getKey(), phrases.asked()));
     phrases.quantities().forEach((key, quantity) -> reportAbsurd(key, quantity));
     phrases.repeated().forEach(quantity -> reportAbsurd("uF", quantity));
   }
@@ -279,7 +286,7 @@ final class PartReader {
     boolean wrong = temperature ? quantity.value().low() < -60 || quantity.value().high() > 150
         : !(quantity.value().low() > 0 && quantity.value().high() <= MOST_QUANTITY);
     if (wrong || quantity.value().low() > quantity.value().high()) {
-      problems.add("absurd-quantity", quantity.span(), "name", name);
+      problems.add(ABSURD_QUANTITY, quantity.span(), "name", name);
     }
   }
 }

@@ -8,10 +8,18 @@ import java.util.Map;
 import java.util.Set;
 import java.util.function.Predicate;
 import rungbook.markdown.Document;
+import rungbook.source.Code;
 import rungbook.source.Span;
 
 /** What can be wrong with a system whose every line is right by itself. */
 final class SystemChecks {
+
+  static final Code CONTROL_WITHOUT_CONTACT = Code.of("control-without-contact");
+  static final Code FUSE_OUTSIDE_CLASS_2 = Code.of("fuse-outside-class-2");
+  static final Code LOAD_UNREACHABLE = Code.of("load-unreachable");
+  static final Code NO_SUPPLY = Code.of("no-supply");
+  static final Code SUPPLY_SHORTED = Code.of("supply-shorted");
+  static final Code TRANSFORMER_OUTSIDE_CLASS_2 = Code.of("transformer-outside-class-2");
 
   private final ControlSystem system;
   private final SystemProblems problems;
@@ -38,11 +46,11 @@ final class SystemChecks {
   private void transformersAreClass2() {
     system.parts(Part.Transformer.class).filter(t -> t.secondaryVolts() < t.primaryVolts()).forEach(t -> {
       if (t.noLoadVolts().high() > Class2.MOST_VOLTS) {
-        problems.add("transformer-outside-class-2", t.span(), "name", t.name(), "what", "gives up to "
+        problems.add(TRANSFORMER_OUTSIDE_CLASS_2, t.span(), "name", t.name(), "what", "gives up to "
             + Math.round(t.noLoadVolts().high() * 10) / 10.0 + " V with nothing connected");
       }
       if (t.voltAmps() > Class2.MOST_VOLT_AMPS) {
-        problems.add("transformer-outside-class-2", t.span(), "name", t.name(), "what", "is rated " + t.voltAmps() + " VA");
+        problems.add(TRANSFORMER_OUTSIDE_CLASS_2, t.span(), "name", t.name(), "what", "is rated " + t.voltAmps() + " VA");
       }
     });
   }
@@ -56,7 +64,7 @@ final class SystemChecks {
     system.parts(Part.Fuse.class).filter(fuse -> !fuse.breaker())
         .filter(fuse -> fuse.limbs().stream().anyMatch(limb -> near.contains(limb.a()) && !nearSupply().contains(limb.a())))
         .filter(fuse -> fuse.ratedAmps() > Class2.mostFuseAmps(secondaryVolts()))
-        .forEach(fuse -> problems.add("fuse-outside-class-2", fuse.span(), "name", fuse.name(), "most",
+        .forEach(fuse -> problems.add(FUSE_OUTSIDE_CLASS_2, fuse.span(), "name", fuse.name(), "most",
             Math.round(Class2.mostFuseAmps(secondaryVolts()) * 100) / 100.0));
   }
 
@@ -75,13 +83,13 @@ final class SystemChecks {
     var from = new HashSet<Terminal>();
     system.parts(Part.Supply.class).forEach(s -> s.limbs().forEach(limb -> from.addAll(List.of(limb.a(), limb.b()))));
     if (from.isEmpty()) {
-      problems.add("no-supply", start, "name", system.vocabulary().title());
+      problems.add(NO_SUPPLY, start, "name", system.vocabulary().title());
       return;
     }
     system.parts(Part.Transformer.class).forEach(t -> t.limbs().forEach(limb -> from.addAll(List.of(limb.a(), limb.b()))));
     var fed = reached(from);
     system.parts(Part.Load.class).filter(load -> load.limbs().stream().anyMatch(limb -> !fed.contains(limb.a()) || !fed.contains(limb.b())))
-        .forEach(load -> problems.add("load-unreachable", load.span(), "name", load.name()));
+        .forEach(load -> problems.add(LOAD_UNREACHABLE, load.span(), "name", load.name()));
   }
 
   /** Everything that hangs together with {@code from} by limbs that can carry current, transformers left out. */
@@ -110,7 +118,7 @@ final class SystemChecks {
   private void nothingIsShorted() {
     system.parts().stream().filter(part -> part instanceof Part.Supply || part instanceof Part.Transformer).forEach(part ->
         part.limbs().stream().filter(limb -> reached(Set.of(limb.a()), SystemChecks::isMetal).contains(limb.b())).findFirst()
-            .ifPresent(limb -> problems.add("supply-shorted", part.span(), "name", limb.name())));
+            .ifPresent(limb -> problems.add(SUPPLY_SHORTED, part.span(), "name", limb.name())));
   }
 
   private static boolean isMetal(Part part) {
@@ -127,7 +135,7 @@ final class SystemChecks {
     system.parts(Part.State.class).forEach(s -> s.set().eachTerm(term -> noteControl(term, used)));
     document.blocks("controls").stream().flatMap(block -> block.entries().stream())
         .filter(entry -> !used.contains(Names.key(entry.key())))
-        .forEach(entry -> problems.add("control-without-contact", entry.keySpan(), "name", entry.key()));
+        .forEach(entry -> problems.add(CONTROL_WITHOUT_CONTACT, entry.keySpan(), "name", entry.key()));
   }
 
   private static void noteControl(Condition term, Set<String> used) {

@@ -3,6 +3,7 @@ package rungbook.system;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
+import rungbook.source.Code;
 import rungbook.source.Nearest;
 import rungbook.source.Problem;
 import rungbook.source.Source;
@@ -11,6 +12,8 @@ import rungbook.source.Span;
 /** What is wrong with a system, as it is found. */
 final class SystemProblems {
 
+  static final Code EFFECT_NOT_FOR_PART = Code.of("effect-not-for-part");
+
   private final Source source;
   private final List<Problem> problems = new ArrayList<>();
 
@@ -18,22 +21,22 @@ final class SystemProblems {
     this.source = source;
   }
 
-  void add(String code, Span span, String fact, Object value) {
+  void add(Code code, Span span, String fact, Object value) {
     problems.add(Problem.at(code, source, span).with(fact, value));
   }
 
-  void add(String code, Span span, String fact, Object value, String second, Object other) {
+  void add(Code code, Span span, String fact, Object value, String second, Object other) {
     problems.add(Problem.at(code, source, span).with(fact, value).with(second, other));
   }
 
   /** A name that is not known, and the one that was probably meant. */
-  void unknown(String code, Span span, String name, Collection<String> known) {
+  void unknown(Code code, Span span, String name, Collection<String> known) {
     problems.add(Problem.at(code, source, span).with("name", name).near(Nearest.to(name, known)));
   }
 
   /** An effect that a part of this kind cannot have. @param instead what it can have */
   void unfit(Span span, String name, String kind, String done, String instead) {
-    problems.add(Problem.at("effect-not-for-part", source, span).with("name", name).with("kind", kind).with("done", done)
+    problems.add(Problem.at(EFFECT_NOT_FOR_PART, source, span).with("name", name).with("kind", kind).with("done", done)
         .with("instead", instead));
   }
 

@@ -8,10 +8,13 @@ import java.util.Set;
 import java.util.stream.Stream;
 import rungbook.markdown.Document;
 import rungbook.markdown.Entry;
+import rungbook.source.Code;
 import rungbook.source.Problem;
 
 /** Reads a system's text whole: words, parts, faults and sights, and what is wrong with them. */
 public final class SystemReader {
+
+  static final Code TOO_MANY_PARTS = Code.of("too-many-parts");
 
   /** More than any control circuit has; the proof's memory grows with it. */
   public static final int MOST_PARTS = 400;
@@ -50,7 +53,7 @@ public final class SystemReader {
   private ControlSystem read() {
     if (entries("parts").count() > MOST_PARTS) {
       var block = document.blocks("parts").get(0);
-      problems.add("too-many-parts", block.kindSpan(), "most", MOST_PARTS);
+      problems.add(TOO_MANY_PARTS, block.kindSpan(), "most", MOST_PARTS);
       return new ControlSystem(words, List.of(), List.of(), List.of());
     }
     var partReader = new PartReader(terminals, conditions, problems);

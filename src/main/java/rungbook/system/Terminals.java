@@ -4,10 +4,15 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import rungbook.markdown.Entry;
+import rungbook.source.Code;
 import rungbook.source.Span;
 
 /** Looks terminals up as a system writes them: {@code coil Y side}, {@code Y at furnace}, {@code inside compressor}. */
 final class Terminals {
+
+  static final Code PART_JOINS_ITSELF = Code.of("part-joins-itself");
+  static final Code TERMINAL_WITHOUT_PLACE = Code.of("terminal-without-place");
+  static final Code UNKNOWN_TERMINAL = Code.of("unknown-terminal");
 
   private static final String INSIDE = "inside ";
 
@@ -31,7 +36,7 @@ final class Terminals {
 
   private Limb limb(String name, Terminal a, Terminal b, Span span) {
     if (a.equals(b)) {
-      problems.add("part-joins-itself", span, "name", name, "terminal", a);
+      problems.add(PART_JOINS_ITSELF, span, "name", name, "terminal", a);
     }
     return new Limb(name, a, b);
   }
@@ -43,7 +48,7 @@ final class Terminals {
     int at = written.lastIndexOf(" at ");
     String point = Names.key(at < 0 ? written : written.substring(0, at));
     if (!words.points().containsKey(point)) {
-      problems.unknown("unknown-terminal", span, written, pointNames());
+      problems.unknown(UNKNOWN_TERMINAL, span, written, pointNames());
       return Optional.empty();
     }
     return at < 0 ? onlyPlace(point, span) : place(point, Names.key(written.substring(at + 4)), span);
@@ -54,7 +59,7 @@ final class Terminals {
     if (places.size() == 1) {
       return Optional.of(new Terminal(point, places.iterator().next()));
     }
-    problems.add("terminal-without-place", span, "name", point, "places", String.join(", ", places.stream().sorted().toList()));
+    problems.add(TERMINAL_WITHOUT_PLACE, span, "name", point, "places", String.join(", ", places.stream().sorted().toList()));
     return Optional.empty();
   }
 
@@ -62,7 +67,7 @@ final class Terminals {
     if (words.points().get(point).locations().contains(place)) {
       return Optional.of(new Terminal(point, place));
     }
-    problems.unknown("unknown-terminal", span, point + " at " + place, everywhere(point));
+    problems.unknown(UNKNOWN_TERMINAL, span, point + " at " + place, everywhere(point));
     return Optional.empty();
   }
 

@@ -5,17 +5,25 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import rungbook.source.Code;
 import rungbook.source.Problem;
+import rungbook.source.Problems;
 import rungbook.source.Source;
 import rungbook.source.Span;
 
 /** Reads the answers of ways on: ranges of readings, or words. */
 final class AnswerReader {
 
-  private final Source source;
-  private final List<Problem> problems;
+  static final Code ANSWER_EMPTY = Code.of("answer-empty");
+  static final Code ANSWER_UNREADABLE = Code.of("answer-unreadable");
+  static final Code ANSWER_WORDS = Code.of("answer-words");
+  static final Code RANGE_BACKWARDS = Code.of("range-backwards");
+  static final Code UNIT_MISMATCH = Code.of("unit-mismatch");
 
-  AnswerReader(Source source, List<Problem> problems) {
+  private final Source source;
+  private final Problems problems;
+
+  AnswerReader(Source source, Problems problems) {
     this.source = source;
     this.problems = problems;
   }
@@ -38,11 +46,11 @@ final class AnswerReader {
     }
     List<String> words = Arrays.stream(lower.split(",", -1)).map(String::strip).toList();
     if (words.contains("")) {
-      problems.add(Problem.at("answer-empty", source, span));
+      problems.add(Problem.at(ANSWER_EMPTY, source, span));
       return new Answer.Unreadable();
     }
     if (things > 1 && words.size() != things) {
-      problems.add(Problem.at("answer-words", source, span).with("words", words.size()).with("things", things));
+      problems.add(Problem.at(ANSWER_WORDS, source, span).with("words", words.size()).with("things", things));
       return new Answer.Unreadable();
     }
     return new Answer.Words(things > 1 ? words : List.of(lower));
@@ -51,7 +59,7 @@ final class AnswerReader {
   /** {@code 24 to 28 V}, {@code under 5}, {@code 24 or more}, {@code 0}; reports what is not one. */
   Optional<Range> range(String written, Span span, Quantity quantity) {
     if (written.isEmpty()) {
-      return refuse("answer-empty", written, span, quantity);
+      return refuse(ANSWER_EMPTY, written, span, quantity);
     }
     String text = singleSpaced(written);
     String lower = text.toLowerCase(Locale.ROOT);
@@ -80,7 +88,7 @@ final class AnswerReader {
     Optional<BigDecimal> from = number(bare ? low.strip() + unit : low, span, quantity);
     Optional<Range> range = from.isEmpty() ? Optional.empty() : number(high, span, quantity).map(to -> Range.between(from.get(), to));
     if (range.filter(Range::isBackwards).isPresent()) {
-      problems.add(Problem.at("range-backwards", source, span).with("low", low.strip()).with("high", high.strip()));
+      problems.add(Problem.at(RANGE_BACKWARDS, source, span).with("low", low.strip()).with("high", high.strip()));
       return Optional.empty();
     }
     return range;
@@ -89,13 +97,13 @@ final class AnswerReader {
   private Optional<BigDecimal> number(String written, Span span, Quantity quantity) {
     Optional<Numbers.Measured> measured = Numbers.read(written.strip());
     if (measured.isEmpty()) {
-      return refuse("answer-unreadable", written, span, quantity);
+      return refuse(ANSWER_UNREADABLE, written, span, quantity);
     }
     Optional<BigDecimal> own = quantity.inOwnUnit(measured.get().number(), measured.get().unit());
-    return own.isPresent() ? own : refuse("unit-mismatch", measured.get().unit(), span, quantity);
+    return own.isPresent() ? own : refuse(UNIT_MISMATCH, measured.get().unit(), span, quantity);
   }
 
-  private <T> Optional<T> refuse(String code, String written, Span span, Quantity quantity) {
+  private <T> Optional<T> refuse(Code code, String written, Span span, Quantity quantity) {
     problems.add(Problem.at(code, source, span).with("written", written).with("quantity", quantity.words()).with("unit", quantity.unit()));
     return Optional.empty();
   }

@@ -1,18 +1,25 @@
 package rungbook.tree;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
-import java.util.stream.Stream;
-import java.util.Arrays;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import rungbook.action.ActionKind;
 import rungbook.markdown.Entry;
+import rungbook.source.Code;
 import rungbook.source.Nearest;
 import rungbook.source.Problem;
+import rungbook.source.Problems;
 import rungbook.source.Source;
+import rungbook.source.Span;
 
 /** The keys that a block or front matter may hold. */
 public final class Keys {
+
+  static final Code KEY_MISSING = Code.of("key-missing");
+  static final Code UNKNOWN_KEY = Code.of("unknown-key");
+  static final Code VALUE_MISSING = Code.of("value-missing");
 
   static final Set<String> FRONT = Set.of("title", "complaint", "system", "meter", "exits");
 
@@ -38,15 +45,20 @@ public final class Keys {
   }
 
   /** Reports keys that mean nothing here. */
-  static void inspect(List<Entry> entries, Set<String> known, String where, Source source, List<Problem> problems) {
+  static void inspect(List<Entry> entries, Set<String> known, String where, Source source, Problems problems) {
     for (Entry entry : entries) {
       if (!known.contains(entry.key()) && known.stream().noneMatch(entry::is)) {
-        problems.add(Problem.at("unknown-key", source, entry.keySpan()).with("key", entry.key()).with("where", where)
+        problems.add(Problem.at(UNKNOWN_KEY, source, entry.keySpan()).with("key", entry.key()).with("where", where)
             .with("keys", known.stream().sorted().collect(Collectors.joining(", "))).near(Nearest.to(entry.key(), known)));
       } else if (entry.value().isEmpty()) {
-        problems.add(Problem.at("value-missing", source, entry.keySpan()).with("key", entry.key()));
+        problems.add(Problem.at(VALUE_MISSING, source, entry.keySpan()).with("key", entry.key()));
       }
     }
+  }
+
+  /** The problem of a key that a text needs and does not have. */
+  public static Problem missing(String key, String where, Source source, Span span) {
+    return Problem.at(KEY_MISSING, source, span).with("key", key).with("where", where);
   }
 
   private static Set<String> with(Set<String> one, Set<String> other) {

@@ -11,26 +11,38 @@ import rungbook.markdown.Document;
 import rungbook.markdown.Entry;
 import rungbook.markdown.Kinds;
 import rungbook.markdown.Section;
+import rungbook.source.Code;
 import rungbook.source.Nearest;
 import rungbook.source.Problem;
+import rungbook.source.Problems;
 import rungbook.system.Names;
 
 /** Gives every step its place: the tree's own in the order of the text, each fragment's behind the step that takes it in. */
 final class Layout {
 
+  static final Code EXIT_MISSING = Code.of("exit-missing");
+  static final Code EXIT_OUTSIDE_FRAGMENT = Code.of("exit-outside-fragment");
+  static final Code EXIT_UNDECLARED = Code.of("exit-undeclared");
+  static final Code FRAGMENT_CIRCLE = Code.of("fragment-circle");
+  static final Code HEADING_EMPTY = Code.of("heading-empty");
+  static final Code HEADING_TWICE = Code.of("heading-twice");
+  static final Code STEP_BLOCK_TWICE = Code.of("step-block-twice");
+  static final Code TOO_MANY_STEPS = Code.of("too-many-steps");
+  static final Code UNKNOWN_FRAGMENT = Code.of("unknown-fragment");
+
   /** Fragments that take in fragments can double at every turn; past this many steps no more are taken in. */
   private static final int MOST_STEPS = 20_000;
 
   private final Shared shared;
-  private final List<Problem> problems;
+  private final Problems problems;
   private final List<Draft> drafts = new ArrayList<>();
 
-  private Layout(Shared shared, List<Problem> problems) {
+  private Layout(Shared shared, Problems problems) {
     this.shared = shared;
     this.problems = problems;
   }
 
-  static List<Draft> of(Document document, Shared shared, List<Problem> problems) {
+  static List<Draft> of(Document document, Shared shared, Problems problems) {
     Layout layout = new Layout(shared, problems);
     layout.lay(Scope.of(document));
     return layout.drafts;
@@ -50,9 +62,9 @@ final class Layout {
   private void lay(Draft draft, Set<String> slugs, List<Draft> taking) {
     Section section = draft.section();
     if (section.slug().isEmpty()) {
-      problems.add(Problem.at("heading-empty", draft.source(), section.titleSpan()).with("heading", section.title()));
+      problems.add(Problem.at(HEADING_EMPTY, draft.source(), section.titleSpan()).with("heading", section.title()));
     } else if (!slugs.add(section.slug())) {
-      problems.add(Problem.at("heading-twice", draft.source(), section.titleSpan()).with("heading", section.title()));
+      problems.add(Problem.at(HEADING_TWICE, draft.source(), section.titleSpan()).with("heading", section.title()));
     } else {
       place(draft, taking);
     }
@@ -74,7 +86,7 @@ final class Layout {
   private String exitName(Draft draft) {
     Keys.inspect(draft.block().entries(), Keys.of("exit"), "an exit", draft.source(), problems);
     if (draft.scope().taker().isEmpty()) {
-      problems.add(Problem.at("exit-outside-fragment", draft.source(), draft.block().kindSpan()));
+      problems.add(Problem.at(EXIT_OUTSIDE_FRAGMENT, draft.source(), draft.block().kindSpan()));
     }
     return Names.key(draft.block().entry("answer").map(Entry::value).orElse(draft.section().title()));
   }
@@ -90,12 +102,12 @@ final class Layout {
       if (exit != null && !declared.contains(exit)) {
         Optional<String> near = Nearest.to(exit, declared);
         near.ifPresent(missing::remove);
-        problems.add(Problem.at("exit-undeclared", fragment.source(), section.titleSpan()).with("exit", exit)
+        problems.add(Problem.at(EXIT_UNDECLARED, fragment.source(), section.titleSpan()).with("exit", exit)
             .with("exits", String.join(", ", declared)).near(near));
       }
     }
     fragment.front("exits").ifPresent(entry -> entry.items().stream().filter(item -> missing.contains(Names.key(item.text())))
-        .forEach(item -> problems.add(Problem.at("exit-missing", fragment.source(), item.span()).with("exit", item.text()))));
+        .forEach(item -> problems.add(Problem.at(EXIT_MISSING, fragment.source(), item.span()).with("exit", item.text()))));
   }
 
   /** The exits that a fragment declares, as lookup keys. */
@@ -110,12 +122,12 @@ final class Layout {
     Optional<Entry> named = taker.block().entry("fragment");
     Optional<Document> fragment = named.flatMap(name -> Optional.ofNullable(shared.fragments().get(Names.key(name.value()))));
     if (named.isPresent() && fragment.isEmpty()) {
-      problems.add(Problem.at("unknown-fragment", taker.source(), named.get().valueSpan())
+      problems.add(Problem.at(UNKNOWN_FRAGMENT, taker.source(), named.get().valueSpan())
           .with("fragment", named.get().value()).near(Nearest.to(named.get().value(), shared.fragments().keySet())));
     } else if (fragment.isPresent() && taker.scope().isWithin(fragment.get())) {
-      problems.add(Problem.at("fragment-circle", taker.source(), named.get().valueSpan()).with("fragment", named.get().value()));
+      problems.add(Problem.at(FRAGMENT_CIRCLE, taker.source(), named.get().valueSpan()).with("fragment", named.get().value()));
     } else if (fragment.isPresent() && drafts.size() > MOST_STEPS) {
-      problems.add(Problem.at("too-many-steps", taker.source(), named.get().valueSpan()).with("fragment", named.get().value()).with("most", MOST_STEPS));
+      problems.add(Problem.at(TOO_MANY_STEPS, taker.source(), named.get().valueSpan()).with("fragment", named.get().value()).with("most", MOST_STEPS));
     } else {
       fragment.ifPresent(document -> lay(Scope.takenIn(document, taker)));
     }
@@ -124,7 +136,7 @@ final class Layout {
   private Optional<Block> stepBlock(Scope scope, Section section) {
     List<Block> steps = section.blocks().stream().filter(block -> Kinds.OF_STEPS.contains(block.kind())).toList();
     if (steps.size() > 1) {
-      problems.add(Problem.at("step-block-twice", scope.document().source(), steps.get(1).kindSpan())
+      problems.add(Problem.at(STEP_BLOCK_TWICE, scope.document().source(), steps.get(1).kindSpan())
           .with("first", steps.get(0).kind()).with("second", steps.get(1).kind()));
     }
     return steps.stream().findFirst();

@@ -7,8 +7,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import rungbook.markdown.ParsedWay;
+import rungbook.source.Code;
 import rungbook.source.Nearest;
 import rungbook.source.Problem;
+import rungbook.source.Problems;
 import rungbook.source.Source;
 import rungbook.source.Span;
 import rungbook.system.Names;
@@ -16,16 +18,23 @@ import rungbook.system.Names;
 /** Finds where ways on lead: to a step, out of a fragment, to another tree. */
 final class Links {
 
+  static final Code EXIT_UNKNOWN = Code.of("exit-unknown");
+  static final Code EXIT_WITHOUT_WAY = Code.of("exit-without-way");
+  static final Code UNKNOWN_STEP = Code.of("unknown-step");
+  static final Code UNKNOWN_TREE = Code.of("unknown-tree");
+  static final Code WAY_NOT_TO_A_STEP = Code.of("way-not-to-a-step");
+  static final Code WAY_TO_CHAPTER = Code.of("way-to-chapter");
+
   private static final int MOST_SUGGESTIONS = 20;
 
   private final Shared shared;
-  private final List<Problem> problems;
+  private final Problems problems;
   /** By identity: a scope's value is all the text of its file. */
   private final Map<Scope, Integer> firstStep = new IdentityHashMap<>();
   private final Map<Draft, Scope> taken = new IdentityHashMap<>();
   private int suggestions;
 
-  Links(List<Draft> drafts, Shared shared, List<Problem> problems) {
+  Links(List<Draft> drafts, Shared shared, Problems problems) {
     this.shared = shared;
     this.problems = problems;
     for (int i = 0; i < drafts.size(); i++) {
@@ -45,7 +54,7 @@ final class Links {
     int hash = target.indexOf('#');
     String file = hash < 0 ? target : target.substring(0, hash);
     return file.endsWith(".md") ? treeGoal(scope, file, hash < 0 ? "" : target.substring(hash + 1), way.targetSpan())
-        : nowhere(Problem.at("way-not-to-a-step", source(scope), way.targetSpan()).with("target", target));
+        : nowhere(Problem.at(WAY_NOT_TO_A_STEP, source(scope), way.targetSpan()).with("target", target));
   }
 
   /** Where a step that takes in a fragment goes first. */
@@ -63,13 +72,12 @@ final class Links {
       return scope.taker().map(taker -> exitGoal(taker, exit)).orElse(new Goal.Nowhere());
     }
     return scope.chapters().contains(slug) ? chapter(scope, slug, span)
-        : nowhere(Problem.at("unknown-step", source(scope), span).with("target", slug).near(nearestStep(scope, slug)));
+        : nowhere(Problem.at(UNKNOWN_STEP, source(scope), span).with("target", slug).near(nearestStep(scope, slug)));
   }
 
   /** A heading that is no step, perhaps because the word after its fence could not be read, which is reported there. */
   private Goal chapter(Scope scope, String slug, Span span) {
-    boolean misspelt = scope.document().problems().stream().anyMatch(problem -> problem.code().equals("unknown-block"));
-    return misspelt ? new Goal.Nowhere() : nowhere(Problem.at("way-to-chapter", source(scope), span).with("target", slug));
+    return !scope.document().misspelt().isEmpty() ? new Goal.Nowhere() : nowhere(Problem.at(WAY_TO_CHAPTER, source(scope), span).with("target", slug));
   }
 
   /** Out of a fragment: on by the taking step's way for this exit. */
@@ -83,7 +91,7 @@ final class Links {
     if (shared.trees().contains(id)) {
       return new Goal.ToTree(id, Optional.of(step).filter(slug -> !slug.isEmpty()));
     }
-    return nowhere(Problem.at("unknown-tree", source(scope), span).with("tree", file).near(Nearest.to(id, shared.trees()).map(name -> name + ".md")));
+    return nowhere(Problem.at(UNKNOWN_TREE, source(scope), span).with("tree", file).near(Nearest.to(id, shared.trees()).map(name -> name + ".md")));
   }
 
   private Goal nowhere(Problem problem) {
@@ -116,11 +124,11 @@ final class Links {
     Set<String> answers = new HashSet<>();
     for (ParsedWay way : taker.section().ways()) {
       if (answers.add(Names.key(way.answer())) && !exits.contains(Names.key(way.answer()))) {
-        problems.add(Problem.at("exit-unknown", source(taker.scope()), way.answerSpan()).with("exit", way.answer())
+        problems.add(Problem.at(EXIT_UNKNOWN, source(taker.scope()), way.answerSpan()).with("exit", way.answer())
             .with("exits", String.join(", ", exits)).near(Nearest.to(way.answer(), exits)));
       }
     }
     exits.stream().filter(exit -> !answers.contains(exit)).forEach(exit -> problems.add(
-        Problem.at("exit-without-way", source(taker.scope()), taker.section().titleSpan()).with("exit", exit)));
+        Problem.at(EXIT_WITHOUT_WAY, source(taker.scope()), taker.section().titleSpan()).with("exit", exit)));
   }
 }

@@ -1,7 +1,6 @@
 package rungbook.tree;
 
 import java.math.BigDecimal;
-import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -10,11 +9,18 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import rungbook.markdown.Document;
 import rungbook.markdown.Entry;
+import rungbook.source.Code;
 import rungbook.source.Nearest;
 import rungbook.source.Problem;
+import rungbook.source.Problems;
+import rungbook.source.Source;
+import rungbook.source.Span;
 
 /** Reads a meter's block: {@code AC volts: 0 to 600 V, digit 0.1 V, 1 % + 3 digits, 10 Mohm}. */
 public final class MeterReader {
+
+  static final Code METER_LINE_UNREADABLE = Code.of("meter-line-unreadable");
+  static final Code UNKNOWN_QUANTITY = Code.of("unknown-quantity");
 
   private static final String NUMBER = "(-?\\d{1,12}(?:\\.\\d{1,9})?)";
   private static final String AMOUNT = "(\\d{1,12}(?:\\.\\d{1,9})?)";
@@ -22,7 +28,7 @@ public final class MeterReader {
       NUMBER + " to " + NUMBER + " (\\S.*?), digit " + AMOUNT + " (\\S.*?), " + AMOUNT + " % \\+ " + AMOUNT + " digits(?:, " + AMOUNT + " (\\S+))?");
 
   private final Document document;
-  private final List<Problem> problems = new ArrayList<>();
+  private final Problems problems = new Problems();
 
   private MeterReader(Document document) {
     this.document = document;
@@ -40,23 +46,28 @@ public final class MeterReader {
     document.blocks("meter").stream().flatMap(block -> block.entries().stream())
         .forEach(entry -> quantity(entry).ifPresent(quantity -> scale(entry, quantity).ifPresent(scale -> scales.put(quantity, scale))));
     String title = document.front("title").map(Entry::value).orElse(id);
-    return new Read(new Meter(id, title, scales), problems);
+    return new Read(new Meter(id, title, scales), problems.all());
   }
 
   private Optional<Quantity> quantity(Entry entry) {
     Optional<Quantity> quantity = Quantity.named(entry.key());
     if (quantity.isEmpty()) {
-      problems.add(Problem.at("unknown-quantity", document.source(), entry.keySpan()).with("quantity", entry.key())
-          .with("known", String.join(", ", Quantity.allWords())).near(Nearest.to(entry.key(), Quantity.allWords())));
+      problems.add(unknown(entry.key(), document.source(), entry.keySpan()));
     }
     return quantity;
+  }
+
+  /** The problem of a quantity that no meter measures. */
+  static Problem unknown(String written, Source source, Span span) {
+    return Problem.at(UNKNOWN_QUANTITY, source, span).with("quantity", written)
+        .with("known", String.join(", ", Quantity.allWords())).near(Nearest.to(written, Quantity.allWords()));
   }
 
   private Optional<Meter.Scale> scale(Entry entry, Quantity quantity) {
     Matcher line = LINE.matcher(entry.value());
     Optional<Meter.Scale> scale = line.matches() ? scale(line, quantity) : Optional.empty();
     if (scale.isEmpty()) {
-      problems.add(Problem.at("meter-line-unreadable", document.source(), entry.valueSpan()).with("quantity", quantity.words()));
+      problems.add(Problem.at(METER_LINE_UNREADABLE, document.source(), entry.valueSpan()).with("quantity", quantity.words()));
     }
     return scale;
   }

@@ -11,8 +11,10 @@ import rungbook.action.StateChange;
 import rungbook.markdown.Block;
 import rungbook.markdown.Entry;
 import rungbook.markdown.ParsedWay;
+import rungbook.source.Code;
 import rungbook.source.Nearest;
 import rungbook.source.Problem;
+import rungbook.source.Problems;
 import rungbook.source.Source;
 import rungbook.source.Span;
 import rungbook.system.Names;
@@ -22,6 +24,20 @@ import rungbook.tree.Step.Sense;
 /** Reads one step from its block and ways on. */
 final class StepReader {
 
+  static final Code CHECK_READS_NOTHING = Code.of("check-reads-nothing");
+  static final Code CHECK_READS_TWICE = Code.of("check-reads-twice");
+  static final Code EXPECT_MISSING = Code.of("expect-missing");
+  static final Code FINDING_CONTRADICTS = Code.of("finding-contradicts");
+  static final Code FINDING_SAYS_NOTHING = Code.of("finding-says-nothing");
+  static final Code FINDING_WITH_WAY = Code.of("finding-with-way");
+  static final Code ITEM_EMPTY = Code.of("item-empty");
+  static final Code LEADS_COUNT = Code.of("leads-count");
+  static final Code LEADS_SAME = Code.of("leads-same");
+  static final Code MINUTES_UNREADABLE = Code.of("minutes-unreadable");
+  static final Code NOT_YES = Code.of("not-yes");
+  static final Code TOO_MANY_ANSWERS = Code.of("too-many-answers");
+  static final Code UNKNOWN_CAUTION = Code.of("unknown-caution");
+
   private static final BigDecimal USUAL_MINUTES = BigDecimal.ONE;
 
   private final Draft draft;
@@ -30,11 +46,11 @@ final class StepReader {
   private final Links links;
   private final Shared shared;
   private final Optional<Vocabulary> system;
-  private final List<Problem> problems;
+  private final Problems problems;
   private final SystemNames names;
   private final AnswerReader answers;
 
-  private StepReader(Draft draft, Links links, Shared shared, Optional<Vocabulary> system, List<Problem> problems) {
+  private StepReader(Draft draft, Links links, Shared shared, Optional<Vocabulary> system, Problems problems) {
     this.draft = draft;
     this.block = draft.block();
     this.source = draft.scope().document().source();
@@ -46,7 +62,7 @@ final class StepReader {
     this.answers = new AnswerReader(source, problems);
   }
 
-  static Step read(Draft draft, Links links, Shared shared, Optional<Vocabulary> system, List<Problem> problems) {
+  static Step read(Draft draft, Links links, Shared shared, Optional<Vocabulary> system, Problems problems) {
     return new StepReader(draft, links, shared, system, problems).read();
   }
 
@@ -64,7 +80,7 @@ final class StepReader {
     List<Entry> reads = block.entries().stream().filter(entry -> entry.is("measure") || sense(entry).isPresent()).toList();
     if (reads.size() > 1 || reads.isEmpty() && !isBroken()) {
       Span span = reads.isEmpty() ? block.kindSpan() : reads.get(1).keySpan();
-      problems.add(Problem.at(reads.isEmpty() ? "check-reads-nothing" : "check-reads-twice", source, span));
+      problems.add(Problem.at(reads.isEmpty() ? CHECK_READS_NOTHING : CHECK_READS_TWICE, source, span));
     }
     if (reads.isEmpty()) {
       return new Step.SenseCheck(particulars(wordWays(1)), Sense.LOOK, List.of(), presumed());
@@ -86,14 +102,13 @@ final class StepReader {
   private Step meterCheck(Entry measure) {
     Optional<Quantity> named = Quantity.named(measure.value());
     if (named.isEmpty()) {
-      problems.add(Problem.at("unknown-quantity", source, measure.valueSpan()).with("quantity", measure.value())
-          .with("known", String.join(", ", Quantity.allWords())).near(Nearest.to(measure.value(), Quantity.allWords())));
+      problems.add(MeterReader.unknown(measure.value(), source, measure.valueSpan()));
       return new Step.SenseCheck(particulars(wordWays(1)), Sense.LOOK, List.of(), presumed());
     }
     Quantity quantity = named.get();
     Optional<Entry> expect = block.entry("expect");
     if (expect.isEmpty() && !isBroken()) {
-      problems.add(Problem.at("expect-missing", source, measure.keySpan()));
+      problems.add(Problem.at(EXPECT_MISSING, source, measure.keySpan()));
     }
     return new Step.MeterCheck(particulars(readingWays(quantity)), quantity, measure.valueSpan(), leads(quantity, measure),
         expect.flatMap(entry -> answers.range(entry.value(), entry.valueSpan(), quantity)),
@@ -104,11 +119,11 @@ final class StepReader {
     List<Named> leads = block.entry("leads").map(this::items).orElse(List.of());
     if (quantity.leads() != 0 && leads.size() != quantity.leads() && !isBroken()) {
       Span span = block.entry("leads").map(Entry::valueSpan).orElse(measure.keySpan());
-      problems.add(Problem.at("leads-count", source, span).with("quantity", quantity.words()).with("needed", quantity.leads()).with("found", leads.size()));
+      problems.add(Problem.at(LEADS_COUNT, source, span).with("quantity", quantity.words()).with("needed", quantity.leads()).with("found", leads.size()));
     }
     leads.forEach(names::point);
     if (leads.size() == 2 && leads.get(0).key().equals(leads.get(1).key())) {
-      problems.add(Problem.at("leads-same", source, leads.get(1).span()).with("point", leads.get(1).text()));
+      problems.add(Problem.at(LEADS_SAME, source, leads.get(1).span()).with("point", leads.get(1).text()));
     }
     return leads;
   }
@@ -120,17 +135,17 @@ final class StepReader {
 
   private Step finding() {
     if (!draft.section().ways().isEmpty()) {
-      problems.add(Problem.at("finding-with-way", source, draft.section().ways().get(0).span()));
+      problems.add(Problem.at(FINDING_WITH_WAY, source, draft.section().ways().get(0).span()));
     }
     List<Named> faults = block.entry("fault").map(this::items).orElse(List.of());
     faults.forEach(names::fault);
     boolean healthy = isYes("healthy");
     Optional<Named> refer = block.entry("refer").map(entry -> new Named(entry.value(), entry.valueSpan()));
     if (faults.isEmpty() && !healthy && refer.isEmpty() && !isBroken()) {
-      problems.add(Problem.at("finding-says-nothing", source, block.kindSpan()));
+      problems.add(Problem.at(FINDING_SAYS_NOTHING, source, block.kindSpan()));
     }
     if (healthy && (!faults.isEmpty() || refer.isPresent())) {
-      problems.add(Problem.at("finding-contradicts", source, block.entry("healthy").orElseThrow().keySpan()));
+      problems.add(Problem.at(FINDING_CONTRADICTS, source, block.entry("healthy").orElseThrow().keySpan()));
     }
     return new Step.Finding(particulars(List.of()), faults, healthy, refer, isYes("evacuate"), actions());
   }
@@ -138,13 +153,13 @@ final class StepReader {
   private boolean isYes(String key) {
     Optional<Entry> entry = block.entry(key);
     entry.filter(line -> !line.value().isEmpty() && !line.value().equalsIgnoreCase("yes")).ifPresent(line -> problems.add(
-        Problem.at("not-yes", source, line.valueSpan()).with("key", key).with("written", line.value())));
+        Problem.at(NOT_YES, source, line.valueSpan()).with("key", key).with("written", line.value())));
     return entry.isPresent();
   }
 
   private Step take() {
     if (block.entry("fragment").isEmpty() && !isBroken()) {
-      problems.add(Problem.at("key-missing", source, block.kindSpan()).with("key", "fragment").with("where", "a take"));
+      problems.add(Keys.missing("fragment", "a take", source, block.kindSpan()));
     }
     links.inspectExits(draft);
     Span title = draft.section().titleSpan();
@@ -188,7 +203,7 @@ final class StepReader {
   private List<Way> ways(java.util.function.Function<ParsedWay, Answer> read) {
     List<ParsedWay> written = draft.section().ways();
     if (written.size() > Step.MOST_ANSWERS) {
-      problems.add(Problem.at("too-many-answers", source, written.get(Step.MOST_ANSWERS).span())
+      problems.add(Problem.at(TOO_MANY_ANSWERS, source, written.get(Step.MOST_ANSWERS).span())
           .with("found", written.size()).with("most", Step.MOST_ANSWERS));
     }
     return written.stream().limit(Step.MOST_ANSWERS)
@@ -201,7 +216,7 @@ final class StepReader {
     at.ifPresent(names::location);
     List<Named> cautions = block.entry("cautions").map(this::items).orElse(List.of());
     cautions.stream().filter(name -> !shared.cautions().containsKey(name.key())).forEach(name -> problems.add(
-        Problem.at("unknown-caution", source, name.span()).with("caution", name.text()).near(Nearest.to(name.text(), shared.cautions().keySet()))));
+        Problem.at(UNKNOWN_CAUTION, source, name.span()).with("caution", name.text()).near(Nearest.to(name.text(), shared.cautions().keySet()))));
     return new Particulars(draft.id(), draft.scope().document(), draft.section(), block, at, minutes(), cautions, ways);
   }
 
@@ -210,7 +225,7 @@ final class StepReader {
     Optional<BigDecimal> minutes = entry.flatMap(line -> Numbers.read(line.value()))
         .filter(measured -> measured.unit().isEmpty() && measured.number().signum() >= 0).map(Numbers.Measured::number);
     if (entry.isPresent() && minutes.isEmpty()) {
-      problems.add(Problem.at("minutes-unreadable", source, entry.get().valueSpan()).with("written", entry.get().value()));
+      problems.add(Problem.at(MINUTES_UNREADABLE, source, entry.get().valueSpan()).with("written", entry.get().value()));
     }
     return minutes.orElse(block.kind().equals("finding") || block.kind().equals("take") ? BigDecimal.ZERO : USUAL_MINUTES);
   }
@@ -221,7 +236,7 @@ final class StepReader {
       if (!item.text().isEmpty()) {
         items.add(new Named(item.text(), item.span()));
       } else if (!entry.value().isEmpty()) {
-        problems.add(Problem.at("item-empty", source, entry.valueSpan()).with("key", entry.key()));
+        problems.add(Problem.at(ITEM_EMPTY, source, entry.valueSpan()).with("key", entry.key()));
       }
     }
     return items;

@@ -2,12 +2,13 @@ package rungbook.tree;
 
 import java.util.Collection;
 import java.util.Comparator;
-import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import rungbook.action.ActionObject;
+import rungbook.source.Code;
 import rungbook.source.Nearest;
 import rungbook.source.Problem;
+import rungbook.source.Problems;
 import rungbook.source.Source;
 import rungbook.source.Span;
 import rungbook.system.Names;
@@ -18,13 +19,20 @@ import rungbook.system.Vocabulary.Role;
 /** Looks a step's names up in the tree's system. A tree with no system may use any words. */
 final class SystemNames {
 
+  static final Code UNKNOWN_CONTROL = Code.of("unknown-control");
+  static final Code UNKNOWN_FAULT = Code.of("unknown-fault");
+  static final Code UNKNOWN_LOCATION = Code.of("unknown-location");
+  static final Code UNKNOWN_POINT = Code.of("unknown-point");
+  static final Code UNKNOWN_POSITION = Code.of("unknown-position");
+  static final Code UNKNOWN_THING = Code.of("unknown-thing");
+
   private static final int MOST_LISTED = 20;
 
   private final Optional<Vocabulary> system;
   private final Source source;
-  private final List<Problem> problems;
+  private final Problems problems;
 
-  SystemNames(Optional<Vocabulary> system, Source source, List<Problem> problems) {
+  SystemNames(Optional<Vocabulary> system, Source source, Problems problems) {
     this.system = system;
     this.source = source;
     this.problems = problems;
@@ -32,7 +40,7 @@ final class SystemNames {
 
   void location(Named name) {
     if (system.isPresent() && !system.get().locations().containsKey(name.key())) {
-      refuse("unknown-location", "location", name,
+      refuse(UNKNOWN_LOCATION, "location", name,
           system.get().locations().values().stream().map(Vocabulary.Location::name).toList());
     }
   }
@@ -43,7 +51,7 @@ final class SystemNames {
 
   void fault(Named name) {
     if (system.isPresent() && !system.get().faults().containsKey(name.key())) {
-      refuse("unknown-fault", "fault", name, system.get().faults().values());
+      refuse(UNKNOWN_FAULT, "fault", name, system.get().faults().values());
     }
   }
 
@@ -58,13 +66,13 @@ final class SystemNames {
         .filter(one -> key.startsWith(one + " ") && system.get().controls().get(one).role() == Role.SELECTOR)
         .max(Comparator.comparingInt(String::length));
     if (control.isEmpty()) {
-      refuse("unknown-control", "control", new Named(written, span), ActionObject.SETTING.names(system.get()));
+      refuse(UNKNOWN_CONTROL, "control", new Named(written, span), ActionObject.SETTING.names(system.get()));
       return Optional.empty();
     }
     Control selector = system.get().controls().get(control.get());
     String position = key.substring(control.get().length() + 1);
     if (!selector.positions().contains(position)) {
-      refuse("unknown-position", selector.name(), new Named(position, span), selector.positions());
+      refuse(UNKNOWN_POSITION, selector.name(), new Named(position, span), selector.positions());
       return Optional.empty();
     }
     return Optional.of(new Setting(control.get(), position, span));
@@ -73,7 +81,7 @@ final class SystemNames {
   /** What an action is done to. */
   void thing(ActionObject object, Named name, String key) {
     if (system.isPresent() && !object.accepts(system.get(), key)) {
-      String code = object == ActionObject.POINT ? "unknown-point" : "unknown-thing";
+      Code code = object == ActionObject.POINT ? UNKNOWN_POINT : UNKNOWN_THING;
       refuse(code, object.words(), name, object.names(system.get()));
     }
   }
@@ -84,7 +92,7 @@ final class SystemNames {
     return known.size() <= MOST_LISTED ? first : first + " and " + (known.size() - MOST_LISTED) + " more";
   }
 
-  private void refuse(String code, String kind, Named name, Collection<String> known) {
+  private void refuse(Code code, String kind, Named name, Collection<String> known) {
     problems.add(Problem.at(code, source, name.span()).with("name", name.text()).with("kind", kind)
         .with("system", system.map(Vocabulary::id).orElse("")).with("known", listed(known)).near(Nearest.to(name.text(), known)));
   }

@@ -23,11 +23,8 @@ final class Misroutes {
 
   /** Healthy systems that end at a finding which names a fault, with the supply of one of them. */
   static Stream<String> condemned(Proof proof) {
-    return proof.problems().stream().filter(problem -> problem.code().equals("healthy-condemned")).map(problem -> {
-      var facts = problem.facts();
-      return capital(facts.get("share")) + " of healthy systems would be condemned at `" + facts.get("finding") + "`: with "
-          + facts.get("circumstances");
-    });
+    return proof.condemned().stream().map(one -> capital(one.shown()) + " of healthy systems would be condemned at `" + one.title()
+        + "`: with " + one.circumstances());
   }
 
   private static String capital(String words) {

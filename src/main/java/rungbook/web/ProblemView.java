@@ -22,7 +22,7 @@ record ProblemView(String file, int line, int column, int from, int to, String c
   static ProblemView of(Problem problem) {
     var wording = Wording.of(problem);
     return new ProblemView(problem.source().name(), problem.place().line(), problem.place().column(), problem.span().start(),
-        problem.span().end(), problem.code(), wording.severity().word(), wording.sentence(problem), wording.hint(problem),
+        problem.span().end(), problem.code().name(), wording.severity().word(), wording.sentence(problem), wording.hint(problem),
         problem.witness().map(ProblemView::words).orElse(""));
   }
 

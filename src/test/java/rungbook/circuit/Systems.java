@@ -37,6 +37,6 @@ final class Systems {
 
   static String text(Problem problem) {
     return problem.source().name() + ":" + problem.place() + " " + problem.code() + " " + problem.facts()
-        + Wording.find(problem.code()).map(w -> ": " + w.sentence(problem)).orElse("");
+        + Wording.find(problem.code().name()).map(w -> ": " + w.sentence(problem)).orElse("");
   }
 }

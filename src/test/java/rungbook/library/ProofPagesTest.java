@@ -22,14 +22,14 @@ class ProofPagesTest {
   /** So few draws that the corners of the tolerances matter, and the tests stay quick. */
   private static final Prover PROVER = new Prover(16);
 
-  static Stream<String> codes() throws IOException {
-    return RulePagesTest.codesIn(Path.of("src/main/java/rungbook/proof")).stream().sorted();
+  static Stream<String> codes() {
+    return DeclaredCodes.in("rungbook.proof").stream();
   }
 
   @ParameterizedTest
   @MethodSource("codes")
   void badExampleShowsTheProblem(String code) throws IOException {
-    List<Problem> problems = problems("Bad", code).stream().filter(problem -> problem.code().equals(code)).toList();
+    List<Problem> problems = problems("Bad", code).stream().filter(problem -> problem.code().name().equals(code)).toList();
     assertFalse(problems.isEmpty(), code);
     for (Problem problem : problems) {
       String words = Wording.of(problem).sentence(problem) + Wording.of(problem).hint(problem);
@@ -42,7 +42,7 @@ class ProofPagesTest {
   @MethodSource("codes")
   void mendedExampleNeedsNoMending(String code) throws IOException {
     List<Problem> problems = problems("Mended", code);
-    assertTrue(problems.stream().noneMatch(problem -> problem.code().equals(code)), code);
+    assertTrue(problems.stream().noneMatch(problem -> problem.code().name().equals(code)), code);
     assertEquals(List.of(), problems.stream().filter(problem -> Wording.of(problem).severity() != Severity.NOTE)
         .map(problem -> problem.code() + " " + problem.place() + " " + problem.facts()).toList());
   }

@@ -8,25 +8,31 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import java.util.Set;
-import java.util.TreeSet;
-import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import rungbook.rules.Registry;
+import rungbook.rules.Rule;
+import rungbook.rules.Subject;
+import rungbook.source.Code;
 import rungbook.source.Problem;
+import rungbook.source.Problems;
 import rungbook.source.Wording;
 
 /** Every code has a page, every page a code, and what the pages show is true. */
 class RulePagesTest {
 
   private static final Path PAGES = Path.of("docs/rules");
-  private static final Path SOURCES = Path.of("src/main/java/rungbook");
-  private static final Pattern CODE = Pattern.compile("\"([a-z0-9]+(?:-[a-z0-9]+)+)\"");
   private static final Pattern BLANK = Pattern.compile("\\{[a-z-]+}");
+
+  private static final Set<String> RULES = Registry.RULES.stream()
+      .map(rule -> rule.getClass().getSimpleName()).collect(Collectors.toSet());
 
   /** No text can show a file that the computer refuses to hand out. */
   private static final Set<String> WITHOUT_EXAMPLE = Set.of("file-unreadable");
@@ -39,20 +45,48 @@ class RulePagesTest {
   }
 
   static Stream<String> pagesWithExample() throws IOException {
-    Set<String> proofs = codesIn(SOURCES.resolve("proof")); // ProofPagesTest proves their examples
+    Set<String> proofs = DeclaredCodes.in("rungbook.proof"); // ProofPagesTest proves their examples
     return pages().filter(code -> !WITHOUT_EXAMPLE.contains(code) && !proofs.contains(code));
   }
 
   @Test
   void everyCodeHasAPageAndEveryPageACode() throws IOException {
-    assertEquals(new TreeSet<>(codesIn(SOURCES)), pages().collect(Collectors.toCollection(TreeSet::new)));
+    List<String> declared = DeclaredCodes.all().stream().map(one -> one.code().name()).sorted().toList();
+    assertEquals(pages().toList(), declared, "each declared once");
+  }
+
+  @Test
+  void everyConstantIsCalledByItsCode() {
+    DeclaredCodes.all().forEach(one -> assertEquals(one.code().name(), one.constant().toLowerCase(Locale.ROOT).replace('_', '-'), one.type()));
+  }
+
+  /** A class with one code bears its name; one with several is a family of which the first that applies is reported. */
+  @Test
+  void everyRuleWithOneCodeIsCalledByIt() {
+    Map<String, List<String>> byRule = DeclaredCodes.all().stream().filter(one -> RULES.contains(one.type()))
+        .collect(Collectors.groupingBy(DeclaredCodes.Declared::type, Collectors.mapping(one -> one.code().name(), Collectors.toList())));
+    byRule.forEach((rule, codes) -> assertTrue(codes.size() > 1 || codes.get(0).equals(hyphened(rule)), rule + " " + codes));
+    assertEquals(RULES, byRule.keySet(), "every rule declares a code of its own");
+  }
+
+  @ParameterizedTest
+  @MethodSource("pagesWithExample")
+  void everyRuleReportsNoCodeButItsOwn(String code) throws IOException {
+    for (CompiledTree tree : Example.library(Example.under("Bad", page(code))).trees()) {
+      Subject subject = Subject.of(tree.tree());
+      for (Rule rule : Registry.RULES) {
+        Problems found = new Problems();
+        rule.inspect(subject, found);
+        found.all().forEach(problem -> assertTrue(rule.codes().contains(problem.code()), rule + " reports " + problem.code()));
+      }
+    }
   }
 
   @ParameterizedTest
   @MethodSource("pagesWithExample")
   void badExampleShowsTheProblemAndNoOther(String code) throws IOException {
     List<Problem> problems = Example.problemsUnder("Bad", page(code));
-    assertEquals(Set.of(code), problems.stream().map(Problem::code).collect(Collectors.toSet()), () -> printed(problems));
+    assertEquals(Set.of(Code.of(code)), problems.stream().map(Problem::code).collect(Collectors.toSet()), () -> printed(problems));
     problems.forEach(RulePagesTest::assertEveryBlankIsFilled);
   }
 
@@ -66,7 +100,7 @@ class RulePagesTest {
   @ParameterizedTest
   @MethodSource("pages")
   void sentenceAndHintKeepTheHouseStyle(String code) {
-    Wording wording = Wording.of(code);
+    Wording wording = Wording.of(Code.of(code));
     for (String line : Stream.concat(Stream.of(wording.says(), wording.hint()), wording.near().stream()).toList()) {
       assertFalse(line.endsWith("."), line);
       assertTrue(line.length() > 10 && !line.contains("please") && !line.contains("!") || line.contains("!["), line);
@@ -90,13 +124,8 @@ class RulePagesTest {
     return facts;
   }
 
-  /** In files that make problems, a word with hyphens in quotes is a code. */
-  static Set<String> codesIn(Path folder) throws IOException {
-    try (Stream<Path> files = Files.walk(folder)) {
-      return files.filter(file -> file.toString().endsWith(".java")).map(RulePagesTest::read).filter(text -> text.contains("Problem"))
-          .filter(text -> !text.contains("package rungbook.web") && !text.contains("package rungbook.cli"))
-          .flatMap(text -> CODE.matcher(text).results().map((MatchResult match) -> match.group(1))).collect(Collectors.toSet());
-    }
+  private static String hyphened(String camelCase) {
+    return camelCase.replaceAll("(?<=.)(?=[A-Z])", "-").toLowerCase(Locale.ROOT);
   }
 
   private static String page(String code) throws IOException {

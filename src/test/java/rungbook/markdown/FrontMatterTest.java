@@ -33,7 +33,7 @@ class FrontMatterTest {
   @Test
   void leftOpenItIsOneProblemAndTheRestIsStillRead() {
     Document document = read("---\ntitle: Fuse\n\n## Step\n");
-    assertEquals(List.of("front-matter-open"), document.problems().stream().map(Problem::code).toList());
+    assertEquals(List.of("front-matter-open"), document.problems().stream().map(problem -> problem.code().name()).toList());
     assertEquals(1, document.sections().size());
   }
 

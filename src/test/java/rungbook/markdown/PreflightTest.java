@@ -15,7 +15,7 @@ import rungbook.source.Source;
 class PreflightTest {
 
   private static List<String> codes(String text) {
-    return DocumentReader.read(new Source("x.md", text)).problems().stream().map(Problem::code).distinct().toList();
+    return DocumentReader.read(new Source("x.md", text)).problems().stream().map(problem -> problem.code().name()).distinct().toList();
   }
 
   @Test

@@ -17,7 +17,7 @@ class WaysTest {
   }
 
   private static List<String> codes(Document document) {
-    return document.problems().stream().map(Problem::code).toList();
+    return document.problems().stream().map(problem -> problem.code().name()).toList();
   }
 
   private static List<ParsedWay> ways(Document document) {

@@ -62,7 +62,7 @@ class ProvingTest {
   }
 
   private static List<String> codes(Proof proof) {
-    return proof.problems().stream().map(Problem::code).toList();
+    return proof.problems().stream().map(problem -> problem.code().name()).toList();
   }
 
   @Test
@@ -100,7 +100,7 @@ class ProvingTest {
     Proof proof = lamp().prove(limit("24.5"));
     double share = (0 + shareUnder(24, 24.45) + shareUnder(25, 24.45)) / 3;
     assertEquals(share, proof.healthyCondemned(), 1e-9);
-    Problem problem = proof.problems().stream().filter(one -> one.code().equals("limit-unsound")).findFirst().orElseThrow();
+    Problem problem = proof.problems().stream().filter(one -> one.code().name().equals("limit-unsound")).findFirst().orElseThrow();
     assertEquals("house 1", problem.facts().get("circumstances"));
     assertEquals("20 V", problem.facts().get("better"));
     assertTrue(codes(proof).contains("healthy-condemned"));
@@ -124,7 +124,7 @@ class ProvingTest {
   void cornerAloneIsCondemnedAsTheWorst() {
     MadeUp cold = new MadeUp(Map.of("healthy VOLTS", new double[] {26, 26, 26, 15}, "lamp dead VOLTS", new double[4], "wire weak VOLTS", new double[] {15, 15, 15, 15}));
     Proof proof = cold.prove(limit("20"));
-    Problem problem = proof.problems().stream().filter(one -> one.code().equals("healthy-condemned")).findFirst().orElseThrow();
+    Problem problem = proof.problems().stream().filter(one -> one.code().name().equals("healthy-condemned")).findFirst().orElseThrow();
     assertEquals("the worst", problem.facts().get("share"));
     assertEquals("house 3", problem.facts().get("circumstances"));
     assertEquals(0, proof.healthyCondemned());
@@ -142,7 +142,7 @@ class ProvingTest {
   @Test
   void witnessIsTheWayTaken() {
     Proof proof = lamp().prove(limit("24.5"));
-    Problem problem = proof.problems().stream().filter(one -> one.code().equals("healthy-condemned")).findFirst().orElseThrow();
+    Problem problem = proof.problems().stream().filter(one -> one.code().name().equals("healthy-condemned")).findFirst().orElseThrow();
     Witness.Path path = (Witness.Path) problem.witness().orElseThrow();
     assertEquals(List.of("On", "Volts", "Weak"), path.stops().stream().map(Witness.Stop::step).toList());
     assertEquals("5 to 24.5 (reads 24 V)", path.stops().get(1).answer());
@@ -177,7 +177,7 @@ class ProvingTest {
   @Test
   void strayVoltageIsToldFromALiveOne() {
     MadeUp stray = new MadeUp(Map.of("lamp dead VOLTS", new double[] {22, 22, 22, 22}, "lamp dead VOLTS_LOW_IMPEDANCE", new double[] {0.1, 0.1, 0.1, 0.1}));
-    Problem problem = stray.prove(limit("20")).problems().stream().filter(one -> one.code().equals("stray-reads-live")).findFirst().orElseThrow();
+    Problem problem = stray.prove(limit("20")).problems().stream().filter(one -> one.code().name().equals("stray-reads-live")).findFirst().orElseThrow();
     assertEquals("22 V", problem.facts().get("reading"));
     assertEquals("0.1 V", problem.facts().get("low"));
   }
@@ -200,7 +200,7 @@ class ProvingTest {
   void circleIsNotProvedAndSaysSo() {
     Tree circle = MadeUp.tree("one", ON + volts("A, B", "hall", "20 to 30 V", "- 20 to 30: [On](#on)\n- anything else: [Sound](#sound)\n") + ENDS);
     List<Problem> problems = Proving.prove(circle, lamp(), Walks.NONE, id -> Optional.empty()).problems();
-    assertEquals(List.of("not-proved"), problems.stream().map(Problem::code).toList());
+    assertEquals(List.of("not-proved"), problems.stream().map(problem -> problem.code().name()).toList());
   }
 
   @Test

@@ -4,11 +4,12 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.junit.jupiter.api.Test;
+import rungbook.source.Code;
 import rungbook.source.Wording;
 
 class PageTest {
 
-  private static final String PAGE = Page.of(Wording.of("reading-gap"), Style.PLAIN);
+  private static final String PAGE = Page.of(Wording.of(Code.of("reading-gap")), Style.PLAIN);
 
   @Test
   void aPageStartsWithSeverityCodeAndSentence() {

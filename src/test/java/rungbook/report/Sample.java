@@ -1,6 +1,7 @@
 package rungbook.report;
 
 import java.util.List;
+import rungbook.source.Code;
 import rungbook.source.Problem;
 import rungbook.source.Source;
 import rungbook.source.Span;
@@ -27,7 +28,7 @@ final class Sample {
   }
 
   static Problem at(String code, Source source, String marked) {
-    return Problem.at(code, source, span(source, marked));
+    return Problem.at(Code.of(code), source, span(source, marked));
   }
 
   static Span span(Source source, String text) {

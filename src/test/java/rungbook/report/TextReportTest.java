@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import rungbook.source.Code;
 import rungbook.source.Problem;
 import rungbook.source.Source;
 import rungbook.source.Span;
@@ -55,9 +56,9 @@ class TextReportTest {
   @Test
   void noLineIsWiderThanAHundredColumns() {
     Source source = new Source("t.md", "word ".repeat(200) + "\n" + "字".repeat(200));
-    Problem sentence = Problem.at("unknown-thing", source, new Span(0, source.text().length())).with("name", "a name ".repeat(40)).with("kind", "panel")
+    Problem sentence = Problem.at(Code.of("unknown-thing"), source, new Span(0, source.text().length())).with("name", "a name ".repeat(40)).with("kind", "panel")
         .with("known", "one, ".repeat(90)).with("system", "s");
-    text(sentence, Problem.at("not-yaml", source, Span.at(source.text().length())).with("why", "so "))
+    text(sentence, Problem.at(Code.of("not-yaml"), source, Span.at(source.text().length())).with("why", "so "))
         .lines().forEach(line -> assertTrue(Columns.of(line) <= Wrap.WIDTH, line));
   }
 
@@ -69,7 +70,7 @@ class TextReportTest {
   @Test
   void aSpanOverSeveralLinesSaysHowFarItGoes() {
     Source source = new Source("t.md", "one\ntwo\nthree\n");
-    assertTrue(text(Problem.at("no-step", source, new Span(0, 8))).contains("^^^ to line 2\n"));
+    assertTrue(text(Problem.at(Code.of("no-step"), source, new Span(0, 8))).contains("^^^ to line 2\n"));
   }
 
   @Test

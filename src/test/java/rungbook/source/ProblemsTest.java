@@ -12,10 +12,14 @@ class ProblemsTest {
     Source a = new Source("a.md", "12345");
     Source b = new Source("b.md", "12345");
     Problems problems = new Problems();
-    problems.add(Problem.at("late", b, Span.at(1)));
-    problems.add(Problem.at("second", a, Span.at(4)));
-    problems.add(Problem.at("first", a, Span.at(2)).with("tree", "one"));
-    problems.add(Problem.at("first", a, Span.at(2)).with("tree", "two"));
-    assertEquals(List.of("first", "second", "late"), problems.inReadingOrder().stream().map(Problem::code).toList());
+    problems.add(problem("late", b, Span.at(1)));
+    problems.add(problem("second", a, Span.at(4)));
+    problems.add(problem("first", a, Span.at(2)).with("tree", "one"));
+    problems.add(problem("first", a, Span.at(2)).with("tree", "two"));
+    assertEquals(List.of("first", "second", "late"), problems.inReadingOrder().stream().map(problem -> problem.code().name()).toList());
+  }
+
+  private static Problem problem(String code, Source source, Span span) {
+    return Problem.at(Code.of(code), source, span);
   }
 }

@@ -9,7 +9,7 @@ import org.junit.jupiter.api.Test;
 
 class WordingTest {
 
-  private static final Wording WORDING = Wording.read("unknown-leg", """
+  private static final Wording WORDING = Wording.read(Code.of("unknown-leg"), """
       ---
       severity: warning
       says: no leg is called `{leg}`: {why}
@@ -18,7 +18,7 @@ class WordingTest {
       ---
       # Unknown leg
       """);
-  private static final Problem PROBLEM = Problem.at("unknown-leg", new Source("x.md", ""), Span.at(0)).with("leg", "$1 {near}").with("why", "so")
+  private static final Problem PROBLEM = Problem.at(Code.of("unknown-leg"), new Source("x.md", ""), Span.at(0)).with("leg", "$1 {near}").with("why", "so")
       .with("known", "L1, L2");
 
   @Test
@@ -38,6 +38,6 @@ class WordingTest {
   void unknownCodesHaveNoPage() {
     assertTrue(Wording.find("no-such-code").isEmpty());
     assertTrue(Wording.find("../application").isEmpty());
-    assertThrows(IllegalArgumentException.class, () -> Wording.of("no-such-code"));
+    assertThrows(IllegalArgumentException.class, () -> Wording.of(Code.of("no-such-code")));
   }
 }

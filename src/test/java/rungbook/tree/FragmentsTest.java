@@ -95,6 +95,6 @@ class FragmentsTest {
     Map<String, String> fragments = java.util.stream.IntStream.range(0, 40).boxed()
         .collect(toMap(n -> "f" + n, n -> doubling.replace("fragment: next", "fragment: f" + (n + 1))));
     TreeReader.Read read = read(take("Take", "f0", "- done: [End](#end)") + END, fragments);
-    assertEquals(Set.of("too-many-steps"), read.problems().stream().map(Problem::code).filter(code -> code.startsWith("too")).collect(java.util.stream.Collectors.toSet()));
+    assertEquals(Set.of("too-many-steps"), read.problems().stream().map(problem -> problem.code().name()).filter(code -> code.startsWith("too")).collect(java.util.stream.Collectors.toSet()));
   }
 }

@@ -27,7 +27,7 @@ class StepsTest {
   }
 
   private static List<String> codes(TreeReader.Read read) {
-    return read.problems().stream().map(Problem::code).toList();
+    return read.problems().stream().map(problem -> problem.code().name()).toList();
   }
 
   @Test
@@ -123,7 +123,7 @@ class StepsTest {
   void controlWithTheLongerNameIsMeant() {
     var document = DocumentReader.read(new Source("shared/systems/s.md",
         "---\ntitle: S\n---\n\n```locations\nroom: start\n```\n\n```controls\nfan: auto, on, at room\nfan speed: low, high, at room\n```\n"));
-    var names = new SystemNames(Optional.of(rungbook.system.VocabularyReader.read("s", document)), document.source(), new java.util.ArrayList<>());
+    var names = new SystemNames(Optional.of(rungbook.system.VocabularyReader.read("s", document)), document.source(), new rungbook.source.Problems());
     assertEquals(Optional.of("fan speed high"), names.setting("Fan speed high", document.frontSpan()).map(Setting::toString));
     assertEquals(Optional.of("fan on"), names.setting("fan on", document.frontSpan()).map(Setting::toString));
   }

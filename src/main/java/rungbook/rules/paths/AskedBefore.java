@@ -6,6 +6,7 @@ import java.util.Optional;
 import rungbook.rules.Rule;
 import rungbook.rules.Subject;
 import rungbook.rules.flow.Trails;
+import rungbook.source.Code;
 import rungbook.source.Problem;
 import rungbook.source.Problems;
 import rungbook.source.Span;
@@ -19,6 +20,15 @@ import rungbook.tree.Way;
  * so often that no path is shown any more has been told enough.
  */
 public final class AskedBefore implements Rule {
+
+  static final Code ANSWER_RULED_OUT = Code.of("answer-ruled-out");
+  static final Code CHECK_REPEATED = Code.of("check-repeated");
+  static final Code CHECK_SETTLED = Code.of("check-settled");
+
+  @Override
+  public List<Code> codes() {
+    return List.of(ANSWER_RULED_OUT, CHECK_REPEATED, CHECK_SETTLED);
+  }
 
   @Override
   public void inspect(Subject subject, Problems out) {
@@ -54,17 +64,17 @@ public final class AskedBefore implements Rule {
       }
       if (open.size() == 1 && !ruledOut.isEmpty()) {
         Way left = check.ways().get(open.get(0));
-        out.add(problem("check-settled", readSpan(), askings.get(0)).with("answer", left.written()));
+        out.add(problem(CHECK_SETTLED, readSpan(), askings.get(0)).with("answer", left.written()));
       } else if (!ruledOut.isEmpty()) {
         ruledOut.forEach(way -> out.add(answerRuledOut(check.ways().get(way), way)));
       } else if (isRepeated()) {
-        out.add(problem("check-repeated", readSpan(), askings.get(0)));
+        out.add(problem(CHECK_REPEATED, readSpan(), askings.get(0)));
       }
     }
 
     private Problem answerRuledOut(Way way, int index) {
       Known.Asking why = askings.stream().filter(asking -> !asking.mayLead(index)).findFirst().orElseThrow();
-      return problem("answer-ruled-out", way.answerSpan(), why).with("answer", way.written());
+      return problem(ANSWER_RULED_OUT, way.answerSpan(), why).with("answer", way.written());
     }
 
     private boolean canLead(int way) {
@@ -79,11 +89,11 @@ public final class AskedBefore implements Rule {
       return askings.size() == Question.of(check).size() && askings.stream().allMatch(Known.Asking::isRepeated);
     }
 
-    private Problem problem(String code, Span span, Known.Asking asking) {
+    private Problem problem(Code code, Span span, Known.Asking asking) {
       int[] path = asking.path();
       Problem problem = Problem.at(code, check.source(), span).with("earlier", earlier(path, asking));
       Optional<Witness> witness = trails.along(path, asking.step, "");
-      return witness.map(problem::shownBy).orElse(problem);
+      return problem.shownBy(witness);
     }
 
     /** The last step of a path that asked the same. */

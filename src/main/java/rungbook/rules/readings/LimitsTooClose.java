@@ -2,9 +2,11 @@ package rungbook.rules.readings;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import rungbook.source.Code;
 import rungbook.source.Problems;
 import rungbook.source.Witness;
 import rungbook.tree.Answer;
@@ -17,21 +19,29 @@ import rungbook.tree.Readings;
  */
 public final class LimitsTooClose extends ReadingsRule {
 
+  static final Code LIMITS_TOO_CLOSE = Code.of("limits-too-close");
+  static final Code VALUE_TOO_EXACT = Code.of("value-too-exact");
+
+  @Override
+  public List<Code> codes() {
+    return List.of(LIMITS_TOO_CLOSE, VALUE_TOO_EXACT);
+  }
+
   @Override
   void inspect(Asked asked, Problems out) {
-    boolean[] unreachable = UnreachableReading.find(asked);
+    boolean[] unreachable = AnswerUnreachable.find(asked);
     TreeMap<BigDecimal, Integer> limits = limits(asked, unreachable);
     BigDecimal lower = null;
     for (Map.Entry<BigDecimal, Integer> limit : limits.entrySet()) {
       if (lower != null && partsSomething(asked, lower, limit.getKey())) {
-        compare("limits-too-close", asked, lower, limit.getKey(), between(asked, lower, limit.getKey()).orElse(limit.getValue()), out);
+        compare(LIMITS_TOO_CLOSE, asked, lower, limit.getKey(), between(asked, lower, limit.getKey()).orElse(limit.getValue()), out);
       }
       lower = limit.getKey();
     }
     for (int way = 0; way < unreachable.length; way++) {
       Optional<BigDecimal> single = range(asked, way).filter(LimitsTooClose::isSingle).flatMap(Range::low);
       if (!unreachable[way] && single.isPresent() && limits.containsKey(single.get())) {
-        compare("value-too-exact", asked, single.get(), single.get(), way, out);
+        compare(VALUE_TOO_EXACT, asked, single.get(), single.get(), way, out);
       }
     }
   }
@@ -66,7 +76,7 @@ public final class LimitsTooClose extends ReadingsRule {
     }
   }
 
-  private static void compare(String code, Asked asked, BigDecimal low, BigDecimal high, int way, Problems out) {
+  private static void compare(Code code, Asked asked, BigDecimal low, BigDecimal high, int way, Problems out) {
     BigDecimal lowError = asked.scale().errorAt(low);
     BigDecimal highError = asked.scale().errorAt(high);
     BigDecimal least = lowError.add(highError);

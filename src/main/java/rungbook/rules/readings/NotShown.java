@@ -1,7 +1,9 @@
 package rungbook.rules.readings;
 
 import java.math.BigDecimal;
+import java.util.List;
 import java.util.Optional;
+import rungbook.source.Code;
 import rungbook.source.Problem;
 import rungbook.source.Problems;
 import rungbook.source.Span;
@@ -10,6 +12,14 @@ import rungbook.tree.Range;
 
 /** Answers and expected windows stay within what the meter can show. */
 public final class NotShown extends ReadingsRule {
+
+  static final Code RANGE_BEYOND_METER = Code.of("range-beyond-meter");
+  static final Code READING_NOT_SHOWN = Code.of("reading-not-shown");
+
+  @Override
+  public List<Code> codes() {
+    return List.of(RANGE_BEYOND_METER, READING_NOT_SHOWN);
+  }
 
   @Override
   void inspect(Asked asked, Problems out) {
@@ -25,9 +35,9 @@ public final class NotShown extends ReadingsRule {
 
   private static void report(Asked asked, Range range, boolean shown, Span span, Problems out) {
     if (!shown) {
-      out.add(problem("reading-not-shown", asked, span));
+      out.add(problem(READING_NOT_SHOWN, asked, span));
     } else if (isBeyond(range.low(), asked) || isBeyond(range.high(), asked)) {
-      out.add(problem("range-beyond-meter", asked, span));
+      out.add(problem(RANGE_BEYOND_METER, asked, span));
     }
   }
 
@@ -35,7 +45,7 @@ public final class NotShown extends ReadingsRule {
     return end.isPresent() && (end.get().compareTo(asked.scale().low()) < 0 || end.get().compareTo(asked.scale().high()) > 0);
   }
 
-  private static Problem problem(String code, Asked asked, Span span) {
+  private static Problem problem(Code code, Asked asked, Span span) {
     return asked.at(code, span).with("written", asked.check().source().text(span)).with("quantity", asked.check().quantity().words())
         .with("range", asked.shownRange())
         .with("digit", asked.digit());

@@ -1,6 +1,7 @@
 package rungbook.rules.readings;
 
 import java.util.List;
+import rungbook.source.Code;
 import rungbook.source.Problems;
 import rungbook.source.Witness;
 import rungbook.tree.Quantity;
@@ -9,11 +10,18 @@ import rungbook.tree.Readings;
 /** An open circuit reads as an overload on ohms, so the overload has a way on. A gap up to the end of the range says as much already. */
 public final class OverloadLeft extends ReadingsRule {
 
+  static final Code OVERLOAD_LEFT = Code.of("overload-left");
+
+  @Override
+  public List<Code> codes() {
+    return List.of(OVERLOAD_LEFT);
+  }
+
   @Override
   void inspect(Asked asked, Problems out) {
     Readings readings = asked.readings();
     if (asked.check().quantity() == Quantity.OHMS && asked.isSettled() && readings.wayOfOverload().isEmpty() && !hasGapAtTop(readings)) {
-      out.add(asked.at("overload-left", asked.check().quantitySpan()).with("step", asked.check().title()).shownBy(new Witness.Reading("OL")));
+      out.add(asked.at(OVERLOAD_LEFT, asked.check().quantitySpan()).with("step", asked.check().title()).shownBy(new Witness.Reading("OL")));
     }
   }
 

@@ -1,8 +1,10 @@
 package rungbook.rules.readings;
 
+import java.util.List;
 import java.util.stream.Collectors;
 import rungbook.rules.Rule;
 import rungbook.rules.Subject;
+import rungbook.source.Code;
 import rungbook.source.Problem;
 import rungbook.source.Problems;
 import rungbook.tree.Meter;
@@ -12,12 +14,19 @@ import rungbook.tree.Step;
 /** A meter without a scale for a quantity cannot measure it. */
 public final class QuantityLacking implements Rule {
 
+  static final Code QUANTITY_LACKING = Code.of("quantity-lacking");
+
+  @Override
+  public List<Code> codes() {
+    return List.of(QUANTITY_LACKING);
+  }
+
   @Override
   public void inspect(Subject subject, Problems out) {
     Meter meter = subject.tree().meter();
     for (Step step : subject.tree().steps()) {
       if (step instanceof Step.MeterCheck check && meter.scale(check.quantity()).isEmpty()) {
-        out.add(Problem.at("quantity-lacking", step.source(), check.quantitySpan()).with("quantity", check.quantity().words())
+        out.add(Problem.at(QUANTITY_LACKING, step.source(), check.quantitySpan()).with("quantity", check.quantity().words())
             .with("meter", meter.id()).with("known", known(meter)));
       }
     }

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import rungbook.rules.Rule;
 import rungbook.rules.Subject;
+import rungbook.source.Code;
 import rungbook.source.Problem;
 import rungbook.source.Problems;
 import rungbook.source.Span;
@@ -44,11 +45,11 @@ abstract class ReadingsRule implements Rule {
       return written > 1 && written <= Step.MOST_ANSWERS && check.particulars().section().unread().isEmpty();
     }
 
-    Problem at(String code, Span span) {
+    Problem at(Code code, Span span) {
       return Problem.at(code, check.source(), span);
     }
 
-    Problem atWay(String code, int way) {
+    Problem atWay(Code code, int way) {
       return at(code, way(way).answerSpan()).with("answer", written(way));
     }
 

@@ -1,13 +1,22 @@
 package rungbook.rules.readings;
 
+import java.util.List;
 import java.util.OptionalInt;
 import java.util.OptionalLong;
+import rungbook.source.Code;
 import rungbook.source.Problems;
 import rungbook.source.Witness;
 import rungbook.tree.Readings;
 
 /** All readings of a healthy system go on the same way. Where a part of the window has no way at all, the gap is reported instead. */
 public final class WindowSplit extends ReadingsRule {
+
+  static final Code WINDOW_SPLIT = Code.of("window-split");
+
+  @Override
+  public List<Code> codes() {
+    return List.of(WINDOW_SPLIT);
+  }
 
   @Override
   void inspect(Asked asked, Problems out) {
@@ -18,7 +27,7 @@ public final class WindowSplit extends ReadingsRule {
     Readings.Stretch window = readings.stretch(asked.check().expected().get());
     OptionalLong other = window.isEmpty() ? OptionalLong.empty() : firstElsewhere(readings, window);
     if (other.isPresent()) {
-      out.add(asked.at("window-split", asked.check().expectedSpan())
+      out.add(asked.at(WINDOW_SPLIT, asked.check().expectedSpan())
           .with("expect", asked.check().source().text(asked.check().expectedSpan()))
           .with("first", asked.written(readings.wayOf(window.from()).orElseThrow()))
           .with("second", asked.written(readings.wayOf(other.getAsLong()).orElseThrow()))

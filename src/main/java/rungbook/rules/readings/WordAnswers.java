@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import rungbook.rules.Rule;
 import rungbook.rules.Subject;
+import rungbook.source.Code;
 import rungbook.source.Problem;
 import rungbook.source.Problems;
 import rungbook.source.Span;
@@ -16,6 +17,14 @@ import rungbook.tree.Way;
 
 /** Every case that can be seen has an answer, and every answer takes a case of its own. */
 public final class WordAnswers implements Rule {
+
+  static final Code ANSWER_MISSING = Code.of("answer-missing");
+  static final Code ANSWERS_UNDECIDED = Code.of("answers-undecided");
+
+  @Override
+  public List<Code> codes() {
+    return List.of(ANSWER_MISSING, ANSWERS_UNDECIDED, AnswerUnreachable.ANSWER_UNREACHABLE);
+  }
 
   @Override
   public void inspect(Subject subject, Problems out) {
@@ -58,9 +67,9 @@ public final class WordAnswers implements Rule {
     }
     Optional<List<String>> missing = patterns.missing();
     if (patterns.gaveUp()) {
-      out.add(Problem.at("answers-undecided", step.source(), place).with("step", step.title()));
+      out.add(Problem.at(ANSWERS_UNDECIDED, step.source(), place).with("step", step.title()));
     } else if (missing.isPresent() && rest.isEmpty() && step.particulars().section().unread().isEmpty()) {
-      out.add(Problem.at("answer-missing", step.source(), place).with("step", step.title())
+      out.add(Problem.at(ANSWER_MISSING, step.source(), place).with("step", step.title())
           .with("answer", missing.get().stream().collect(Collectors.joining(", "))).shownBy(new Witness.Answers(missing.get())));
     } else if (missing.isEmpty() && rest.isPresent() && WordMatrix.isClosed(at)) {
       report(step, rest.get(), out);
@@ -68,6 +77,6 @@ public final class WordAnswers implements Rule {
   }
 
   private static void report(Step step, Way way, Problems out) {
-    out.add(Problem.at("answer-unreachable", step.source(), way.answerSpan()).with("answer", way.written()));
+    out.add(Problem.at(AnswerUnreachable.ANSWER_UNREACHABLE, step.source(), way.answerSpan()).with("answer", way.written()));
   }
 }

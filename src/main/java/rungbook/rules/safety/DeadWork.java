@@ -2,12 +2,13 @@ package rungbook.rules.safety;
 
 import java.util.List;
 import rungbook.action.Condition;
-import rungbook.rules.Rule;
+import rungbook.rules.StateRule;
 import rungbook.rules.Subject;
 import rungbook.rules.flow.Fact;
 import rungbook.rules.flow.Facts;
 import rungbook.rules.flow.State;
 import rungbook.rules.state.Sources;
+import rungbook.source.Code;
 import rungbook.source.Problem;
 import rungbook.source.Problems;
 import rungbook.tree.Action;
@@ -18,38 +19,43 @@ import rungbook.tree.Tree;
  * A part is touched before the power is isolated, before it is proved dead, or before its charge is gone; the first of these
  * that is missing on some path is reported. To switch power on cancels all three.
  */
-public final class DeadWork implements Rule {
+public final class DeadWork extends StateRule {
+
+  static final Code CAPACITOR_CHARGED = Code.of("capacitor-charged");
+  static final Code NOT_PROVED_DEAD = Code.of("not-proved-dead");
+  static final Code TOUCHED_LIVE = Code.of("touched-live");
 
   @Override
-  public void inspect(Subject subject, Problems out) {
-    State state = subject.state();
-    State.Moment moment = state.moment();
-    for (int step : state.order()) {
-      List<Action> actions = state.step(step).actions();
-      if (!actions.isEmpty()) {
-        moment.enter(step);
-        for (Action action : actions) {
-          inspect(action, step, subject.tree(), state, moment, out);
-          moment.pass();
-        }
-      }
+  public List<Code> codes() {
+    return List.of(CAPACITOR_CHARGED, NOT_PROVED_DEAD, TOUCHED_LIVE);
+  }
+
+  @Override
+  protected boolean concerns(Step step, Subject subject) {
+    return !step.actions().isEmpty();
+  }
+
+  @Override
+  protected void inspect(Step step, Subject subject, State.Moment moment, Problems out) {
+    for (Action action : step.actions()) {
+      inspect(action, step, subject, moment, out);
+      moment.pass();
     }
   }
 
-  private static void inspect(Action action, int at, Tree tree, State state, State.Moment moment, Problems out) {
+  private static void inspect(Action action, Step step, Subject subject, State.Moment moment, Problems out) {
     if (!action.touches() && !action.kind().begins(Condition.DISCHARGED)) {
       return;
     }
-    Facts facts = state.facts();
-    Step step = state.step(at);
+    Facts facts = subject.state().facts();
     String key = action.key();
-    int proved = proved(step, tree, facts);
+    int proved = proved(step, subject.tree(), facts);
     if (!moment.isPowerOff()) {
-      report("touched-live", action, step, facts.of(Fact.POWER_OFF), moment, out);
+      report(TOUCHED_LIVE, action, step, facts.of(Fact.POWER_OFF), moment, out);
     } else if (action.touches() && !moment.must(proved)) {
-      report("not-proved-dead", action, step, proved, moment, out);
+      report(NOT_PROVED_DEAD, action, step, proved, moment, out);
     } else if (action.touches() && facts.isCapacitor(key) && !moment.must(facts.of(Fact.DISCHARGED, key))) {
-      report("capacitor-charged", action, step, facts.of(Fact.DISCHARGED, key), moment, out);
+      report(CAPACITOR_CHARGED, action, step, facts.of(Fact.DISCHARGED, key), moment, out);
     }
   }
 
@@ -59,8 +65,8 @@ public final class DeadWork implements Rule {
     return here ? facts.of(Fact.PROVED_AT, Facts.place(step)) : facts.of(Fact.PROVED_ANYWHERE);
   }
 
-  private static void report(String code, Action action, Step step, int lacking, State.Moment moment, Problems out) {
+  private static void report(Code code, Action action, Step step, int lacking, State.Moment moment, Problems out) {
     Problem problem = Problem.at(code, step.source(), action.thing().span()).with("thing", action.thing().text());
-    out.add(moment.showLacking(lacking, "").map(problem::shownBy).orElse(problem));
+    out.add(problem.shownBy(moment.showLacking(lacking, "")));
   }
 }

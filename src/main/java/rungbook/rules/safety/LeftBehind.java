@@ -1,11 +1,12 @@
 package rungbook.rules.safety;
 
 import java.util.List;
-import rungbook.rules.Rule;
+import rungbook.rules.StateRule;
 import rungbook.rules.Subject;
 import rungbook.rules.flow.Fact;
 import rungbook.rules.flow.Facts;
 import rungbook.rules.flow.State;
+import rungbook.source.Code;
 import rungbook.source.Problem;
 import rungbook.source.Problems;
 import rungbook.source.Span;
@@ -16,58 +17,85 @@ import rungbook.tree.Way;
 /**
  * Something is left as the work needed it, not as the house needs it: at a finding, its own repair counted, or on the way out
  * to another tree. A finding that sends people out of the building waits for nothing.
- *
- * @param atFinding what may not hold at a finding
- * @param onWayOut what may not hold on the way to another tree, which begins as if nobody had touched the equipment
  */
-public record LeftBehind(String code, Fact atFinding, Fact onWayOut) implements Rule {
+public final class LeftBehind extends StateRule {
+
+  static final Code LEFT_BYPASSED = Code.of("left-bypassed");
+  static final Code LEFT_DISCONNECTED = Code.of("left-disconnected");
+  static final Code LEFT_OFF = Code.of("left-off");
+  static final Code LEFT_OPEN = Code.of("left-open");
 
   /** A defeated switch stays with the customer: 29 CFR 1910.333(c)(10). */
-  public static final LeftBehind BYPASSED = new LeftBehind("left-bypassed", Fact.BYPASSED, Fact.BYPASSED);
+  public static final LeftBehind BYPASSED = new LeftBehind(LEFT_BYPASSED, Fact.BYPASSED, Fact.BYPASSED);
 
   /** Power is on at the end, or tagged out so that nobody wonders. */
-  public static final LeftBehind OFF = new LeftBehind("left-off", Fact.OFF_UNTAGGED, Fact.ISOLATED);
+  public static final LeftBehind OFF = new LeftBehind(LEFT_OFF, Fact.OFF_UNTAGGED, Fact.ISOLATED);
 
   /** A wire may stay off only where its power stays off, with a tag. */
-  public static final LeftBehind DISCONNECTED = new LeftBehind("left-disconnected", Fact.DISCONNECTED, Fact.DISCONNECTED);
+  public static final LeftBehind DISCONNECTED = new LeftBehind(LEFT_DISCONNECTED, Fact.DISCONNECTED, Fact.DISCONNECTED);
 
   /** A door or cover is back on before anybody walks away; tagged out, it may stay off. Common practice, no source. */
-  public static final LeftBehind OPEN = new LeftBehind("left-open", Fact.OPEN, Fact.OPEN);
+  public static final LeftBehind OPEN = new LeftBehind(LEFT_OPEN, Fact.OPEN, Fact.OPEN);
+
+  private final Code code;
+  private final Fact atFinding;
+  private final Fact onWayOut;
+
+  /**
+   * @param atFinding what may not hold at a finding
+   * @param onWayOut what may not hold on the way to another tree, which begins as if nobody had touched the equipment
+   */
+  private LeftBehind(Code code, Fact atFinding, Fact onWayOut) {
+    this.code = code;
+    this.atFinding = atFinding;
+    this.onWayOut = onWayOut;
+  }
 
   @Override
-  public void inspect(Subject subject, Problems out) {
-    State state = subject.state();
-    if (!state.facts().any(atFinding)) {
-      return;
-    }
-    State.Moment moment = state.moment();
-    for (int step : state.order()) {
-      if (state.step(step) instanceof Step.Finding finding) {
-        if (!finding.evacuate()) {
-          moment.enter(step);
-          inspect(finding, state, moment, out);
-        }
-      } else {
-        inspectWaysOut(step, state, moment, out);
-      }
+  public List<Code> codes() {
+    return List.of(code);
+  }
+
+  @Override
+  protected boolean concerns(Subject subject) {
+    return subject.state().facts().any(atFinding);
+  }
+
+  @Override
+  protected boolean concerns(Step step, Subject subject) {
+    return step instanceof Step.Finding finding ? !finding.evacuate() : leadsOut(step);
+  }
+
+  @Override
+  protected void inspect(Step step, Subject subject, State.Moment moment, Problems out) {
+    moment.finish();
+    if (step instanceof Step.Finding finding) {
+      inspect(finding, subject.state(), moment, out);
+    } else {
+      inspectWaysOut(step, subject.state(), moment, out);
     }
   }
 
+  private static boolean leadsOut(Step step) {
+    for (Way way : step.ways()) {
+      if (way.goal() instanceof Goal.ToTree) {
+        return true;
+      }
+    }
+    return false;
+  }
+
   private void inspect(Step.Finding finding, State state, State.Moment moment, Problems out) {
-    moment.finish();
     boolean excused = (atFinding == Fact.DISCONNECTED || atFinding == Fact.OPEN) && moment.must(state.facts().of(Fact.TAGGED_OUT));
     if (!excused) {
       report(atFinding, finding, finding.particulars().titleSpan(), "", state, moment, out);
     }
   }
 
-  private void inspectWaysOut(int step, State state, State.Moment moment, Problems out) {
-    List<Way> ways = state.step(step).ways();
-    for (Way way : ways) {
+  private void inspectWaysOut(Step step, State state, State.Moment moment, Problems out) {
+    for (Way way : step.ways()) {
       if (way.goal() instanceof Goal.ToTree) {
-        moment.enter(step);
-        moment.finish();
-        report(onWayOut, state.step(step), way.span(), way.written(), state, moment, out);
+        report(onWayOut, step, way.span(), way.written(), state, moment, out);
       }
     }
   }
@@ -82,6 +110,6 @@ public record LeftBehind(String code, Fact atFinding, Fact onWayOut) implements 
       things.append(", ").append(state.facts().words(next));
     }
     Problem problem = Problem.at(code, step.source(), span).with("things", things);
-    out.add(moment.showHolding(left, answer).map(problem::shownBy).orElse(problem));
+    out.add(problem.shownBy(moment.showHolding(left, answer)));
   }
 }

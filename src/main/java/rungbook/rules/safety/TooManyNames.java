@@ -1,17 +1,26 @@
 package rungbook.rules.safety;
 
+import java.util.List;
 import rungbook.rules.Rule;
 import rungbook.rules.Subject;
+import rungbook.source.Code;
 import rungbook.source.Problem;
 import rungbook.source.Problems;
 
 /** The tree names more things than can be followed along its paths; it is refused rather than half checked. */
 public final class TooManyNames implements Rule {
 
+  static final Code TOO_MANY_NAMES = Code.of("too-many-names");
+
+  @Override
+  public List<Code> codes() {
+    return List.of(TOO_MANY_NAMES);
+  }
+
   @Override
   public void inspect(Subject subject, Problems out) {
     if (subject.state().isTooLarge()) {
-      out.add(Problem.at("too-many-names", subject.tree().source(), subject.tree().document().frontSpan())
+      out.add(Problem.at(TOO_MANY_NAMES, subject.tree().source(), subject.tree().document().frontSpan())
           .with("names", subject.state().facts().count()).with("steps", subject.tree().steps().size()));
     }
   }

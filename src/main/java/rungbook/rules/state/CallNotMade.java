@@ -1,36 +1,37 @@
 package rungbook.rules.state;
 
 import java.util.List;
-import rungbook.rules.Rule;
+import rungbook.rules.StateRule;
 import rungbook.rules.Subject;
 import rungbook.rules.flow.State;
+import rungbook.source.Code;
 import rungbook.source.Problem;
 import rungbook.source.Problems;
 import rungbook.tree.Setting;
 import rungbook.tree.Step;
 
 /** A check presumes a control at a position to which, on some path, no task has brought it. */
-public final class CallNotMade implements Rule {
+public final class CallNotMade extends StateRule {
+
+  static final Code CALL_NOT_MADE = Code.of("call-not-made");
 
   @Override
-  public void inspect(Subject subject, Problems out) {
-    State state = subject.state();
-    State.Moment moment = state.moment();
-    for (int step : state.order()) {
-      if (state.step(step) instanceof Step.Check check && !check.presumed().isEmpty()) {
-        moment.enter(step);
-        inspect(check, state, moment, out);
-      }
-    }
+  public List<Code> codes() {
+    return List.of(CALL_NOT_MADE);
   }
 
-  private static void inspect(Step.Check check, State state, State.Moment moment, Problems out) {
-    List<Setting> presumed = check.presumed();
-    for (Setting setting : presumed) {
-      int fact = state.facts().at(setting);
+  @Override
+  protected boolean concerns(Step step, Subject subject) {
+    return step instanceof Step.Check check && !check.presumed().isEmpty();
+  }
+
+  @Override
+  protected void inspect(Step step, Subject subject, State.Moment moment, Problems out) {
+    for (Setting setting : ((Step.Check) step).presumed()) {
+      int fact = subject.state().facts().at(setting);
       if (!moment.must(fact)) {
-        Problem problem = Problem.at("call-not-made", check.source(), setting.span()).with("setting", setting);
-        out.add(moment.showLacking(fact, "").map(problem::shownBy).orElse(problem));
+        out.add(Problem.at(CALL_NOT_MADE, step.source(), setting.span()).with("setting", setting)
+            .shownBy(moment.showLacking(fact, "")));
       }
     }
   }

@@ -2,13 +2,15 @@ package rungbook.rules.state;
 
 import java.math.BigDecimal;
 import java.util.HashSet;
+import java.util.List;
 import java.util.Set;
 import rungbook.action.Condition;
-import rungbook.rules.Rule;
+import rungbook.rules.StateRule;
 import rungbook.rules.Subject;
 import rungbook.rules.flow.Fact;
 import rungbook.rules.flow.Facts;
 import rungbook.rules.flow.State;
+import rungbook.source.Code;
 import rungbook.source.Problem;
 import rungbook.source.Problems;
 import rungbook.tree.Action;
@@ -18,21 +20,28 @@ import rungbook.tree.Step;
 import rungbook.tree.Tree;
 
 /** A live reading is expected although, on some path, the power that feeds it has been isolated. Measuring to prove dead is fine. */
-public final class LiveAfterIsolating implements Rule {
+public final class LiveAfterIsolating extends StateRule {
+
+  static final Code LIVE_AFTER_ISOLATING = Code.of("live-after-isolating");
 
   @Override
-  public void inspect(Subject subject, Problems out) {
-    State state = subject.state();
-    if (!state.facts().any(Fact.ISOLATED)) {
-      return;
-    }
-    State.Moment moment = state.moment();
-    for (int step : state.order()) {
-      if (state.step(step) instanceof Step.MeterCheck check && expectsPower(check)) {
-        moment.enter(step);
-        inspect(check, subject, moment, out);
-      }
-    }
+  public List<Code> codes() {
+    return List.of(LIVE_AFTER_ISOLATING);
+  }
+
+  @Override
+  protected boolean concerns(Subject subject) {
+    return subject.state().facts().any(Fact.ISOLATED);
+  }
+
+  @Override
+  protected boolean concerns(Step step, Subject subject) {
+    return step instanceof Step.MeterCheck check && expectsPower(check);
+  }
+
+  @Override
+  protected void inspect(Step step, Subject subject, State.Moment moment, Problems out) {
+    inspect((Step.MeterCheck) step, subject, moment, out);
   }
 
   private static void inspect(Step.MeterCheck check, Subject subject, State.Moment moment, Problems out) {
@@ -42,9 +51,9 @@ public final class LiveAfterIsolating implements Rule {
       isolated = moment.nextMay(Fact.ISOLATED, isolated + 1);
     }
     if (isolated != Facts.NONE) {
-      Problem problem = Problem.at("live-after-isolating", check.source(), check.expectedSpan()).with("source", facts.words(isolated))
+      Problem problem = Problem.at(LIVE_AFTER_ISOLATING, check.source(), check.expectedSpan()).with("source", facts.words(isolated))
           .with("quantity", check.quantity().words());
-      out.add(moment.showHolding(isolated, "").map(problem::shownBy).orElse(problem));
+      out.add(problem.shownBy(moment.showHolding(isolated, "")));
     }
   }
 

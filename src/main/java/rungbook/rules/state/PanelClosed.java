@@ -1,11 +1,14 @@
 package rungbook.rules.state;
 
+import java.util.List;
+import java.util.Optional;
 import rungbook.action.StateChange;
-import rungbook.rules.Rule;
+import rungbook.rules.StateRule;
 import rungbook.rules.Subject;
 import rungbook.rules.flow.Fact;
 import rungbook.rules.flow.Facts;
 import rungbook.rules.flow.State;
+import rungbook.source.Code;
 import rungbook.source.Problem;
 import rungbook.source.Problems;
 import rungbook.source.Span;
@@ -20,23 +23,35 @@ import rungbook.tree.Step;
  * A lead or a hand goes behind a panel that, on some path, nobody has opened. What is only looked at or listened for may be
  * seen from outside; a power switch and its own terminals stand outside.
  */
-public final class PanelClosed implements Rule {
+public final class PanelClosed extends StateRule {
+
+  static final Code PANEL_CLOSED = Code.of("panel-closed");
 
   @Override
-  public void inspect(Subject subject, Problems out) {
-    if (subject.tree().system().isEmpty()) {
-      return;
-    }
+  public List<Code> codes() {
+    return List.of(PANEL_CLOSED);
+  }
+
+  @Override
+  protected boolean concerns(Subject subject) {
+    return subject.tree().system().isPresent();
+  }
+
+  @Override
+  protected boolean concerns(Step step, Subject subject) {
+    return panel(step, subject.tree().system().get()).isPresent();
+  }
+
+  @Override
+  protected void inspect(Step step, Subject subject, State.Moment moment, Problems out) {
     Vocabulary system = subject.tree().system().get();
-    State state = subject.state();
-    State.Moment moment = state.moment();
-    for (int step : state.order()) {
-      Location location = system.locations().get(Facts.place(state.step(step)));
-      if (location != null && location.panel().isPresent()) {
-        moment.enter(step);
-        inspect(state.step(step), location.panel().get(), system, state, moment, out);
-      }
-    }
+    inspect(step, panel(step, system).get(), system, subject.state(), moment, out);
+  }
+
+  /** The panel in front of the place where a step is done. */
+  private static Optional<String> panel(Step step, Vocabulary system) {
+    Location location = system.locations().get(Facts.place(step));
+    return location == null ? Optional.empty() : location.panel();
   }
 
   private static void inspect(Step step, String panel, Vocabulary system, State state, State.Moment moment, Problems out) {
@@ -81,7 +96,7 @@ public final class PanelClosed implements Rule {
   }
 
   private static void report(Step step, Span span, String panel, int open, State.Moment moment, Problems out) {
-    Problem problem = Problem.at("panel-closed", step.source(), span).with("panel", panel).with("place", step.at().orElseThrow().text());
-    out.add(moment.showLacking(open, "").map(problem::shownBy).orElse(problem));
+    Problem problem = Problem.at(PANEL_CLOSED, step.source(), span).with("panel", panel).with("place", step.at().orElseThrow().text());
+    out.add(problem.shownBy(moment.showLacking(open, "")));
   }
 }

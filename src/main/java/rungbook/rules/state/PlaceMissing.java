@@ -1,9 +1,11 @@
 package rungbook.rules.state;
 
+import java.util.List;
 import rungbook.action.ActionObject;
 import rungbook.action.Things;
 import rungbook.rules.Rule;
 import rungbook.rules.Subject;
+import rungbook.source.Code;
 import rungbook.source.Problem;
 import rungbook.source.Problems;
 import rungbook.system.Vocabulary;
@@ -18,6 +20,13 @@ import rungbook.tree.Step;
  */
 public final class PlaceMissing implements Rule {
 
+  static final Code PLACE_MISSING = Code.of("place-missing");
+
+  @Override
+  public List<Code> codes() {
+    return List.of(PLACE_MISSING);
+  }
+
   @Override
   public void inspect(Subject subject, Problems out) {
     if (subject.tree().system().isEmpty() || subject.tree().system().get().locations().isEmpty()) {
@@ -28,7 +37,7 @@ public final class PlaceMissing implements Rule {
       if (step.at().isEmpty()) {
         Named point = firstPoint(step, system);
         if (point != null) {
-          out.add(Problem.at("place-missing", step.source(), point.span()).with("point", point.text())
+          out.add(Problem.at(PLACE_MISSING, step.source(), point.span()).with("point", point.text())
               .with("places", String.join(", ", system.locations().values().stream().map(Location::name).toList())));
         }
       }

@@ -8,6 +8,7 @@ import rungbook.action.Things;
 import rungbook.rules.Rule;
 import rungbook.rules.Subject;
 import rungbook.rules.flow.Facts;
+import rungbook.source.Code;
 import rungbook.source.Problem;
 import rungbook.source.Problems;
 import rungbook.system.Vocabulary;
@@ -17,6 +18,13 @@ import rungbook.tree.Step;
 
 /** A lead is put on a terminal that the system does not have at the step's location. */
 public final class PointElsewhere implements Rule {
+
+  static final Code POINT_ELSEWHERE = Code.of("point-elsewhere");
+
+  @Override
+  public List<Code> codes() {
+    return List.of(POINT_ELSEWHERE);
+  }
 
   @Override
   public void inspect(Subject subject, Problems out) {
@@ -47,7 +55,7 @@ public final class PointElsewhere implements Rule {
   private static void inspect(Named lead, Step step, Vocabulary system, Problems out) {
     Vocabulary.Point point = system.points().get(lead.key());
     if (point != null && !point.locations().isEmpty() && !point.locations().contains(Facts.place(step))) {
-      out.add(Problem.at("point-elsewhere", step.source(), lead.span()).with("point", point.name())
+      out.add(Problem.at(POINT_ELSEWHERE, step.source(), lead.span()).with("point", point.name())
           .with("place", step.at().orElseThrow().text()).with("places", names(point.locations(), system)));
     }
   }

@@ -1,7 +1,9 @@
 package rungbook.rules.structure;
 
+import java.util.List;
 import rungbook.rules.Rule;
 import rungbook.rules.Subject;
+import rungbook.source.Code;
 import rungbook.source.Problem;
 import rungbook.source.Problems;
 import rungbook.tree.Step;
@@ -9,11 +11,18 @@ import rungbook.tree.Step;
 /** Every path ends in a finding, so every other step leads on. Ways that could not be read are reported where they stand. */
 public final class NoWayOn implements Rule {
 
+  static final Code NO_WAY_ON = Code.of("no-way-on");
+
+  @Override
+  public List<Code> codes() {
+    return List.of(NO_WAY_ON);
+  }
+
   @Override
   public void inspect(Subject subject, Problems out) {
     for (Step step : subject.tree().steps()) {
       if (step.ways().isEmpty() && !(step instanceof Step.Finding) && step.particulars().section().unread().isEmpty()) {
-        out.add(Problem.at("no-way-on", step.source(), step.particulars().titleSpan())
+        out.add(Problem.at(NO_WAY_ON, step.source(), step.particulars().titleSpan())
             .with("step", step.title()).with("kind", step.particulars().block().kind()));
       }
     }

@@ -1,7 +1,9 @@
 package rungbook.rules.structure;
 
+import java.util.List;
 import rungbook.rules.Rule;
 import rungbook.rules.Subject;
+import rungbook.source.Code;
 import rungbook.source.Problem;
 import rungbook.source.Problems;
 import rungbook.tree.Step;
@@ -9,11 +11,18 @@ import rungbook.tree.Step;
 /** A check that leads the same way whatever is found tells nothing. */
 public final class OneAnswer implements Rule {
 
+  static final Code ONE_ANSWER = Code.of("one-answer");
+
+  @Override
+  public List<Code> codes() {
+    return List.of(ONE_ANSWER);
+  }
+
   @Override
   public void inspect(Subject subject, Problems out) {
     for (Step step : subject.tree().steps()) {
       if (step instanceof Step.Check && step.ways().size() == 1 && step.particulars().section().unread().isEmpty()) {
-        out.add(Problem.at("one-answer", step.source(), step.ways().get(0).answerSpan())
+        out.add(Problem.at(ONE_ANSWER, step.source(), step.ways().get(0).answerSpan())
             .with("step", step.title()).with("answer", step.ways().get(0).written()));
       }
     }

@@ -1,8 +1,10 @@
 package rungbook.rules.structure;
 
+import java.util.List;
 import rungbook.rules.Graph;
 import rungbook.rules.Rule;
 import rungbook.rules.Subject;
+import rungbook.source.Code;
 import rungbook.source.Problem;
 import rungbook.source.Problems;
 import rungbook.tree.Step;
@@ -13,6 +15,14 @@ import rungbook.tree.Tree;
  * While a way leads nowhere nothing is said, for it may be meant to lead here.
  */
 public final class Unreached implements Rule {
+
+  static final Code NOTHING_LEADS_HERE = Code.of("nothing-leads-here");
+  static final Code STEP_UNREACHED = Code.of("step-unreached");
+
+  @Override
+  public List<Code> codes() {
+    return List.of(NOTHING_LEADS_HERE, STEP_UNREACHED);
+  }
 
   @Override
   public void inspect(Subject subject, Problems out) {
@@ -26,7 +36,7 @@ public final class Unreached implements Rule {
 
   /** Headings that were dropped, for their name or a misspelt word after their fence, would have led on. */
   private static boolean hasAllItsSteps(Tree tree) {
-    return tree.document().problems().stream().noneMatch(problem -> problem.code().equals("unknown-block"))
+    return tree.document().misspelt().isEmpty()
         && tree.document().sections().stream().filter(section -> section.isStep()).count()
             == tree.steps().stream().filter(step -> step.particulars().document() == tree.document()).count();
   }
@@ -36,7 +46,7 @@ public final class Unreached implements Rule {
     Graph graph = subject.graph();
     for (int step = 1; step < graph.size(); step++) {
       if (graph.arrivals(step) == 0) {
-        report("nothing-leads-here", subject.tree().steps().get(step), out);
+        report(NOTHING_LEADS_HERE, subject.tree().steps().get(step), out);
         graph.mark(step, explained);
       }
     }
@@ -47,13 +57,13 @@ public final class Unreached implements Rule {
     Graph graph = subject.graph();
     for (int step = 0; step < graph.size(); step++) {
       if (!graph.isReached(step) && !explained[step]) {
-        report("step-unreached", subject.tree().steps().get(step), out);
+        report(STEP_UNREACHED, subject.tree().steps().get(step), out);
         graph.mark(step, explained);
       }
     }
   }
 
-  private static void report(String code, Step step, Problems out) {
+  private static void report(Code code, Step step, Problems out) {
     out.add(Problem.at(code, step.source(), step.particulars().titleSpan()).with("step", step.title()).with("slug", step.particulars().section().slug()));
   }
 }

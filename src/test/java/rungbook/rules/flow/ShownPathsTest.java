@@ -32,7 +32,7 @@ class ShownPathsTest {
     for (long seed = 0; seed < 1500; seed++) {
       Tree tree = RandomTrees.tree(seed, seed % 4 == 0);
       for (Problem problem : Registry.inspect(tree)) {
-        if (problem.witness().isPresent() && problem.witness().get() instanceof Witness.Path path && !problem.code().equals("path-circle")) {
+        if (problem.witness().isPresent() && problem.witness().get() instanceof Witness.Path path && !problem.code().name().equals("path-circle")) {
           walk(tree, path, problem);
         }
       }
@@ -60,11 +60,11 @@ class ShownPathsTest {
     assertEquals(last.title(), stops.get(stops.size() - 1).step());
     assertTrue(holds(last.particulars().section().span(), problem.span()), "the path ends where the problem is");
     assertMet(problem, last, world, walked);
-    met.add(problem.code());
+    met.add(problem.code().name());
   }
 
   private static void assertMet(Problem problem, Step last, World world, List<Step> walked) {
-    if (problem.code().startsWith("left-")) {
+    if (problem.code().name().startsWith("left-")) {
       last.actions().forEach(world::act);
     } else {
       for (Action action : last.actions()) {
@@ -79,7 +79,7 @@ class ShownPathsTest {
 
   private static boolean isSo(Problem problem, Step last, World world, List<Step> walked) {
     String thing = problem.source().text(problem.span());
-    return switch (problem.code()) {
+    return switch (problem.code().name()) {
       case "left-bypassed" -> !world.bypassed.isEmpty();
       case "left-disconnected" -> !world.disconnected.isEmpty();
       case "left-off" -> world.isolated.stream().anyMatch(source -> !world.tagged.contains(source));

@@ -5,6 +5,7 @@ import java.util.List;
 import rungbook.rules.Graph;
 import rungbook.rules.Rule;
 import rungbook.rules.Subject;
+import rungbook.source.Code;
 import rungbook.source.Problem;
 import rungbook.source.Problems;
 import rungbook.source.Source;
@@ -13,7 +14,14 @@ import rungbook.tree.Step;
 import rungbook.tree.Way;
 
 /** Going round in a circle never comes to a finding. Circles that share a step with one already reported wait until that is mended. */
-public final class Circle implements Rule {
+public final class PathCircle implements Rule {
+
+  static final Code PATH_CIRCLE = Code.of("path-circle");
+
+  @Override
+  public List<Code> codes() {
+    return List.of(PATH_CIRCLE);
+  }
 
   @Override
   public void inspect(Subject subject, Problems out) {
@@ -92,7 +100,7 @@ public final class Circle implements Rule {
       Step again = step(first);
       stops.add(new Witness.Stop(again.title(), again.source(), again.particulars().titleSpan(), ""));
       Witness.Stop closing = closing(stops.subList(0, stops.size() - 1));
-      out.add(Problem.at("path-circle", closing.source(), closing.span()).with("step", again.title())
+      out.add(Problem.at(PATH_CIRCLE, closing.source(), closing.span()).with("step", again.title())
           .with("circle", circle(stops)).shownBy(new Witness.Path(stops)));
     }
 

@@ -1,6 +1,8 @@
 package rungbook.rules.readings;
 
+import java.util.List;
 import java.util.OptionalInt;
+import rungbook.source.Code;
 import rungbook.source.Problems;
 import rungbook.source.Witness;
 import rungbook.tree.Answer;
@@ -9,14 +11,21 @@ import rungbook.tree.Readings.Taken;
 import rungbook.tree.Way;
 
 /** An answer is of use only if it takes something that the others leave. */
-public final class UnreachableReading extends ReadingsRule {
+public final class AnswerUnreachable extends ReadingsRule {
+
+  static final Code ANSWER_UNREACHABLE = Code.of("answer-unreachable");
+
+  @Override
+  public List<Code> codes() {
+    return List.of(ANSWER_UNREACHABLE);
+  }
 
   @Override
   void inspect(Asked asked, Problems out) {
     boolean[] unreachable = find(asked);
     for (Taken span : asked.readings().spans()) {
       if (unreachable[span.way()]) {
-        out.add(asked.atWay("answer-unreachable", span.way()).shownBy(new Witness.Reading(asked.readings().show(span.from()))));
+        out.add(asked.atWay(ANSWER_UNREACHABLE, span.way()).shownBy(new Witness.Reading(asked.readings().show(span.from()))));
       }
     }
     inspectOthers(asked, out);
@@ -62,7 +71,7 @@ public final class UnreachableReading extends ReadingsRule {
           || written.answer() instanceof Answer.NoReading && isOther(readings.noReadingWay(), way)
           || written.answer() instanceof Answer.AnythingElse && (isOther(readings.elseWay(), way) || nothingIsLeft(asked));
       if (again) {
-        out.add(asked.atWay("answer-unreachable", way));
+        out.add(asked.atWay(ANSWER_UNREACHABLE, way));
       }
     }
   }

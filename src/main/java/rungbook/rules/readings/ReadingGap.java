@@ -1,5 +1,7 @@
 package rungbook.rules.readings;
 
+import java.util.List;
+import rungbook.source.Code;
 import rungbook.source.Problem;
 import rungbook.source.Problems;
 import rungbook.source.Span;
@@ -7,7 +9,14 @@ import rungbook.source.Witness;
 import rungbook.tree.Readings;
 
 /** Every reading has a way on. A gap is reported at the answer below it, else at the one above. */
-public final class Gap extends ReadingsRule {
+public final class ReadingGap extends ReadingsRule {
+
+  static final Code READING_GAP = Code.of("reading-gap");
+
+  @Override
+  public List<Code> codes() {
+    return List.of(READING_GAP);
+  }
 
   @Override
   void inspect(Asked asked, Problems out) {
@@ -19,7 +28,7 @@ public final class Gap extends ReadingsRule {
   }
 
   private static Problem problem(Asked asked, Readings.Stretch gap) {
-    return asked.at("reading-gap", place(asked, gap)).with("readings", asked.readings().show(gap))
+    return asked.at(READING_GAP, place(asked, gap)).with("readings", asked.readings().show(gap))
         .shownBy(new Witness.Reading(asked.readings().show(telling(asked.readings(), gap))));
   }
 

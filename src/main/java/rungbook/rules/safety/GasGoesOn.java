@@ -3,6 +3,7 @@ package rungbook.rules.safety;
 import java.util.List;
 import rungbook.rules.Rule;
 import rungbook.rules.Subject;
+import rungbook.source.Code;
 import rungbook.source.Problem;
 import rungbook.source.Problems;
 import rungbook.tree.Answer;
@@ -12,7 +13,14 @@ import rungbook.tree.Step.Sense;
 import rungbook.tree.Way;
 
 /** An answer that gas is smelled leads on into the work, instead of straight to a finding that sends people out and calls for help. */
-public final class GasSmell implements Rule {
+public final class GasGoesOn implements Rule {
+
+  static final Code GAS_GOES_ON = Code.of("gas-goes-on");
+
+  @Override
+  public List<Code> codes() {
+    return List.of(GAS_GOES_ON);
+  }
 
   @Override
   public void inspect(Subject subject, Problems out) {
@@ -29,7 +37,7 @@ public final class GasSmell implements Rule {
       if (isGas(check.things().get(thing).key())) {
         for (Way way : check.ways()) {
           if (mayMeanGas(way.answer(), thing) && !stops(way.goal(), steps)) {
-            out.add(Problem.at("gas-goes-on", check.source(), way.span()).with("answer", way.written()));
+            out.add(Problem.at(GAS_GOES_ON, check.source(), way.span()).with("answer", way.written()));
           }
         }
       }

@@ -7,12 +7,13 @@ import rungbook.action.ActionObject;
 import rungbook.rules.Rule;
 import rungbook.rules.Subject;
 import rungbook.rules.state.Sources;
+import rungbook.source.Code;
 import rungbook.source.Problem;
 import rungbook.source.Problems;
 import rungbook.source.Span;
 import rungbook.system.Vocabulary;
-import rungbook.tree.Answer;
 import rungbook.tree.Action;
+import rungbook.tree.Answer;
 import rungbook.tree.Meter;
 import rungbook.tree.Named;
 import rungbook.tree.Range;
@@ -21,10 +22,17 @@ import rungbook.tree.Tree;
 import rungbook.tree.Way;
 
 /** Leads go where 50 V or more may be met, and the step does not warn of line voltage. */
-public final class LineVoltage implements Rule {
+public final class LineVoltageUnsaid implements Rule {
+
+  static final Code LINE_VOLTAGE_UNSAID = Code.of("line-voltage-unsaid");
 
   private static final String CAUTION = "line voltage";
   private static final BigDecimal LIMIT = BigDecimal.valueOf(Sources.LINE_VOLTS);
+
+  @Override
+  public List<Code> codes() {
+    return List.of(LINE_VOLTAGE_UNSAID);
+  }
 
   @Override
   public void inspect(Subject subject, Problems out) {
@@ -34,7 +42,7 @@ public final class LineVoltage implements Rule {
         Step reached = steps.get(step);
         Optional<Span> shown = where(reached, subject.tree());
         if (shown.isPresent() && !warns(reached)) {
-          out.add(Problem.at("line-voltage-unsaid", reached.source(), shown.get()));
+          out.add(Problem.at(LINE_VOLTAGE_UNSAID, reached.source(), shown.get()));
         }
       }
     }

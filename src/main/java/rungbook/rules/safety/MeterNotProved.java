@@ -1,0 +1,42 @@
+package rungbook.rules.safety;
+
+import java.util.List;
+import rungbook.action.Condition;
+import rungbook.rules.StateRule;
+import rungbook.rules.Subject;
+import rungbook.rules.flow.State;
+import rungbook.source.Code;
+import rungbook.source.Problem;
+import rungbook.source.Problems;
+import rungbook.tree.Step;
+
+/** A proof that proves nothing, because the meter has not been tried on a known source. */
+public final class MeterNotProved extends StateRule {
+
+  static final Code METER_NOT_PROVED = Code.of("meter-not-proved");
+
+  @Override
+  public List<Code> codes() {
+    return List.of(METER_NOT_PROVED);
+  }
+
+  @Override
+  protected boolean concerns(Step step, Subject subject) {
+    return first(Condition.PROVED_DEAD, step) >= 0 && first(Condition.METER_PROVED, step) < 0;
+  }
+
+  @Override
+  protected void inspect(Step step, Subject subject, State.Moment moment, Problems out) {
+    out.add(Problem.at(METER_NOT_PROVED, step.source(), step.actions().get(first(Condition.PROVED_DEAD, step)).thing().span()));
+  }
+
+  /** The first of a step's actions that makes a condition true, counted from 0; negative if none does. */
+  static int first(Condition begun, Step step) {
+    for (int i = 0; i < step.actions().size(); i++) {
+      if (step.actions().get(i).kind().begins(begun)) {
+        return i;
+      }
+    }
+    return -1;
+  }
+}
