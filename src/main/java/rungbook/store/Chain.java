@@ -5,12 +5,10 @@ import java.io.DataOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.time.Instant;
-import java.util.HexFormat;
 import java.util.List;
 import java.util.Optional;
+import rungbook.text.Sha256;
 
 /** Ties the revisions of a document together with SHA-256 (FIPS 180-4). */
 public final class Chain {
@@ -29,8 +27,8 @@ public final class Chain {
   static Hash of(DocumentPath path, int number, Revision.Change change, String author, String message,
           Instant at, Hash parent, byte[] content) {
     var fields = List.of(FORM, parent.hex(), path.text(), Integer.toString(number), change.name(),
-        author, message, Long.toString(at.toEpochMilli()), sha256(content));
-    return new Hash(sha256(lengthPrefixed(fields)));
+        author, message, Long.toString(at.toEpochMilli()), Sha256.hex(content));
+    return new Hash(Sha256.hex(lengthPrefixed(fields)));
   }
 
   /** The number of the first revision that is not what its hash says, or that does not follow its parent. */
@@ -64,13 +62,5 @@ public final class Chain {
       throw new UncheckedIOException(impossibleInMemory);
     }
     return bytes.toByteArray();
-  }
-
-  private static String sha256(byte[] bytes) {
-    try {
-      return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
-    } catch (NoSuchAlgorithmException everyJdkHasIt) {
-      throw new IllegalStateException(everyJdkHasIt);
-    }
   }
 }

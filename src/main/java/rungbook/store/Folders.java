@@ -3,22 +3,15 @@ package rungbook.store;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
-import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.LocalDateTime;
 import java.util.Collection;
 import java.util.List;
-import java.util.zip.ZipEntry;
 import java.util.zip.ZipException;
 import java.util.zip.ZipInputStream;
-import java.util.zip.ZipOutputStream;
 
 /** Reads a library from a folder or zip, and writes one as a zip. */
 public final class Folders {
-  // zip entries need a time; a fixed one keeps the same library the same bytes
-  private static final LocalDateTime NO_TIME = LocalDateTime.of(1980, 1, 1, 0, 0);
-
   private Folders() {
   }
 
@@ -72,16 +65,8 @@ public final class Folders {
 
   /** Writes the documents as a zip that {@link #ofZip} reads back; the same documents give the same bytes. */
   public static void writeZip(Collection<Revision> documents, OutputStream out) {
-    try (var zip = new ZipOutputStream(out)) {
-      for (var document : documents) {
-        var entry = new ZipEntry(document.path().text());
-        entry.setTimeLocal(NO_TIME);
-        zip.putNextEntry(entry);
-        zip.write(document.content());
-        zip.closeEntry();
-      }
-    } catch (IOException failed) {
-      throw new UncheckedIOException(failed);
+    try (var zip = new ZipWriter(out)) {
+      documents.forEach(document -> zip.add(document.path().text(), document.content()));
     }
   }
 }

@@ -20,6 +20,7 @@ import rungbook.store.Draft;
 import rungbook.store.Revision;
 import rungbook.store.Store;
 import rungbook.system.Vocabulary;
+import rungbook.text.UrlPath;
 
 /** Where texts are written. */
 @Path("/")
@@ -95,14 +96,14 @@ class EditPage {
     var at = new DocumentPath(folder + slug.substring(0, Math.min(slug.length(), 80)) + ".md");
     if (store.head(at).filter(Revision::isThere).isPresent()) {
       throw Trouble.of(409, "There is such a text already", "`" + at + "` is in the library", "give the new one another title, or edit that one")
-          .with(Map.of("there", (at.isTree() ? "/tree/" : "/text/") + Urls.path(at.text())));
+          .with(Map.of("there", (at.isTree() ? "/tree/" : "/text/") + UrlPath.of(at.text())));
     }
     return at;
   }
 
   private View view(DocumentPath at, String text, int basedOn, int line, String author, RoutingContext request) {
     var base = basedOn == 0 ? store.head(at).map(Revision::number).orElse(0) : basedOn;
-    var href = Urls.path(at.text());
+    var href = UrlPath.of(at.text());
     return new View(at.text(), href, basedOn == 0 ? "/" : (at.isTree() ? "/tree/" : "/text/") + href, basedOn == 0 ? "" : "/history/" + href,
         text, base, URLDecoder.decode(author, StandardCharsets.UTF_8), request.get(Guard.NONCE), line, at.isTree());
   }

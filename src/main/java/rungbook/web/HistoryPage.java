@@ -17,6 +17,7 @@ import rungbook.store.Chain;
 import rungbook.store.DocumentPath;
 import rungbook.store.Revision;
 import rungbook.store.Store;
+import rungbook.text.UrlPath;
 
 /** What became of a document: its revisions, the difference between two of them, and drafts that lost a race. */
 @Path("/history")
@@ -54,7 +55,7 @@ class HistoryPage {
     var newest = history.get(history.size() - 1).text();
     var drafts = store.drafts(at).stream().map(DocumentsApi.KeptDraft::of)
         .map(draft -> new DraftView(draft, Difference.of(newest, draft.text()))).toList();
-    return new View(at.text(), Urls.path(at.text()), (at.isTree() ? "/tree/" : "/text/") + Urls.path(at.text()), at.isPicture(),
+    return new View(at.text(), UrlPath.of(at.text()), (at.isTree() ? "/tree/" : "/text/") + UrlPath.of(at.text()), at.isPicture(),
         newestFirst, from, to, difference, drafts, Chain.firstBroken(history).orElse(0));
   }
 
@@ -69,6 +70,6 @@ class HistoryPage {
   @Path("put-away/{path:.+}")
   public Response putAway(String path, @FormParam("draft") long draft) {
     store.putAway(draft);
-    return Response.seeOther(URI.create("/history/" + Urls.path(Texts.path(path).text()))).build();
+    return Response.seeOther(URI.create("/history/" + UrlPath.of(Texts.path(path).text()))).build();
   }
 }

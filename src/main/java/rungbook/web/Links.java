@@ -4,6 +4,7 @@ import java.util.Optional;
 import java.util.regex.Pattern;
 import rungbook.library.Pictures;
 import rungbook.markdown.Prose;
+import rungbook.text.UrlPath;
 
 /** Where a text's links and pictures lead on a page: to its own steps, to other trees, to the open web by an ordinary link. */
 final class Links implements Prose.Targets {
@@ -23,10 +24,10 @@ final class Links implements Prose.Targets {
 
   @Override
   public Optional<String> picture(String written) {
-    return Pictures.path(file, written).map(path -> "/api/files/" + Urls.path(path));
+    return Pictures.path(file, written).map(path -> "/api/files/" + UrlPath.of(path));
   }
 
   private static String tree(String id, String step) {
-    return "/tree/trees/" + Urls.path(id) + ".md" + (step == null ? "" : step);
+    return "/tree/trees/" + UrlPath.of(id) + ".md" + (step == null ? "" : step);
   }
 }

@@ -13,8 +13,6 @@ import java.util.Optional;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.eclipse.microprofile.openapi.annotations.tags.Tag;
 import rungbook.library.CompiledTree;
-import rungbook.map.Diagram;
-import rungbook.map.Drawing;
 import rungbook.markdown.DocumentReader;
 import rungbook.markdown.Prose;
 import rungbook.source.Source;
@@ -31,10 +29,12 @@ import rungbook.tree.Step;
 class LiveApi {
   private final Shelf shelf;
   private final Store store;
+  private final Maps maps;
 
-  LiveApi(Shelf shelf, Store store) {
+  LiveApi(Shelf shelf, Store store, Maps maps) {
     this.shelf = shelf;
     this.store = store;
+    this.maps = maps;
   }
 
   /** @param line where the cursor is, counted from 1 */
@@ -83,7 +83,7 @@ class LiveApi {
   @Operation(summary = "A tree's map as SVG")
   public String map(String path) {
     var at = Texts.head(store, Texts.path(path)).path();
-    return shelf.tree(at).map(tree -> Drawing.of(Diagram.of(tree.tree(), Diagram.Shares.UNKNOWN), "/tree/" + Urls.path(at.text())))
+    return shelf.tree(at).map(maps::alone)
         .orElseThrow(() -> Trouble.notFound("`" + path + "` is no tree", "a tree lies directly in `trees/`"));
   }
 

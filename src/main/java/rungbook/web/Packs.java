@@ -14,10 +14,11 @@ import rungbook.pack.Pack;
 import rungbook.store.Revision;
 import rungbook.tree.Goal;
 
-/** The packs of the library as it is now. */
+/** The packs of the library as it is now, each made once for as long as its tree does not change. */
 @ApplicationScoped
 class Packs {
   private final Shelf shelf;
+  private final PerTree<Pack> made = new PerTree<>();
 
   Packs(Shelf shelf) {
     this.shelf = shelf;
@@ -60,9 +61,9 @@ class Packs {
     return shelf.heads().stream().collect(Collectors.toMap(head -> head.path().text(), Revision::number));
   }
 
-  private static Pack pack(CompiledTree tree, Library library, Map<String, Integer> revisions) {
+  private Pack pack(CompiledTree tree, Library library, Map<String, Integer> revisions) {
     var revision = Optional.ofNullable(revisions.get(tree.path())).map(String::valueOf);
-    return Pack.of(tree.tree(), new Material(library.shared(), library.text().pictures()),
-        new Edition(revision, Optional.empty(), Optional.empty()));
+    return made.of(tree, revision.orElse(""), () -> Pack.of(tree.tree(), new Material(library.shared(), library.text().pictures()),
+        new Edition(revision, Optional.empty(), Optional.empty())));
   }
 }

@@ -8,26 +8,25 @@ import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
 import java.io.ByteArrayOutputStream;
-import java.io.IOException;
-import java.net.URLEncoder;
-import java.nio.charset.StandardCharsets;
-import java.time.LocalDateTime;
 import java.util.List;
-import java.util.zip.ZipEntry;
-import java.util.zip.ZipOutputStream;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.eclipse.microprofile.openapi.annotations.tags.Tag;
 import rungbook.pack.LibraryFolder;
+import rungbook.pack.Pack;
 import rungbook.pack.PackFile;
+import rungbook.store.ZipWriter;
+import rungbook.text.UrlPath;
 
 /** Trees as files to carry. Only a tree without errors becomes one. */
 @Path("/api/packs")
 @Tag(name = "packs", description = "Trees as self-contained files to carry")
 class PacksApi {
-  // zip entries need a time; a fixed one keeps the same library the same bytes
-  private static final LocalDateTime NO_TIME = LocalDateTime.of(1980, 1, 1, 0, 0);
   private final Shelf shelf;
   private final Packs packs;
+  private volatile Zipped zipped = new Zipped(List.of(), zipOf(LibraryFolder.of(List.of())));
+
+  // the digests say all that is in the packs, so the same digests are the same zip
+  private record Zipped(List<String> digests, byte[] zip) {}
 
   PacksApi(Shelf shelf, Packs packs) {
     this.shelf = shelf;
@@ -52,26 +51,29 @@ class PacksApi {
   @GET
   @Produces("application/zip")
   @Operation(summary = "Every pack and an index, as a zip", description = "Trees with errors are left out")
-  public Response packs() throws IOException {
-    return download(new PackFile("packs.zip", zip(LibraryFolder.of(packs.all()))), "application/zip");
+  public Response packs() {
+    return download(new PackFile("packs.zip", zip(packs.all())), "application/zip");
   }
 
-  private static byte[] zip(List<PackFile> files) throws IOException {
+  private byte[] zip(List<Pack> all) {
+    var digests = all.stream().map(Pack::digest).toList();
+    var known = zipped;
+    if (!known.digests().equals(digests)) {
+      known = new Zipped(digests, zipOf(LibraryFolder.of(all)));
+      zipped = known;
+    }
+    return known.zip();
+  }
+
+  private static byte[] zipOf(List<PackFile> files) {
     var bytes = new ByteArrayOutputStream();
-    try (var zip = new ZipOutputStream(bytes)) {
-      for (var file : files) {
-        var entry = new ZipEntry(file.name());
-        entry.setTimeLocal(NO_TIME);
-        zip.putNextEntry(entry);
-        zip.write(file.bytes());
-        zip.closeEntry();
-      }
+    try (var zip = new ZipWriter(bytes)) {
+      files.forEach(file -> zip.add(file.name(), file.bytes()));
     }
     return bytes.toByteArray();
   }
 
   private static Response download(PackFile file, String type) {
-    var name = URLEncoder.encode(file.name(), StandardCharsets.UTF_8).replace("+", "%20");
-    return Response.ok(file.bytes(), type).header(HttpHeaders.CONTENT_DISPOSITION, "attachment; filename*=UTF-8''" + name).build();
+    return Response.ok(file.bytes(), type).header(HttpHeaders.CONTENT_DISPOSITION, "attachment; filename*=UTF-8''" + UrlPath.part(file.name())).build();
   }
 }

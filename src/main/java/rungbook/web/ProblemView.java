@@ -5,6 +5,7 @@ import java.util.stream.Collectors;
 import rungbook.source.Problem;
 import rungbook.source.Witness;
 import rungbook.source.Wording;
+import rungbook.text.UrlPath;
 
 /**
  * A problem as pages and programs show it.
@@ -40,7 +41,7 @@ record ProblemView(String file, int line, int column, int from, int to, String c
   }
 
   public String fileHref() {
-    return Urls.path(file);
+    return UrlPath.of(file);
   }
 
   private static String words(Witness witness) {

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import rungbook.source.Wording;
 import rungbook.store.Store;
+import rungbook.text.UrlPath;
 
 /** A tree's proof: a page of its own without scripts, a part of the tree's page with them. */
 @Path("/proof")
@@ -37,7 +38,7 @@ class ProofPage {
   public TemplateInstance show(String path) {
     var at = Texts.head(store, Texts.path(path)).path();
     var compiled = shelf.tree(at).orElseThrow(() -> Trouble.notFound("`" + path + "` is no tree", "a tree lies directly in `trees/`"));
-    var href = Urls.path(at.text());
+    var href = UrlPath.of(at.text());
     var result = desk.saved(compiled);
     var why = result.proved().isPresent() ? "" : Wording.of(result.problems().get(0)).sentence(result.problems().get(0));
     return Pages.proof(new View(TreeEntry.of(compiled).title(), "/tree/" + href, "/edit/" + href, at.text(), Ticked.parts(why),

@@ -10,6 +10,7 @@ import rungbook.proof.Bounds;
 import rungbook.proof.End;
 import rungbook.proof.Proof;
 import rungbook.proof.Shown;
+import rungbook.text.UrlPath;
 import rungbook.tree.Step;
 
 /** Puts a proof into words, bars and pictures. */
@@ -106,7 +107,7 @@ final class ProofViews {
 
   private String href(End end) {
     if (end instanceof End.HandedOn on) {
-      return "/tree/trees/" + Urls.path(on.tree()) + ".md";
+      return "/tree/trees/" + UrlPath.of(on.tree()) + ".md";
     }
     return step(end instanceof End.Finding finding ? finding.step() : ((End.Stuck) end).step());
   }

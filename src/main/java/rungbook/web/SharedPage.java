@@ -13,6 +13,7 @@ import rungbook.markdown.Prose;
 import rungbook.source.Source;
 import rungbook.store.Revision;
 import rungbook.store.Store;
+import rungbook.text.UrlPath;
 
 /** What trees share, and any of its texts as people read it. */
 @Path("/")
@@ -31,7 +32,7 @@ class SharedPage {
   /** @param level a caution's level; empty for anything else */
   record Item(String path, String title, String level) {
     public String href() {
-      return "/text/" + Urls.path(path);
+      return "/text/" + UrlPath.of(path);
     }
   }
 
@@ -69,7 +70,7 @@ class SharedPage {
   private TextView view(Revision revision) {
     var path = revision.path().text();
     var source = new Source(path, revision.text());
-    return new TextView(item(source), Urls.path(path), Prose.of(DocumentReader.read(source), new Links(path)).whole(),
+    return new TextView(item(source), UrlPath.of(path), Prose.of(DocumentReader.read(source), new Links(path)).whole(),
         ProblemView.of(shelf.problems(revision.path())), DocumentsApi.Entry.of(revision));
   }
 }

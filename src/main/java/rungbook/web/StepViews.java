@@ -8,6 +8,7 @@ import java.util.stream.Collectors;
 import rungbook.markdown.Document;
 import rungbook.markdown.Entry;
 import rungbook.markdown.Prose;
+import rungbook.text.UrlPath;
 import rungbook.tree.Caution;
 import rungbook.tree.Goal;
 import rungbook.tree.Named;
@@ -103,7 +104,7 @@ final class StepViews {
 
   private CautionView caution(Named named) {
     return Optional.ofNullable(cautions.get(named.key()))
-        .map(caution -> new CautionView(caution.title(), caution.level(), "/text/shared/cautions/" + Urls.path(caution.id()) + ".md"))
+        .map(caution -> new CautionView(caution.title(), caution.level(), "/text/shared/cautions/" + UrlPath.of(caution.id()) + ".md"))
         .orElseGet(() -> new CautionView(named.text(), "caution", ""));
   }
 
@@ -117,7 +118,7 @@ final class StepViews {
       return Optional.of("#" + tree.steps().get(to.step()).id());
     }
     return goal instanceof Goal.ToTree to
-        ? Optional.of("/tree/trees/" + Urls.path(to.tree()) + ".md" + to.step().map(step -> "#" + step).orElse(""))
+        ? Optional.of("/tree/trees/" + UrlPath.of(to.tree()) + ".md" + to.step().map(step -> "#" + step).orElse(""))
         : Optional.empty();
   }
 

@@ -3,6 +3,7 @@ package rungbook.web;
 import rungbook.library.CompiledTree;
 import rungbook.source.Severity;
 import rungbook.source.Wording;
+import rungbook.text.UrlPath;
 
 /** A tree in a list. @param system the system's title; empty when the tree names none */
 record TreeEntry(String path, String title, String complaint, String system, int steps, long errors, long warnings, boolean sound) {
@@ -22,6 +23,6 @@ record TreeEntry(String path, String title, String complaint, String system, int
   }
 
   public String href() {
-    return "/tree/" + Urls.path(path);
+    return "/tree/" + UrlPath.of(path);
   }
 }

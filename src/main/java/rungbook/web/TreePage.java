@@ -9,11 +9,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import rungbook.library.CompiledTree;
-import rungbook.map.Diagram;
-import rungbook.map.Drawing;
 import rungbook.markdown.Section;
 import rungbook.store.DocumentPath;
 import rungbook.store.Store;
+import rungbook.text.UrlPath;
 import rungbook.tree.Step;
 
 /** A tree as people read it: its text, its map, its problems, its pack. */
@@ -23,11 +22,13 @@ class TreePage {
   private final Shelf shelf;
   private final Store store;
   private final Packs packs;
+  private final Maps maps;
 
-  TreePage(Shelf shelf, Store store, Packs packs) {
+  TreePage(Shelf shelf, Store store, Packs packs, Maps maps) {
     this.shelf = shelf;
     this.store = store;
     this.packs = packs;
+    this.maps = maps;
   }
 
   /** A step, or a chapter that belongs to none: one of the two is there. */
@@ -51,10 +52,10 @@ class TreePage {
   private View view(DocumentPath at, CompiledTree compiled, DocumentsApi.Entry revision) {
     var tree = compiled.tree();
     var views = new StepViews(tree, shelf.library().shared().cautions());
-    return new View(at.text(), Urls.path(at.text()), TreeEntry.of(compiled), tree.meter().title(),
-        tree.system().map(system -> "/text/shared/systems/" + Urls.path(system.id()) + ".md").orElse(""), revision,
+    return new View(at.text(), UrlPath.of(at.text()), TreeEntry.of(compiled), tree.meter().title(),
+        tree.system().map(system -> "/text/shared/systems/" + UrlPath.of(system.id()) + ".md").orElse(""), revision,
         store.drafts(at).size(), views.prose(tree.document()).introduction(), parts(compiled, views),
-        ProblemView.of(compiled.problems()), Drawing.of(Diagram.of(tree, Diagram.Shares.UNKNOWN)), packs.offer(compiled));
+        ProblemView.of(compiled.problems()), maps.inPage(compiled), packs.offer(compiled));
   }
 
   // the text's own order, chapters where they stand; what fragments bring comes last

@@ -10,6 +10,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import io.quarkus.test.junit.QuarkusTest;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.util.HashSet;
 import java.util.Map;
 import java.util.Set;
@@ -48,6 +49,22 @@ class PacksApiTest {
         .put("/api/documents/trees/packs-half.md").then().statusCode(200);
     given().get("/api/packs/trees/packs-half.md").then().statusCode(409).body("detail", containsString("has errors"));
     given().get("/api/packs/shared/cautions/gas.md").then().statusCode(404);
+  }
+
+  @Test
+  void aSharedTextThatChangesChangesThePacksThatUseIt() {
+    var before = given().get("/api/packs/trees/no-cooling-blower-runs.md").then().statusCode(200).extract().asByteArray();
+    var caution = given().get("/api/documents/shared/cautions/before-you-start.md").then().statusCode(200).extract().jsonPath();
+    given().contentType("application/json")
+        .body(Map.of("basedOn", caution.getInt("entry.revision"), "text", caution.getString("text") + "\nNewly said here.\n", "author", "Tobin"))
+        .put("/api/documents/shared/cautions/before-you-start.md").then().statusCode(200);
+    var after = given().get("/api/packs/trees/no-cooling-blower-runs.md").then().statusCode(200).extract().asString();
+    assertTrue(after.contains("Newly said here.") && !new String(before, StandardCharsets.UTF_8).contains("Newly said here."));
+    given().get("/tree/trees/no-cooling-blower-runs.md").then().body(containsString(digestIn(after)));
+  }
+
+  private static String digestIn(String page) {
+    return page.replaceFirst("(?s).*<code class=\"digest\">([0-9a-f ]+)</code>.*", "$1");
   }
 
   private static Set<String> names(byte[] zip) throws IOException {
