@@ -2,6 +2,9 @@ package rungbook.pack;
 
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.stream.Collectors;
+import rungbook.text.SearchEntry;
+import rungbook.text.SearchWord;
 
 /** The page that lists a folder's packs: a plain list, which its script searches. */
 final class IndexPage {
@@ -26,9 +29,17 @@ final class IndexPage {
   }
 
   private static void entry(Html html, Pack pack) {
-    html.open("li").open("a", "class", "way", "href", FileNames.address(pack.tree()));
+    SearchEntry words = SearchEntry.of(pack.title(), pack.complaint(), pack.steps());
+    html.open("li", "data-said", words(words.said()), "data-steps", words(words.steps()));
+    html.open("a", "class", "way", "href", FileNames.address(pack.tree()));
     html.element("b", pack.title()).text(" ");
     html.open("span").text(pack.complaint()).text(" ").element("small", pack.shortDigest()).close("span");
     html.close("a").close("li").line();
+  }
+
+  /** Each word once, as the script reads it: {@code stopping/stop}, or {@code fan} where the stem is the word. */
+  private static String words(List<SearchWord> words) {
+    return words.stream().map(word -> word.word().equals(word.stem()) ? word.word() : word.word() + "/" + word.stem()).distinct()
+        .collect(Collectors.joining(" "));
   }
 }

@@ -1,16 +1,19 @@
 package rungbook.pack;
 
 import java.nio.charset.StandardCharsets;
+import java.util.List;
+import rungbook.tree.Step;
 import rungbook.tree.Tree;
 
 /**
  * A tree's pack.
  *
  * @param tree the tree's id
+ * @param steps the titles of its steps
  * @param digest 64 hexadecimal digits
  * @param bytes the file, which nobody changes
  */
-public record Pack(String tree, String title, String complaint, String digest, byte[] bytes) {
+public record Pack(String tree, String title, String complaint, List<String> steps, String digest, byte[] bytes) {
 
   /**
    * Packs a sound tree; whether it is sound, the library knows.
@@ -20,7 +23,8 @@ public record Pack(String tree, String title, String complaint, String digest, b
   public static Pack of(Tree tree, Material material, Edition edition) {
     PageForm blank = PageForm.of(Page.of(tree, material, edition).getBytes(StandardCharsets.UTF_8)).orElseThrow();
     String digest = blank.computed();
-    return new Pack(tree.id(), tree.title(), tree.complaint(), digest, blank.with(digest));
+    List<String> steps = tree.steps().stream().map(Step::title).toList();
+    return new Pack(tree.id(), tree.title(), tree.complaint(), steps, digest, blank.with(digest));
   }
 
   /** The start of the digest in groups, as people compare it. */

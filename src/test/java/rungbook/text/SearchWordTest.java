@@ -1,4 +1,4 @@
-package rungbook.web;
+package rungbook.text;
 
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;

@@ -1,4 +1,4 @@
-package rungbook.web;
+package rungbook.text;
 
 import java.text.Normalizer;
 import java.util.Arrays;
@@ -6,25 +6,29 @@ import java.util.List;
 import java.util.Locale;
 
 /**
- * A word as it is searched for: {@code a/c} is {@code ac}, {@code won't} is {@code wont}.
+ * A word as it is searched for: {@code a/c} is {@code ac}, {@code won't} is {@code wont}. The index of packs does the same in
+ * {@code index.js}; a test holds the two together.
  *
  * @param stem the word without a common English ending, so that {@code stops} finds {@code stopping}
  */
-record SearchWord(String word, String stem) {
-  // so short a word begins too many others: it has to be the whole of one
+public record SearchWord(String word, String stem) {
+
+  /** So short a word begins too many others: it has to be the whole of one. */
   private static final int WHOLE = 2;
+
   private static final int SHORTEST_STEM = 3;
 
   /** The words of a text, small, without accents. */
-  static List<SearchWord> of(String text) {
-    var plain = Normalizer.normalize(text.toLowerCase(Locale.ROOT), Normalizer.Form.NFKD)
+  public static List<SearchWord> of(String text) {
+    String plain = Normalizer.normalize(text.toLowerCase(Locale.ROOT), Normalizer.Form.NFKD)
         .replaceAll("[\\p{M}'\u2019]+", "")
-        .replaceAll("\\b(\\p{L})/(\\p{L})\\b", "$1$2");
+        .replaceAll("(^|[^\\p{L}\\p{N}])(\\p{L})/(\\p{L})(?![\\p{L}\\p{N}])", "$1$2$3");
     return Arrays.stream(plain.split("[^\\p{L}\\p{N}]+")).filter(word -> !word.isEmpty())
         .map(word -> new SearchWord(word, stem(word))).toList();
   }
 
-  boolean isIn(List<SearchWord> said) {
+  /** Whether a text says this word, its beginning, or another ending of it. */
+  public boolean isIn(List<SearchWord> said) {
     return said.stream().anyMatch(this::finds);
   }
 
@@ -33,8 +37,8 @@ record SearchWord(String word, String stem) {
   }
 
   private static String stem(String word) {
-    for (var ending : List.of("ing", "ed", "es", "s")) {
-      var rest = word.endsWith(ending) && !word.endsWith("ss") ? word.substring(0, word.length() - ending.length()) : "";
+    for (String ending : List.of("ing", "ed", "es", "s")) {
+      String rest = word.endsWith(ending) && !word.endsWith("ss") ? word.substring(0, word.length() - ending.length()) : "";
       if (rest.length() >= SHORTEST_STEM && rest.matches(".*[aeiouy].*")) {
         return withoutE(single(rest));
       }
@@ -42,7 +46,7 @@ record SearchWord(String word, String stem) {
     return withoutE(word);
   }
 
-  // stopp(ing) is stop, but buzz(ing) is buzz
+  /** {@code stopp} of {@code stopping} is {@code stop}, but {@code buzz} stays. */
   private static String single(String rest) {
     return rest.matches(".*([bdgmnprt])\\1") ? rest.substring(0, rest.length() - 1) : rest;
   }

@@ -1,0 +1,33 @@
+package rungbook.text;
+
+import java.util.List;
+
+/**
+ * What a tree says, as it is searched: every word asked for has to be in it, and a word of the complaint or the title counts
+ * more than one of a step.
+ *
+ * @param said the words of its title and complaint
+ * @param steps the words of its steps' titles
+ */
+public record SearchEntry(List<SearchWord> said, List<SearchWord> steps) {
+
+  private static final int IN_COMPLAINT_OR_TITLE = 4;
+  private static final int IN_A_STEP = 1;
+
+  public static SearchEntry of(String title, String complaint, List<String> steps) {
+    return new SearchEntry(SearchWord.of(title + " " + complaint), SearchWord.of(String.join(" ", steps)));
+  }
+
+  /** How well it answers; 0 if a word is not in it, and if nothing is asked. */
+  public int score(List<SearchWord> asked) {
+    int total = 0;
+    for (SearchWord word : asked) {
+      int score = word.isIn(said) ? IN_COMPLAINT_OR_TITLE : word.isIn(steps) ? IN_A_STEP : 0;
+      if (score == 0) {
+        return 0;
+      }
+      total += score;
+    }
+    return total;
+  }
+}

@@ -1,0 +1,2 @@
+/** Tests of the functions on text. */
+package rungbook.text;
