@@ -4,31 +4,22 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
-import java.util.stream.Collectors;
 
-/** Style and script as they go into a pack: without indents, and without lines that are only a comment. */
+/** Style and scripts as they go into a pack: small, and with the colors that the server's pages have. */
 final class Assets {
 
-  static final String PACK_STYLE = read("pack.css");
-  static final String PACK_SCRIPT = read("pack.js");
-  static final String INDEX_SCRIPT = read("index.js");
-  static final String WORKER = read("sw.js");
+  static final String PACK_STYLE = Minified.style(Palettes.in(read("/META-INF/resources/tokens.css")).into(read("/rungbook/pack/pack.css")));
+  static final String PACK_SCRIPT = Minified.script(read("/rungbook/pack/pack.js"));
+  static final String INDEX_SCRIPT = Minified.script(read("/rungbook/pack/index.js"));
+  static final String WORKER = Minified.script(read("/rungbook/pack/sw.js"));
 
   private Assets() {}
 
   private static String read(String name) {
-    try (InputStream in = Assets.class.getResourceAsStream("/rungbook/pack/" + name)) {
-      return tight(new String(in.readAllBytes(), StandardCharsets.UTF_8));
+    try (InputStream in = Assets.class.getResourceAsStream(name)) {
+      return new String(in.readAllBytes(), StandardCharsets.UTF_8);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
-  }
-
-  private static String tight(String text) {
-    return text.lines().map(String::strip).filter(line -> !line.isEmpty() && !isComment(line)).collect(Collectors.joining("\n"));
-  }
-
-  private static boolean isComment(String line) {
-    return line.startsWith("//") || line.startsWith("/*") && line.endsWith("*/");
   }
 }
