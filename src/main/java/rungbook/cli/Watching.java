@@ -3,6 +3,7 @@ package rungbook.cli;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Collection;
+import rungbook.source.PictureKind;
 
 /** Looks out for saves in some folders from the moment it is made, so that none is lost while a check runs. */
 interface Watching extends AutoCloseable {
@@ -28,6 +29,6 @@ interface Watching extends AutoCloseable {
   /** Whether a file counts; editors' own scratch files do not. */
   static boolean counts(Path file) {
     String name = file.getFileName().toString();
-    return !name.startsWith(".") && name.matches(".+\\.(md|png|jpe?g|gif|webp|svg)");
+    return !name.startsWith(".") && (name.endsWith(".md") || PictureKind.of(name).isPresent());
   }
 }

@@ -13,6 +13,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 import rungbook.source.Code;
 import rungbook.source.Decoding;
+import rungbook.source.PictureKind;
 import rungbook.source.Problem;
 import rungbook.source.Source;
 import rungbook.source.Span;
@@ -101,7 +102,7 @@ public final class Folder {
   /** A picture's bytes, at most as many as show that it is too large. */
   static byte[] beginning(Path file) throws IOException {
     try (var in = Files.newInputStream(file)) {
-      return in.readNBytes(Pictures.LARGEST + 1);
+      return in.readNBytes(PictureKind.MOST_BYTES + 1);
     }
   }
 

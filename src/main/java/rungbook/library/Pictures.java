@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -13,6 +12,7 @@ import rungbook.markdown.Document;
 import rungbook.markdown.Picture;
 import rungbook.source.Code;
 import rungbook.source.Nearest;
+import rungbook.source.PictureKind;
 import rungbook.source.Problem;
 import rungbook.tree.Step;
 import rungbook.tree.Tree;
@@ -25,11 +25,6 @@ public final class Pictures {
   static final Code PICTURE_OUTSIDE = Code.of("picture-outside");
   static final Code PICTURE_TOO_LARGE = Code.of("picture-too-large");
   static final Code PICTURE_WITHOUT_WORDS = Code.of("picture-without-words");
-
-  /** In bytes. */
-  public static final int LARGEST = 1024 * 1024;
-
-  private static final Set<String> KINDS = Set.of("png", "jpg", "jpeg", "gif", "webp", "svg");
 
   private Pictures() {}
 
@@ -56,14 +51,14 @@ public final class Pictures {
     if (path.isEmpty()) {
       return problem(PICTURE_OUTSIDE, document, picture);
     }
-    if (!KINDS.contains(path.get().substring(path.get().lastIndexOf('.') + 1).toLowerCase(Locale.ROOT))) {
+    if (PictureKind.of(path.get()).isEmpty()) {
       return problem(PICTURE_KIND, document, picture);
     }
     byte[] bytes = pictures.get(path.get());
     if (bytes == null) {
       return problem(PICTURE_MISSING, document, picture).map(p -> p.near(nearest(document, picture, pictures.keySet())));
     }
-    if (bytes.length > LARGEST) {
+    if (bytes.length > PictureKind.MOST_BYTES) {
       return problem(PICTURE_TOO_LARGE, document, picture);
     }
     return picture.alternative().isBlank() ? problem(PICTURE_WITHOUT_WORDS, document, picture) : Optional.empty();

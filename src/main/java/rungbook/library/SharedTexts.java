@@ -3,7 +3,7 @@ package rungbook.library;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
+import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.function.Supplier;
 import rungbook.markdown.Document;
@@ -22,13 +22,12 @@ import rungbook.tree.Keys;
 import rungbook.tree.Meter;
 import rungbook.tree.MeterReader;
 import rungbook.tree.Shared;
+import rungbook.tree.SignalWord;
 
 /** Reads what the trees share. */
 final class SharedTexts {
 
   static final Code CAUTION_LEVEL = Code.of("caution-level");
-
-  private static final Set<String> LEVELS = Set.of("danger", "warning", "caution", "notice");
 
   private final LibraryText text;
   private final Problems problems = new Problems();
@@ -103,10 +102,11 @@ final class SharedTexts {
   private Caution caution(String id, Document document) {
     String title = document.front("title").map(Entry::value).orElse(id);
     String level = document.front("level").map(Entry::value).orElse("");
-    if (!LEVELS.contains(level)) {
+    Optional<SignalWord> signal = SignalWord.of(level);
+    if (signal.isEmpty()) {
       var span = document.front("level").map(Entry::valueSpan).orElse(document.frontSpan());
-      problems.add(Problem.at(CAUTION_LEVEL, document.source(), span).with("level", level).near(Nearest.to(level, LEVELS)));
+      problems.add(Problem.at(CAUTION_LEVEL, document.source(), span).with("level", level).near(Nearest.to(level, SignalWord.words())));
     }
-    return new Caution(id, title, level, document);
+    return new Caution(id, title, signal.orElse(SignalWord.WARNING), document); // too much care does no harm
   }
 }

@@ -4,6 +4,7 @@ import java.util.Locale;
 import java.util.stream.Collectors;
 import rungbook.map.Arrangement.Box;
 import rungbook.map.Arrangement.Run;
+import rungbook.text.Markup;
 
 /**
  * Writes an arrangement as SVG. It needs no style sheet; a page may set {@code --map-ink}, {@code --map-face},
@@ -40,7 +41,7 @@ public final class Drawing {
   private String draw() {
     add("<svg xmlns=\"http://www.w3.org/2000/svg\" class=\"map\" role=\"group\" aria-label=\"Map of %s\" width=\"%s\" height=\"%s\" "
             + "viewBox=\"0 0 %2$s %3$s\" font-family=\"system-ui,sans-serif\" fill=\"none\" stroke=\"%s\" stroke-width=\"%s\" stroke-linejoin=\"round\">",
-        escape(arrangement.diagram().title()), px(arrangement.width()), px(arrangement.height()), INK, px(THIN_PX));
+        Markup.escape(arrangement.diagram().title()), px(arrangement.width()), px(arrangement.height()), INK, px(THIN_PX));
     arrangement.runs().forEach(this::wire);
     arrangement.runs().forEach(this::answer);
     arrangement.boxes().stream().findFirst().ifPresent(this::feed);
@@ -81,7 +82,7 @@ public final class Drawing {
 
   private void node(Box box) {
     var node = box.node();
-    add("<a href=\"%s\" aria-label=\"%s\">", escape(address(node)), escape(node.shape().word() + ": " + node.title() + ". " + node.note()));
+    add("<a href=\"%s\" aria-label=\"%s\">", Markup.escape(address(node)), Markup.escape(node.shape().word() + ": " + node.title() + ". " + node.note()));
     outline(box);
     add("<circle cx=\"%s\" cy=\"%s\" r=\"12\" fill=\"%s\" stroke=\"none\"/>", px(box.x() + box.width() / 2), px(box.y()), INK);
     add("<text x=\"%s\" y=\"%s\" font-size=\"13\" font-weight=\"700\" text-anchor=\"middle\" fill=\"%s\" stroke=\"none\">%s</text>",
@@ -148,7 +149,7 @@ public final class Drawing {
 
   private void text(double x, double y, double heightPx, String weight, String anchor, String words) {
     add("<text x=\"%s\" y=\"%s\" font-size=\"%s\" font-weight=\"%s\" text-anchor=\"%s\" fill=\"%s\" stroke=\"none\">%s</text>",
-        px(x), px(y), px(heightPx), weight, anchor, INK, escape(words));
+        px(x), px(y), px(heightPx), weight, anchor, INK, Markup.escape(words));
   }
 
   private void add(String format, Object... values) {
@@ -158,9 +159,5 @@ public final class Drawing {
   private static String px(double value) {
     var tenths = Math.round(value * 10);
     return tenths % 10 == 0 ? Long.toString(tenths / 10) : tenths / 10.0 + "";
-  }
-
-  private static String escape(String text) {
-    return text.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;").replace("\"", "&quot;");
   }
 }

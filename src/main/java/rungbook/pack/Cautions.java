@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import rungbook.tree.Caution;
 import rungbook.tree.Named;
+import rungbook.tree.SignalWord;
 import rungbook.tree.Step;
 import rungbook.tree.Tree;
 
@@ -13,7 +14,7 @@ import rungbook.tree.Tree;
 final class Cautions {
 
   private static final String USUAL = "before-you-start";
-  private static final Comparator<Caution> WORST_FIRST = Comparator.comparing((Caution caution) -> Signal.of(caution.level()));
+  private static final Comparator<Caution> WORST_FIRST = Comparator.comparing(Caution::level);
 
   private final Tree tree;
   private final Texts texts;
@@ -33,21 +34,29 @@ final class Cautions {
   }
 
   private void inFull(Html html, Caution caution) {
-    html.open("div", "class", "caution " + Signal.of(caution.level()).style(), "id", anchor(caution)).open("h3");
+    html.open("div", "class", "caution " + style(caution.level()), "id", anchor(caution)).open("h3");
     head(html, caution);
     html.close("h3").raw(texts.of(caution)).close("div").line();
   }
 
   void atStep(Html html, Step step) {
     for (Caution caution : at(step)) {
-      html.open("div", "class", "caution " + Signal.of(caution.level()).style()).open("a", "href", "#" + anchor(caution));
+      html.open("div", "class", "caution " + style(caution.level())).open("a", "href", "#" + anchor(caution));
       head(html, caution);
       html.close("a").raw(texts.opening(caution)).close("div").line();
     }
   }
 
+  /**
+   * The class that the style knows a level by; {@code caution} is the box around any of them. Its shape tells it apart without
+   * color: octagon, triangle, diamond, square, after road signs (this project's own choice).
+   */
+  private static String style(SignalWord level) {
+    return level == SignalWord.CAUTION ? "care" : level.word();
+  }
+
   private static void head(Html html, Caution caution) {
-    html.element("b", Signal.of(caution.level()).name()).text(" " + caution.title());
+    html.element("b", caution.level().name()).text(" " + caution.title());
   }
 
   private List<Caution> at(Step step) {

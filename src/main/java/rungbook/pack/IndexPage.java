@@ -3,6 +3,7 @@ package rungbook.pack;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.stream.Collectors;
+import rungbook.text.English;
 import rungbook.text.SearchEntry;
 import rungbook.text.SearchWord;
 
@@ -18,7 +19,7 @@ final class IndexPage {
     Html html = new Html();
     Frame.head(html, "Rungbook library", Assets.PACK_STYLE, Assets.INDEX_SCRIPT, POLICY);
     html.open("body", "data-file", FileNames.INDEX).line();
-    TitleBlock.of(html, "The library", packs.size() + (packs.size() == 1 ? " tree" : " trees") + ", each a file of its own.");
+    TitleBlock.of(html, "The library", English.counted(packs.size(), "tree") + ", each a file of its own.");
     html.open("main").open("div", "class", "index");
     html.open("ul", "class", "ways trees").line();
     packs.forEach(pack -> entry(html, pack));

@@ -31,7 +31,7 @@ final class AnswerLacking implements ProofRule {
     List<String> who = new ArrayList<>();
     int first = -1;
     for (int i = 0; i < seen.names().size(); i++) {
-      if (arrivals.shares()[i] >= Inspection.RARE) {
+      if (Share.isReported(arrivals.shares()[i])) {
         who.add(seen.names().get(i));
         first = first < 0 ? i : first;
       }

@@ -32,7 +32,7 @@ final class FaultFoundWrongly implements ProofRule {
     List<String> wrong = new ArrayList<>();
     int first = -1;
     for (int i = 1; i < seen.names().size(); i++) {
-      if (!named.get(i) && arrivals.shares()[i] >= Inspection.RARE) {
+      if (!named.get(i) && Share.isReported(arrivals.shares()[i])) {
         wrong.add(seen.names().get(i) + " (" + Shown.percent(arrivals.shares()[i]) + ")");
         first = first < 0 ? i : first;
       }

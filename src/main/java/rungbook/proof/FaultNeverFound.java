@@ -31,7 +31,7 @@ final class FaultNeverFound implements ProofRule {
     int number = seen.course().installations().cases().indexOf(fault.key());
     if (number > 0 && !isFound(number, seen)) {
       String instead = seen.proof().endings().stream()
-          .filter(ending -> ending.arrived().stream().anyMatch(one -> one.fault().equals(seen.names().get(number)) && one.share() >= Inspection.RARE))
+          .filter(ending -> ending.arrived().stream().anyMatch(one -> one.fault().equals(seen.names().get(number)) && Share.isReported(one.share())))
           .map(Proof.Ending::title).collect(Collectors.joining("`, `"));
       int sample = 0;
       End end = null;

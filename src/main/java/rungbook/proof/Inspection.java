@@ -19,9 +19,6 @@ import rungbook.tree.Tree;
 record Inspection(Tree tree, Course course, Walker walker, List<String> names, List<Ends.Arrivals> ends, BitSet claimed, Proof proof,
     Witnesses witnesses) {
 
-  /** What is rarer than this is said in the tables, not reported. */
-  static final double RARE = 0.01;
-
   private static final List<ProofRule> RULES = List.of(
       new LimitMisroutes(),
       new HealthyCondemned(),

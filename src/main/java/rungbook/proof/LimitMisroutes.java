@@ -32,7 +32,7 @@ final class LimitMisroutes implements ProofRule {
 
   /** The healthy system first: even one in a corner of its tolerances is not to be condemned. */
   private static Optional<Proof.Misrouted> worst(Proof.Limit limit) {
-    return limit.misrouted().stream().filter(one -> one.healthy() || one.share() >= Inspection.RARE)
+    return limit.misrouted().stream().filter(one -> one.healthy() || Share.isReported(one.share()))
         .max(Comparator.comparing(Proof.Misrouted::healthy).thenComparingDouble(Proof.Misrouted::likelihood));
   }
 

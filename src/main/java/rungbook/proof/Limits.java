@@ -11,9 +11,6 @@ import rungbook.tree.Way;
 /** Says of each limit of a check where it stands, where it may stand and whom it sends the wrong way. */
 final class Limits {
 
-  /** Less than this is the rounding of the sums, no installation. */
-  private static final double NOBODY = 1e-9;
-
   /** Where only one side sets a bound, a limit is looked for no farther from it than this. */
   private static final double BESIDE = 1.25;
 
@@ -95,7 +92,7 @@ final class Limits {
       if (limit.witness[i] >= 0) {
         double share = limit.arrived[i] == 0 ? 0 : limit.misrouted[i] / limit.arrived[i];
         double likelihood = installations.likelihood(i) * limit.misrouted[i] / installations.drawn();
-        all.add(new Proof.Misrouted(names.get(i), i == 0, share < NOBODY ? 0 : share, likelihood, limit.mustBelow(i), limit.witnessReading[i],
+        all.add(new Proof.Misrouted(names.get(i), i == 0, share < Share.ROUNDING ? 0 : share, likelihood, limit.mustBelow(i), limit.witnessReading[i],
             installations.circumstances(i, limit.witness[i]), i, limit.witness[i]));
       }
     }

@@ -7,8 +7,10 @@ import rungbook.proof.Bounds;
 import rungbook.proof.End;
 import rungbook.proof.Measures;
 import rungbook.proof.Proof;
+import rungbook.proof.Share;
 import rungbook.proof.Shown;
 import rungbook.source.Place;
+import rungbook.text.English;
 import rungbook.tree.Step;
 
 /** A proof for people: what the tree finds, who ends where, and where its limits may stand. */
@@ -51,7 +53,7 @@ public final class ProofText {
   private void measures() {
     Measures claimed = proof.claimed();
     double share = proof.whole().likelihood() == 0 ? 0 : claimed.likelihood() / proof.whole().likelihood();
-    fact("names", counted(claimed.faults(), "fault") + ", " + Shown.percent(share) + " of the system's likelihood");
+    fact("names", English.counted(claimed.faults(), "fault") + ", " + Shown.percent(share) + " of the system's likelihood");
     if (claimed.faults() > 0) {
       fact("detected", Shown.percent(claimed.detected()) + " of that; " + Shown.percent(proof.whole().detected()) + " of the whole system");
       fact("isolated", Shown.percent(claimed.isolatedTo(1)) + " to one fault, " + Shown.percent(claimed.isolatedTo(2)) + " to two or fewer, "
@@ -67,7 +69,7 @@ public final class ProofText {
     for (Proof.Ending ending : proof.endings()) {
       row(title(ending), Shown.percent(ending.likelihood()), who(ending), text -> text);
     }
-    proof.fates().stream().filter(fate -> fate.claimed() && fate.found() < 1 - 1e-9)
+    proof.fates().stream().filter(fate -> fate.claimed() && !Share.isAll(fate.found()))
         .forEach(fate -> wrapped("  not always found: ", fate.name() + ", in " + Shown.percent(fate.found()) + " of installations"));
     out.append('\n');
   }
@@ -80,7 +82,7 @@ public final class ProofText {
     boolean names = !ending.named().isEmpty();
     List<Proof.Arrived> shown = ending.arrived().stream().filter(one -> !names || one.named() || one.share() >= 0.001).toList();
     String first = shown.stream().limit(names ? shown.size() : MOST_NAMED)
-        .map(one -> one.fault() + (one.share() > 1 - 1e-9 ? "" : " " + Shown.percent(one.share())) + (names && !one.named() ? " (not named)" : ""))
+        .map(one -> one.fault() + (Share.isAll(one.share()) ? "" : " " + Shown.percent(one.share())) + (names && !one.named() ? " (not named)" : ""))
         .collect(Collectors.joining(", "));
     return names || shown.size() <= MOST_NAMED ? first : first + " and " + (shown.size() - MOST_NAMED) + " more";
   }
@@ -125,9 +127,5 @@ public final class ProofText {
 
   private void line(String text) {
     out.append(text).append('\n');
-  }
-
-  private static String counted(int number, String word) {
-    return number + " " + word + (number == 1 ? "" : "s");
   }
 }

@@ -9,6 +9,7 @@ import rungbook.source.Source;
 import rungbook.source.Span;
 import rungbook.source.Witness;
 import rungbook.source.Wording;
+import rungbook.text.English;
 
 /** Problems for people: place, sentence, the line itself, what to do, and what shows it. */
 public final class TextReport {
@@ -39,7 +40,7 @@ public final class TextReport {
   }
 
   private static String counted(long number, String word) {
-    return Digits.grouped(number) + " " + word + (number == 1 ? "" : "s");
+    return English.counted(Digits.grouped(number), word);
   }
 
   private void write(Problem problem) {

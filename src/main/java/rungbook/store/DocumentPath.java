@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.regex.Pattern;
+import rungbook.source.PictureKind;
 
 /**
  * Where a document stands in the library, such as {@code trees/no-cooling.md} or
@@ -13,7 +14,6 @@ import java.util.regex.Pattern;
 public record DocumentPath(String text) implements Comparable<DocumentPath> {
   public static final int LONGEST = 200;
   private static final Set<String> SHARED = Set.of("cautions", "meters", "systems", "fragments");
-  private static final Set<String> PICTURES = Set.of("png", "jpg", "jpeg", "gif", "webp", "svg");
   private static final Pattern SEGMENT = Pattern.compile("[\\p{L}\\p{M}\\p{N}_(][\\p{L}\\p{M}\\p{N} _.,()'+-]*");
   /** Whose library it is: the one text outside the folders. */
   public static final DocumentPath COMPANY = new DocumentPath("company.md");
@@ -28,7 +28,7 @@ public record DocumentPath(String text) implements Comparable<DocumentPath> {
       requireSegment(text, segment);
     }
     requireRoom(text, segments);
-    requireKind(text, ending(text));
+    requireKind(text);
   }
 
   private static void requireSegment(String text, String segment) {
@@ -47,28 +47,19 @@ public record DocumentPath(String text) implements Comparable<DocumentPath> {
     }
   }
 
-  private static void requireKind(String text, String ending) {
-    if (!ending.equals("md") && !PICTURES.contains(ending)) {
+  private static void requireKind(String text) {
+    if (!text.toLowerCase(Locale.ROOT).endsWith(".md") && PictureKind.of(text).isEmpty()) {
       throw new Refused("`" + text + "` is neither a Markdown file nor a picture",
-          "a text ends in `.md`, a picture in `.png`, `.jpg`, `.gif`, `.webp` or `.svg`");
+          "a text ends in `.md`, a picture in " + PictureKind.endingsInWords());
     }
   }
 
-  private static String ending(String text) {
-    return text.substring(text.lastIndexOf('.') + 1).toLowerCase(Locale.ROOT);
-  }
-
   public boolean isPicture() {
-    return PICTURES.contains(ending());
+    return PictureKind.of(text).isPresent();
   }
 
   public boolean isTree() {
     return text.startsWith("trees/") && !isPicture();
-  }
-
-  /** The ending in lower case, without its full stop. */
-  public String ending() {
-    return ending(text);
   }
 
   /** The file's own name, without its folder. */

@@ -10,13 +10,12 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Set;
 import java.util.TreeMap;
+import rungbook.source.PictureKind;
 import rungbook.store.Incoming.Refusal;
 
 /** Takes in files one after another, sizes bounded, and finds each its place in the library. */
 final class Intake {
-  private static final Set<String> KINDS = Set.of("md", "png", "jpg", "jpeg", "gif", "webp", "svg");
   private final Map<String, byte[]> offered = new LinkedHashMap<>();
   private final List<Refusal> refused = new ArrayList<>();
   private final List<String> skipped = new ArrayList<>();
@@ -67,7 +66,7 @@ final class Intake {
 
   private static boolean belongs(String path) {
     var hidden = List.of(path.split("/")).stream().anyMatch(part -> part.startsWith(".") || part.equals("__MACOSX"));
-    return !hidden && KINDS.contains(path.substring(path.lastIndexOf('.') + 1).toLowerCase(Locale.ROOT));
+    return !hidden && (path.toLowerCase(Locale.ROOT).endsWith(".md") || PictureKind.of(path).isPresent());
   }
 
   /** Everything taken in so far. */

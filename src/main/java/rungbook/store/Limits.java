@@ -1,9 +1,12 @@
 package rungbook.store;
 
+import rungbook.source.Decoding;
+import rungbook.source.PictureKind;
+
 /** The largest things the library takes in, in bytes unless the name says otherwise. */
 public final class Limits {
-  public static final int TEXT = 4 << 20;
-  public static final int PICTURE = 1 << 20;
+  public static final int TEXT = Decoding.MOST_BYTES;
+  public static final int PICTURE = PictureKind.MOST_BYTES;
   public static final int FILES_COUNT = 5_000;
   public static final int TOGETHER = 128 << 20;
 

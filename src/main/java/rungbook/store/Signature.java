@@ -2,8 +2,8 @@ package rungbook.store;
 
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
-import java.util.Locale;
 import java.util.Optional;
+import rungbook.source.PictureKind;
 import rungbook.store.Incoming.Refusal;
 
 /** Whether a picture's first bytes are what its name promises; a phone shows no other. */
@@ -18,21 +18,21 @@ public final class Signature {
 
   /** What is wrong with a picture that is damaged or of another kind than its ending says; nothing for a text. */
   public static Optional<Refusal> refusal(DocumentPath path, byte[] content) {
-    if (!path.isPicture() || fits(path.ending(), content)) {
-      return Optional.empty();
-    }
-    var kind = kind(path.ending());
-    return Optional.of(new Refusal(path.text(), "is no " + kind + " picture: the file is damaged, or of another kind",
-        "open it in a picture program, and save it again as " + kind));
+    return PictureKind.of(path.text()).filter(kind -> !fits(kind, content)).map(kind -> refusal(path, kind.words()));
   }
 
-  private static boolean fits(String ending, byte[] content) {
-    return switch (ending) {
-      case "png" -> has(content, 0, PNG) && has(content, PNG.length, PNG_HEADER);
-      case "jpg", "jpeg" -> has(content, 0, JPEG);
-      case "gif" -> has(content, 0, latin("GIF87a")) || has(content, 0, latin("GIF89a"));
-      case "webp" -> has(content, 0, latin("RIFF")) && has(content, 8, latin("WEBP"));
-      default -> isSvg(new String(content, StandardCharsets.UTF_8));
+  private static Refusal refusal(DocumentPath path, String kind) {
+    return new Refusal(path.text(), "is no " + kind + " picture: the file is damaged, or of another kind",
+        "open it in a picture program, and save it again as " + kind);
+  }
+
+  private static boolean fits(PictureKind kind, byte[] content) {
+    return switch (kind) {
+      case PNG -> has(content, 0, PNG) && has(content, PNG.length, PNG_HEADER);
+      case JPEG -> has(content, 0, JPEG);
+      case GIF -> has(content, 0, latin("GIF87a")) || has(content, 0, latin("GIF89a"));
+      case WEBP -> has(content, 0, latin("RIFF")) && has(content, 8, latin("WEBP"));
+      case SVG -> isSvg(new String(content, StandardCharsets.UTF_8));
     };
   }
 
@@ -47,13 +47,5 @@ public final class Signature {
 
   private static byte[] latin(String text) {
     return text.getBytes(StandardCharsets.ISO_8859_1);
-  }
-
-  private static String kind(String ending) {
-    return switch (ending) {
-      case "jpg", "jpeg" -> "JPEG";
-      case "webp" -> "WebP";
-      default -> ending.toUpperCase(Locale.ROOT);
-    };
   }
 }

@@ -12,22 +12,20 @@ import jakarta.ws.rs.QueryParam;
 import jakarta.ws.rs.core.MediaType;
 import java.time.Instant;
 import java.time.ZoneId;
-import java.time.format.DateTimeFormatter;
 import java.util.List;
-import java.util.Locale;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.eclipse.microprofile.openapi.annotations.tags.Tag;
 import rungbook.store.Draft;
 import rungbook.store.Revision;
 import rungbook.store.Save;
 import rungbook.store.Store;
+import rungbook.text.Day;
 
 /** The library's texts, by path. */
 @Path("/api/documents")
 @Tag(name = "documents", description = "The library's texts, by path: trees, and what they share")
 @Produces(MediaType.APPLICATION_JSON)
 class DocumentsApi {
-  private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMMM yyyy, HH:mm", Locale.UK);
   private final Store store;
 
   DocumentsApi(Store store) {
@@ -42,7 +40,7 @@ class DocumentsApi {
 
     /** The time as people read it, in the machine's own zone. */
     public String day() {
-      return DAY.format(at.atZone(ZoneId.systemDefault()));
+      return Day.andTime(at.atZone(ZoneId.systemDefault()));
     }
 
     public String briefHash() {

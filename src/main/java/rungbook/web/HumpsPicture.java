@@ -6,6 +6,7 @@ import java.util.Locale;
 import rungbook.proof.Humps;
 import rungbook.proof.Proof;
 import rungbook.proof.Shown;
+import rungbook.text.Markup;
 
 /**
  * A small picture of the readings at a check: healthy systems stand above the line, whoever arrives with a fault hangs below
@@ -18,7 +19,7 @@ final class HumpsPicture {
   private static final int TALLEST_PX = 48;
   private static final int HEIGHT_PX = 156;
   private static final int LABEL_PX = 46;
-  private static final double NOBODY = 5e-4;
+  private static final double TOO_FEW_TO_DRAW = 5e-4;
   private final Proof.Check check;
   private final Humps humps;
   private final String unit;
@@ -32,7 +33,7 @@ final class HumpsPicture {
 
   String svg() {
     add("<svg xmlns=\"http://www.w3.org/2000/svg\" class=\"humps\" role=\"img\" viewBox=\"0 0 %d %d\"><title>Readings at %s</title>"
-        + "<desc>%s</desc>", WIDTH_PX, HEIGHT_PX, escape(check.title()), escape(told()));
+        + "<desc>%s</desc>", WIDTH_PX, HEIGHT_PX, Markup.escape(check.title()), Markup.escape(told()));
     hump(humps.healthy(), -1, "healthy");
     hump(humps.arriving(), 1, "faulty");
     add("<path class=\"axis\" d=\"M%d %dH%d\"/>", MARGIN_PX, LINE_PX, WIDTH_PX - MARGIN_PX);
@@ -80,7 +81,7 @@ final class HumpsPicture {
     for (var from = 0; from < shares.length; from++) {
       var to = from;
       var sum = 0.0;
-      while (to < shares.length && shares[to] >= NOBODY) {
+      while (to < shares.length && shares[to] >= TOO_FEW_TO_DRAW) {
         sum += shares[to++];
       }
       if (to > from) {
@@ -109,14 +110,10 @@ final class HumpsPicture {
   }
 
   private void text(double x, double y, String anchor, String words) {
-    add("<text x=\"%.1f\" y=\"%.1f\" text-anchor=\"%s\">%s</text>", x, y, anchor, escape(words));
+    add("<text x=\"%.1f\" y=\"%.1f\" text-anchor=\"%s\">%s</text>", x, y, anchor, Markup.escape(words));
   }
 
   private void add(String format, Object... values) {
     svg.append(String.format(Locale.ROOT, format, values));
-  }
-
-  private static String escape(String text) {
-    return text.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;").replace("\"", "&quot;");
   }
 }

@@ -84,7 +84,7 @@ class LiveApi {
   public String map(String path) {
     var at = Texts.head(store, Texts.path(path)).path();
     return shelf.tree(at).map(maps::alone)
-        .orElseThrow(() -> Trouble.notFound("`" + path + "` is no tree", "a tree lies directly in `trees/`"));
+        .orElseThrow(() -> Trouble.noTree(path));
   }
 
   @GET

@@ -7,6 +7,7 @@ import rungbook.proof.Bounds;
 import rungbook.proof.Mending;
 import rungbook.proof.Proof;
 import rungbook.proof.Proving;
+import rungbook.proof.Share;
 import rungbook.proof.Shown;
 import rungbook.source.Wording;
 import rungbook.tree.Step;
@@ -21,7 +22,6 @@ import rungbook.tree.Step;
  * @param limits those that send somebody the wrong way
  */
 record LiveProof(String unproved, int named, int found, List<String> missed, List<String> condemned, List<Limit> limits) {
-  private static final double ALWAYS = 1 - 1e-9;
   private static final int MOST_TOLD = 3;
 
   /**
@@ -41,7 +41,7 @@ record LiveProof(String unproved, int named, int found, List<String> missed, Lis
 
   private static LiveProof of(Proof proof) {
     var claimed = proof.fates().stream().filter(Proof.Fate::claimed).toList();
-    var missed = claimed.stream().filter(fate -> fate.found() < ALWAYS).sorted(Comparator.comparingDouble(Proof.Fate::found))
+    var missed = claimed.stream().filter(fate -> !Share.isAll(fate.found())).sorted(Comparator.comparingDouble(Proof.Fate::found))
         .map(fate -> missed(proof, fate)).toList();
     return new LiveProof("", claimed.size(), claimed.size() - missed.size(), missed, Misroutes.condemned(proof).toList(), limits(proof));
   }

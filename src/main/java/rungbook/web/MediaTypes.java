@@ -1,5 +1,6 @@
 package rungbook.web;
 
+import rungbook.source.PictureKind;
 import rungbook.store.DocumentPath;
 
 /** The media types of what the library holds. */
@@ -8,11 +9,6 @@ final class MediaTypes {
   }
 
   static String of(DocumentPath path) {
-    return switch (path.ending()) {
-      case "md" -> "text/markdown; charset=UTF-8";
-      case "svg" -> "image/svg+xml";
-      case "jpg", "jpeg" -> "image/jpeg";
-      default -> "image/" + path.ending();
-    };
+    return PictureKind.of(path.text()).map(PictureKind::mediaType).orElse("text/markdown; charset=UTF-8");
   }
 }

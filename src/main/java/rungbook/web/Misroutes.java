@@ -3,32 +3,27 @@ package rungbook.web;
 import java.util.Comparator;
 import java.util.stream.Stream;
 import rungbook.proof.Proof;
+import rungbook.proof.Share;
 import rungbook.proof.Shown;
+import rungbook.text.English;
 import rungbook.tree.Step;
 
 /** Who goes the wrong way, in sentences. */
 final class Misroutes {
-  // what is rarer is noise; healthy systems are told of however rare
-  private static final double RARE = 0.01;
-
   private Misroutes() {
   }
 
   /** Healthy systems first, then faults by likelihood. */
   static Stream<String> of(Proof proof, Proof.Limit limit) {
-    return limit.misrouted().stream().filter(one -> one.healthy() || one.share() >= RARE)
+    return limit.misrouted().stream().filter(one -> one.healthy() || Share.isReported(one.share()))
         .sorted(Comparator.comparing(Proof.Misrouted::healthy).thenComparingDouble(Proof.Misrouted::likelihood).reversed())
         .map(one -> sentence(proof, limit, one));
   }
 
   /** Healthy systems that end at a finding which names a fault, with the supply of one of them. */
   static Stream<String> condemned(Proof proof) {
-    return proof.condemned().stream().map(one -> capital(one.shown()) + " of healthy systems would be condemned at `" + one.title()
+    return proof.condemned().stream().map(one -> English.capital(one.shown()) + " of healthy systems would be condemned at `" + one.title()
         + "`: with " + one.circumstances());
-  }
-
-  private static String capital(String words) {
-    return words.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + words.substring(1);
   }
 
   private static String sentence(Proof proof, Proof.Limit limit, Proof.Misrouted one) {

@@ -34,7 +34,7 @@ class ProofApi {
       + "`proofs` is empty when the tree cannot be proved, and a problem says why")
   public String saved(String path) {
     var at = Texts.head(store, Texts.path(path)).path();
-    var result = desk.saved(shelf.tree(at).orElseThrow(() -> Trouble.notFound("`" + path + "` is no tree", "a tree lies directly in `trees/`")));
+    var result = desk.saved(shelf.tree(at).orElseThrow(() -> Trouble.noTree(path)));
     return ProofJson.of(result.proved().map(proof -> new ProofJson.Of(at.text(), proof)).stream().toList(), new Report(1, result.problems()));
   }
 

@@ -37,7 +37,7 @@ class ProofPage {
   @Path("{path:.+}")
   public TemplateInstance show(String path) {
     var at = Texts.head(store, Texts.path(path)).path();
-    var compiled = shelf.tree(at).orElseThrow(() -> Trouble.notFound("`" + path + "` is no tree", "a tree lies directly in `trees/`"));
+    var compiled = shelf.tree(at).orElseThrow(() -> Trouble.noTree(path));
     var href = UrlPath.of(at.text());
     var result = desk.saved(compiled);
     var why = result.proved().isPresent() ? "" : Wording.of(result.problems().get(0)).sentence(result.problems().get(0));

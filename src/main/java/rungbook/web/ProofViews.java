@@ -9,14 +9,14 @@ import rungbook.map.Drawing;
 import rungbook.proof.Bounds;
 import rungbook.proof.End;
 import rungbook.proof.Proof;
+import rungbook.proof.Share;
 import rungbook.proof.Shown;
 import rungbook.text.UrlPath;
 import rungbook.tree.Step;
 
 /** Puts a proof into words, bars and pictures. */
 final class ProofViews {
-  private static final double NOBODY = 1e-3;
-  private static final double ALWAYS = 1 - 1e-9;
+  private static final double TOO_FEW_TO_LIST = 1e-3;
   private final Proof proof;
   private final String treeHref;
   private final double allLikelihood;
@@ -47,7 +47,7 @@ final class ProofViews {
     var facts = new ArrayList<ProofView.Fact>();
     var claimed = proof.claimed();
     if (claimed.faults() > 0) {
-      var always = proof.fates().stream().filter(fate -> fate.claimed() && fate.found() >= ALWAYS).count();
+      var always = proof.fates().stream().filter(fate -> fate.claimed() && Share.isAll(fate.found())).count();
       facts.add(new ProofView.Fact("Always found", always + " of " + claimed.faults() + " faults it names"));
       facts.add(new ProofView.Fact("Detected", percent(claimed.detected()) + " by likelihood; "
           + percent(proof.whole().detected()) + " of the whole system"));
@@ -68,14 +68,14 @@ final class ProofViews {
   }
 
   private ProofView.Fault fault(Proof.Fate fate) {
-    var outcome = fate.found() >= ALWAYS ? "found" : fate.found() > 0 ? "partly found" : fate.claimed() ? "missed" : "not named";
-    var mark = fate.found() >= ALWAYS ? "✓" : fate.found() > 0 ? "½" : fate.claimed() ? "✕" : "–";
+    var outcome = Share.isAll(fate.found()) ? "found" : fate.found() > 0 ? "partly found" : fate.claimed() ? "missed" : "not named";
+    var mark = Share.isAll(fate.found()) ? "✓" : fate.found() > 0 ? "½" : fate.claimed() ? "✕" : "–";
     return new ProofView.Fault(fate.name(), percent(fate.likelihood() / allLikelihood), outcome, mark, bar(fate.found()), ends(fate.name()));
   }
 
   private List<ProofView.Place> ends(String fault) {
     return proof.endings().stream().flatMap(ending -> ending.arrived().stream()
-        .filter(arrived -> arrived.fault().equals(fault) && arrived.share() >= NOBODY)
+        .filter(arrived -> arrived.fault().equals(fault) && arrived.share() >= TOO_FEW_TO_LIST)
         .map(arrived -> new ProofView.Place(title(ending), href(ending.end()), percent(arrived.share()), arrived.named()))).toList();
   }
 
@@ -97,7 +97,7 @@ final class ProofViews {
   }
 
   private static List<ProofView.Arrived> arrived(Proof.Ending ending) {
-    return ending.arrived().stream().filter(one -> one.named() || one.share() >= NOBODY)
+    return ending.arrived().stream().filter(one -> one.named() || one.share() >= TOO_FEW_TO_LIST)
         .map(one -> new ProofView.Arrived(one.fault(), bar(one.share()), one.named())).toList();
   }
 

@@ -8,6 +8,7 @@ import java.util.stream.Collectors;
 import rungbook.markdown.Document;
 import rungbook.markdown.Entry;
 import rungbook.markdown.Prose;
+import rungbook.text.English;
 import rungbook.text.UrlPath;
 import rungbook.tree.Caution;
 import rungbook.tree.Goal;
@@ -61,12 +62,12 @@ final class StepViews {
       written(step, "expect").ifPresent(window -> facts.add(new Fact("Expect", window)));
     }
     if (step instanceof Step.SenseCheck check) {
-      facts.add(new Fact(capital(check.sense().word()), names(check.things())));
+      facts.add(new Fact(English.capital(check.sense().word()), names(check.things())));
     }
     if (step instanceof Step.Finding finding) {
       conclude(finding, facts);
     }
-    step.actions().forEach(action -> facts.add(new Fact(capital(action.kind().words()), action.thing().text())));
+    step.actions().forEach(action -> facts.add(new Fact(English.capital(action.kind().words()), action.thing().text())));
     written(step, "fragment").ifPresent(fragment -> facts.add(new Fact("Take in", fragment)));
     written(step, "with").ifPresent(state -> facts.add(new Fact("With", state)));
     step.at().ifPresent(place -> facts.add(new Fact("At", place.text())));
@@ -104,7 +105,7 @@ final class StepViews {
 
   private CautionView caution(Named named) {
     return Optional.ofNullable(cautions.get(named.key()))
-        .map(caution -> new CautionView(caution.title(), caution.level(), "/text/shared/cautions/" + UrlPath.of(caution.id()) + ".md"))
+        .map(caution -> new CautionView(caution.title(), caution.level().word(), "/text/shared/cautions/" + UrlPath.of(caution.id()) + ".md"))
         .orElseGet(() -> new CautionView(named.text(), "caution", ""));
   }
 
@@ -124,9 +125,5 @@ final class StepViews {
 
   private static String names(List<Named> named) {
     return named.stream().map(Named::text).collect(Collectors.joining(", "));
-  }
-
-  private static String capital(String words) {
-    return Character.toUpperCase(words.charAt(0)) + words.substring(1);
   }
 }

@@ -45,7 +45,7 @@ class TreePage {
   public TemplateInstance show(String path) {
     var at = Texts.path(path);
     var revision = Texts.head(store, at);
-    var compiled = shelf.tree(at).orElseThrow(() -> Trouble.notFound("`" + path + "` is no tree", "a tree lies directly in `trees/`"));
+    var compiled = shelf.tree(at).orElseThrow(() -> Trouble.noTree(path));
     return Pages.tree(view(at, compiled, DocumentsApi.Entry.of(revision)));
   }
 

@@ -47,6 +47,11 @@ final class Trouble extends RuntimeException {
     return of(404, "Not in the library", detail, hint);
   }
 
+  /** @param path one that names no tree */
+  static Trouble noTree(String path) {
+    return notFound("`" + path + "` is no tree", "a tree lies directly in `trees/`");
+  }
+
   static Trouble tooLarge(String detail, String hint) {
     return of(413, "Too large", detail, hint);
   }

@@ -1,4 +1,6 @@
 // Saves the text as a new revision, and shows the difference when somebody else was first.
+import { encoded } from "./address.js";
+
 const el = id => document.getElementById(id);
 const YEAR_S = 365 * 24 * 3600;
 
@@ -27,7 +29,7 @@ export function saver({ page, path, view, say, saved }) {
     document.cookie = `rungbook-author=${encodeURIComponent(author)}; Path=/; Max-Age=${YEAR_S}; SameSite=Strict`;
     say("Saving…");
     try {
-      const answer = await fetch(`/api/documents/${path.split("/").map(encodeURIComponent).join("/")}`, {
+      const answer = await fetch(`/api/documents/${encoded(path)}`, {
         method: "PUT", headers: { "Content-Type": "application/json" },
         body: JSON.stringify({ basedOn, text, author, message: el("message").value })
       });
@@ -53,7 +55,7 @@ export function saver({ page, path, view, say, saved }) {
 
   // a new document has a page of its own from now on
   function settle() {
-    const address = path.split("/").map(encodeURIComponent).join("/");
+    const address = encoded(path);
     history.replaceState(null, "", `/edit/${address}`);
     page.dataset.view = page.dataset.tree === "true" ? `/tree/${address}` : `/text/${address}`;
     el("close").href = page.dataset.view;
@@ -62,7 +64,7 @@ export function saver({ page, path, view, say, saved }) {
   function overtaken(body) {
     lost = body;
     el("overtaken-detail").textContent = body.detail;
-    const compare = `/history/${path.split("/").map(encodeURIComponent).join("/")}`;
+    const compare = `/history/${encoded(path)}`;
     el("compare").href = `${compare}#draft-${body.draft.id}`;
     showDifference(compare, body.draft.id);
     el("overtaken").showModal();

@@ -1,0 +1,23 @@
+package rungbook.text;
+
+import java.util.Locale;
+
+/** Small forms of English sentences. */
+public final class English {
+
+  private English() {}
+
+  /** {@code 1 tree}, {@code 2 trees}. @param number as it is to be written, {@code 1} for the singular */
+  public static String counted(String number, String word) {
+    return number + " " + word + (number.equals("1") ? "" : "s");
+  }
+
+  public static String counted(long number, String word) {
+    return counted(Long.toString(number), word);
+  }
+
+  /** With a capital at its beginning. */
+  public static String capital(String words) {
+    return words.isEmpty() ? words : words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
+  }
+}
