@@ -162,8 +162,7 @@ far.ontoggle = function () {
 
 // -- the field record, as text that any phone can pass on
 function time(ms) {
-  var t = new Date(ms), two = function (n) { return (n < 10 ? '0' : '') + n; };
-  return t.getFullYear() + '-' + two(t.getMonth() + 1) + '-' + two(t.getDate()) + ' ' + two(t.getHours()) + ':' + two(t.getMinutes());
+  return new Date(ms).toLocaleString('en-US', { dateStyle: 'long', timeStyle: 'short' });
 }
 function text() {
   var end = way.length && way[way.length - 1], to = end && ways(doc.getElementById(end[0]))[end[1]];
