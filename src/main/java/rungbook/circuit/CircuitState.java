@@ -106,6 +106,12 @@ public record CircuitState(Map<String, String> positions, Set<String> off, Set<S
     return new CircuitState(positions, off, bypassed, disconnected, open, plus(replaced, part));
   }
 
+  /** In how many ways the selectors can stand together; at most {@code Long.MAX_VALUE}. */
+  public static long positionCount(Vocabulary words) {
+    return words.controls().values().stream().mapToLong(control -> Math.max(1, control.positions().size()))
+        .reduce(1, (all, positions) -> all > Long.MAX_VALUE / positions ? Long.MAX_VALUE : all * positions);
+  }
+
   /** Every way the selectors can stand, all else as it is here. */
   List<CircuitState> everyPosition(Vocabulary words) {
     var all = List.of(this);

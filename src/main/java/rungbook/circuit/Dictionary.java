@@ -48,6 +48,7 @@ public final class Dictionary {
     var sheet = new Sheet(probes, plant.logic().sights(), cases.size(), samples());
     try (var run = new Run(plant, state)) {
       for (int i = 0; i < cases.size(); i++) {
+        Cancellation.check();
         try (var settling = new Settling(run, cases.get(i))) {
           fill(sheet, i, run, settling);
         }
@@ -96,6 +97,7 @@ public final class Dictionary {
     }
     var words = plant.wiring().system().vocabulary();
     for (CircuitState state : CircuitState.start(words).everyPosition(words)) {
+      Cancellation.check();
       call(state, fault, before);
       if (Arrays.stream(before).allMatch(Dictionary::any)) {
         break;

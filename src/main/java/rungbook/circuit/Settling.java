@@ -72,6 +72,7 @@ final class Settling implements AutoCloseable {
       moving.push(new Group(samples, rest, new HashSet<>(Set.of(rest))));
     });
     while (!moving.isEmpty()) {
+      Cancellation.check();
       step(moving.pop());
     }
     return settled;

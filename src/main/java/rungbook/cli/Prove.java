@@ -11,7 +11,7 @@ import picocli.CommandLine.Parameters;
 import rungbook.circuit.Samples;
 
 @Command(name = "prove", description = "Follow trees through their simulated circuit with every fault of it",
-    footer = {"", "exit code: 0 clean (notes may stand), 1 problems, 2 misuse"})
+    footer = {"", "exit code: 0 clean (notes may stand), 1 problems, or nothing was proved, 2 misuse"})
 final class Prove implements Callable<Integer> {
 
   private static final int MOST_SAMPLES = 10_000;
@@ -49,6 +49,10 @@ final class Prove implements Callable<Integer> {
     Proved proved = Proved.of(trees, terminal, samples);
     terminal.out().print(proved.print(wanted, terminal.style()));
     terminal.out().flush();
+    if (proved.proofs().isEmpty()) {
+      terminal.err().println("nothing was proved");
+      return 1;
+    }
     return proved.report().isClean() ? 0 : 1;
   }
 }

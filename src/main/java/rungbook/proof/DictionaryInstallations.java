@@ -7,8 +7,10 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.concurrent.locks.ReentrantLock;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import rungbook.circuit.Cancellation;
 import rungbook.circuit.CircuitState;
 import rungbook.circuit.Dictionary;
 import rungbook.circuit.Probe;
@@ -36,6 +38,7 @@ public final class DictionaryInstallations implements Installations {
   private final Dictionary dictionary;
   private final List<String> cases;
   private final Set<String> sights;
+  private final ReentrantLock solving = new ReentrantLock(true);
   private final Map<CircuitState, Kept> sheets = new LinkedHashMap<>(16, 0.75f, true) {
     private static final long serialVersionUID = 1;
 
@@ -100,7 +103,16 @@ public final class DictionaryInstallations implements Installations {
   }
 
   @Override
-  public synchronized Moment at(CircuitState state, List<Probe> probes) {
+  public Moment at(CircuitState state, List<Probe> probes) {
+    Cancellation.lock(solving);
+    try {
+      return solved(state, probes);
+    } finally {
+      solving.unlock();
+    }
+  }
+
+  private Moment solved(CircuitState state, List<Probe> probes) {
     Kept kept = sheets.get(state);
     if (kept == null || !kept.probes().containsAll(probes)) {
       Set<Probe> all = new HashSet<>(probes);

@@ -75,15 +75,23 @@ final class Limits {
 
   /** Empty where no limit keeps the two sides apart. */
   private Optional<BigDecimal> better(LimitTally limit) {
+    if (limit.highestBelow().filter(extreme -> extreme.shown() == Long.MAX_VALUE).isPresent()) {
+      return Optional.empty(); // nothing is shown above an overload
+    }
     double one = digit.doubleValue();
     OptionalDouble below = limit.highestBelow().stream().mapToDouble(extreme -> extreme.shown() * one).findFirst();
     OptionalDouble above = limit.lowestAbove().stream().filter(extreme -> extreme.shown() < Long.MAX_VALUE).mapToDouble(extreme -> extreme.shown() * one).findFirst();
     double low = below.orElse(above.orElse(0) / BESIDE);
-    double high = above.orElse(below.orElse(one) * BESIDE);
+    double high = above.orElse(Math.max(below.orElse(one) * BESIDE, low + one));
     if (low < high) {
-      return Optional.of(RoundNumber.within(low, high));
+      return between(low, high);
     }
-    return limit.apart() ? Optional.of(RoundNumber.within(Math.max(0, limit.mostBelow()), limit.leastAbove())) : Optional.empty();
+    return limit.apart() ? between(limit.mostBelow(), limit.leastAbove()) : Optional.empty();
+  }
+
+  /** A limit is more than zero and less than anything beyond the display. */
+  private static Optional<BigDecimal> between(double low, double high) {
+    return high > 0 && high < Double.POSITIVE_INFINITY ? Optional.of(RoundNumber.within(Math.max(0, low), high)) : Optional.empty();
   }
 
   private List<Proof.Misrouted> misrouted(LimitTally limit) {

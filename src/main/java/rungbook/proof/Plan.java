@@ -1,11 +1,13 @@
 package rungbook.proof;
 
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import rungbook.circuit.Cancellation;
 import rungbook.circuit.CircuitState;
 import rungbook.circuit.Probe;
 import rungbook.tree.Goal;
@@ -15,26 +17,31 @@ import rungbook.tree.Way;
 /** Which leads may be asked for in which state, found by walking every way on without a reading. */
 final class Plan {
 
-  /** Tasks on many crossing ways can double the states at every turn; past this many the tree is not proved. */
-  static final int MOST_STANDS = 100_000;
-
   private final Map<CircuitState, Set<Probe>> probes = new HashMap<>();
   private final Map<Integer, Set<Stand>> stands = new HashMap<>();
+  private final Set<CircuitState> solved = new HashSet<>();
   private int count;
 
   private Plan() {}
 
-  /** @param order as {@link Order} gives it. Empty if there are too many states to walk */
-  static Optional<Plan> of(List<Step> steps, int[] order, Stand start, Question question) {
+  /**
+   * Tasks on many crossing ways can double the states at every turn.
+   *
+   * @param order as {@link Order} gives it
+   * @param mostStates how many states may be solved
+   * @return empty if there are too many states to walk or to solve
+   */
+  static Optional<Plan> of(List<Step> steps, int[] order, Course course, int mostStates, int mostArrivals) {
     Plan plan = new Plan();
-    plan.add(0, start.to(steps.get(0)));
+    plan.add(0, course.start().to(steps.get(0)));
     for (int step : order) {
+      Cancellation.check();
       Set<Stand> here = plan.stands.remove(step);
-      if (here == null || plan.count > MOST_STANDS) {
+      if (here == null || plan.count > mostArrivals || plan.solved.size() > mostStates) {
         return Optional.empty();
       }
       for (Stand stand : here) {
-        plan.pass(steps, steps.get(step), stand, question);
+        plan.pass(steps, steps.get(step), stand, course.question());
       }
     }
     return Optional.of(plan);
@@ -46,7 +53,10 @@ final class Plan {
         Set<Probe> here = probes.computeIfAbsent(stand.state(), state -> new LinkedHashSet<>());
         here.add(probe);
         Question.lowImpedance(probe).ifPresent(here::add);
+        solved.add(stand.state());
       });
+    } else if (step instanceof Step.SenseCheck check && question.shows(check)) {
+      solved.add(stand.state());
     }
     Stand after = stand.after(step);
     for (Way way : step.ways()) {

@@ -37,8 +37,13 @@ public final class Proving {
    * @param others the other trees of the library, by id
    */
   public static Result prove(Tree tree, Installations installations, Walks walks, Function<String, Optional<Tree>> others) {
+    return prove(tree, installations, walks, others, Budget.USUAL);
+  }
+
+  /** @param budget how much work it may be */
+  public static Result prove(Tree tree, Installations installations, Walks walks, Function<String, Optional<Tree>> others, Budget budget) {
     if (tree.system().isEmpty()) {
-      return unproved(tree, "it names no system");
+      return withoutSystem(tree);
     }
     Vocabulary words = tree.system().get();
     Optional<int[]> order = Order.of(tree.steps());
@@ -46,13 +51,20 @@ public final class Proving {
       return unproved(tree, "its ways on go in a circle, or it has no steps");
     }
     Course course = Course.of(installations, walks, words, others);
-    Optional<Plan> plan = Plan.of(tree.steps(), order.get(), course.start(), course.question());
+    int mostStates = Math.max(1, budget.solutions() / installations.cases().size());
+    Optional<Plan> plan = Plan.of(tree.steps(), order.get(), course, mostStates, budget.arrivals());
     if (plan.isEmpty()) {
-      return unproved(tree, "its tasks bring the equipment into more than " + Plan.MOST_STANDS + " states");
+      return unproved(tree, "its tasks bring the equipment into more states than the " + mostStates + " that can be solved");
     }
     Walker walker = new Walker(tree, course, plan.get(), course.behind().of(tree.steps(), order.get()));
     walker.walk(order.get());
     return new Result.Proved(new Account(tree, course, walker, words).proof());
+  }
+
+  /** A tree that names no system, or one that the library does not have. */
+  public static Result withoutSystem(Tree tree) {
+    return unproved(tree, tree.document().front("system").map(entry -> "there is no system `" + entry.value() + "` in `shared/systems/`")
+        .orElse("it names no system"));
   }
 
   /** Says why a tree is not proved, where it names its system, else at its title. */

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
+import rungbook.circuit.Cancellation;
 import rungbook.circuit.Probe;
 import rungbook.source.Witness;
 import rungbook.tree.Goal;
@@ -56,6 +57,7 @@ final class Trail {
     Deque<At> waiting = new ArrayDeque<>(List.of(new At(0, course.start().to(tree.steps().get(0)), null, "")));
     Set<Object> seen = new HashSet<>();
     while (!waiting.isEmpty()) {
+      Cancellation.check();
       At at = waiting.poll();
       if (wanted.test(at)) {
         return Optional.of(path(at));

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import rungbook.circuit.Cancellation;
 import rungbook.circuit.CircuitState;
 import rungbook.circuit.Probe;
 import rungbook.tree.Goal;
@@ -58,6 +59,7 @@ final class Walker {
       first.add(i, everyone);
     }
     for (int step : order) {
+      Cancellation.check();
       Map<Stand, Node> here = waiting.remove(step);
       if (here != null) {
         stands.put(step, List.copyOf(here.keySet()));
@@ -140,6 +142,7 @@ final class Walker {
   }
 
   private void measure(CheckTally tally, Node node, Probe probe) {
+    Cancellation.check();
     Installations.Moment moment = moment(node.stand.state());
     moment.readings(0, probe, read);
     tally.takeHealthy(read);

@@ -65,7 +65,8 @@ class ProveTest {
   void aTreeWithNoSystemIsNotProvedAndSaysSo(@TempDir Path folder) {
     Texts.write(folder.resolve("a.md"), Texts.SOUND);
     Run run = Run.in(folder, "prove", "a.md");
-    assertEquals(0, run.exit(), run.out());
+    assertEquals(1, run.exit(), run.out());
+    assertTrue(run.err().contains("nothing was proved"), run.err());
     assertTrue(run.out().contains("not-proved: this tree is not proved: it names no system"), run.out());
   }
 }

@@ -1,0 +1,81 @@
+package rungbook.library;
+
+import java.util.Optional;
+import java.util.concurrent.locks.ReentrantLock;
+import rungbook.circuit.Cancellation;
+import rungbook.circuit.CircuitState;
+import rungbook.markdown.Document;
+import rungbook.markdown.DocumentReader;
+import rungbook.proof.Budget;
+import rungbook.proof.DictionaryInstallations;
+import rungbook.proof.Installations;
+import rungbook.source.Source;
+import rungbook.system.ControlSystem;
+import rungbook.system.SystemReader;
+import rungbook.system.Walks;
+
+/** A system's text with the circuit that was built from it, once somebody has needed it. */
+final class PreparedSystem {
+
+  private final String id;
+  private final Source source;
+  private final int drawn;
+  private final Budget budget;
+  private final Document document;
+  private final ReentrantLock building = new ReentrantLock(true);
+  private Circuit circuit;
+
+  /** @param why there is no circuit; empty where there is one */
+  record Circuit(Optional<Installations> installations, String why) {
+
+    static Circuit none(String why) {
+      return new Circuit(Optional.empty(), why);
+    }
+  }
+
+  PreparedSystem(String id, Source source, int drawn, Budget budget) {
+    this.id = id;
+    this.source = source;
+    this.drawn = drawn;
+    this.budget = budget;
+    this.document = DocumentReader.read(source);
+  }
+
+  Source source() {
+    return source;
+  }
+
+  Walks walks() {
+    return Walks.read(document);
+  }
+
+  /** Builds it, or waits while another thread does; a building that was given up is begun anew. */
+  Circuit circuit() {
+    Cancellation.lock(building);
+    try {
+      if (circuit == null) {
+        circuit = build();
+      }
+      return circuit;
+    } finally {
+      building.unlock();
+    }
+  }
+
+  private Circuit build() {
+    SystemReader.Read read = SystemReader.read(id, document);
+    ControlSystem system = read.system();
+    if (!read.problems().isEmpty() || system.parts().isEmpty()) {
+      return Circuit.none("the circuit of its system cannot be built: check `shared/systems/" + id + ".md`");
+    }
+    long positions = CircuitState.positionCount(system.vocabulary());
+    if (positions > budget.positions()) {
+      return Circuit.none("the controls of its system have " + positions + " positions together, and at most " + budget.positions()
+          + " are tried");
+    }
+    if (system.faults().size() > budget.faults()) {
+      return Circuit.none("its system has " + system.faults().size() + " faults, and at most " + budget.faults() + " are tried");
+    }
+    return new Circuit(Optional.of(DictionaryInstallations.of(system, drawn)), "");
+  }
+}
