@@ -23,6 +23,9 @@ final class Check implements Callable<Integer> {
   @Option(names = "--watch", description = "check again after every save, until Ctrl-C")
   private boolean watch;
 
+  @Option(names = "--fix", description = "make the fixes that are known in the files, then check again")
+  private boolean fix;
+
   @Option(names = {"-h", "--help"}, usageHelp = true, description = "show this help")
   private boolean help;
 
@@ -32,6 +35,6 @@ final class Check implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException, InterruptedException {
-    return new CheckJob(terminal, Format.named(format), watch, paths).run();
+    return new CheckJob(terminal, Format.named(format), watch, fix, paths).run();
   }
 }

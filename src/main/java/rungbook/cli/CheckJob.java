@@ -6,19 +6,23 @@ import java.util.Collection;
 import java.util.List;
 import rungbook.report.Report;
 
-/** A check of files, once or after every save. */
-record CheckJob(Terminal terminal, Format format, boolean watch, List<String> paths) {
+/** A check of files, once or after every save. @param fix whether what is known how to mend is mended first */
+record CheckJob(Terminal terminal, Format format, boolean watch, boolean fix, List<String> paths) {
 
   /** @return 0 clean, 1 problems. @throws Misuse when there is nothing to check */
   int run() throws IOException, InterruptedException {
     if (watch && format != Format.TEXT) {
       throw new Misuse("`--watch` prints for people only", "leave `--format` out");
     }
+    if (watch && fix) {
+      throw new Misuse("`--watch` changes no file", "leave `--fix` out, or run `check --fix` once");
+    }
     return watch ? watchOn() : check(Asked.files(paths, terminal));
   }
 
   private int check(Collection<Path> files) throws IOException {
-    Report report = Checking.check(files, terminal);
+    Report found = Checking.check(files, terminal);
+    Report report = fix && Fixing.fix(found.problems(), terminal) > 0 ? Checking.check(files, terminal) : found;
     terminal.out().print(format.print(report, terminal.style()));
     terminal.out().flush();
     return report.isClean() ? 0 : 1;

@@ -32,7 +32,7 @@ public final class Main {
 
   private static int check(Terminal terminal, List<String> paths) {
     try {
-      return new CheckJob(terminal, Format.TEXT, false, paths).run();
+      return new CheckJob(terminal, Format.TEXT, false, false, paths).run();
     } catch (Misuse misuse) {
       return misuse.tell(terminal);
     } catch (IOException failed) {

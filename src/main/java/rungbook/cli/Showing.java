@@ -4,6 +4,8 @@ import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
+import rungbook.source.Edit;
+import rungbook.source.Fix;
 import rungbook.source.Problem;
 import rungbook.source.Source;
 import rungbook.source.Witness;
@@ -20,12 +22,17 @@ final class Showing {
 
   Problem of(Problem problem) {
     Optional<Witness> witness = problem.witness().map(this::of);
-    return new Problem(problem.code(), of(problem.source()), problem.span(), problem.facts(), witness);
+    return new Problem(problem.code(), of(problem.source()), problem.span(), problem.facts(), witness, problem.fix().map(this::of));
   }
 
   private Witness of(Witness witness) {
     return !(witness instanceof Witness.Path path) ? witness : new Witness.Path(path.stops().stream()
         .map(stop -> new Witness.Stop(stop.step(), of(stop.source()), stop.span(), stop.answer())).toList());
+  }
+
+  private Fix of(Fix fix) {
+    return new Fix(fix.label(), fix.edits().stream()
+        .map(edit -> new Edit(of(edit.source()), edit.span(), edit.replacement())).toList());
   }
 
   private Source of(Source source) {

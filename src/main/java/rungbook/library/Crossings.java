@@ -47,7 +47,7 @@ final class Crossings {
       return Optional.empty();
     }
     return Optional.of(Problem.at(UNKNOWN_STEP_THERE, step.source(), way.targetSpan()).with("target", target)
-        .with("tree", tree + ".md").near(Nearest.to(target, steps.get()).map(name -> tree + ".md#" + name)));
+        .with("tree", tree + ".md").near(tree + ".md#" + target, Nearest.to(target, steps.get()).map(name -> tree + ".md#" + name)));
   }
 
   /** Empty for a tree that is not there, which is reported where the link is read. */

@@ -56,7 +56,7 @@ public final class Pictures {
     }
     byte[] bytes = pictures.get(path.get());
     if (bytes == null) {
-      return problem(PICTURE_MISSING, document, picture).map(p -> p.near(nearest(document, picture, pictures.keySet())));
+      return problem(PICTURE_MISSING, document, picture).map(p -> p.near(picture.target(), nearest(document, picture, pictures.keySet())));
     }
     if (bytes.length > PictureKind.MOST_BYTES) {
       return problem(PICTURE_TOO_LARGE, document, picture);

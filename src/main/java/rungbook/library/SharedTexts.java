@@ -105,7 +105,7 @@ final class SharedTexts {
     Optional<SignalWord> signal = SignalWord.of(level);
     if (signal.isEmpty()) {
       var span = document.front("level").map(Entry::valueSpan).orElse(document.frontSpan());
-      problems.add(Problem.at(CAUTION_LEVEL, document.source(), span).with("level", level).near(Nearest.to(level, SignalWord.words())));
+      problems.add(Problem.at(CAUTION_LEVEL, document.source(), span).with("level", level).near(level, Nearest.to(level, SignalWord.words())));
     }
     return new Caution(id, title, signal.orElse(SignalWord.WARNING), document); // too much care does no harm
   }

@@ -83,7 +83,7 @@ public final class DocumentReader {
   private void refuse(Span span, String kind, Optional<String> near) {
     if (near.isPresent()) {
       misspelt.add(span);
-      problems.add(Problem.at(UNKNOWN_BLOCK, source, span).with("block", kind.toLowerCase(Locale.ROOT)).near(near));
+      problems.add(Problem.at(UNKNOWN_BLOCK, source, span).with("block", kind.toLowerCase(Locale.ROOT)).near(kind, near));
     }
   }
 

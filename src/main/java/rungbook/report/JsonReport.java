@@ -5,6 +5,8 @@ import java.io.IOException;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import rungbook.source.Edit;
+import rungbook.source.Fix;
 import rungbook.source.Place;
 import rungbook.source.Problem;
 import rungbook.source.Severity;
@@ -57,6 +59,21 @@ public final class JsonReport {
     if (problem.witness().isPresent()) {
       Json.object(json, "witness", witness -> writeWitness(witness, problem.witness().get()));
     }
+    if (problem.fix().isPresent()) {
+      Json.object(json, "fix", fix -> writeFix(fix, problem.fix().get()));
+    }
+  }
+
+  private static void writeFix(JsonGenerator json, Fix fix) throws IOException {
+    json.writeStringField("label", fix.label());
+    Json.array(json, "edits", edits -> {
+      for (Edit edit : fix.edits()) {
+        Json.item(edits, item -> {
+          writePlace(item, edit.source(), edit.span());
+          item.writeStringField("replacement", edit.replacement());
+        });
+      }
+    });
   }
 
   private static void writePlace(JsonGenerator json, Source source, Span span) throws IOException {

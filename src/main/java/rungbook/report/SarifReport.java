@@ -4,6 +4,8 @@ import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.util.List;
 import rungbook.source.Code;
+import rungbook.source.Edit;
+import rungbook.source.Fix;
 import rungbook.source.Problem;
 import rungbook.source.Severity;
 import rungbook.source.Source;
@@ -71,6 +73,27 @@ public final class SarifReport {
     if (problem.witness().orElse(null) instanceof Witness.Path path && !path.stops().isEmpty()) {
       writeFlow(json, path);
     }
+    if (problem.fix().isPresent()) {
+      Json.array(json, "fixes", fixes -> Json.item(fixes, fix -> writeFix(fix, problem.fix().get())));
+    }
+  }
+
+  /** One artifact change an edit: the standard allows several for one file (3.55.3). */
+  private static void writeFix(JsonGenerator json, Fix fix) throws IOException {
+    writeText(json, "description", fix.label());
+    Json.array(json, "artifactChanges", changes -> {
+      for (Edit edit : fix.edits()) {
+        Json.item(changes, change -> writeChange(change, edit));
+      }
+    });
+  }
+
+  private static void writeChange(JsonGenerator json, Edit edit) throws IOException {
+    writeArtifact(json, edit.source());
+    Json.array(json, "replacements", all -> Json.item(all, replacement -> {
+      Json.object(replacement, "deletedRegion", region -> writeRegion(region, edit.source(), edit.span()));
+      writeText(replacement, "insertedContent", edit.replacement());
+    }));
   }
 
   private static String message(Wording wording, Problem problem) {
@@ -101,16 +124,22 @@ public final class SarifReport {
 
   private static void writePlace(JsonGenerator json, Source source, Span span) throws IOException {
     Json.object(json, "physicalLocation", place -> {
-      Json.object(place, "artifactLocation", artifact -> artifact.writeStringField("uri", FileUri.of(source.name())));
-      Json.object(place, "region", region -> {
-        var start = source.placeAt(span.start());
-        var end = source.placeAt(span.end());
-        region.writeNumberField("startLine", start.line());
-        region.writeNumberField("startColumn", start.column());
-        region.writeNumberField("endLine", end.line());
-        region.writeNumberField("endColumn", end.column());
-      });
+      writeArtifact(place, source);
+      Json.object(place, "region", region -> writeRegion(region, source, span));
     });
+  }
+
+  private static void writeArtifact(JsonGenerator json, Source source) throws IOException {
+    Json.object(json, "artifactLocation", artifact -> artifact.writeStringField("uri", FileUri.of(source.name())));
+  }
+
+  private static void writeRegion(JsonGenerator json, Source source, Span span) throws IOException {
+    var start = source.placeAt(span.start());
+    var end = source.placeAt(span.end());
+    json.writeNumberField("startLine", start.line());
+    json.writeNumberField("startColumn", start.column());
+    json.writeNumberField("endLine", end.line());
+    json.writeNumberField("endColumn", end.column());
   }
 
   private static void writeText(JsonGenerator json, String name, String text) throws IOException {

@@ -10,8 +10,9 @@ import java.util.Optional;
  *
  * @param code what kind of problem it is; the page of that name words it
  * @param facts what fills the sentence's blanks, by name
+ * @param fix a change that removes it, where one is known
  */
-public record Problem(Code code, Source source, Span span, Map<String, String> facts, Optional<Witness> witness) {
+public record Problem(Code code, Source source, Span span, Map<String, String> facts, Optional<Witness> witness, Optional<Fix> fix) {
 
   /** By file, then by place, then by code: the order in which people read. */
   public static final Comparator<Problem> IN_READING_ORDER =
@@ -22,18 +23,23 @@ public record Problem(Code code, Source source, Span span, Map<String, String> f
   }
 
   public static Problem at(Code code, Source source, Span span) {
-    return new Problem(code, source, span, Map.of(), Optional.empty());
+    return new Problem(code, source, span, Map.of(), Optional.empty(), Optional.empty());
   }
 
   public Problem with(String name, Object value) {
     var more = new LinkedHashMap<>(facts);
     more.put(name, String.valueOf(value));
-    return new Problem(code, source, span, more, witness);
+    return new Problem(code, source, span, more, witness, fix);
   }
 
-  /** Adds what a reader probably meant, if a name came near. */
-  public Problem near(Optional<String> nearest) {
-    return nearest.map(name -> with("near", name)).orElse(this);
+  /** Adds what a reader probably meant, if a name came near, and the fix that writes it. @param written the name as it is written */
+  public Problem near(String written, Optional<String> nearest) {
+    return nearest.map(name -> with("near", name).fixedBy(Fix.rename(source, span, written, name))).orElse(this);
+  }
+
+  /** Adds the change that removes the problem, where one is known. */
+  public Problem fixedBy(Optional<Fix> known) {
+    return new Problem(code, source, span, facts, witness, known);
   }
 
   public Problem shownBy(Witness shown) {
@@ -42,7 +48,7 @@ public record Problem(Code code, Source source, Span span, Map<String, String> f
 
   /** Adds what shows the problem, where something does. */
   public Problem shownBy(Optional<? extends Witness> shown) {
-    return new Problem(code, source, span, facts, shown.map(one -> one));
+    return new Problem(code, source, span, facts, shown.map(one -> one), fix);
   }
 
   public Place place() {

@@ -133,7 +133,7 @@ final class FaultReader {
         return form.read().apply(match);
       }
     }
-    problems.unknown(UNKNOWN_EFFECT, item.span(), item.text(), SENTENCES);
+    problems.add(UNKNOWN_EFFECT, item.span(), "name", item.text());
     return Optional.empty();
   }
 

@@ -275,8 +275,8 @@ final class PartReader {
   }
 
   private void reportLeftOver() {
-    phrases.words().forEach(item -> problems.unknown(UNKNOWN_PARTICULAR, item.span(), item.text(), phrases.asked()));
-    phrases.unasked().forEach(e -> problems.unknown(UNKNOWN_PARTICULAR, e.getValue().span(), e.getKey(), phrases.asked()));
+    phrases.words().forEach(item -> problems.add(UNKNOWN_PARTICULAR, item.span(), "name", item.text()));
+    phrases.unasked().forEach(e -> problems.add(UNKNOWN_PARTICULAR, e.getValue().span(), "name", e.getKey()));
     phrases.quantities().forEach((key, quantity) -> reportAbsurd(key, quantity));
     phrases.repeated().forEach(quantity -> reportAbsurd("uF", quantity));
   }

@@ -31,7 +31,7 @@ final class SystemProblems {
 
   /** A name that is not known, and the one that was probably meant. */
   void unknown(Code code, Span span, String name, Collection<String> known) {
-    problems.add(Problem.at(code, source, span).with("name", name).near(Nearest.to(name, known)));
+    problems.add(Problem.at(code, source, span).with("name", name).near(name, Nearest.to(name, known)));
   }
 
   /** An effect that a part of this kind cannot have. @param instead what it can have */

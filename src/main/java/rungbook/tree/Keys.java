@@ -49,7 +49,7 @@ public final class Keys {
     for (Entry entry : entries) {
       if (!known.contains(entry.key()) && known.stream().noneMatch(entry::is)) {
         problems.add(Problem.at(UNKNOWN_KEY, source, entry.keySpan()).with("key", entry.key()).with("where", where)
-            .with("keys", known.stream().sorted().collect(Collectors.joining(", "))).near(Nearest.to(entry.key(), known)));
+            .with("keys", known.stream().sorted().collect(Collectors.joining(", "))).near(entry.key(), Nearest.to(entry.key(), known)));
       } else if (entry.value().isEmpty()) {
         problems.add(Problem.at(VALUE_MISSING, source, entry.keySpan()).with("key", entry.key()));
       }

@@ -12,9 +12,12 @@ import rungbook.markdown.Entry;
 import rungbook.markdown.Kinds;
 import rungbook.markdown.Section;
 import rungbook.source.Code;
+import rungbook.source.Edit;
+import rungbook.source.Fix;
 import rungbook.source.Nearest;
 import rungbook.source.Problem;
 import rungbook.source.Problems;
+import rungbook.source.Span;
 import rungbook.system.Names;
 
 /** Gives every step its place: the tree's own in the order of the text, each fragment's behind the step that takes it in. */
@@ -103,11 +106,19 @@ final class Layout {
         Optional<String> near = Nearest.to(exit, declared);
         near.ifPresent(missing::remove);
         problems.add(Problem.at(EXIT_UNDECLARED, fragment.source(), section.titleSpan()).with("exit", exit)
-            .with("exits", String.join(", ", declared)).near(near));
+            .with("exits", String.join(", ", declared)).near(exit, near).fixedBy(near.map(name -> answerWith(name, section, fragment))));
       }
     }
     fragment.front("exits").ifPresent(entry -> entry.items().stream().filter(item -> missing.contains(Names.key(item.text())))
         .forEach(item -> problems.add(Problem.at(EXIT_MISSING, fragment.source(), item.span()).with("exit", item.text()))));
+  }
+
+  /** Says the exit's name in its block, not in its heading: links lead to the heading. */
+  private static Fix answerWith(String exit, Section section, Document fragment) {
+    Block block = section.blocks().stream().filter(one -> one.kind().equals("exit")).findFirst().orElseThrow();
+    Edit edit = block.entry("answer").map(entry -> new Edit(fragment.source(), entry.valueSpan(), exit))
+        .orElseGet(() -> new Edit(fragment.source(), Span.at(block.kindSpan().end()), "\nanswer: " + exit));
+    return new Fix("write `answer: " + exit + "`", List.of(edit));
   }
 
   /** The exits that a fragment declares, as lookup keys. */
@@ -123,7 +134,7 @@ final class Layout {
     Optional<Document> fragment = named.flatMap(name -> Optional.ofNullable(shared.fragments().get(Names.key(name.value()))));
     if (named.isPresent() && fragment.isEmpty()) {
       problems.add(Problem.at(UNKNOWN_FRAGMENT, taker.source(), named.get().valueSpan())
-          .with("fragment", named.get().value()).near(Nearest.to(named.get().value(), shared.fragments().keySet())));
+          .with("fragment", named.get().value()).near(named.get().value(), Nearest.to(named.get().value(), shared.fragments().keySet())));
     } else if (fragment.isPresent() && taker.scope().isWithin(fragment.get())) {
       problems.add(Problem.at(FRAGMENT_CIRCLE, taker.source(), named.get().valueSpan()).with("fragment", named.get().value()));
     } else if (fragment.isPresent() && drafts.size() > MOST_STEPS) {

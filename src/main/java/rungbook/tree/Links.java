@@ -72,7 +72,7 @@ final class Links {
       return scope.taker().map(taker -> exitGoal(taker, exit)).orElse(new Goal.Nowhere());
     }
     return scope.chapters().contains(slug) ? chapter(scope, slug, span)
-        : nowhere(Problem.at(UNKNOWN_STEP, source(scope), span).with("target", slug).near(nearestStep(scope, slug)));
+        : nowhere(Problem.at(UNKNOWN_STEP, source(scope), span).with("target", slug).near("#" + slug, nearestStep(scope, slug)));
   }
 
   /** A heading that is no step, perhaps because the word after its fence could not be read, which is reported there. */
@@ -91,7 +91,7 @@ final class Links {
     if (shared.trees().contains(id)) {
       return new Goal.ToTree(id, Optional.of(step).filter(slug -> !slug.isEmpty()));
     }
-    return nowhere(Problem.at(UNKNOWN_TREE, source(scope), span).with("tree", file).near(Nearest.to(id, shared.trees()).map(name -> name + ".md")));
+    return nowhere(Problem.at(UNKNOWN_TREE, source(scope), span).with("tree", file).near(file, Nearest.to(id, shared.trees()).map(name -> name + ".md")));
   }
 
   private Goal nowhere(Problem problem) {
@@ -125,7 +125,7 @@ final class Links {
     for (ParsedWay way : taker.section().ways()) {
       if (answers.add(Names.key(way.answer())) && !exits.contains(Names.key(way.answer()))) {
         problems.add(Problem.at(EXIT_UNKNOWN, source(taker.scope()), way.answerSpan()).with("exit", way.answer())
-            .with("exits", String.join(", ", exits)).near(Nearest.to(way.answer(), exits)));
+            .with("exits", String.join(", ", exits)).near(way.answer(), Nearest.to(way.answer(), exits)));
       }
     }
     exits.stream().filter(exit -> !answers.contains(exit)).forEach(exit -> problems.add(

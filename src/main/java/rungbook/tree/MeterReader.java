@@ -60,7 +60,7 @@ public final class MeterReader {
   /** The problem of a quantity that no meter measures. */
   static Problem unknown(String written, Source source, Span span) {
     return Problem.at(UNKNOWN_QUANTITY, source, span).with("quantity", written)
-        .with("known", String.join(", ", Quantity.allWords())).near(Nearest.to(written, Quantity.allWords()));
+        .with("known", String.join(", ", Quantity.allWords())).near(written, Nearest.to(written, Quantity.allWords()));
   }
 
   private Optional<Meter.Scale> scale(Entry entry, Quantity quantity) {

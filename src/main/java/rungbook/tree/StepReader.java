@@ -216,7 +216,7 @@ final class StepReader {
     at.ifPresent(names::location);
     List<Named> cautions = block.entry("cautions").map(this::items).orElse(List.of());
     cautions.stream().filter(name -> !shared.cautions().containsKey(name.key())).forEach(name -> problems.add(
-        Problem.at(UNKNOWN_CAUTION, source, name.span()).with("caution", name.text()).near(Nearest.to(name.text(), shared.cautions().keySet()))));
+        Problem.at(UNKNOWN_CAUTION, source, name.span()).with("caution", name.text()).near(name.text(), Nearest.to(name.text(), shared.cautions().keySet()))));
     return new Particulars(draft.id(), draft.scope().document(), draft.section(), block, at, minutes(), cautions, ways);
   }
 

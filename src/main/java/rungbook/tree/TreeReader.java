@@ -89,6 +89,6 @@ public final class TreeReader {
   private void report(Code code, Entry entry, Collection<String> known) {
     List<String> fileNames = known.stream().sorted().map(name -> name.replace(' ', '-')).toList();
     problems.add(Problem.at(code, document.source(), entry.valueSpan()).with("name", entry.value())
-        .with("known", String.join(", ", fileNames)).near(Nearest.to(entry.value(), fileNames)));
+        .with("known", String.join(", ", fileNames)).near(entry.value(), Nearest.to(entry.value(), fileNames)));
   }
 }

@@ -112,4 +112,35 @@ class CheckTest {
     write("a.md", Texts.BROKEN);
     assertTrue(Run.in(folder, "check", "a.md", ".").out().endsWith("1 file checked: 1 error\n"));
   }
+
+  @Test
+  void aFixIsMadeInTheFileAndTheRestIsReported() throws IOException {
+    write("a.md", Texts.BROKEN);
+    Run run = Run.in(folder, "check", "--fix", "a.md");
+    assertEquals(0, run.exit(), run.out());
+    assertEquals("1 file checked: no problems\n", run.out());
+    assertTrue(run.err().startsWith("a.md:13:14: unknown-step fixed: write `#"), run.err());
+    assertEquals(Texts.SOUND, Files.readString(folder.resolve("a.md")));
+    try (var left = Files.list(folder)) {
+      assertEquals(1, left.count(), "no copy is left beside it");
+    }
+  }
+
+  @Test
+  void aByteOrderMarkAndThePermissionsOfAFixedFileStay() throws IOException {
+    write("a.md", "\uFEFF" + Texts.BROKEN);
+    var permissions = java.nio.file.attribute.PosixFilePermissions.fromString("rw-r-----");
+    Files.setPosixFilePermissions(folder.resolve("a.md"), permissions);
+    assertEquals(0, Run.in(folder, "check", "--fix", "a.md").exit());
+    assertEquals("\uFEFF" + Texts.SOUND, Files.readString(folder.resolve("a.md")));
+    assertEquals(permissions, Files.getPosixFilePermissions(folder.resolve("a.md")));
+  }
+
+  @Test
+  void nothingIsWrittenWithoutAskingOrWithoutAFix() throws IOException {
+    write("a.md", Texts.BROKEN);
+    Run.in(folder, "check", "a.md");
+    assertEquals(Texts.BROKEN, Files.readString(folder.resolve("a.md")));
+    assertEquals(2, Run.in(folder, "check", "--fix", "--watch", "a.md").exit());
+  }
 }

@@ -113,7 +113,7 @@ class RulePagesTest {
     Wording wording = Wording.of(problem);
     assertFalse(BLANK.matcher(wording.sentence(problem)).find(), wording.sentence(problem));
     assertFalse(BLANK.matcher(wording.hint(problem)).find(), wording.hint(problem));
-    Problem far = new Problem(problem.code(), problem.source(), problem.span(), without("near", problem), problem.witness());
+    Problem far = new Problem(problem.code(), problem.source(), problem.span(), without("near", problem), problem.witness(), problem.fix());
     assertFalse(BLANK.matcher(wording.hint(far)).find(), wording.hint(far));
     assertTrue(wording.near().isEmpty() || problem.facts().containsKey("near"), "the bad example of " + problem.code() + " has a near name");
   }

@@ -1,6 +1,7 @@
 package rungbook.report;
 
 import java.util.List;
+import java.util.Optional;
 import rungbook.source.Code;
 import rungbook.source.Problem;
 import rungbook.source.Source;
@@ -15,7 +16,7 @@ final class Sample {
   private Sample() {}
 
   static Problem unknownStep() {
-    return at("unknown-step", TREE, "mesure-coil").with("target", "mesure-coil").with("near", "measure-coil");
+    return at("unknown-step", TREE, "mesure-coil").with("target", "mesure-coil").near("mesure-coil", Optional.of("measure-coil"));
   }
 
   static Problem gapShownBy(Witness witness) {

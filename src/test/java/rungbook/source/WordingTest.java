@@ -31,7 +31,7 @@ class WordingTest {
   @Test
   void hintNamesTheNearestWhenThereIsOne() {
     assertEquals("use one of L1, L2", WORDING.hint(PROBLEM));
-    assertEquals("write `L1`", WORDING.hint(PROBLEM.near(Optional.of("L1"))));
+    assertEquals("write `L1`", WORDING.hint(PROBLEM.near("L9", Optional.of("L1"))));
   }
 
   @Test

@@ -1,0 +1,104 @@
+package rungbook.cli;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import rungbook.source.Edit;
+import rungbook.source.Fix;
+import rungbook.source.Problem;
+import rungbook.source.Source;
+
+/**
+ * Makes the fixes of a check in the files themselves. A file is replaced at once or not at all, and one that has changed since
+ * it was checked is left alone. Of two fixes that touch the same place the first is made.
+ */
+final class Fixing {
+
+  private final Terminal terminal;
+  private final Map<String, Changes> byFile = new LinkedHashMap<>();
+
+  private Fixing(Terminal terminal) {
+    this.terminal = terminal;
+  }
+
+  private record Changes(Source source, List<Problem> problems, List<Edit> edits) {}
+
+  /** Makes what fixes there are and says so. @param problems with sources named as people see them. @return how many were made */
+  static int fix(List<Problem> problems, Terminal terminal) throws IOException {
+    Fixing fixing = new Fixing(terminal);
+    for (Problem problem : problems) {
+      problem.fix().ifPresent(fix -> fixing.plan(problem, fix));
+    }
+    int made = 0;
+    for (Changes changes : fixing.byFile.values()) {
+      made += fixing.write(changes);
+    }
+    terminal.err().flush();
+    return made;
+  }
+
+  /** Every edit of a fix lies in the file of its problem. */
+  private void plan(Problem problem, Fix fix) {
+    Changes changes = byFile.computeIfAbsent(problem.source().name(), name -> new Changes(problem.source(), new ArrayList<>(), new ArrayList<>()));
+    if (fix.edits().stream().anyMatch(edit -> changes.edits().stream().anyMatch(other -> touch(edit, other)))) {
+      say(problem, "not fixed, for another fix changes the same place: check again");
+    } else {
+      changes.problems().add(problem);
+      changes.edits().addAll(fix.edits());
+    }
+  }
+
+  private static boolean touch(Edit one, Edit other) {
+    return one.span().start() <= other.span().end() && other.span().start() <= one.span().end();
+  }
+
+  private int write(Changes changes) throws IOException {
+    Path file = terminal.folder().resolve(changes.source().name());
+    byte[] before = Files.readAllBytes(file);
+    byte[] checked = changes.source().text().getBytes(StandardCharsets.UTF_8);
+    int mark = before.length - checked.length;
+    boolean same = (mark == 0 || mark == 3) && Arrays.equals(before, mark, before.length, checked, 0, checked.length);
+    if (!same) {
+      changes.problems().forEach(problem -> say(problem, "not fixed, for the file has changed since: check again"));
+      return 0;
+    }
+    byte[] text = Fix.apply(changes.source().text(), changes.edits()).getBytes(StandardCharsets.UTF_8);
+    byte[] after = Arrays.copyOf(before, mark + text.length);
+    System.arraycopy(text, 0, after, mark, text.length);
+    replace(file, after);
+    changes.problems().forEach(problem -> say(problem, "fixed: " + problem.fix().orElseThrow().label()));
+    return changes.problems().size();
+  }
+
+  /** By way of a copy beside it, so that whoever reads the file sees the old text or the new. */
+  private static void replace(Path file, byte[] text) throws IOException {
+    Path copy = Files.createTempFile(file.getParent(), "." + file.getFileName(), ".new");
+    try {
+      Files.copy(file, copy, StandardCopyOption.REPLACE_EXISTING, StandardCopyOption.COPY_ATTRIBUTES); // for its permissions
+      Files.write(copy, text);
+      move(copy, file);
+    } finally {
+      Files.deleteIfExists(copy);
+    }
+  }
+
+  private static void move(Path copy, Path file) throws IOException {
+    try {
+      Files.move(copy, file, StandardCopyOption.ATOMIC_MOVE);
+    } catch (AtomicMoveNotSupportedException e) {
+      Files.move(copy, file, StandardCopyOption.REPLACE_EXISTING);
+    }
+  }
+
+  private void say(Problem problem, String what) {
+    terminal.err().println(problem.source().name() + ":" + problem.place() + ": " + problem.code() + " " + what);
+  }
+}
