@@ -1,12 +1,15 @@
 package rungbook.store;
 
 import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
+import io.quarkus.panache.common.Sort;
 import jakarta.persistence.Entity;
 import jakarta.persistence.GeneratedValue;
 import jakarta.persistence.GenerationType;
 import jakarta.persistence.Id;
 import jakarta.persistence.Table;
 import jakarta.persistence.Version;
+import java.util.HashSet;
+import java.util.List;
 import java.util.Optional;
 
 /** A document and the number of its newest revision. {@code version} lets one of two racing saves win. */
@@ -17,6 +20,8 @@ public class DocumentRow extends PanacheEntityBase {
   @GeneratedValue(strategy = GenerationType.IDENTITY)
   public Long id;
   public String path;
+  /** Unique; null only where an older program let in a name that collides with one before it. */
+  public String nameKey;
   public int head;
   @Version
   public int version;
@@ -25,10 +30,34 @@ public class DocumentRow extends PanacheEntityBase {
     return find("path", path.text()).firstResultOptional();
   }
 
+  /** @throws Refused when the name would be the same file as another document's on some computer */
   static DocumentRow begin(DocumentPath path) {
+    var key = NameKey.ofNew(path);
+    DocumentRow.<DocumentRow>find("nameKey", key.text()).firstResultOptional().ifPresent(other -> {
+      throw new Refused("`" + path + "` and `" + other.path + "` would be the same file on some computers",
+          "use the name `" + other.path + "`, which is in the library or in its history, or choose one that differs in more than case and spaces");
+    });
     var row = new DocumentRow();
     row.path = path.text();
+    row.nameKey = key.text();
     row.persist();
     return row;
+  }
+
+  /** Gives their keys to documents from before there were any; of those that collide, the oldest has it. */
+  static void fillKeys() {
+    var without = DocumentRow.<DocumentRow>list("nameKey is null", Sort.by("id"));
+    if (without.isEmpty()) {
+      return;
+    }
+    var taken = new HashSet<>(DocumentRow.<DocumentRow>list("nameKey is not null").stream().map(row -> row.nameKey).toList());
+    for (var row : without) {
+      var key = NameKey.of(new DocumentPath(row.path)).text();
+      row.nameKey = taken.add(key) ? key : null;
+    }
+  }
+
+  static List<DocumentRow> all() {
+    return listAll();
   }
 }

@@ -13,5 +13,12 @@ import java.util.SortedMap;
 public record Incoming(SortedMap<DocumentPath, byte[]> files, List<Refusal> refused, List<String> skipped) {
 
   /** A file that was refused: its name as it came, what is wrong, how to put it right. */
-  public record Refusal(String name, String says, String hint) {}
+  public record Refusal(String name, String says, String hint) {
+
+    /** @param bad names the file itself, which a refusal has as its name */
+    static Refusal of(String name, Refused bad) {
+      var named = "`" + name + "` ";
+      return new Refusal(name, bad.getMessage().startsWith(named) ? bad.getMessage().substring(named.length()) : bad.getMessage(), bad.hint());
+    }
+  }
 }

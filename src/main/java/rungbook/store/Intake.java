@@ -5,8 +5,9 @@ import java.io.InputStream;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
+import java.text.Normalizer;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -16,10 +17,13 @@ import rungbook.store.Incoming.Refusal;
 
 /** Takes in files one after another, sizes bounded, and finds each its place in the library. */
 final class Intake {
-  private final Map<String, byte[]> offered = new LinkedHashMap<>();
+  private final List<Offered> offered = new ArrayList<>();
+  private final Map<NameKey, String> namesByKey = new HashMap<>();
   private final List<Refusal> refused = new ArrayList<>();
   private final List<String> skipped = new ArrayList<>();
   private long bytesTogether;
+
+  private record Offered(String name, byte[] bytes) {}
 
   /**
    * Reads one file.
@@ -51,7 +55,7 @@ final class Intake {
     if (bytes.length > limit) {
       return refuse(path, "is larger than " + (limit >> 20) + " MB", "split the text, or save the picture smaller");
     }
-    offered.put(path, bytes);
+    offered.add(new Offered(path, bytes));
     return true;
   }
 
@@ -72,8 +76,8 @@ final class Intake {
   /** Everything taken in so far. */
   Incoming finish() {
     var files = new TreeMap<DocumentPath, byte[]>();
-    var hasRooms = offered.keySet().stream().anyMatch(path -> roomAt(path) >= 0);
-    offered.forEach((name, bytes) -> place(name, bytes, hasRooms, files));
+    var hasRooms = offered.stream().anyMatch(file -> roomAt(file.name()) >= 0);
+    offered.forEach(file -> place(file.name(), file.bytes(), hasRooms, files));
     return new Incoming(files, List.copyOf(refused), List.copyOf(skipped));
   }
 
@@ -83,13 +87,26 @@ final class Intake {
       return;
     }
     try {
-      var path = new DocumentPath(hasRooms ? name.substring(roomAt(name)) : "trees/" + name);
+      var path = new DocumentPath(composed(hasRooms ? name.substring(roomAt(name)) : "trees/" + name));
       requireText(path, bytes);
+      requireAlone(path, name);
       Signature.refusal(path, bytes).ifPresentOrElse(bad -> refuse(name, bad.says(), bad.hint()), () -> files.put(path, bytes));
     } catch (Refused bad) {
-      refuse(name, bad.getMessage(), bad.hint());
+      refused.add(Refusal.of(name, bad));
     } catch (CharacterCodingException notText) {
       refuse(name, "is not UTF-8 text", "save it as UTF-8 and import it again");
+    }
+  }
+
+  // macOS writes accents in file names as characters of their own
+  private static String composed(String name) {
+    return Normalizer.normalize(name, Normalizer.Form.NFC);
+  }
+
+  private void requireAlone(DocumentPath path, String name) {
+    var other = namesByKey.putIfAbsent(NameKey.of(path), name);
+    if (other != null) {
+      throw new Refused("would be the same document as `" + other + "`", "leave one of them out, or rename it");
     }
   }
 

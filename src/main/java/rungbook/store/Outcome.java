@@ -16,4 +16,7 @@ public sealed interface Outcome {
    * @param draft the loser's own text, kept
    */
   record Overtaken(Revision current, Draft draft) implements Outcome {}
+
+  /** Somebody saved after the reader of the document had decided to remove it. There is no text to keep. */
+  record NotRemoved(Revision current) implements Outcome {}
 }

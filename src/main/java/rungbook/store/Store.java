@@ -3,23 +3,49 @@ package rungbook.store;
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import io.quarkus.panache.common.Sort;
 import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.persistence.LockTimeoutException;
 import jakarta.persistence.OptimisticLockException;
+import jakarta.persistence.PessimisticLockException;
+import java.sql.SQLException;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.Callable;
 import java.util.concurrent.atomic.AtomicLong;
+import java.util.concurrent.locks.ReadWriteLock;
+import java.util.concurrent.locks.ReentrantReadWriteLock;
+import java.util.stream.Collectors;
+import javax.sql.DataSource;
 import org.hibernate.StaleStateException;
 import org.hibernate.exception.ConstraintViolationException;
 import rungbook.store.Chain.Hash;
+import rungbook.store.Incoming.Refusal;
 
-/** Saves and reads revisions. A save that returned is on the disk. */
+/** Saves and reads revisions. A save that returned is on the disk: a power cut does not take it back. */
 @ApplicationScoped
 public class Store {
   private static final int MOST_TRIES = 20;
+  private static final int TRIES_BESIDE_OTHERS = 4;
+  private final ReadWriteLock turns = new ReentrantReadWriteLock();
   private final AtomicLong changes = new AtomicLong();
+  private final GroupSync disk;
+
+  Store(DataSource database) {
+    disk = new GroupSync(() -> sync(database), DiskFull::isReason);
+  }
+
+  // H2 forces its file to the disk exactly once for this statement, and for a commit never
+  private static void sync(DataSource database) {
+    try (var connection = database.getConnection(); var statement = connection.createStatement()) {
+      statement.execute("CHECKPOINT SYNC");
+    } catch (SQLException failed) {
+      throw new IllegalStateException("what was saved could not be written to the disk", failed);
+    }
+  }
 
   /** Grows with every revision saved by this program; what was read under one value still holds under it. */
   public long changes() {
@@ -32,24 +58,77 @@ public class Store {
 
   /** All of them together or, when the database fails, none. */
   public List<Outcome> saveAll(List<Save> saves) {
+    return durably(() -> saves.stream().map(this::attempt).toList());
+  }
+
+  /**
+   * Each on top of the newest revision, whatever number that has; all of them, or none.
+   *
+   * @throws AllRefused with every name that the library does not take in
+   */
+  List<Outcome> saveOnTop(List<Save> saves) {
+    return durably(() -> {
+      var outcomes = new ArrayList<Outcome>();
+      var refused = new ArrayList<Refusal>();
+      for (var save : saves) {
+        try {
+          outcomes.add(onTop(save));
+        } catch (Refused bad) {
+          refused.add(Refusal.of(save.path().text(), bad));
+        }
+      }
+      if (!refused.isEmpty()) {
+        throw new AllRefused(refused);
+      }
+      return outcomes;
+    });
+  }
+
+  /** Nothing was saved, since some of it is refused. */
+  static final class AllRefused extends RuntimeException {
+    private final transient List<Refusal> refused;
+
+    AllRefused(List<Refusal> refused) {
+      super(refused.get(0).says());
+      this.refused = List.copyOf(refused);
+    }
+
+    List<Refusal> refused() {
+      return refused;
+    }
+  }
+
+  private List<Outcome> durably(Callable<List<Outcome>> work) {
     try {
-      return raceToSave(saves);
+      var outcomes = raceToSave(work);
+      disk.await();
+      return outcomes;
     } finally {
       changes.incrementAndGet();
     }
   }
 
-  // a race is lost when somebody commits between our look and our write; the next look sees what they wrote
-  private List<Outcome> raceToSave(List<Save> saves) {
+  // A race is lost when somebody commits between our look and our write; the next look sees what they wrote. A long transaction
+  // could lose against busy writers for ever, and they wait in vain for the rows it holds: after a few tries it has the library to itself.
+  private List<Outcome> raceToSave(Callable<List<Outcome>> work) {
     for (var tries = 1; ; tries++) {
+      var turn = tries < TRIES_BESIDE_OTHERS ? turns.readLock() : turns.writeLock();
+      turn.lock();
       try {
-        return QuarkusTransaction.requiringNew().call(() -> saves.stream().map(this::attempt).toList());
+        return QuarkusTransaction.requiringNew().call(work);
       } catch (RuntimeException failure) {
         if (!isLostRace(failure) || tries == MOST_TRIES) {
           throw failure;
         }
+      } finally {
+        turn.unlock();
       }
     }
+  }
+
+  private Outcome onTop(Save save) {
+    var basedOn = RevisionRow.head(save.path()).map(head -> head.number).orElse(0);
+    return attempt(new Save(save.path(), basedOn, save.change(), save.content(), save.author(), save.message()));
   }
 
   private Outcome attempt(Save save) {
@@ -58,7 +137,14 @@ public class Store {
     if (head.isPresent() && isSame(head.get(), save)) {
       return new Outcome.Unchanged(head.get());
     }
-    return headNumber == save.basedOn() ? append(save, head) : keep(save, head.orElseThrow(() -> unknownBase(save)));
+    if (head.isEmpty() && save.change() == Revision.Change.REMOVED) {
+      throw new Refused.NotThere(save.path());
+    }
+    return headNumber == save.basedOn() ? append(save, head) : late(save, head.orElseThrow(() -> unknownBase(save)));
+  }
+
+  private Outcome late(Save save, Revision current) {
+    return save.change() == Revision.Change.REMOVED ? new Outcome.NotRemoved(current) : keep(save, current);
   }
 
   private static boolean isSame(Revision head, Save save) {
@@ -90,7 +176,8 @@ public class Store {
   private static boolean isLostRace(Throwable failure) {
     for (var cause = failure; cause != null; cause = cause.getCause()) {
       if (cause instanceof OptimisticLockException || cause instanceof StaleStateException
-          || cause instanceof ConstraintViolationException) {
+          || cause instanceof ConstraintViolationException || cause instanceof LockTimeoutException
+          || cause instanceof PessimisticLockException) {
         return true;
       }
     }
@@ -101,6 +188,17 @@ public class Store {
   public List<Revision> heads() {
     return QuarkusTransaction.joiningExisting().call(() ->
         RevisionRow.heads().stream().map(RevisionRow::toRevision).filter(Revision::isThere).toList());
+  }
+
+  /** The number of every document's newest revision, by path. */
+  Map<String, Integer> headNumbers() {
+    return QuarkusTransaction.joiningExisting().call(() ->
+        DocumentRow.all().stream().collect(Collectors.toMap(row -> row.path, row -> row.head)));
+  }
+
+  /** Brings what an older program wrote up to what this one needs. */
+  void bringUpToDate() {
+    QuarkusTransaction.requiringNew().run(DocumentRow::fillKeys);
   }
 
   /** The newest revision, also one that removed the document. */
@@ -118,6 +216,10 @@ public class Store {
         new ArrayList<>(RevisionRow.history(path).stream().map(RevisionRow::toRevision).toList()));
   }
 
+  public Optional<Draft> draft(DocumentPath path, long id) {
+    return drafts(path).stream().filter(draft -> draft.id() == id).findFirst();
+  }
+
   public List<Draft> drafts(DocumentPath path) {
     return QuarkusTransaction.joiningExisting().call(() ->
         DraftRow.<DraftRow>list("path", Sort.by("id"), path.text()).stream().map(DraftRow::toDraft).toList());
@@ -126,6 +228,11 @@ public class Store {
   /** Puts a draft away; its text is then gone. */
   public void putAway(long draftId) {
     QuarkusTransaction.requiringNew().run(() -> DraftRow.deleteById(draftId));
+    disk.await();
+  }
+
+  long countRevisions() {
+    return QuarkusTransaction.joiningExisting().call(() -> RevisionRow.count());
   }
 
   public boolean isEmpty() {

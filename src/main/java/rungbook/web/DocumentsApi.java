@@ -48,19 +48,22 @@ class DocumentsApi {
     }
   }
 
+  /** @param text null for a picture: its bytes are at {@code /api/files} */
+  @JsonInclude(JsonInclude.Include.NON_NULL)
   record Text(Entry entry, String text) {
     static Text of(Revision revision) {
-      return new Text(Entry.of(revision), revision.text());
+      return new Text(Entry.of(revision), revision.path().isPicture() ? null : revision.text());
     }
   }
 
   /** What a client sends to save. {@code basedOn} is 0 for a new document. */
   record Saving(int basedOn, String text, String author, String message) {}
 
+  /** @param text null for a picture: its bytes are at {@code /api/files}, with {@code draft} */
   @JsonInclude(JsonInclude.Include.NON_NULL)
   record KeptDraft(long id, int basedOn, String author, String message, Instant at, String text) {
     static KeptDraft of(Draft d) {
-      return new KeptDraft(d.id(), d.basedOn(), d.author(), d.message(), d.at(), d.text());
+      return new KeptDraft(d.id(), d.basedOn(), d.author(), d.message(), d.at(), d.path().isPicture() ? null : d.text());
     }
   }
 
@@ -84,9 +87,8 @@ class DocumentsApi {
   @Operation(summary = "Save a text as a new revision",
       description = "Answers 409 with the newer revision when somebody else saved first; the text sent is then kept as a draft")
   public Entry save(String path, Saving saving) {
-    var content = Texts.utf8(saving.text());
-    var save = Save.written(Texts.path(path), saving.basedOn(), content, Texts.author(saving.author()), Texts.message(saving.message()));
-    return Entry.of(Texts.saved(store.save(Texts.withinLimits(save))));
+    var save = Save.text(Texts.path(path), saving.basedOn(), saving.text(), saving.author(), saving.message());
+    return Entry.of(Texts.saved(store.save(save)));
   }
 
   @DELETE
@@ -94,7 +96,7 @@ class DocumentsApi {
   @Operation(summary = "Take a document out of the library; its history stays")
   public Entry remove(String path, @QueryParam("basedOn") int basedOn, @QueryParam("author") String author,
       @QueryParam("message") @DefaultValue("") String message) {
-    var save = Save.removed(Texts.path(path), basedOn, Texts.author(author), Texts.message(message));
+    var save = Save.removed(Texts.path(path), basedOn, author, message);
     return Entry.of(Texts.saved(store.save(save)));
   }
 }

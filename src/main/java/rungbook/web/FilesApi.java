@@ -15,9 +15,10 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.eclipse.microprofile.openapi.annotations.tags.Tag;
+import rungbook.store.DocumentPath;
+import rungbook.store.Draft;
 import rungbook.store.Folders;
 import rungbook.store.Save;
-import rungbook.store.Signature;
 import rungbook.store.Store;
 
 /** Pictures, and the whole library as a zip. */
@@ -34,14 +35,22 @@ class FilesApi {
 
   @GET
   @Path("files/{path:.+}")
-  @Operation(summary = "A document's bytes")
-  public Response file(String path) {
-    var document = Texts.head(store, Texts.path(path));
+  @Operation(summary = "A document's bytes as they are now, as a revision had them, or as a draft that lost a race has them")
+  public Response file(String path, @QueryParam("revision") Integer revision, @QueryParam("draft") Long draft) {
+    var at = Texts.path(path);
     // a picture may hold script of its own: shown alone, it runs in no page of ours
-    return Response.ok(document.content(), MediaTypes.of(document.path()))
+    return Response.ok(bytes(at, revision, draft), MediaTypes.of(at))
         .header("Content-Security-Policy", "sandbox; default-src 'none'; style-src 'unsafe-inline'")
         .header(HttpHeaders.CACHE_CONTROL, "no-cache")
         .build();
+  }
+
+  private byte[] bytes(DocumentPath at, Integer revision, Long draft) {
+    if (draft != null) {
+      return store.draft(at, draft).map(Draft::content).orElseThrow(() ->
+          Trouble.notFound("that draft was put away", "its document's history shows what is still kept"));
+    }
+    return (revision == null ? Texts.head(store, at) : Texts.revision(store, at, revision)).content();
   }
 
   @PUT
@@ -55,11 +64,7 @@ class FilesApi {
     if (!at.isPicture()) {
       throw Trouble.badRequest("`" + at + "` is a text", "send texts to /api/documents");
     }
-    var save = Texts.withinLimits(Save.written(at, basedOn, content, Texts.author(author), Texts.message(message)));
-    Signature.refusal(at, content).ifPresent(bad -> {
-      throw Trouble.badRequest("`" + at + "` " + bad.says(), bad.hint());
-    });
-    return DocumentsApi.Entry.of(Texts.saved(store.save(save)));
+    return DocumentsApi.Entry.of(Texts.saved(store.save(Save.written(at, basedOn, content, author, message))));
   }
 
   @GET
@@ -79,6 +84,6 @@ class FilesApi {
   @Operation(summary = "Import a zip of Markdown and pictures",
       description = "Every file becomes a new revision on top of what is there; a file that must be refused stops the whole import")
   public Importer.Report importZip(@QueryParam("author") String author, byte[] zip) throws IOException {
-    return importer.bring(Folders.ofZip(new ByteArrayInputStream(zip)), Texts.author(author));
+    return importer.bring(Folders.ofZip(new ByteArrayInputStream(zip)), author);
   }
 }

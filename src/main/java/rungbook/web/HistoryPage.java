@@ -54,7 +54,7 @@ class HistoryPage {
     var difference = at.isPicture() ? List.<Difference.Line>of() : Difference.of(text(at, history, from), text(at, history, to));
     var newest = history.get(history.size() - 1).text();
     var drafts = store.drafts(at).stream().map(DocumentsApi.KeptDraft::of)
-        .map(draft -> new DraftView(draft, Difference.of(newest, draft.text()))).toList();
+        .map(draft -> new DraftView(draft, at.isPicture() ? List.<Difference.Line>of() : Difference.of(newest, draft.text()))).toList();
     return new View(at.text(), UrlPath.of(at.text()), (at.isTree() ? "/tree/" : "/text/") + UrlPath.of(at.text()), at.isPicture(),
         newestFirst, from, to, difference, drafts, Chain.firstBroken(history).orElse(0));
   }

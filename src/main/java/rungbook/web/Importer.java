@@ -1,52 +1,47 @@
 package rungbook.web;
 
 import jakarta.enterprise.context.ApplicationScoped;
+import java.util.Collection;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Collectors;
 import rungbook.store.DocumentPath;
+import rungbook.store.Imports;
 import rungbook.store.Incoming;
-import rungbook.store.Outcome;
-import rungbook.store.Revision;
-import rungbook.store.Save;
-import rungbook.store.Store;
 
 /** Brings a folder or zip into the library: all of it, or nothing and why. */
 @ApplicationScoped
 class Importer {
-  private static final String MESSAGE = "Imported";
-  private final Store store;
+  private final Imports imports;
 
-  Importer(Store store) {
-    this.store = store;
+  Importer(Imports imports) {
+    this.imports = imports;
   }
 
-  /** Paths by what became of them. */
-  record Report(List<String> saved, List<String> unchanged, List<String> skipped) {}
+  /**
+   * Paths by what became of them.
+   *
+   * @param savedMeanwhile those of {@code saved} that somebody else saved during the import; theirs is the revision before
+   */
+  record Report(List<String> saved, List<String> unchanged, List<String> skipped, List<String> savedMeanwhile) {}
 
   Report bring(Incoming incoming, String author) {
-    requireAcceptable(incoming);
-    var outcomes = store.saveAll(incoming.files().entrySet().stream().map(file -> onTop(file, author)).toList());
-    return new Report(paths(outcomes, Outcome.Saved.class), paths(outcomes, Outcome.Unchanged.class), incoming.skipped());
-  }
-
-  private static void requireAcceptable(Incoming incoming) {
-    if (!incoming.refused().isEmpty()) {
-      var first = incoming.refused().get(0);
-      throw Trouble.badRequest("Nothing was imported: `" + first.name() + "` " + first.says(), first.hint())
-          .with(Map.of("refused", incoming.refused()));
-    }
-    if (incoming.files().isEmpty()) {
+    if (incoming.refused().isEmpty() && incoming.files().isEmpty()) {
       throw Trouble.badRequest("There is no Markdown file and no picture in it", "choose the folder that holds `trees` and `shared`");
     }
+    var result = imports.bring(incoming, author);
+    if (result instanceof Imports.Result.NothingImported nothing) {
+      throw refused(nothing.refused());
+    }
+    var done = (Imports.Result.Imported) result;
+    return new Report(paths(done.saved()), paths(done.unchanged()), incoming.skipped(), paths(done.savedMeanwhile()));
   }
 
-  private Save onTop(Map.Entry<DocumentPath, byte[]> file, String author) {
-    var basedOn = store.head(file.getKey()).map(Revision::number).orElse(0);
-    return Save.written(file.getKey(), basedOn, file.getValue(), author, MESSAGE);
+  private static Trouble refused(List<Incoming.Refusal> refused) {
+    var first = refused.get(0);
+    return Trouble.badRequest("Nothing was imported: `" + first.name() + "` " + first.says(), first.hint()).with(Map.of("refused", refused));
   }
 
-  private static List<String> paths(List<Outcome> outcomes, Class<? extends Outcome> kind) {
-    return outcomes.stream().filter(kind::isInstance).map(Texts::saved).map(saved -> saved.path().text()).collect(Collectors.toList());
+  private static List<String> paths(Collection<DocumentPath> paths) {
+    return paths.stream().map(DocumentPath::text).toList();
   }
 }

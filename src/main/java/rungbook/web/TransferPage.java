@@ -18,6 +18,7 @@ import org.jboss.resteasy.reactive.RestForm;
 import org.jboss.resteasy.reactive.multipart.FileUpload;
 import rungbook.store.Folders;
 import rungbook.store.Incoming;
+import rungbook.store.Save;
 
 /** Brings a folder or zip of Markdown in, and takes the library out. */
 @Path("/transfer")
@@ -39,7 +40,7 @@ class TransferPage {
 
   @POST
   public TemplateInstance bring(@RestForm String author, @RestForm("files") List<FileUpload> files) throws IOException {
-    var name = Texts.author(author);
+    var name = Save.author(author);
     var chosen = files.stream().filter(file -> file.fileName() != null && !file.fileName().isBlank()).toList();
     if (chosen.isEmpty()) {
       throw Trouble.badRequest("no file was chosen", "choose a zip, Markdown files, or a folder");

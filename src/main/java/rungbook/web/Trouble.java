@@ -3,6 +3,7 @@ package rungbook.web;
 import java.util.List;
 import java.util.Map;
 import rungbook.store.Incoming;
+import rungbook.store.Refused;
 
 /** A request that cannot be done: what is wrong, how to put it right, and the HTTP status that says so to programs. */
 final class Trouble extends RuntimeException {
@@ -41,6 +42,20 @@ final class Trouble extends RuntimeException {
 
   static Trouble badRequest(String detail, String hint) {
     return of(400, "This cannot be done as asked", detail, hint);
+  }
+
+  /** What the store does not take in. */
+  static Trouble of(Refused refused) {
+    if (refused instanceof Refused.TooLarge) {
+      return tooLarge(refused.getMessage(), refused.hint());
+    }
+    return refused instanceof Refused.NotThere ? notFound(refused.getMessage(), refused.hint())
+        : badRequest(refused.getMessage(), refused.hint());
+  }
+
+  static Trouble diskFull() {
+    return of(507, "The disk is full", "the disk that holds the library is full, so nothing was saved",
+        "make room on that disk, then save again; what was saved before is safe");
   }
 
   static Trouble notFound(String detail, String hint) {

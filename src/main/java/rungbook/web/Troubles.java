@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.zip.ZipException;
 import org.jboss.logging.Logger;
 import org.jboss.resteasy.reactive.server.ServerExceptionMapper;
+import rungbook.store.DiskFull;
 import rungbook.store.Refused;
 import rungbook.web.Trouble.Report;
 
@@ -26,7 +27,7 @@ class Troubles {
 
   @ServerExceptionMapper
   Response refused(Refused refused, UriInfo uri, HttpHeaders headers) {
-    return answer(Trouble.badRequest(refused.getMessage(), refused.hint()).report(), uri, headers);
+    return answer(Trouble.of(refused).report(), uri, headers);
   }
 
   @ServerExceptionMapper
@@ -48,6 +49,10 @@ class Troubles {
 
   @ServerExceptionMapper
   Response ownMistake(RuntimeException unforeseen, UriInfo uri, HttpHeaders headers) {
+    if (DiskFull.isReason(unforeseen)) {
+      LOG.error("the disk that holds the library is full");
+      return answer(Trouble.diskFull().report(), uri, headers);
+    }
     LOG.error("failed at " + uri.getPath(), unforeseen);
     return answer(Trouble.of(500, "Rungbook failed", "Nothing was changed by this request",
         "try again; the program's log says what failed").report(), uri, headers);

@@ -96,6 +96,19 @@ class FoldersTest {
   }
 
   @Test
+  void twoEntriesForOneDocumentAreRefused() throws IOException {
+    for (var other : List.of("b/trees/x.md", "trees\\x.md", "trees/X.md")) {
+      var incoming = Folders.ofZip(zip("a/trees/x.md", "one", other, "two"));
+      assertEquals("would be the same document as `a/trees/x.md`", incoming.refused().get(0).says(), other);
+    }
+  }
+
+  @Test
+  void accentsWrittenAsTheirOwnCharactersAreComposed() throws IOException {
+    assertEquals(Set.of("trees/caf\u00e9.md"), names(Folders.ofZip(zip("trees/cafe\u0301.md", "x"))));
+  }
+
+  @Test
   void whatIsNoZipIsSaidToBeNone() {
     assertThrows(ZipException.class, () -> Folders.ofZip(new ByteArrayInputStream("hello".getBytes(UTF_8))));
   }

@@ -100,6 +100,45 @@ class StoreTest {
   }
 
   @Test
+  void aNameThatIsAnothersOnSomeComputerIsRefused() {
+    save(new DocumentPath("trees/store-Key.md"), 0, "one");
+    var refused = assertThrows(Refused.class, () -> save(new DocumentPath("trees/store-key.md"), 0, "two"));
+    assertTrue(refused.getMessage().contains("`trees/store-Key.md`"), refused.getMessage());
+    assertTrue(store.head(new DocumentPath("trees/store-key.md")).isEmpty());
+  }
+
+  @Test
+  void ofNamesThatCollideAndRaceOneIsTaken() throws Exception {
+    inParallel(6, racer -> {
+      try {
+        return save(new DocumentPath("trees/store-race-key" + (racer % 2 == 0 ? "A" : "a") + ".md"), 0, "by racer " + racer);
+      } catch (Refused other) {
+        return null;
+      }
+    });
+    var upper = store.head(new DocumentPath("trees/store-race-keyA.md"));
+    var lower = store.head(new DocumentPath("trees/store-race-keya.md"));
+    assertTrue(upper.isPresent() != lower.isPresent());
+  }
+
+  @Test
+  void aStaleRemovalTakesNothingOutAndKeepsNoEmptyDraft() {
+    var path = new DocumentPath("trees/store-stale.md");
+    save(path, 0, "one");
+    save(path, 1, "two");
+    var late = assertInstanceOf(Outcome.NotRemoved.class, store.save(Save.removed(path, 1, "Tobin", "")));
+    assertEquals(2, late.current().number());
+    assertTrue(store.drafts(path).isEmpty() && store.head(path).orElseThrow().isThere());
+  }
+
+  @Test
+  void whatNeverWasCannotBeRemoved() {
+    var path = new DocumentPath("trees/store-never.md");
+    assertThrows(Refused.NotThere.class, () -> store.save(Save.removed(path, 0, "Tobin", "")));
+    assertTrue(store.history(path).isEmpty());
+  }
+
+  @Test
   void aRevisionNeedsAnAuthor() {
     var path = new DocumentPath("trees/store-nobody.md");
     assertThrows(Refused.class, () -> Save.written(path, 0, new byte[0], "  ", ""));

@@ -81,6 +81,34 @@ class DocumentsApiTest {
   }
 
   @Test
+  void aTextIsNotSavedUnderAPicturesName() {
+    save("trees/pictures/api-text.png", 0, "<script>").statusCode(400).body("detail", containsString("the name of a picture"));
+    given().get("/api/files/trees/pictures/api-text.png").then().statusCode(404);
+  }
+
+  @Test
+  void aPictureThatLostARaceComesBackByteForByte() {
+    var first = "GIF89a\u0001".getBytes(java.nio.charset.StandardCharsets.ISO_8859_1);
+    var second = "GIF89a\u00ff\u00fe".getBytes(java.nio.charset.StandardCharsets.ISO_8859_1);
+    var at = "/api/files/trees/pictures/api-race.gif";
+    given().contentType("image/gif").body(first).put(at + "?basedOn=0&author=Tobin").then().statusCode(200);
+    var id = given().contentType("image/gif").body(second).put(at + "?basedOn=0&author=Tobin").then().statusCode(409)
+        .body("draft.text", nullValue()).extract().jsonPath().getLong("draft.id");
+    org.junit.jupiter.api.Assertions.assertArrayEquals(second, given().get(at + "?draft=" + id).asByteArray());
+    org.junit.jupiter.api.Assertions.assertArrayEquals(first, given().get(at + "?revision=1").asByteArray());
+    given().get("/history/trees/pictures/api-race.gif").then().statusCode(200).body(containsString(at + "?draft=" + id));
+  }
+
+  @Test
+  void aStaleOrPointlessRemovalIsRefused() {
+    given().delete("/api/documents/trees/api-never.md?basedOn=0&author=Tobin").then().statusCode(404);
+    save("trees/api-stale.md", 0, "one");
+    save("trees/api-stale.md", 1, "two");
+    given().delete("/api/documents/trees/api-stale.md?basedOn=1&author=Tobin").then().statusCode(409).body("hint", containsString("revision 2"));
+    given().get("/api/drafts/trees/api-stale.md").then().body("", hasSize(0));
+  }
+
+  @Test
   void everythingIsDescribedByOpenApi() {
     given().accept("application/json").get("/api/openapi").then().statusCode(200)
         .body("paths.keySet()", hasItem("/api/documents/{path}")).body("paths.keySet()", hasItem("/api/check"))
