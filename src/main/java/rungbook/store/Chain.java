@@ -36,13 +36,17 @@ public final class Chain {
     var parent = Hash.NONE;
     var number = 1;
     for (var revision : oldestFirst) {
-      if (revision.number() != number || !revision.parent().equals(parent) || !revision.hash().equals(of(revision))) {
+      if (revision.number() != number || !revision.parent().equals(parent) || !isIntact(revision)) {
         return Optional.of(number);
       }
       parent = revision.hash();
       number++;
     }
     return Optional.empty();
+  }
+
+  static boolean isIntact(Revision revision) {
+    return revision.hash().equals(of(revision));
   }
 
   private static Hash of(Revision r) {

@@ -20,6 +20,11 @@ public record Revision(DocumentPath path, int number, Change change, String auth
     return change == Change.WRITTEN;
   }
 
+  /** Whether all of it is what its hash was made of; false when something else changed the database. */
+  public boolean isIntact() {
+    return Chain.isIntact(this);
+  }
+
   /** The content as text; only sensible for a Markdown document. */
   public String text() {
     return new String(content, java.nio.charset.StandardCharsets.UTF_8);

@@ -20,20 +20,26 @@ class Starter {
   private static final String IN_PROGRAM = "rungbook/starter";
   private final Store store;
   private final Optional<Path> folder;
+  private final DataFolder data;
 
   /** @param folder a folder with {@code trees/} and {@code shared/}; else the library inside the program */
-  Starter(Store store, @ConfigProperty(name = "rungbook.starter") Optional<Path> folder) {
+  Starter(Store store, @ConfigProperty(name = "rungbook.starter") Optional<Path> folder,
+          @ConfigProperty(name = "rungbook.data") Path data) {
     this.store = store;
     this.folder = folder;
+    this.data = new DataFolder(data);
   }
 
   void begin(@Observes StartupEvent start) throws IOException {
+    data.requireAsManyAsHeld(store.countRevisions());
+    store.bringUpToDate();
     if (store.isEmpty()) {
       var incoming = folder.isPresent() ? Folders.ofFolder(folder.get()) : insideProgram();
       incoming.refused().forEach(r -> LOG.warnf("not loaded: %s %s; %s", r.name(), r.says(), r.hint()));
       store.saveAll(firstRevisions(incoming));
       LOG.infof("first run: %d documents loaded", incoming.files().size());
     }
+    data.mark(store.countRevisions());
   }
 
   private static List<Save> firstRevisions(Incoming incoming) {

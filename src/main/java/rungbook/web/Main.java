@@ -2,46 +2,49 @@ package rungbook.web;
 
 import io.quarkus.runtime.Quarkus;
 import io.quarkus.runtime.annotations.QuarkusMain;
-import java.net.BindException;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.stream.Stream;
-import rungbook.store.InUse;
+import rungbook.store.DataFolder;
+import rungbook.store.Refused;
 
 /** Starts the server; says in a sentence why it could not. */
 @QuarkusMain
 public final class Main {
   static final String DATA = "rungbook.data";
+  private static final String PORT = "rungbook.port";
 
   private Main() {
   }
 
   public static void main(String... arguments) {
-    givenData().ifPresent(folder -> System.setProperty(DATA, Path.of(folder).toAbsolutePath().toString()));
+    var folder = given(DATA, "RUNGBOOK_DATA").map(data -> Path.of(data).toAbsolutePath());
+    folder.ifPresent(data -> System.setProperty(DATA, data.toString()));
+    try {
+      given(PORT, "RUNGBOOK_PORT").ifPresent(StartFailure::requirePort);
+      new DataFolder(folder.orElse(Path.of("data"))).prepare();
+    } catch (Refused refused) {
+      end(1, refused);
+    } catch (IllegalArgumentException noPort) {
+      fail(noPort.getMessage());
+    }
     Quarkus.run(Boolean.getBoolean("rungbook.rehearsal") ? Rehearsal.class : null, Main::end, arguments);
   }
 
   // H2 takes a relative folder only with a leading ./, which nobody types
-  private static Optional<String> givenData() {
-    return Stream.of(System.getProperty(DATA), System.getenv("RUNGBOOK_DATA")).filter(given -> given != null && !given.isBlank()).findFirst();
+  private static Optional<String> given(String property, String variable) {
+    return Stream.of(System.getProperty(property), System.getenv(variable)).filter(given -> given != null && !given.isBlank()).findFirst();
   }
 
   private static void end(int code, Throwable failure) {
     if (failure != null) {
-      System.err.println("Rungbook could not start: " + reason(failure));
+      fail(StartFailure.reason(failure));
     }
-    System.exit(failure == null ? code : 1);
+    System.exit(code);
   }
 
-  static String reason(Throwable failure) {
-    for (var cause = failure; cause != null; cause = cause.getCause()) {
-      if (cause instanceof BindException) {
-        return "the port is taken; stop the program that has it, or choose another with -Drungbook.port=PORT";
-      }
-      if (InUse.isReason(cause)) {
-        return "another Rungbook has this library open; stop it, or choose another folder with -Drungbook.data=FOLDER";
-      }
-    }
-    return failure + "; the lines above say more";
+  private static void fail(String reason) {
+    System.err.println("Rungbook could not start: " + reason);
+    System.exit(1);
   }
 }

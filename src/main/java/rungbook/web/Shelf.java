@@ -1,20 +1,19 @@
 package rungbook.web;
 
 import jakarta.enterprise.context.ApplicationScoped;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import rungbook.library.ChangedOutside;
 import rungbook.library.CompiledTree;
 import rungbook.library.Compiler;
 import rungbook.library.Library;
 import rungbook.library.LibraryText;
 import rungbook.markdown.DocumentReader;
 import rungbook.markdown.Entry;
-import rungbook.source.Decoding;
 import rungbook.source.Problem;
 import rungbook.source.Source;
 import rungbook.store.DocumentPath;
@@ -25,13 +24,14 @@ import rungbook.store.Store;
 @ApplicationScoped
 class Shelf {
   private final Store store;
-  private volatile Compiled compiled = new Compiled(-1, List.of(), null);
+  private volatile Compiled compiled = new Compiled(-1, List.of(), null, true);
 
   Shelf(Store store) {
     this.store = store;
   }
 
-  private record Compiled(long changes, List<Revision> heads, Library library) {}
+  /** @param isIntact whether every text is what was saved */
+  private record Compiled(long changes, List<Revision> heads, Library library, boolean isIntact) {}
 
   Library library() {
     return current().library();
@@ -51,9 +51,16 @@ class Shelf {
     var changes = store.changes();
     if (compiled.changes() != changes) {
       var heads = store.heads();
-      compiled = new Compiled(changes, heads, compile(text(heads), compiled.library()));
+      compiled = compile(changes, heads);
     }
     return compiled;
+  }
+
+  private Compiled compile(long changes, List<Revision> heads) {
+    var stored = StoredText.of(heads);
+    var isIntact = stored.changedOutside().isEmpty() && compiled.isIntact();
+    var library = isIntact ? compile(stored.text(), compiled.library()) : Compiler.compile(stored.text());
+    return new Compiled(changes, heads, ChangedOutside.mark(library, stored.changedOutside()), stored.changedOutside().isEmpty());
   }
 
   /** Only trees whose text changed are compiled again, unless something that all of them use changed too. */
@@ -80,22 +87,6 @@ class Shelf {
   private static boolean alike(Map<String, byte[]> now, Map<String, byte[]> before) {
     return now.keySet().equals(before.keySet())
         && now.entrySet().stream().allMatch(picture -> Arrays.equals(picture.getValue(), before.get(picture.getKey())));
-  }
-
-  private static LibraryText text(List<Revision> heads) {
-    var texts = new TreeMap<String, Source>();
-    var pictures = new TreeMap<String, byte[]>();
-    var unreadable = new ArrayList<Problem>();
-    for (var head : heads) {
-      if (head.path().isPicture()) {
-        pictures.put(head.path().text(), head.content());
-      } else {
-        var decoded = Decoding.decode(head.path().text(), head.content());
-        texts.put(head.path().text(), decoded.source());
-        decoded.problem().ifPresent(unreadable::add);
-      }
-    }
-    return new LibraryText(texts, pictures, unreadable);
   }
 
   Optional<CompiledTree> tree(DocumentPath path) {

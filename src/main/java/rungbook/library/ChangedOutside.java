@@ -1,0 +1,34 @@
+package rungbook.library;
+
+import java.util.ArrayList;
+import java.util.Set;
+import rungbook.source.Code;
+import rungbook.source.Problem;
+import rungbook.source.Source;
+import rungbook.source.Span;
+
+/** Texts of a store that are not what was saved there, since something else changed them. None of them gets into a pack. */
+public final class ChangedOutside {
+  static final Code CHANGED_OUTSIDE = Code.of("changed-outside");
+
+  private ChangedOutside() {
+  }
+
+  /** The problem of a text whose hash does not fit. */
+  public static Problem in(Source text) {
+    return Problem.at(CHANGED_OUTSIDE, text, Span.at(0));
+  }
+
+  /** The library with the problem at each tree whose path is given; such a tree is not sound. */
+  public static Library mark(Library library, Set<String> paths) {
+    var trees = library.trees().stream().map(tree -> paths.contains(tree.path()) ? marked(tree) : tree).toList();
+    return new Library(library.text(), library.shared(), trees, library.sharedProblems());
+  }
+
+  private static CompiledTree marked(CompiledTree tree) {
+    var problems = new ArrayList<Problem>();
+    problems.add(in(tree.tree().source()));
+    problems.addAll(tree.problems());
+    return new CompiledTree(tree.path(), tree.tree(), problems);
+  }
+}
