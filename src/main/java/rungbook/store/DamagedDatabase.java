@@ -24,6 +24,6 @@ public final class DamagedDatabase {
   /** What to do about it. */
   public static String cure() {
     return "keep a copy of the folder as it is, then put a backup of the whole folder in its place; to begin a new library, choose an"
-        + " empty folder with --data FOLDER. Nothing was changed";
+        + " empty folder with --data FOLDER";
   }
 }

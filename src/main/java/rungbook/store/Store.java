@@ -127,12 +127,16 @@ public class Store {
   }
 
   private Outcome onTop(Save save) {
-    var basedOn = RevisionRow.head(save.path()).map(head -> head.number).orElse(0);
-    return attempt(new Save(save.path(), basedOn, save.change(), save.content(), save.author(), save.message()));
+    var head = RevisionRow.head(save.path()).map(RevisionRow::toRevision);
+    var basedOn = head.map(Revision::number).orElse(0);
+    return attempt(new Save(save.path(), basedOn, save.change(), save.content(), save.author(), save.message()), head);
   }
 
   private Outcome attempt(Save save) {
-    var head = RevisionRow.head(save.path()).map(RevisionRow::toRevision);
+    return attempt(save, RevisionRow.head(save.path()).map(RevisionRow::toRevision));
+  }
+
+  private Outcome attempt(Save save, Optional<Revision> head) {
     var headNumber = head.map(Revision::number).orElse(0);
     if (head.isPresent() && isSame(head.get(), save)) {
       return new Outcome.Unchanged(head.get());
