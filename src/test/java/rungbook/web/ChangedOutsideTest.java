@@ -31,7 +31,7 @@ class ChangedOutsideTest {
   void aTreeThatIsNotWhatWasSavedBecomesNoPackUntilItIsPutBack() throws SQLException {
     var path = new DocumentPath("trees/no-cooling-blower-runs.md");
     var before = store.head(path).orElseThrow().content();
-    change(path, new String(before, StandardCharsets.UTF_8).replaceFirst("five", "nine").replaceFirst("20", "90").getBytes(StandardCharsets.UTF_8));
+    change(path, new String(before, StandardCharsets.UTF_8).replace("five minutes", "nine minutes").getBytes(StandardCharsets.UTF_8));
     assertEquals(List.of("changed-outside"), codes(path));
     given().get("/api/packs/" + path).then().statusCode(409);
     given().get("/tree/" + path).then().statusCode(200).body(containsString("this is not what was saved"));
