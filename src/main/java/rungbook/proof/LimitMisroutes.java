@@ -46,7 +46,7 @@ final class LimitMisroutes implements ProofRule {
         .with("reading", Shown.reading(worst.reading(), digit(seen, check), check.quantity())).with("circumstances", worst.circumstances())
         .with("better", limit.better().map(number -> Shown.number(number) + " " + unit).orElse("")).with("room", Bounds.words(limit, unit))
         .with("why", limit.apart() ? "this meter cannot tell them apart" : "their readings overlap");
-    return problem.shownBy(seen.wayTo(limit.step(), worst.caseNumber(), worst.sample()));
+    return problem.fixedBy(Mending.fix(limit, check)).shownBy(seen.wayTo(limit.step(), worst.caseNumber(), worst.sample()));
   }
 
   private static java.math.BigDecimal digit(Inspection seen, Step.MeterCheck check) {

@@ -3,9 +3,12 @@ package rungbook.proof;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import rungbook.source.Edit;
+import rungbook.source.Fix;
 import rungbook.source.Source;
 import rungbook.source.Span;
 import rungbook.tree.Step;
@@ -17,18 +20,19 @@ public final class Mending {
 
   private Mending() {}
 
-  /** What stands at a place is to read otherwise. */
-  public record Edit(Source source, Span span, String text) {}
-
   /**
-   * The edits that move a limit wherever its number stands: in the answers on either side of it and in the expected window. None
-   * if no better place is known.
+   * The fix that moves a limit wherever its number stands: in the answers on either side of it and in the expected window. None
+   * if no place for it keeps the two sides apart.
    */
-  public static List<Edit> edits(Proof.Limit limit, Step.MeterCheck check) {
-    var edits = new ArrayList<Edit>();
-    limit.better().ifPresent(better -> Stream.of(check.ways().get(limit.lowerWay()).answerSpan(), check.ways().get(limit.upperWay()).answerSpan(),
-        check.expectedSpan()).forEach(span -> edits.addAll(edits(check.source(), span, limit.at(), better))));
-    return edits;
+  public static Optional<Fix> fix(Proof.Limit limit, Step.MeterCheck check) {
+    if (limit.better().isEmpty() || !Bounds.leaveRoom(limit)) {
+      return Optional.empty();
+    }
+    BigDecimal better = limit.better().get();
+    List<Edit> edits = Stream.of(check.ways().get(limit.lowerWay()).answerSpan(), check.ways().get(limit.upperWay()).answerSpan(), check.expectedSpan())
+        .flatMap(span -> edits(check.source(), span, limit.at(), better).stream()).toList();
+    String label = "move the limit to " + Shown.number(better) + " " + check.quantity().unit();
+    return edits.isEmpty() ? Optional.empty() : Optional.of(new Fix(label, edits));
   }
 
   private static List<Edit> edits(Source source, Span span, BigDecimal from, BigDecimal to) {
@@ -40,13 +44,5 @@ public final class Mending {
       }
     }
     return edits;
-  }
-
-  /** The text with all edits made; they do not overlap. */
-  public static String apply(String text, List<Edit> edits) {
-    var changed = new StringBuilder(text);
-    edits.stream().sorted((a, b) -> b.span().start() - a.span().start())
-        .forEach(edit -> changed.replace(edit.span().start(), edit.span().end(), edit.text()));
-    return changed.toString();
   }
 }

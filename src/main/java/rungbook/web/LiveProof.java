@@ -3,7 +3,6 @@ package rungbook.web;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import rungbook.proof.Bounds;
 import rungbook.proof.Mending;
 import rungbook.proof.Proof;
 import rungbook.proof.Proving;
@@ -29,10 +28,7 @@ record LiveProof(String unproved, int named, int found, List<String> missed, Lis
    * @param says whom the limit sends the wrong way, a sentence each
    * @param better where it had better stand, with its unit; empty where no place would do
    */
-  record Limit(String check, String at, int from, List<String> says, String better, List<Edit> edits) {}
-
-  /** What stands from one offset to the other is to read otherwise. */
-  record Edit(int from, int to, String text) {}
+  record Limit(String check, String at, int from, List<String> says, String better, List<EditView> edits) {}
 
   static LiveProof of(Proving.Result result) {
     return result.proved().map(LiveProof::of).orElseGet(() ->
@@ -69,10 +65,9 @@ record LiveProof(String unproved, int named, int found, List<String> missed, Lis
   private static Limit limit(Proof proof, Proof.Check check, Proof.Limit limit, List<String> wrong) {
     var step = (Step.MeterCheck) proof.tree().steps().get(check.step());
     var own = step.source() == proof.tree().source();
-    var edits = own && Bounds.leaveRoom(limit) ? Mending.edits(limit, step) : List.<Mending.Edit>of();
+    var edits = Mending.fix(limit, step).filter(fix -> own).map(EditView::of).orElse(List.of());
     var unit = " " + step.quantity().unit();
     return new Limit(check.title(), Shown.number(limit.at()) + unit, own ? step.ways().get(limit.upperWay()).answerSpan().start() : 0, wrong,
-        edits.isEmpty() ? "" : Shown.number(limit.better().orElseThrow()) + unit, edits.stream()
-            .map(edit -> new Edit(edit.span().start(), edit.span().end(), edit.text())).toList());
+        edits.isEmpty() ? "" : Shown.number(limit.better().orElseThrow()) + unit, edits);
   }
 }

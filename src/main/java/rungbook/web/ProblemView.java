@@ -2,6 +2,7 @@ package rungbook.web;
 
 import java.util.List;
 import java.util.stream.Collectors;
+import rungbook.source.Fix;
 import rungbook.source.Problem;
 import rungbook.source.Witness;
 import rungbook.source.Wording;
@@ -12,9 +13,11 @@ import rungbook.text.UrlPath;
  *
  * @param from offset in the text, in UTF-16 units; {@code to} is behind its end
  * @param shownBy the reading, answers or path that shows it; empty without one
+ * @param fix what a known change does that removes it, such as {@code write `#coil`}; empty without one
+ * @param edits that change, all in the same file
  */
 record ProblemView(String file, int line, int column, int from, int to, String code, String severity, String says, String hint,
-                   String shownBy) {
+                   String shownBy, String fix, List<EditView> edits) {
 
   static List<ProblemView> of(List<Problem> problems) {
     return problems.stream().map(ProblemView::of).toList();
@@ -24,7 +27,8 @@ record ProblemView(String file, int line, int column, int from, int to, String c
     var wording = Wording.of(problem);
     return new ProblemView(problem.source().name(), problem.place().line(), problem.place().column(), problem.span().start(),
         problem.span().end(), problem.code().name(), wording.severity().word(), wording.sentence(problem), wording.hint(problem),
-        problem.witness().map(ProblemView::words).orElse(""));
+        problem.witness().map(ProblemView::words).orElse(""), problem.fix().map(Fix::label).orElse(""),
+        problem.fix().map(EditView::of).orElse(List.of()));
   }
 
   /** The severity's letter, so that it does not show by colour alone. */

@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import rungbook.circuit.Reading;
+import rungbook.source.Fix;
 import rungbook.source.Problem;
 import rungbook.source.Witness;
 import rungbook.system.Walks;
@@ -115,9 +116,11 @@ class ProvingTest {
   void mendedLimitIsSound() {
     Tree bad = limit("24.5");
     Proof.Limit wrong = lamp().prove(bad).checks().get(0).limits().get(1);
-    List<Mending.Edit> edits = Mending.edits(wrong, (Step.MeterCheck) bad.steps().get(1));
-    String text = Mending.apply(bad.source().text(), edits);
+    Fix fix = Mending.fix(wrong, (Step.MeterCheck) bad.steps().get(1)).orElseThrow();
+    String text = Fix.apply(bad.source().text(), fix.edits());
     assertEquals(limit("20").source().text(), text);
+    assertEquals(List.of(fix), lamp().prove(bad).problems().stream().filter(one -> one.code().name().equals("limit-unsound"))
+        .flatMap(one -> one.fix().stream()).toList());
   }
 
   @Test

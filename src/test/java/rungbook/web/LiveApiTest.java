@@ -49,6 +49,15 @@ class LiveApiTest {
   }
 
   @Test
+  void aKnownFixComesAsEditsOfTheText() {
+    int at = TREE.indexOf("#of)");
+    check("trees/live.md", TREE).statusCode(200)
+        .body("problems.find { it.code == 'unknown-step' }.fix", equalTo("write `#on`"))
+        .body("problems.find { it.code == 'unknown-step' }.edits", equalTo(java.util.List.of(
+            java.util.Map.of("from", at, "to", at + 3, "text", "#on"))));
+  }
+
+  @Test
   void theTextThatANewTreeBeginsWithHasNoProblem() {
     check("trees/live.md", NewTexts.tree("No heat: \"cold\" house", "It's cold", "")).body("problems", hasSize(0));
     check("trees/live.md", NewTexts.tree("No heat", "Cold # air", "split-cooling-gas-furnace")).body("problems", hasSize(0));

@@ -1,5 +1,6 @@
 // Asks the server what is wrong, marks it in the text and lists it.
 import { setDiagnostics } from "../vendor/codemirror.js";
+import { makeFix } from "./fix.js";
 import { later } from "./later.js";
 
 const LEVELS = { error: "error", warning: "warning", note: "info" };
@@ -18,9 +19,9 @@ export function problemList(path, list, count) {
     }))));
   }
 
-  function write(problems) {
+  function write(view, problems) {
     count.textContent = problems.length ? `(${problems.length})` : "(none)";
-    list.replaceChildren(...(problems.length ? [listOf(problems)] : [paragraph(`No problems.${isNewTree() ? " The tree can become a pack once it is saved." : ""}`)]));
+    list.replaceChildren(...(problems.length ? [listOf(view, problems)] : [paragraph(`No problems.${isNewTree() ? " The tree can become a pack once it is saved." : ""}`)]));
   }
 
   // the page's own address is none until the first save
@@ -29,14 +30,14 @@ export function problemList(path, list, count) {
     return tree === "true" && view === "/";
   }
 
-  function listOf(problems) {
+  function listOf(view, problems) {
     const items = document.createElement("ul");
     items.className = "problems";
-    items.append(...problems.map(item));
+    items.append(...problems.map(problem => item(view, problem)));
     return items;
   }
 
-  function item(problem) {
+  function item(view, problem) {
     const row = document.createElement("li");
     const letter = document.createElement("span");
     letter.className = "letter square";
@@ -53,14 +54,28 @@ export function problemList(path, list, count) {
     row.append(letter, place, says);
     if (problem.shownBy) row.append(paragraph(`Shown by ${problem.shownBy}`, "quiet"));
     row.append(paragraph(problem.hint));
+    if (problem.edits.length && problem.file === path) row.append(fixButton(view, problem));
     return row;
+  }
+
+  // its places are those of the text that was checked; in a newer one it does nothing, and the next answer brings another
+  function fixButton(view, problem) {
+    const checked = view.state.doc;
+    const fix = Object.assign(document.createElement("button"), { type: "button", className: "fix" });
+    fix.append(...words(problem.fix[0].toUpperCase() + problem.fix.slice(1)));
+    fix.addEventListener("click", () => view.state.doc.eq(checked) && makeFix(view, problem.edits));
+    return fix;
   }
 
   function paragraph(text, style = "") {
     const paragraph = Object.assign(document.createElement("p"), { className: style });
-    // words in backticks are the text's own, and set as such
-    paragraph.append(...text.split("`").map((piece, i) => i % 2 ? Object.assign(document.createElement("code"), { textContent: piece }) : piece));
+    paragraph.append(...words(text));
     return paragraph;
+  }
+
+  // words in backticks are the text's own, and set as such
+  function words(text) {
+    return text.split("`").map((piece, i) => i % 2 ? Object.assign(document.createElement("code"), { textContent: piece }) : piece);
   }
 
   return {
@@ -75,7 +90,7 @@ export function problemList(path, list, count) {
         list.replaceChildren(paragraph(`${body.detail}; ${body.hint}`));
       } else if (view.state.doc.toString() === text) {
         mark(view, body.problems);
-        write(body.problems);
+        write(view, body.problems);
       }
     })
   };

@@ -1,5 +1,5 @@
 // Says beside the text what the tree finds, misses and condemns, and offers a limit's better place.
-import { EditorView } from "../vendor/codemirror.js";
+import { makeFix } from "./fix.js";
 import { later } from "./later.js";
 
 const PAUSE_MS = 500;
@@ -57,7 +57,7 @@ export function prover(path, place, count) {
     const parts = [paragraph(`${limit.check}, limit at ${limit.at}:`), list(limit.says)];
     if (limit.edits.length) {
       const mend = Object.assign(document.createElement("button"), { type: "button", textContent: `Move it to ${limit.better}` });
-      mend.addEventListener("click", () => move(view, limit.edits));
+      mend.addEventListener("click", () => makeFix(view, limit.edits));
       parts.push(mend);
     }
     return parts;
@@ -70,16 +70,6 @@ export function prover(path, place, count) {
   }
 
   return { follow };
-}
-
-function move(view, edits) {
-  view.dispatch({
-    changes: edits.map(({ from, to, text }) => ({ from, to, insert: text })),
-    selection: { anchor: edits[0].from },
-    effects: EditorView.scrollIntoView(edits[0].from, { y: "center" }),
-    userEvent: "input.mend"
-  });
-  view.focus();
 }
 
 function list(sentences) {
