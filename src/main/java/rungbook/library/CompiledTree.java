@@ -4,6 +4,7 @@ import java.util.List;
 import rungbook.source.Problem;
 import rungbook.source.Severity;
 import rungbook.source.Wording;
+import rungbook.tree.Goal;
 import rungbook.tree.Tree;
 
 /**
@@ -18,8 +19,9 @@ public record CompiledTree(String path, Tree tree, List<Problem> problems) {
     problems = List.copyOf(problems);
   }
 
-  /** Whether it may become a pack. */
+  /** Whether it may become a pack: nothing in it is an error, and none of its ways leads nowhere. */
   public boolean isSound() {
-    return problems.stream().noneMatch(problem -> Wording.of(problem).severity() == Severity.ERROR);
+    return problems.stream().noneMatch(problem -> Wording.of(problem).severity() == Severity.ERROR)
+        && tree.steps().stream().flatMap(step -> step.ways().stream()).noneMatch(way -> way.goal() instanceof Goal.Nowhere);
   }
 }

@@ -3,10 +3,12 @@ package rungbook.library;
 import java.util.List;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
+import rungbook.markdown.Document;
 import rungbook.markdown.DocumentReader;
 import rungbook.rules.Registry;
 import rungbook.source.Problems;
 import rungbook.source.Source;
+import rungbook.source.TextLimits;
 import rungbook.tree.Shared;
 import rungbook.tree.TreeReader;
 
@@ -26,7 +28,7 @@ public final class Compiler {
     Problems problems = new Problems();
     problems.addAll(text.unreadable());
     problems.addAll(shared.problems());
-    return new Library(text, shared.shared(), List.of(), problems.inReadingOrder());
+    return new Library(text, shared.shared(), List.of(), Listed.of(problems.inReadingOrder(), TextLimits.inForce()));
   }
 
   /** What a library shares, each text read when a tree first asks for it: for whoever compiles few trees and no more. */
@@ -47,13 +49,25 @@ public final class Compiler {
   }
 
   private static CompiledTree compile(String id, Source source, Shared shared, LibraryText text, Crossings crossings) {
-    var document = DocumentReader.read(source);
+    return Guarded.read(source, () -> compile(id, DocumentReader.read(source), shared, text, crossings),
+        problem -> refused(id, Document.refused(source, problem, TextLimits.inForce()), shared));
+  }
+
+  private static CompiledTree refused(String id, Document document, Shared shared) {
+    return new CompiledTree(path(id), TreeReader.read(id, document, shared).tree(), document.problems());
+  }
+
+  private static String path(String id) {
+    return "trees/" + id + ".md";
+  }
+
+  private static CompiledTree compile(String id, Document document, Shared shared, LibraryText text, Crossings crossings) {
     TreeReader.Read read = TreeReader.read(id, document, shared);
     Problems problems = new Problems();
     problems.addAll(read.problems());
     problems.addAll(Registry.inspect(read.tree()));
     problems.addAll(crossings.inspect(read.tree()));
     problems.addAll(Pictures.inspect(read.tree(), text.pictures()));
-    return new CompiledTree("trees/" + id + ".md", read.tree(), problems.inReadingOrder());
+    return new CompiledTree(path(id), read.tree(), Listed.of(problems.inReadingOrder(), document.limits()));
   }
 }

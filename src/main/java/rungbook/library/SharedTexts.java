@@ -13,11 +13,14 @@ import rungbook.source.Code;
 import rungbook.source.Nearest;
 import rungbook.source.Problem;
 import rungbook.source.Problems;
+import rungbook.source.Source;
+import rungbook.source.TextLimits;
 import rungbook.system.Names;
 import rungbook.system.SystemReader;
 import rungbook.system.Vocabulary;
 import rungbook.system.VocabularyReader;
 import rungbook.tree.Caution;
+import rungbook.tree.Fragments;
 import rungbook.tree.Keys;
 import rungbook.tree.Meter;
 import rungbook.tree.MeterReader;
@@ -46,34 +49,38 @@ final class SharedTexts {
   /** Each text read when a tree first asks for it, and nothing said about what is wrong with it. */
   static Shared asNeeded(LibraryText text) {
     SharedTexts reader = new SharedTexts(text);
-    return reader.shared(reader::later, VocabularyReader::read); // the words of a system are all that trees ask for
+    return reader.shared(reader::later, VocabularyReader::read, (id, fragment) -> fragment); // the words of a system are all that trees ask for
   }
 
   private Shared read() {
-    return shared(this::now, this::system);
+    return shared(this::now, this::system, this::fragment);
   }
 
-  private Shared shared(Take take, BiFunction<String, Document, Vocabulary> system) {
+  private Shared shared(Take take, BiFunction<String, Document, Vocabulary> system, BiFunction<String, Document, Document> fragment) {
     return new Shared(take.from("shared/systems/", system), take.from("shared/meters/", this::meter),
-        take.from("shared/cautions/", this::caution), take.from("shared/fragments/", (id, document) -> document),
+        take.from("shared/cautions/", this::caution), take.from("shared/fragments/", fragment),
         text.in("trees/").keySet());
   }
 
   private <T> Map<String, T> now(String folder, BiFunction<String, Document, T> read) {
     var found = new HashMap<String, T>();
-    text.in(folder).forEach((id, source) -> {
-      Document document = DocumentReader.read(source);
+    text.in(folder).forEach((id, source) -> found.put(Names.key(id), read(id, source, (name, document) -> {
       problems.addAll(document.problems());
       needTitle(document);
-      found.put(Names.key(id), read.apply(id, document));
-    });
+      return read.apply(name, document);
+    })));
     return found;
   }
 
   private <T> Map<String, T> later(String folder, BiFunction<String, Document, T> read) {
     var values = new HashMap<String, Supplier<T>>();
-    text.in(folder).forEach((id, source) -> values.put(Names.key(id), () -> read.apply(id, DocumentReader.read(source))));
+    text.in(folder).forEach((id, source) -> values.put(Names.key(id), () -> read(id, source, read)));
     return new ReadAsNeeded<>(values);
+  }
+
+  private static <T> T read(String id, Source source, BiFunction<String, Document, T> read) {
+    return Guarded.read(source, () -> read.apply(id, DocumentReader.read(source)),
+        problem -> read.apply(id, Document.refused(source, problem, TextLimits.inForce())));
   }
 
   /** How a folder's texts are read: at once or later. */
@@ -91,6 +98,11 @@ final class SharedTexts {
     SystemReader.Read read = SystemReader.read(id, document);
     problems.addAll(read.problems());
     return read.system().vocabulary();
+  }
+
+  private Document fragment(String id, Document document) {
+    problems.addAll(Fragments.inspect(document));
+    return document;
   }
 
   private Meter meter(String id, Document document) {

@@ -15,6 +15,7 @@ public final class Drawing {
   private static final String FACE = "var(--map-face,#fffdf6)";
   private static final String PAPER = "var(--map-paper,#f4f1e7)";
   private static final String WAY = "var(--map-way,#0c3d80)";
+  private static final int REPLACEMENT = 0xFFFD;
   private static final double THIN_PX = 1.5;
   private static final double HEAVY_PX = 5;
   private static final double WIDEST_WIRE_PX = 9;
@@ -41,7 +42,7 @@ public final class Drawing {
   private String draw() {
     add("<svg xmlns=\"http://www.w3.org/2000/svg\" class=\"map\" role=\"group\" aria-label=\"Map of %s\" width=\"%s\" height=\"%s\" "
             + "viewBox=\"0 0 %2$s %3$s\" font-family=\"system-ui,sans-serif\" fill=\"none\" stroke=\"%s\" stroke-width=\"%s\" stroke-linejoin=\"round\">",
-        Markup.escape(arrangement.diagram().title()), px(arrangement.width()), px(arrangement.height()), INK, px(THIN_PX));
+        escape(arrangement.diagram().title()), px(arrangement.width()), px(arrangement.height()), INK, px(THIN_PX));
     arrangement.runs().forEach(this::wire);
     arrangement.runs().forEach(this::answer);
     arrangement.boxes().stream().findFirst().ifPresent(this::feed);
@@ -82,7 +83,7 @@ public final class Drawing {
 
   private void node(Box box) {
     var node = box.node();
-    add("<a href=\"%s\" aria-label=\"%s\">", Markup.escape(address(node)), Markup.escape(node.shape().word() + ": " + node.title() + ". " + node.note()));
+    add("<a href=\"%s\" aria-label=\"%s\">", escape(address(node)), escape(node.shape().word() + ": " + node.title() + ". " + node.note()));
     outline(box);
     add("<circle cx=\"%s\" cy=\"%s\" r=\"12\" fill=\"%s\" stroke=\"none\"/>", px(box.x() + box.width() / 2), px(box.y()), INK);
     add("<text x=\"%s\" y=\"%s\" font-size=\"13\" font-weight=\"700\" text-anchor=\"middle\" fill=\"%s\" stroke=\"none\">%s</text>",
@@ -149,11 +150,28 @@ public final class Drawing {
 
   private void text(double x, double y, double heightPx, String weight, String anchor, String words) {
     add("<text x=\"%s\" y=\"%s\" font-size=\"%s\" font-weight=\"%s\" text-anchor=\"%s\" fill=\"%s\" stroke=\"none\">%s</text>",
-        px(x), px(y), px(heightPx), weight, anchor, INK, Markup.escape(words));
+        px(x), px(y), px(heightPx), weight, anchor, INK, escape(words));
   }
 
   private void add(String format, Object... values) {
     svg.append(String.format(Locale.ROOT, format, values));
+  }
+
+  private static String escape(String text) {
+    return Markup.escape(allowed(text));
+  }
+
+  /** XML 1.0, section 2.2: control characters and lone surrogates may not stand in a document, not even escaped. */
+  private static String allowed(String text) {
+    if (text.codePoints().allMatch(Drawing::isAllowed)) {
+      return text;
+    }
+    return text.codePoints().map(c -> isAllowed(c) ? c : REPLACEMENT)
+        .collect(StringBuilder::new, StringBuilder::appendCodePoint, StringBuilder::append).toString();
+  }
+
+  private static boolean isAllowed(int c) {
+    return c == '\t' || c == '\n' || c == '\r' || c >= 0x20 && c < 0xD800 || c >= 0xE000 && c < 0xFFFE || c >= 0x10000;
   }
 
   private static String px(double value) {

@@ -5,6 +5,7 @@ import java.util.Optional;
 import rungbook.source.Problem;
 import rungbook.source.Source;
 import rungbook.source.Span;
+import rungbook.source.TextLimits;
 
 /**
  * A file as it was written, before any name is looked up.
@@ -15,10 +16,11 @@ import rungbook.source.Span;
  * @param loose blocks before the first level-2 heading (systems and meters keep theirs there)
  * @param pictures every picture in the text
  * @param misspelt the words after a fence that are nearly a step's; a problem names each, and its heading may be meant as a step
+ * @param limits what it was held to
  */
 public record Document(
     Source source, List<Entry> front, Span frontSpan, List<Section> sections, List<Block> loose, List<Picture> pictures,
-    List<Span> misspelt, List<Problem> problems) {
+    List<Span> misspelt, List<Problem> problems, TextLimits limits) {
 
   public Document {
     front = List.copyOf(front);
@@ -27,6 +29,11 @@ public record Document(
     pictures = List.copyOf(pictures);
     misspelt = List.copyOf(misspelt);
     problems = List.copyOf(problems);
+  }
+
+  /** A text that is not read any further, and why. */
+  public static Document refused(Source source, Problem why, TextLimits limits) {
+    return new Document(source, List.of(), Span.at(0), List.of(), List.of(), List.of(), List.of(), List.of(why), limits);
   }
 
   /** A front matter value by its key. */

@@ -15,6 +15,7 @@ import rungbook.source.Problem;
 import rungbook.source.Problems;
 import rungbook.source.Source;
 import rungbook.source.Span;
+import rungbook.source.TextLimits;
 
 /** Reads a file's Markdown into a {@link Document}. */
 public final class DocumentReader {
@@ -23,6 +24,7 @@ public final class DocumentReader {
 
   private final Source source;
   private final FrontMatter front;
+  private final TextLimits limits;
   private final Problems problems = new Problems();
   private final List<Section> sections = new ArrayList<>();
   private final List<Block> loose = new ArrayList<>();
@@ -32,21 +34,28 @@ public final class DocumentReader {
   private List<Block> blocks = loose;
   private List<BulletList> lists = new ArrayList<>();
 
-  private DocumentReader(Source source, FrontMatter front) {
+  private DocumentReader(Source source, FrontMatter front, TextLimits limits) {
     this.source = source;
     this.front = front;
+    this.limits = limits;
   }
 
   public static Document read(Source source) {
-    Optional<Problem> refused = Preflight.inspect(source);
+    return read(source, TextLimits.inForce());
+  }
+
+  /** The same under limits of one's own. */
+  public static Document read(Source source, TextLimits limits) {
+    Optional<Problem> refused = Preflight.inspect(source, limits);
     if (refused.isPresent()) {
-      return new Document(source, List.of(), Span.at(0), List.of(), List.of(), List.of(), List.of(), List.of(refused.get()));
+      return Document.refused(source, refused.get(), limits);
     }
-    return new DocumentReader(source, FrontMatter.cut(source)).read();
+    return new DocumentReader(source, FrontMatter.cut(source), limits).read();
   }
 
   private Document read() {
     Lines.Read lines = Lines.read(source, front.inner());
+    problems.addAll(HiddenCharacters.in(source));
     problems.addAll(front.problems());
     problems.addAll(lines.problems());
     Node root = Flexmark.parse(source.text().substring(front.end()));
@@ -56,7 +65,7 @@ public final class DocumentReader {
     endSection(source.text().length());
     var inlines = Inlines.of(root, source, front.end());
     problems.addAll(inlines.problems());
-    return new Document(source, lines.entries(), front.inner(), sections, loose, inlines.pictures(), misspelt, problems.all());
+    return new Document(source, lines.entries(), front.inner(), sections, loose, inlines.pictures(), misspelt, problems.all(), limits);
   }
 
   private void take(Node node) {

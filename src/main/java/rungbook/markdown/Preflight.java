@@ -5,10 +5,11 @@ import rungbook.source.Code;
 import rungbook.source.Problem;
 import rungbook.source.Source;
 import rungbook.source.Span;
+import rungbook.source.TextLimits;
 
 /**
  * Refuses shapes that no technician writes and that make Markdown parsers slow or deep: endless lines and paragraphs, deep
- * nesting, thousands of brackets in one paragraph. One pass over the text.
+ * nesting, thousands of brackets in one paragraph, tens of thousands of lines. One pass over the text.
  */
 final class Preflight {
 
@@ -29,18 +30,20 @@ final class Preflight {
 
   private final Source source;
   private final String text;
+  private final TextSize size;
   private final OpenFence fence = new OpenFence();
   private int paragraphStart;
   private int marks;
 
-  private Preflight(Source source) {
+  private Preflight(Source source, TextLimits limits) {
     this.source = source;
+    this.size = new TextSize(source, limits);
     this.text = source.text();
   }
 
   /** The first shape that is refused, if any. */
-  static Optional<Problem> inspect(Source source) {
-    return new Preflight(source).inspect();
+  static Optional<Problem> inspect(Source source, TextLimits limits) {
+    return new Preflight(source, limits).inspect();
   }
 
   private Optional<Problem> inspect() {
@@ -83,7 +86,8 @@ final class Preflight {
       paragraphStart = start;
       marks = 0;
     }
-    return fence.isOpen() ? Optional.empty() : inspectParagraph(inner, end);
+    Optional<Problem> tooLong = size.take(source, start, inner, end, fence.isOpen());
+    return tooLong.isPresent() || fence.isOpen() ? tooLong : inspectParagraph(inner, end);
   }
 
   /** A list's mark starts a paragraph of its own; a quote's mark may continue one. */

@@ -5,6 +5,8 @@ import com.vladsch.flexmark.ast.FencedCodeBlock;
 import com.vladsch.flexmark.ast.Heading;
 import com.vladsch.flexmark.html.HtmlRenderer;
 import com.vladsch.flexmark.util.ast.Node;
+import com.vladsch.flexmark.util.data.DataHolder;
+import com.vladsch.flexmark.util.data.MutableDataSet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -20,8 +22,9 @@ import java.util.stream.Collectors;
  */
 public final class Prose {
 
-  private static final HtmlRenderer RENDERER =
-      HtmlRenderer.builder(Flexmark.OPTIONS).escapeHtml(true).nodeRendererFactory(SafeNodes::new).build();
+  /** Without heading ids: nothing here writes them, and the library would make those of the whole document for each node. */
+  private static final HtmlRenderer RENDERER = renderer(new MutableDataSet(Flexmark.OPTIONS)
+      .set(HtmlRenderer.GENERATE_HEADER_ID, false).set(HtmlRenderer.RENDER_HEADER_ID, false));
 
   private final int shift;
   private final List<Node> introduction = new ArrayList<>();
@@ -30,7 +33,7 @@ public final class Prose {
 
   private Prose(Document document, Targets targets) {
     shift = FrontMatter.cut(document.source()).end();
-    if (Preflight.inspect(document.source()).isEmpty()) {
+    if (Preflight.inspect(document.source(), document.limits()).isEmpty()) {
       var root = Flexmark.parse(document.source().text().substring(shift));
       root.set(SafeNodes.TARGETS, targets);
       sort(root);
@@ -84,6 +87,10 @@ public final class Prose {
         current.add(node);
       }
     }
+  }
+
+  static HtmlRenderer renderer(DataHolder options) {
+    return HtmlRenderer.builder(options).escapeHtml(true).nodeRendererFactory(SafeNodes::new).build();
   }
 
   /** Any piece of parsed Markdown as HTML. */

@@ -7,7 +7,6 @@ import com.vladsch.flexmark.util.ast.Node;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.regex.Pattern;
 import rungbook.source.Code;
 import rungbook.source.Problem;
 import rungbook.source.Problems;
@@ -20,9 +19,6 @@ final class Ways {
   static final Code LINK_WITH_SPACE = Code.of("link-with-space");
   static final Code WAY_UNREADABLE = Code.of("way-unreadable");
   static final Code WAYS_TWICE = Code.of("ways-twice");
-
-  /** What looks like a link but is none, because its address holds a space. */
-  private static final Pattern SPACED_LINK = Pattern.compile("\\[[^\\]]*]\\([^)]* [^)]*\\)");
 
   private final Source source;
   private final int shift;
@@ -106,8 +102,7 @@ final class Ways {
   }
 
   private boolean isSpacedLink(Node item) {
-    String line = source.text(firstLine(item));
-    return line.contains("](") && SPACED_LINK.matcher(line).find();
+    return SpacedLink.isIn(source.text(firstLine(item)));
   }
 
   private Span firstLine(Node node) {

@@ -29,10 +29,13 @@ final class Yaml {
   private final Span span;
   private final List<Entry> entries = new ArrayList<>();
   private final Problems problems = new Problems();
+  private int codePoints;
+  private int offset;
 
   private Yaml(Source source, Span span) {
     this.source = source;
     this.span = span;
+    this.offset = span.start();
   }
 
   static Lines.Read read(Source source, Span span) {
@@ -111,10 +114,16 @@ final class Yaml {
     return new Span(start, Math.max(start, offset(event.getEndMark().orElseThrow())));
   }
 
-  /** The parser counts code points, a span counts UTF-16 units. */
+  /** The parser counts code points, a span counts UTF-16 units. Counts on from the mark before, which is nearly always close. */
   private int offset(Mark mark) {
-    String text = source.text();
-    int codePoints = Math.min(mark.getIndex(), text.codePointCount(span.start(), span.end()));
-    return text.offsetByCodePoints(span.start(), codePoints);
+    while (codePoints < mark.getIndex() && offset < span.end()) {
+      offset = source.text().offsetByCodePoints(offset, 1);
+      codePoints++;
+    }
+    while (codePoints > mark.getIndex()) {
+      offset = source.text().offsetByCodePoints(offset, -1);
+      codePoints--;
+    }
+    return offset;
   }
 }

@@ -49,7 +49,11 @@ final class Outline {
 
   /** A heading can be written so that its slug is another step's id; two steps must not share an anchor. */
   private String anchor(String id) {
-    return anchors.add(id) ? id : anchor(id + "-again");
+    String anchor = id;
+    while (!anchors.add(anchor)) {
+      anchor += "-again";
+    }
+    return anchor;
   }
 
   /** What stands before the slug in the ids of the steps of one file. */

@@ -57,7 +57,7 @@ public record Wording(Code code, Severity severity, String says, String hint, Op
   }
 
   private static Optional<Wording> load(String name) {
-    if (!name.matches("[a-z0-9]+(-[a-z0-9]+)*")) {
+    if (!name.matches("[a-z0-9-]++")) {
       return Optional.empty();
     }
     try (InputStream in = Wording.class.getResourceAsStream("/rungbook/rules/" + name + ".md")) {

@@ -13,7 +13,11 @@ import rungbook.source.Code;
  */
 final class ConditionReader {
 
+  static final Code CONDITION_TOO_LONG = Code.of("condition-too-long");
   static final Code UNKNOWN_CONDITION = Code.of("unknown-condition");
+
+  /** In UTF-16 units: more than any contact's condition needs, and few enough terms for every fault to be looked at. */
+  private static final int LONGEST = 2_000;
 
   private final Vocabulary words;
   private final SystemProblems problems;
@@ -32,6 +36,10 @@ final class ConditionReader {
   }
 
   Condition read(Entry.Item item) {
+    if (item.text().length() > LONGEST) {
+      problems.add(CONDITION_TOO_LONG, item.span(), "most", LONGEST);
+      return Condition.ALWAYS;
+    }
     List<Condition> any = new ArrayList<>();
     for (String part : item.text().split(" or ")) {
       any.add(readAll(part, item));
@@ -48,9 +56,17 @@ final class ConditionReader {
   }
 
   private Condition readOne(String text, Entry.Item item) {
-    if (text.startsWith("not ")) {
-      return new Condition.Not(readOne(text.substring(4).strip(), item));
+    String rest = text;
+    boolean negated = false;
+    while (rest.startsWith("not ")) {
+      rest = rest.substring("not ".length()).strip();
+      negated = !negated;
     }
+    Condition term = term(rest, item);
+    return negated ? new Condition.Not(term) : term;
+  }
+
+  private Condition term(String text, Entry.Item item) {
     String key = Names.key(text);
     return stands(key).or(() -> bare(key)).or(() -> moved(key)).orElseGet(() -> {
       problems.unknown(UNKNOWN_CONDITION, item.span(), text, known());

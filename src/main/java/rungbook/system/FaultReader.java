@@ -71,7 +71,7 @@ final class FaultReader {
   }
 
   private void form(String pattern, Function<Matcher, Optional<Effect>> read) {
-    forms.add(new Form(Pattern.compile(pattern), read));
+    forms.add(new Form(Pattern.compile(pattern, Pattern.DOTALL), read));
   }
 
   private static double number(Matcher match, int group) {

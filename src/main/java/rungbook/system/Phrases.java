@@ -20,9 +20,9 @@ import rungbook.source.Span;
  */
 final class Phrases {
 
-  private static final String NUMBER = "(-?\\d+(?:\\.\\d+)?)";
+  private static final String NUMBER = "(-?\\d++(?:\\.\\d++)?)";
   private static final String UNIT = "((?:V|VA|A|W|kW|ohm|Hz|%|ft|AWG|C|uF|pF/ft|pf|times|rounds)(?: [^\\d]+)?)";
-  private static final Pattern QUANTITY = Pattern.compile("([^\\d]*?)\\s*" + NUMBER + "(?: to " + NUMBER + ")?\\s+" + UNIT);
+  private static final Pattern QUANTITY = Pattern.compile(NUMBER + "(?: to " + NUMBER + ")?\\s++" + UNIT);
 
   record Quantity(Between value, Span span) {}
 
@@ -44,20 +44,34 @@ final class Phrases {
   }
 
   private void take(Entry.Item item, String repeats) {
-    Matcher match = QUANTITY.matcher(item.text());
+    int number = number(item.text());
+    Matcher match = QUANTITY.matcher(item.text()).region(number, item.text().length());
     if (!match.matches()) {
       words.add(item);
       return;
     }
-    double low = Double.parseDouble(match.group(2));
-    double high = match.group(3) == null ? low : Double.parseDouble(match.group(3));
+    double low = Double.parseDouble(match.group(1));
+    double high = match.group(2) == null ? low : Double.parseDouble(match.group(2));
     var quantity = new Quantity(new Between(low, high), item.span());
-    String key = (match.group(1) + " " + match.group(4)).strip();
+    String key = (item.text().substring(0, number).stripTrailing() + " " + match.group(3)).strip();
     if (key.equals(repeats)) {
       repeated.add(quantity);
     } else {
       quantities.put(key, quantity);
     }
+  }
+
+  /** Where the first number starts, its sign included; the text's end if there is none. */
+  private static int number(String text) {
+    int at = 0;
+    while (at < text.length() && !isDigit(text.charAt(at))) {
+      at++;
+    }
+    return at > 0 && at < text.length() && text.charAt(at - 1) == '-' ? at - 1 : at;
+  }
+
+  private static boolean isDigit(char c) {
+    return c >= '0' && c <= '9';
   }
 
   Optional<Between> find(String key) {

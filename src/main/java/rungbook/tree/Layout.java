@@ -18,6 +18,7 @@ import rungbook.source.Nearest;
 import rungbook.source.Problem;
 import rungbook.source.Problems;
 import rungbook.source.Span;
+import rungbook.source.TextLimits;
 import rungbook.system.Names;
 
 /** Gives every step its place: the tree's own in the order of the text, each fragment's behind the step that takes it in. */
@@ -27,26 +28,26 @@ final class Layout {
   static final Code EXIT_OUTSIDE_FRAGMENT = Code.of("exit-outside-fragment");
   static final Code EXIT_UNDECLARED = Code.of("exit-undeclared");
   static final Code FRAGMENT_CIRCLE = Code.of("fragment-circle");
+  static final Code FRAGMENTS_TOO_DEEP = Code.of("fragments-too-deep");
   static final Code HEADING_EMPTY = Code.of("heading-empty");
   static final Code HEADING_TWICE = Code.of("heading-twice");
   static final Code STEP_BLOCK_TWICE = Code.of("step-block-twice");
   static final Code TOO_MANY_STEPS = Code.of("too-many-steps");
   static final Code UNKNOWN_FRAGMENT = Code.of("unknown-fragment");
 
-  /** Fragments that take in fragments can double at every turn; past this many steps no more are taken in. */
-  private static final int MOST_STEPS = 20_000;
-
   private final Shared shared;
   private final Problems problems;
+  private final TextLimits limits;
   private final List<Draft> drafts = new ArrayList<>();
 
-  private Layout(Shared shared, Problems problems) {
+  private Layout(Shared shared, TextLimits limits, Problems problems) {
     this.shared = shared;
+    this.limits = limits;
     this.problems = problems;
   }
 
   static List<Draft> of(Document document, Shared shared, Problems problems) {
-    Layout layout = new Layout(shared, problems);
+    Layout layout = new Layout(shared, document.limits(), problems);
     layout.lay(Scope.of(document));
     return layout.drafts;
   }
@@ -137,10 +138,23 @@ final class Layout {
           .with("fragment", named.get().value()).near(named.get().value(), Nearest.to(named.get().value(), shared.fragments().keySet())));
     } else if (fragment.isPresent() && taker.scope().isWithin(fragment.get())) {
       problems.add(Problem.at(FRAGMENT_CIRCLE, taker.source(), named.get().valueSpan()).with("fragment", named.get().value()));
-    } else if (fragment.isPresent() && drafts.size() > MOST_STEPS) {
-      problems.add(Problem.at(TOO_MANY_STEPS, taker.source(), named.get().valueSpan()).with("fragment", named.get().value()).with("most", MOST_STEPS));
     } else {
-      fragment.ifPresent(document -> lay(Scope.takenIn(document, taker)));
+      fragment.ifPresent(document -> takeIn(taker, named.get(), document));
+    }
+  }
+
+  /** Fragments that take in fragments can double at every turn, so both their depth and the steps are limited. */
+  private void takeIn(Draft taker, Entry named, Document fragment) {
+    List<Problem> lacks = Fragments.lacks(fragment, taker.source(), named.valueSpan(), named.value());
+    problems.addAll(Fragments.inspect(fragment));
+    if (!lacks.isEmpty()) {
+      problems.addAll(lacks);
+    } else if (taker.scope().depth() >= limits.depth()) {
+      problems.add(Problem.at(FRAGMENTS_TOO_DEEP, taker.source(), named.valueSpan()).with("fragment", named.value()).with("most", limits.depth()));
+    } else if (drafts.size() + fragment.sections().size() > limits.steps()) {
+      problems.add(Problem.at(TOO_MANY_STEPS, taker.source(), named.valueSpan()).with("fragment", named.value()).with("most", limits.steps()));
+    } else {
+      lay(Scope.takenIn(fragment, taker));
     }
   }
 

@@ -24,8 +24,10 @@ public final class MeterReader {
 
   private static final String NUMBER = "(-?\\d{1,12}(?:\\.\\d{1,9})?)";
   private static final String AMOUNT = "(\\d{1,12}(?:\\.\\d{1,9})?)";
+  /** Possessive: a unit that could give characters back would make a long line of units quadratic. */
+  private static final String UNIT = "([^\\s,][^,]*+)";
   private static final Pattern LINE = Pattern.compile(
-      NUMBER + " to " + NUMBER + " (\\S.*?), digit " + AMOUNT + " (\\S.*?), " + AMOUNT + " % \\+ " + AMOUNT + " digits(?:, " + AMOUNT + " (\\S+))?");
+      NUMBER + " to " + NUMBER + " " + UNIT + ", digit " + AMOUNT + " " + UNIT + ", " + AMOUNT + " % \\+ " + AMOUNT + " digits(?:, " + AMOUNT + " (\\S+))?");
 
   private final Document document;
   private final Problems problems = new Problems();

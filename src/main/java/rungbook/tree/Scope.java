@@ -15,17 +15,18 @@ import rungbook.markdown.Document;
  * @param exitBySlug the exit steps' names, by slug
  * @param chapters the headings that are no steps, by slug
  * @param taker the step that took the fragment in
+ * @param depth how many fragments it is taken into, itself counted; 0 for the tree's own text
  */
 record Scope(
     Document document, String prefix, Map<String, Integer> indexBySlug, Map<String, String> exitBySlug, Set<String> chapters,
-    Optional<Draft> taker) {
+    Optional<Draft> taker, int depth) {
 
   static Scope of(Document document) {
-    return new Scope(document, "", new HashMap<>(), new HashMap<>(), new HashSet<>(), Optional.empty());
+    return new Scope(document, "", new HashMap<>(), new HashMap<>(), new HashSet<>(), Optional.empty(), 0);
   }
 
   static Scope takenIn(Document fragment, Draft taker) {
-    return new Scope(fragment, taker.id() + "--", new HashMap<>(), new HashMap<>(), new HashSet<>(), Optional.of(taker));
+    return new Scope(fragment, taker.id() + "--", new HashMap<>(), new HashMap<>(), new HashSet<>(), Optional.of(taker), taker.scope().depth() + 1);
   }
 
   /** Whether this scope, or one that it was taken into, already is this file. */

@@ -89,12 +89,13 @@ class FragmentsTest {
   }
 
   @Test
-  void fragmentsThatDoubleAtEveryTurnAreStopped() {
-    String doubling = "---\ntitle: D\nexits: done\n---\n\n" + take("One", "next", "- done: [Two](#two)") + take("Two", "next", "- done: [Done](#done)")
-        + "## Done\n\n```exit\nanswer: done\n```\n";
+  void fragmentsThatMultiplyAtEveryTurnAreStopped() {
+    String tripling = "---\ntitle: D\nexits: done\n---\n\n" + take("One", "next", "- done: [Two](#two)")
+        + take("Two", "next", "- done: [Three](#three)") + take("Three", "next", "- done: [Done](#done)") + "## Done\n\n```exit\nanswer: done\n```\n";
     Map<String, String> fragments = java.util.stream.IntStream.range(0, 40).boxed()
-        .collect(toMap(n -> "f" + n, n -> doubling.replace("fragment: next", "fragment: f" + (n + 1))));
+        .collect(toMap(n -> "f" + n, n -> tripling.replace("fragment: next", "fragment: f" + (n + 1))));
     TreeReader.Read read = read(take("Take", "f0", "- done: [End](#end)") + END, fragments);
-    assertEquals(Set.of("too-many-steps"), read.problems().stream().map(problem -> problem.code().name()).filter(code -> code.startsWith("too")).collect(java.util.stream.Collectors.toSet()));
+    assertEquals(Set.of("too-many-steps", "fragments-too-deep"),
+        read.problems().stream().map(problem -> problem.code().name()).filter(code -> code.contains("too")).collect(java.util.stream.Collectors.toSet()));
   }
 }

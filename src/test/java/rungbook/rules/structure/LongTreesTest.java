@@ -16,6 +16,7 @@ import rungbook.rules.Subject;
 import rungbook.source.Problem;
 import rungbook.source.Problems;
 import rungbook.source.Source;
+import rungbook.source.TextLimits;
 import rungbook.source.Witness;
 import rungbook.tree.Shared;
 import rungbook.tree.TreeReader;
@@ -24,12 +25,13 @@ import rungbook.tree.TreeReader;
 class LongTreesTest {
 
   private static final int STEPS = 20_000;
+  private static final TextLimits LONG = TextLimits.of(limit -> "1000000");
 
   /** @param next the step that a step's {@code no} leads to; {@code yes} leads to the one after it */
   private static Subject chain(int steps, IntFunction<Integer> next) {
     String text = IntStream.range(0, steps).mapToObj(i -> "## S" + i + "\n\n```check\nask: one\n```\n\n- yes: [On](#s" + Math.min(i + 1, steps - 1)
         + ")\n- no: [Back](#s" + next.apply(i) + ")\n\n").collect(Collectors.joining("", "---\ntitle: T\ncomplaint: C\n---\n\n", "## End\n"));
-    return Subject.of(TreeReader.read("t", DocumentReader.read(new Source("trees/t.md", text)), Shared.none()).tree());
+    return Subject.of(TreeReader.read("t", DocumentReader.read(new Source("trees/t.md", text), LONG), Shared.none()).tree());
   }
 
   private static List<Problem> inspect(Rule rule, Subject subject) {
@@ -70,7 +72,7 @@ class LongTreesTest {
   void thousandsOfUnreachedStepsTakeAMoment() {
     String islands = IntStream.range(0, STEPS).mapToObj(i -> "## S" + i + "\n\n```task\nminutes: 1\n```\n\n- done: [S](#s" + i + ")\n\n")
         .collect(Collectors.joining("", "---\ntitle: T\ncomplaint: C\n---\n\n## First\n\n```finding\nhealthy: yes\n```\n\n", ""));
-    Subject subject = Subject.of(TreeReader.read("t", DocumentReader.read(new Source("trees/t.md", islands)), Shared.none()).tree());
+    Subject subject = Subject.of(TreeReader.read("t", DocumentReader.read(new Source("trees/t.md", islands), LONG), Shared.none()).tree());
     assertEquals(STEPS, assertTimeoutPreemptively(ofSeconds(20), () -> inspect(new Unreached(), subject)).size());
   }
 }

@@ -1,0 +1,92 @@
+package rungbook.markdown;
+
+import java.util.Optional;
+import rungbook.source.Code;
+import rungbook.source.Problem;
+import rungbook.source.Source;
+import rungbook.source.Span;
+import rungbook.source.TextLimits;
+
+/** Counts what a text holds, line by line, and refuses the first line past a limit. */
+final class TextSize {
+
+  static final Code TEXT_TOO_LONG = Code.of("text-too-long");
+
+  private final TextLimits limits;
+  private final String text;
+  private int lines;
+  private int headings;
+  private int items;
+  private int links;
+
+  TextSize(Source source, TextLimits limits) {
+    this.text = source.text();
+    this.limits = limits;
+  }
+
+  /** @param inner where the line's words start, behind the marks of quotes and lists @param fenced whether it stands in a fenced block */
+  Optional<Problem> take(Source source, int start, int inner, int end, boolean fenced) {
+    if (inner == end && isBlank(start, end)) {
+      return Optional.empty();
+    }
+    lines++;
+    if (!fenced) {
+      count(start, inner, end);
+    }
+    return past().map(limit -> Problem.at(TEXT_TOO_LONG, source, new Span(start, end)).with("what", limit.what()).with("most", limit.most()));
+  }
+
+  private void count(int start, int inner, int end) {
+    headings += inner < end && text.charAt(inner) == '#' || isUnderline(start, end) ? 1 : 0;
+    items += isItem(start, inner, end) ? 1 : 0;
+    for (int at = inner; at < end; at++) {
+      links += text.charAt(at) == '[' || text.charAt(at) == '<' ? 1 : 0;
+    }
+  }
+
+  private record Limit(String what, int most) {}
+
+  private Optional<Limit> past() {
+    return lines > limits.lines() ? Optional.of(new Limit("lines", limits.lines()))
+        : headings > limits.headings() ? Optional.of(new Limit("headings", limits.headings()))
+        : items > limits.items() ? Optional.of(new Limit("list items", limits.items()))
+        : links > limits.links() ? Optional.of(new Limit("links", limits.links())) : Optional.empty();
+  }
+
+  /** A bullet; or a number and a point or a bracket. */
+  private boolean isItem(int start, int inner, int end) {
+    for (int at = start; at < inner; at++) {
+      if ("-+*".indexOf(text.charAt(at)) >= 0) {
+        return true;
+      }
+    }
+    int digits = inner;
+    while (digits < end && Character.isDigit(text.charAt(digits))) {
+      digits++;
+    }
+    return digits > inner && digits < end && (text.charAt(digits) == '.' || text.charAt(digits) == ')');
+  }
+
+  /** The line under a heading, or a rule across the page. */
+  private boolean isUnderline(int start, int end) {
+    char first = text.charAt(start);
+    if (first != '=' && first != '-') {
+      return false;
+    }
+    for (int at = start; at < end; at++) {
+      if (text.charAt(at) != first && !Character.isWhitespace(text.charAt(at))) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private boolean isBlank(int start, int end) {
+    for (int at = start; at < end; at++) {
+      if (!Character.isWhitespace(text.charAt(at))) {
+        return false;
+      }
+    }
+    return true;
+  }
+}
