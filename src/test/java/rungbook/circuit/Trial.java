@@ -1,0 +1,120 @@
+package rungbook.circuit;
+
+import java.util.List;
+import rungbook.markdown.DocumentReader;
+import rungbook.source.Problem;
+import rungbook.source.Source;
+import rungbook.system.SystemReader;
+
+/**
+ * A small circuit on a bench, built from the text of its parts, for tests of one constant at a time. Every point is at the
+ * bench; a cable's far end is in the shed.
+ */
+final class Trial {
+
+  private static final String TEXT = """
+      ---
+      title: Trial
+      ---
+
+      ```locations
+      bench: start, panel lid
+      shed: walk 1 min
+      ```
+
+      ```points
+      %s```
+
+      ```controls
+      hand switch: isolates power, at bench
+      interlock: interlock, at bench
+      ```
+
+      ```parts
+      %s```
+
+      ```sights
+      %s```
+
+      ```faults
+      %s```
+      """;
+
+  private final Dictionary dictionary;
+  private final CircuitState state;
+
+  private Trial(Dictionary dictionary, CircuitState state) {
+    this.dictionary = dictionary;
+    this.state = state;
+  }
+
+  /** A circuit without faults and sights at the middle of every spread. */
+  static Trial of(String points, String... parts) {
+    return of(Draw.MIDDLE, points, "", "", parts);
+  }
+
+  /** @param points names separated by spaces; a part stands for itself. @param sights and faults lines of their blocks */
+  static Trial of(Draw draw, String points, String sights, String faults, String... parts) {
+    SystemReader.Read read = read(points, sights, faults, parts);
+    if (!read.problems().isEmpty()) {
+      throw new IllegalStateException(Systems.text(read.problems().get(0)));
+    }
+    return new Trial(Dictionary.of(read.system(), new Samples(List.of(draw))), null);
+  }
+
+  static SystemReader.Read read(String points, String sights, String faults, String... parts) {
+    var lines = new StringBuilder();
+    for (String point : (points + " ground spare1 spare2 spare3 spare4").split(" ")) {
+      lines.append(point.replace("spare", "spare ")).append(point.endsWith("*") ? "" : ": at bench\n");
+    }
+    String at = lines.toString().replace("*", ": at bench, shed\n");
+    String text = TEXT.formatted(at, withControls(parts), sights + "\n", faults + "\n");
+    return SystemReader.read("trial", DocumentReader.read(new Source("shared/systems/trial.md", text)));
+  }
+
+  /** A control that no part is called after gets a contact that leads nowhere. */
+  private static String withControls(String... parts) {
+    String all = String.join("\n", parts) + "\n";
+    String hand = all.contains("hand switch: ") ? "" : "hand switch: switch, spare 1 to spare 2\n";
+    String interlock = all.contains("interlock: ") ? "" : "interlock: interlock, spare 3 to spare 4\n";
+    return hand + interlock + all;
+  }
+
+  static List<String> codes(SystemReader.Read read) {
+    return read.problems().stream().map(Problem::code).distinct().toList();
+  }
+
+  Trial in(CircuitState other) {
+    return new Trial(dictionary, other);
+  }
+
+  CircuitState start() {
+    return CircuitState.start(dictionary.wiring().system().vocabulary());
+  }
+
+  private CircuitState state() {
+    return state == null ? start() : state;
+  }
+
+  double volts(String red, String black) {
+    return read("healthy", Meter.VOLTS, red, black);
+  }
+
+  double ohms(String red, String black) {
+    return read("healthy", Meter.OHMS, red, black);
+  }
+
+  double amps(String point) {
+    return read("healthy", Meter.AMPS, point, point);
+  }
+
+  /** As coded in {@link Reading#of}. */
+  double read(String fault, Meter meter, String red, String black) {
+    Sheet sheet = dictionary.sheet(state(), List.of(Leads.at("bench", meter, red, black)));
+    return sheet.raw()[sheet.offset(dictionary.cases().indexOf(fault), 0)];
+  }
+
+  boolean seen(String sight) {
+    return dictionary.sheet(state(), List.of()).seen(0, 0, sight);
+  }
+}

@@ -1,0 +1,53 @@
+package rungbook.system;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.util.List;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import rungbook.markdown.DocumentReader;
+import rungbook.source.Problem;
+import rungbook.source.Source;
+
+/**
+ * The limits of a Class 2 source from 20 to 30 V that is not inherently limited: 30 V (UL 1585), a nameplate of 100 VA, and
+ * overcurrent protection of 100/U A (IEC 60950-1 Table 2C; NEC Chapter 9 Table 11(A) from memory), each from both sides.
+ */
+class Class2Test {
+
+  private static final String TEXT = """
+      ---
+      title: Control power
+      ---
+
+      ```locations
+      bench: start
+      ```
+
+      ```points
+      L: at bench
+      N: at bench
+      R: at bench
+      C: at bench
+      A: at bench
+      ground: at bench
+      ```
+
+      ```parts
+      supply: supply, 120 V, 0.05 ohm, L to N
+      bond: joint, N to ground
+      transformer: transformer, 120 V primary, 24 V secondary, %s VA, regulation %s %% of full load, L to N, R to C
+      fuse: fuse, %s A, R to A
+      lamp: load, 24 V, 5 VA, A to C
+      ```
+      """;
+
+  @ParameterizedTest
+  @CsvSource({"40, 24.9, 3, ''", "40, 25.1, 3, transformer-outside-class-2", "100, 10, 3, ''", "101, 10, 3, transformer-outside-class-2",
+      "40, 10, 4.16, ''", "40, 10, 4.17, fuse-outside-class-2"})
+  void limitsHoldUpToTheirValue(String voltAmps, String regulation, String amps, String code) {
+    String text = TEXT.formatted(voltAmps, regulation, amps);
+    SystemReader.Read read = SystemReader.read("trial", DocumentReader.read(new Source("shared/systems/trial.md", text)));
+    assertEquals(code.isEmpty() ? List.of() : List.of(code), read.problems().stream().map(Problem::code).toList());
+  }
+}
