@@ -15,7 +15,7 @@ import rungbook.source.Witness;
 
 /**
  * Each file in {@code src/test/resources/cases} holds a little library and the problems that it has, as people read them. After a
- * change that is meant, {@code mvn test -Dtest=CasesTest -Drungbook.update-cases=true} writes the problems anew: read them then.
+ * change that is meant, {@code mvn test -Dtest=CasesTest -Dgolden.write=true} writes the problems anew: read them then.
  */
 class CasesTest {
 
@@ -36,7 +36,7 @@ class CasesTest {
     int end = text.indexOf(EXPECTED) < 0 ? text.length() : text.indexOf(EXPECTED);
     String examples = text.substring(0, end);
     String whole = examples + EXPECTED + printed(Example.problems(examples)) + "```\n";
-    if (Boolean.getBoolean("rungbook.update-cases")) {
+    if (Boolean.getBoolean("golden.write")) {
       Files.writeString(file, whole);
     }
     assertEquals(whole, text);
