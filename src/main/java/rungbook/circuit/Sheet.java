@@ -11,7 +11,6 @@ public final class Sheet {
 
   private final List<Probe> probes;
   private final List<String> sights;
-  private final int cases;
   private final int samples;
   private final double[] readings;
   private final BitSet seen = new BitSet();
@@ -19,13 +18,8 @@ public final class Sheet {
   Sheet(List<Probe> probes, List<String> sights, int cases, int samples) {
     this.probes = List.copyOf(probes);
     this.sights = sights;
-    this.cases = cases;
     this.samples = samples;
     readings = new double[cases * probes.size() * samples];
-  }
-
-  public int cases() {
-    return cases;
   }
 
   public int samples() {

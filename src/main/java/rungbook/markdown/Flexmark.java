@@ -23,13 +23,4 @@ public final class Flexmark {
   static Document parse(String text) {
     return PARSER.parse(text);
   }
-
-  /** The library's own parser with the same extensions parses and throws the result away: the floor that a check's cost is measured against. */
-  public static int parseOnly(String text) {
-    return Bare.PARSER.parse(text).getTextLength();
-  }
-
-  private static final class Bare {
-    static final Parser PARSER = Parser.builder(OPTIONS).build();
-  }
 }

@@ -15,7 +15,6 @@ import rungbook.tree.Tree;
 final class StepSection {
 
   private final Tree tree;
-  private final Outline outline;
   private final Texts texts;
   private final Cautions cautions;
   private final Deeds deeds;
@@ -23,7 +22,6 @@ final class StepSection {
 
   StepSection(Tree tree, Outline outline, Texts texts, Cautions cautions) {
     this.tree = tree;
-    this.outline = outline;
     this.texts = texts;
     this.cautions = cautions;
     this.deeds = new Deeds(tree.system());

@@ -54,7 +54,7 @@ final class Account {
     Proof proof = new Proof(tree, fates, endings, checks, ways(), installations.drawn(), installations.samples() - installations.drawn(),
         measures(claimed), measures(all()), condemned(), mean(walker.flow.checks), mean(walker.flow.minutes),
         condemnations(), walker.unmodelled.values().stream().toList(), List.of());
-    return proof.with(new Inspection(tree, course, walker, names, ends, claimed, proof, new Witnesses()).problems());
+    return proof.with(new Inspection(tree, course, walker, names, ends, proof, new Witnesses()).problems());
   }
 
   private BitSet all() {

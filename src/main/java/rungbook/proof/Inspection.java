@@ -1,6 +1,5 @@
 package rungbook.proof;
 
-import java.util.BitSet;
 import java.util.List;
 import java.util.Optional;
 import rungbook.source.Problem;
@@ -14,9 +13,8 @@ import rungbook.tree.Tree;
  *
  * @param names of the cases, as the system writes them
  * @param ends in the order of the text
- * @param claimed cases that some finding names
  */
-record Inspection(Tree tree, Course course, Walker walker, List<String> names, List<Ends.Arrivals> ends, BitSet claimed, Proof proof,
+record Inspection(Tree tree, Course course, Walker walker, List<String> names, List<Ends.Arrivals> ends, Proof proof,
     Witnesses witnesses) {
 
   private static final List<ProofRule> RULES = List.of(

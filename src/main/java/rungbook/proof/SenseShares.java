@@ -9,7 +9,6 @@ import rungbook.tree.Way;
 /** Divides what arrives at a check without a meter among its ways, by what the system shows. */
 final class SenseShares {
 
-  private final Installations installations;
   private final Step.SenseCheck check;
   private final boolean[] open;
   private final boolean[][] seen;
@@ -18,7 +17,6 @@ final class SenseShares {
   /** @param open the ways that may be taken where the system says nothing */
   SenseShares(Installations installations, Step.SenseCheck check, boolean[] open) {
     this.open = open;
-    this.installations = installations;
     this.check = check;
     int things = check.things().size();
     seen = new boolean[things][installations.samples()];

@@ -26,19 +26,14 @@ final class Phrases {
 
   record Quantity(Between value, Span span) {}
 
-  private final Entry entry;
   private final Map<String, Quantity> quantities = new LinkedHashMap<>();
   private final List<Quantity> repeated = new ArrayList<>();
   private final List<Entry.Item> words = new ArrayList<>();
   private final Set<String> asked = new LinkedHashSet<>();
 
-  private Phrases(Entry entry) {
-    this.entry = entry;
-  }
-
   /** @param repeats the key of a quantity that may stand several times */
   static Phrases of(Entry entry, int skip, String repeats) {
-    var phrases = new Phrases(entry);
+    var phrases = new Phrases();
     entry.items().stream().skip(skip).forEach(item -> phrases.take(item, repeats));
     return phrases;
   }

@@ -17,7 +17,7 @@ import org.openjdk.jmh.annotations.Warmup;
 import rungbook.library.CompiledTree;
 import rungbook.library.Compiler;
 import rungbook.library.LibraryText;
-import rungbook.markdown.Flexmark;
+import rungbook.markdown.BareParser;
 import rungbook.source.Source;
 import rungbook.tree.Shared;
 
@@ -47,7 +47,7 @@ public class CheckBench {
 
   @Benchmark
   public int parseOnly() {
-    return Flexmark.parseOnly(text);
+    return BareParser.parse(text);
   }
 
   @Benchmark

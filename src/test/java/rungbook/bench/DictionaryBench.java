@@ -107,7 +107,7 @@ public class DictionaryBench {
     double sum = 0;
     for (CircuitState state : states.subList(0, STATES)) {
       Sheet sheet = dictionary.sheet(state, probes);
-      sum += sheet.raw()[sheet.offset(sheet.cases() - 1, PAIRS - 1)];
+      sum += sheet.raw()[sheet.offset(dictionary.cases().size() - 1, PAIRS - 1)];
     }
     return sum;
   }

@@ -2,7 +2,6 @@ package rungbook.circuit;
 
 import java.util.List;
 import rungbook.markdown.DocumentReader;
-import rungbook.source.Problem;
 import rungbook.source.Source;
 import rungbook.system.SystemReader;
 
@@ -78,10 +77,6 @@ final class Trial {
     String hand = all.contains("hand switch: ") ? "" : "hand switch: switch, spare 1 to spare 2\n";
     String interlock = all.contains("interlock: ") ? "" : "interlock: interlock, spare 3 to spare 4\n";
     return hand + interlock + all;
-  }
-
-  static List<String> codes(SystemReader.Read read) {
-    return read.problems().stream().map(Problem::code).distinct().toList();
   }
 
   Trial in(CircuitState other) {

@@ -12,9 +12,6 @@ import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 
 import com.tngtech.archunit.base.DescribedPredicate;
 import com.tngtech.archunit.core.domain.JavaClass;
-import com.tngtech.archunit.core.domain.JavaClasses;
-import com.tngtech.archunit.core.importer.ClassFileImporter;
-import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.lang.ArchRule;
 import java.lang.reflect.Field;
 import java.util.Arrays;
@@ -27,9 +24,6 @@ import rungbook.library.LooseFolder;
 
 /** The rooms of the program and their walls. Each rule is a field; its reason is part of it. */
 class RoomsTest {
-
-  private static final JavaClasses PROGRAM =
-      new ClassFileImporter().withImportOption(new ImportOption.DoNotIncludeTests()).importPackages("rungbook");
 
   private static final DescribedPredicate<JavaClass> INPUT_AND_OUTPUT = resideInAnyPackage("java.io", "java.nio.file..", "java.nio.channels..", "java.net..", "java.sql..")
       .and(not(belongToAnyOf(java.io.Serializable.class, java.io.UncheckedIOException.class, java.io.IOException.class)));
@@ -88,7 +82,7 @@ class RoomsTest {
   @TestFactory
   Stream<DynamicTest> everyWallStands() {
     return Arrays.stream(RoomsTest.class.getDeclaredFields()).filter(field -> field.getType() == ArchRule.class)
-        .map(field -> DynamicTest.dynamicTest(field.getName().toLowerCase(java.util.Locale.ROOT).replace('_', ' '), () -> rule(field).check(PROGRAM)));
+        .map(field -> DynamicTest.dynamicTest(field.getName().toLowerCase(java.util.Locale.ROOT).replace('_', ' '), () -> rule(field).check(Program.CLASSES)));
   }
 
   private static ArchRule rule(Field field) {

@@ -1,0 +1,119 @@
+package rungbook.project;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.domain.JavaCodeUnit;
+import com.tngtech.archunit.core.domain.JavaField;
+import com.tngtech.archunit.core.domain.JavaMember;
+import com.tngtech.archunit.core.domain.JavaModifier;
+import com.tngtech.archunit.core.domain.JavaStaticInitializer;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+
+/**
+ * Every method and constructor can run, and every field is read, in the program itself: a call from a test keeps nothing alive.
+ *
+ * <p>What bytecode does not show is left out: constants of a primitive type or a string, which the compiler copies to where they
+ * are used, and the constants of an enum, which may be asked for by name.
+ */
+class NothingDeadTest {
+
+  private static final EntryPoints ENTRY = new EntryPoints();
+  private static final Reach REACH = Reach.of(Program.CLASSES, ENTRY);
+
+  /** By the start of its full name: what is kept though nothing in the program reaches it, and why. */
+  private static final Map<String, String> KEPT = Map.ofEntries(
+      Map.entry("rungbook.rules.Rule.codes", "a rule says which problems it reports; its page and its case are held to it"),
+      Map.entry("rungbook.proof.ProofRule.codes", "as for rules"),
+      Map.entry("rungbook.circuit.Phasor.", "a complex number has its four operations and its angle"),
+      Map.entry("rungbook.circuit.Reading", "one reading as a value, for whoever looks at a sheet by hand"),
+      Map.entry("rungbook.circuit.Sheet.reading", "as above"),
+      Map.entry("rungbook.circuit.Sheet.sights", "as above"),
+      Map.entry("rungbook.circuit.Dictionary.blown", "the low-rank solve is held to a full one from the same fuses"),
+      Map.entry("rungbook.circuit.Dictionary.caseList", "as above, from the same cases"),
+      Map.entry("rungbook.circuit.Dictionary.plant", "as above, of the same circuit"),
+      Map.entry("rungbook.circuit.Run.inFull", "the full solve itself"),
+      Map.entry("rungbook.circuit.Settling.fault", "as above"),
+      Map.entry("rungbook.pack.PackFile.text", "a file of a pack as text, to look into it"),
+      Map.entry("rungbook.tree.Shared.none", "a library with nothing shared, where a single tree starts"));
+
+  @Test
+  void everyMethodAndConstructorIsReachedFromAnEntryPoint() {
+    var dead = new TreeSet<String>();
+    for (JavaClass one : Program.CLASSES) {
+      units(one).filter(unit -> !isReached(unit)).forEach(unit -> dead.add(name(unit)));
+    }
+    assertEquals(List.of(), List.copyOf(dead), "no entry point reaches these: remove them, or move them to the tests");
+  }
+
+  @Test
+  void everyFieldIsRead() {
+    var dead = new TreeSet<String>();
+    for (JavaClass one : Program.CLASSES) {
+      one.getFields().stream().filter(NothingDeadTest::counts).filter(field -> !REACH.reads(field)).forEach(field -> dead.add(name(field)));
+    }
+    assertEquals(List.of(), List.copyOf(dead), "these are written and never read");
+  }
+
+  private static Stream<JavaCodeUnit> units(JavaClass one) {
+    return one.getCodeUnits().stream().filter(NothingDeadTest::counts);
+  }
+
+  private static boolean counts(JavaCodeUnit unit) {
+    return !isKept(unit) && !isMadeByTheCompiler(unit) && !isKeptPrivate(unit) && !unit.getName().equals(JavaStaticInitializer.STATIC_INITIALIZER_NAME);
+  }
+
+  private static boolean isKept(JavaMember member) {
+    boolean declaresCodes = member.getName().equals("codes") && member.getOwner().getAllRawInterfaces().stream()
+        .anyMatch(up -> KEPT.containsKey(up.getName() + ".codes"));
+    return declaresCodes || KEPT.keySet().stream().anyMatch(start -> member.getFullName().startsWith(start));
+  }
+
+  /** Bridges, and what an enum and a record get. */
+  private static boolean isMadeByTheCompiler(JavaCodeUnit unit) {
+    Set<JavaModifier> modifiers = unit.getModifiers();
+    boolean ofEnum = unit.getOwner().isEnum() && Set.of("values", "valueOf").contains(unit.getName());
+    boolean ofRecord = unit.getOwner().isRecord() && Set.of("equals", "hashCode", "toString").contains(unit.getName());
+    return modifiers.contains(JavaModifier.SYNTHETIC) || modifiers.contains(JavaModifier.BRIDGE) || ofEnum || ofRecord;
+  }
+
+  /** The constructor that keeps others from making one. */
+  private static boolean isKeptPrivate(JavaCodeUnit unit) {
+    return unit.isConstructor() && unit.getModifiers().contains(JavaModifier.PRIVATE) && unit.getRawParameterTypes().isEmpty();
+  }
+
+  /** Asking for a component and reading its field inside the record are the same. */
+  private static boolean isReached(JavaCodeUnit unit) {
+    return REACH.reaches(unit) || component(unit).filter(REACH::reads).isPresent() || isComparedAsAWhole(unit);
+  }
+
+  private static Optional<JavaField> component(JavaCodeUnit unit) {
+    boolean accessor = unit.getOwner().isRecord() && unit.getRawParameterTypes().isEmpty() && !unit.isConstructor();
+    return accessor ? unit.getOwner().tryGetField(unit.getName()) : Optional.empty();
+  }
+
+  /** A record of which no component is read is a key: its own {@code equals} reads them all, unseen. */
+  private static boolean isComparedAsAWhole(JavaCodeUnit unit) {
+    return component(unit).isPresent() && unit.getOwner().getFields().stream().noneMatch(REACH::reads);
+  }
+
+  private static boolean counts(JavaField field) {
+    Set<JavaModifier> modifiers = field.getModifiers();
+    boolean inlined = modifiers.contains(JavaModifier.STATIC) && modifiers.contains(JavaModifier.FINAL)
+        && (field.getRawType().isPrimitive() || field.getRawType().isEquivalentTo(String.class));
+    boolean ofEnum = field.getOwner().isEnum() && field.getRawType().equals(field.getOwner());
+    boolean component = field.getOwner().isRecord() && !modifiers.contains(JavaModifier.STATIC);
+    return !inlined && !ofEnum && !component && !modifiers.contains(JavaModifier.SYNTHETIC)
+        && !ENTRY.isFilledFromOutside(field);
+  }
+
+  private static String name(JavaMember member) {
+    return member.getFullName();
+  }
+}
