@@ -37,10 +37,6 @@ record Inspection(Tree tree, Course course, Walker walker, List<String> names, L
     return tree.steps().get(step);
   }
 
-  String circumstances(int caseNumber, int sample) {
-    return course.installations().circumstances(caseNumber, sample);
-  }
-
   /** The way that one installation takes to an end, for the first problems at least. */
   Optional<Witness.Path> wayTo(End end, int caseNumber, int sample) {
     return witnesses.next() ? new Trail(tree, course, walker, caseNumber, sample).to(end) : Optional.empty();

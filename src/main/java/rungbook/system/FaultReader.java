@@ -31,11 +31,6 @@ final class FaultReader {
 
   private static final Pattern LIKELIHOOD = Pattern.compile("likelihood (-?\\d+(?:\\.\\d+)?)");
 
-  /** The sentence of each effect. */
-  static final List<String> SENTENCES = List.of("open PART", "short PART", "short POINT to POINT", "raise PART by N ohm",
-      "hold PART open", "hold PART closed", "stop PART", "cross PART with PART", "weaken PART N times", "tap PART for N V",
-      "lower PART to N to N V");
-
   private record Form(Pattern pattern, Function<Matcher, Optional<Effect>> read) {}
 
   private final Terminals terminals;
@@ -115,7 +110,7 @@ final class FaultReader {
     if (entry.items().stream().allMatch(one -> LIKELIHOOD.matcher(one.text()).matches()) && !system.parts().isEmpty()) {
       problems.add(FAULT_WITHOUT_EFFECT, entry.keySpan(), "name", entry.key());
     }
-    return new Fault(entry.key(), entry.keySpan(), effects, likelihood);
+    return new Fault(entry.key(), effects, likelihood);
   }
 
   private double likelihood(double written) {

@@ -97,8 +97,4 @@ final class Phrases {
   List<Map.Entry<String, Quantity>> unasked() {
     return quantities.entrySet().stream().filter(e -> !asked.contains(e.getKey())).toList();
   }
-
-  Set<String> asked() {
-    return asked;
-  }
 }

@@ -41,6 +41,9 @@ final class EntryPoints {
   /** Template methods are filled in by the build. */
   private static final String TEMPLATES = "CheckedTemplate";
 
+  /** Templates call its methods by name. */
+  private static final String EXTENSION = "TemplateExtension";
+
   /** The framework makes one when the program starts it with the class itself. */
   private static final String APPLICATION = "io.quarkus.runtime.QuarkusApplication";
 
@@ -74,7 +77,8 @@ final class EntryPoints {
 
   boolean isCalledFromOutside(JavaMethod method) {
     boolean main = method.getName().equals(MAIN) && method.getModifiers().contains(JavaModifier.STATIC);
-    return main || isAnnotated(method, REST) || isAnnotated(method, CONTAINER)
+    boolean extension = method.getOwner().getAnnotations().stream().anyMatch(a -> name(a).equals(EXTENSION)) && isMentionedInATemplate(method);
+    return main || extension || isAnnotated(method, REST) || isAnnotated(method, CONTAINER)
         || method.getParameters().stream().flatMap(p -> p.getAnnotations().stream()).anyMatch(a -> CONTAINER.contains(name(a)));
   }
 

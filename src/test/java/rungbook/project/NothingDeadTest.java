@@ -40,6 +40,10 @@ class NothingDeadTest {
       Map.entry("rungbook.circuit.Dictionary.plant", "as above, of the same circuit"),
       Map.entry("rungbook.circuit.Run.inFull", "the full solve itself"),
       Map.entry("rungbook.circuit.Settling.fault", "as above"),
+      Map.entry("rungbook.proof.Proving.prove(rungbook.tree.Tree, rungbook.proof.Installations, rungbook.system.Walks, java.util.function.Function)",
+          "a proof with the usual bound of work, for tests and measurements"),
+      Map.entry("rungbook.system.Walks.NONE", "a system of one location, for the same"),
+      Map.entry("rungbook.tree.Meter$Scale.inputOhms", "read and held to its form; the circuit has its own value as yet"),
       Map.entry("rungbook.pack.PackFile.text", "a file of a pack as text, to look into it"),
       Map.entry("rungbook.tree.Shared.none", "a library with nothing shared, where a single tree starts"));
 
@@ -109,7 +113,7 @@ class NothingDeadTest {
         && (field.getRawType().isPrimitive() || field.getRawType().isEquivalentTo(String.class));
     boolean ofEnum = field.getOwner().isEnum() && field.getRawType().equals(field.getOwner());
     boolean component = field.getOwner().isRecord() && !modifiers.contains(JavaModifier.STATIC);
-    return !inlined && !ofEnum && !component && !modifiers.contains(JavaModifier.SYNTHETIC)
+    return !isKept(field) && !inlined && !ofEnum && !component && !modifiers.contains(JavaModifier.SYNTHETIC)
         && !ENTRY.isFilledFromOutside(field);
   }
 
