@@ -36,6 +36,6 @@ public class DraftRow extends PanacheEntityBase {
   }
 
   Draft toDraft() {
-    return new Draft(id, basedOn, author, message, keptAt, content);
+    return new Draft(id, new DocumentPath(path), basedOn, author, message, keptAt, content);
   }
 }
