@@ -33,16 +33,29 @@ public final class Chain {
 
   /** The number of the first revision that is not what its hash says, or that does not follow its parent. */
   public static Optional<Integer> firstBroken(List<Revision> oldestFirst) {
-    var parent = Hash.NONE;
-    var number = 1;
-    for (var revision : oldestFirst) {
+    var check = new Check();
+    return oldestFirst.stream().allMatch(check::holds) ? Optional.empty() : Optional.of(check.number());
+  }
+
+  /** Checks a document's revisions one after another, oldest first, so that not all of them need to be at hand. */
+  static final class Check {
+    private Hash parent = Hash.NONE;
+    private int number = 1;
+
+    /** Whether this revision is what its hash says and follows the one before it. */
+    boolean holds(Revision revision) {
       if (revision.number() != number || !revision.parent().equals(parent) || !isIntact(revision)) {
-        return Optional.of(number);
+        return false;
       }
       parent = revision.hash();
       number++;
+      return true;
     }
-    return Optional.empty();
+
+    /** The number of the next revision, or of the one that did not hold. */
+    int number() {
+      return number;
+    }
   }
 
   static boolean isIntact(Revision revision) {

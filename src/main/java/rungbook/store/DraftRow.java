@@ -8,6 +8,8 @@ import jakarta.persistence.Id;
 import jakarta.persistence.Lob;
 import jakarta.persistence.Table;
 import java.time.Instant;
+import java.util.Arrays;
+import java.util.Optional;
 
 /** A draft as it lies in the database. */
 @Entity
@@ -33,6 +35,16 @@ public class DraftRow extends PanacheEntityBase {
     row.keptAt = at;
     row.content = save.content();
     return row;
+  }
+
+  static Optional<DraftRow> of(DocumentPath path, long id) {
+    return find("path = ?1 and id = ?2", path.text(), id).firstResultOptional();
+  }
+
+  /** The same text, kept before: a client that tries again makes no second draft. */
+  static Optional<DraftRow> alike(Save save) {
+    return DraftRow.<DraftRow>list("path = ?1 and basedOn = ?2 and author = ?3", save.path().text(), save.basedOn(), save.author())
+        .stream().filter(row -> Arrays.equals(row.content, save.content())).findFirst();
   }
 
   Draft toDraft() {

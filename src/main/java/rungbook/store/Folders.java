@@ -1,14 +1,11 @@
 package rungbook.store;
 
 import java.io.IOException;
-import java.io.InputStream;
 import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Collection;
 import java.util.List;
-import java.util.zip.ZipException;
-import java.util.zip.ZipInputStream;
 
 /** Reads a library from a folder or zip, and writes one as a zip. */
 public final class Folders {
@@ -30,37 +27,20 @@ public final class Folders {
   public static Incoming ofUploads(List<Upload> uploads) throws IOException {
     var intake = new Intake();
     for (var upload : uploads) {
-      try (var in = Files.newInputStream(upload.bytes())) {
-        if (!intake.offer(upload.name(), in)) {
-          break;
-        }
+      if (!intake.offer(upload.name(), () -> Files.newInputStream(upload.bytes()))) {
+        break;
       }
     }
     return intake.finish();
   }
 
   /**
-   * Reads a zip, its entries bounded as they inflate and not by what its directory claims.
+   * Reads a zip.
    *
-   * @throws ZipException when it is no zip, or a damaged one
+   * @throws Refused when it is no zip, or one that cannot be read
    */
-  public static Incoming ofZip(InputStream stream) throws IOException {
-    var intake = new Intake();
-    var entries = 0;
-    try (var zip = new ZipInputStream(stream)) {
-      for (var entry = zip.getNextEntry(); entry != null; entry = zip.getNextEntry()) {
-        entries++;
-        if (!entry.isDirectory() && !intake.offer(entry.getName(), zip)) {
-          break;
-        }
-      }
-    } catch (IllegalArgumentException unreadableName) {
-      throw new ZipException("a file name in the zip is not UTF-8");
-    }
-    if (entries == 0) {
-      throw new ZipException("this is not a zip file");
-    }
-    return intake.finish();
+  public static Incoming ofZip(Path zip) throws IOException {
+    return ZipReader.read(zip);
   }
 
   /** Writes the documents as a zip that {@link #ofZip} reads back; the same documents give the same bytes. */

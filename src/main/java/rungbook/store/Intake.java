@@ -1,5 +1,6 @@
 package rungbook.store;
 
+import java.io.EOFException;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.ByteBuffer;
@@ -12,6 +13,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.zip.ZipException;
 import rungbook.source.PictureKind;
 import rungbook.store.Incoming.Refusal;
 
@@ -25,13 +27,18 @@ final class Intake {
 
   private record Offered(String name, byte[] bytes) {}
 
+  /** A file's bytes, opened only when they are wanted. */
+  interface Content {
+    InputStream open() throws IOException;
+  }
+
   /**
-   * Reads one file.
+   * Reads one file, if it is part of a library.
    *
    * @param name its path in the folder or zip, with either slash
    * @return whether there is room for more
    */
-  boolean offer(String name, InputStream content) throws IOException {
+  boolean offer(String name, Content content) throws IOException {
     var path = name.replace('\\', '/');
     if (leadsOut(path)) {
       return refuse(name, "would be written outside the library", "make the zip again from inside the library's folder");
@@ -43,9 +50,18 @@ final class Intake {
     return read(path, content);
   }
 
-  private boolean read(String path, InputStream content) throws IOException {
+  private boolean read(String path, Content content) throws IOException {
     var limit = path.endsWith(".md") ? Limits.TEXT : Limits.PICTURE;
-    var bytes = content.readNBytes(limit + 1);
+    try (var in = content.open()) {
+      return take(path, limit, in.readNBytes(limit + 1));
+    } catch (ZipException | EOFException damaged) {
+      bytesTogether += limit; // how much was unpacked until then is not known
+      return refuse(path, damaged instanceof ZipException bad && bad.getMessage() != null ? bad.getMessage() : "is damaged in the zip",
+          "make the zip again, and see that it is copied whole") && bytesTogether <= Limits.TOGETHER;
+    }
+  }
+
+  private boolean take(String path, int limit, byte[] bytes) {
     bytesTogether += bytes.length;
     if (bytesTogether > Limits.TOGETHER || offered.size() == Limits.FILES_COUNT) {
       refuse(path, "is one too many: an import holds at most " + Limits.FILES_COUNT + " files and "

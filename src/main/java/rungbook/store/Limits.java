@@ -8,6 +8,8 @@ public final class Limits {
   public static final int TEXT = Decoding.MOST_BYTES;
   public static final int PICTURE = PictureKind.MOST_BYTES;
   public static final int FILES_COUNT = 5_000;
+  /** Texts that lost the race to be saved, for each document. */
+  public static final int DRAFTS_COUNT = 100;
   public static final int TOGETHER = 128 << 20;
 
   private Limits() {

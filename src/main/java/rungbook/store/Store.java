@@ -11,6 +11,7 @@ import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -31,6 +32,7 @@ public class Store {
   private static final int MOST_TRIES = 20;
   private static final int TRIES_BESIDE_OTHERS = 4;
   private final ReadWriteLock turns = new ReentrantReadWriteLock();
+  private static final int READ_AT_ONCE = 50;
   private final AtomicLong changes = new AtomicLong();
   private final GroupSync disk;
 
@@ -172,9 +174,19 @@ public class Store {
   }
 
   private Outcome keep(Save save, Revision current) {
+    var draft = DraftRow.alike(save).orElseGet(() -> keepAnother(save, current));
+    return new Outcome.Overtaken(current, draft.toDraft());
+  }
+
+  private static DraftRow keepAnother(Save save, Revision current) {
+    if (DraftRow.count("path", save.path().text()) >= Limits.DRAFTS_COUNT) {
+      throw new Refused("somebody else saved revision " + current.number() + " first, and `" + save.path() + "` has "
+          + Limits.DRAFTS_COUNT + " drafts already: this one is not kept",
+          "keep your text, discard drafts on the document's history page, then save on top of revision " + current.number());
+    }
     var draft = DraftRow.of(save, Instant.now().truncatedTo(ChronoUnit.MILLIS));
     draft.persistAndFlush();
-    return new Outcome.Overtaken(current, draft.toDraft());
+    return draft;
   }
 
   private static boolean isLostRace(Throwable failure) {
@@ -220,13 +232,52 @@ public class Store {
         new ArrayList<>(RevisionRow.history(path).stream().map(RevisionRow::toRevision).toList()));
   }
 
+  /**
+   * Some revisions, oldest first.
+   *
+   * @param before only those with a smaller number; of these, the newest
+   * @param most how many at most
+   */
+  public List<Revision> history(DocumentPath path, int before, int most) {
+    return QuarkusTransaction.joiningExisting().call(() ->
+        RevisionRow.before(path, before, most).stream().map(RevisionRow::toRevision).sorted(Comparator.comparingInt(Revision::number)).toList());
+  }
+
+  /** The first revision of a document that is not what its hash says, or that does not follow its parent. */
+  public Optional<Integer> firstBroken(DocumentPath path) {
+    var chain = new Chain.Check();
+    for (var from = 1; ; from += READ_AT_ONCE) {
+      var some = between(path, from, from + READ_AT_ONCE);
+      if (!some.stream().allMatch(chain::holds)) {
+        return Optional.of(chain.number());
+      }
+      if (some.size() < READ_AT_ONCE) {
+        return head(path).filter(head -> head.number() >= chain.number()).map(missing -> chain.number());
+      }
+    }
+  }
+
+  private List<Revision> between(DocumentPath path, int from, int end) {
+    return QuarkusTransaction.joiningExisting().call(() ->
+        RevisionRow.between(path, from, end).stream().map(RevisionRow::toRevision).toList());
+  }
+
   public Optional<Draft> draft(DocumentPath path, long id) {
-    return drafts(path).stream().filter(draft -> draft.id() == id).findFirst();
+    return QuarkusTransaction.joiningExisting().call(() -> DraftRow.of(path, id).map(DraftRow::toDraft));
   }
 
   public List<Draft> drafts(DocumentPath path) {
     return QuarkusTransaction.joiningExisting().call(() ->
         DraftRow.<DraftRow>list("path", Sort.by("id"), path.text()).stream().map(DraftRow::toDraft).toList());
+  }
+
+  /**
+   * Discards a draft of this document; its text is then gone.
+   *
+   * @return whether there was such a draft
+   */
+  public boolean putAway(DocumentPath path, long draftId) {
+    return QuarkusTransaction.requiringNew().call(() -> DraftRow.delete("path = ?1 and id = ?2", path.text(), draftId)) > 0;
   }
 
   /** Puts a draft away; its text is then gone. */

@@ -19,6 +19,7 @@ import rungbook.store.Draft;
 import rungbook.store.Revision;
 import rungbook.store.Save;
 import rungbook.store.Store;
+import rungbook.text.UrlPath;
 import rungbook.text.Day;
 
 /** The library's texts, by path. */
@@ -48,7 +49,7 @@ class DocumentsApi {
     }
   }
 
-  /** @param text null for a picture: its bytes are at {@code /api/files} */
+  /** @param text null for a picture: {@code /api/files} has its bytes */
   @JsonInclude(JsonInclude.Include.NON_NULL)
   record Text(Entry entry, String text) {
     static Text of(Revision revision) {
@@ -59,11 +60,15 @@ class DocumentsApi {
   /** What a client sends to save. {@code basedOn} is 0 for a new document. */
   record Saving(int basedOn, String text, String author, String message) {}
 
-  /** @param text null for a picture: its bytes are at {@code /api/files}, with {@code draft} */
+  /**
+   * @param text null for a picture
+   * @param href where its bytes are
+   */
   @JsonInclude(JsonInclude.Include.NON_NULL)
-  record KeptDraft(long id, int basedOn, String author, String message, Instant at, String text) {
+  record KeptDraft(long id, int basedOn, String author, String message, Instant at, String text, String href) {
     static KeptDraft of(Draft d) {
-      return new KeptDraft(d.id(), d.basedOn(), d.author(), d.message(), d.at(), d.path().isPicture() ? null : d.text());
+      return new KeptDraft(d.id(), d.basedOn(), d.author(), d.message(), d.at(), d.path().isPicture() ? null : d.text(),
+          "/api/files/" + UrlPath.of(d.path().text()) + "?draft=" + d.id());
     }
   }
 

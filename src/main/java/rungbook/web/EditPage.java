@@ -10,13 +10,10 @@ import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.QueryParam;
 import jakarta.ws.rs.core.Context;
 import jakarta.ws.rs.core.MediaType;
-import java.net.URLDecoder;
-import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
 import rungbook.markdown.Slug;
 import rungbook.store.DocumentPath;
-import rungbook.store.Draft;
 import rungbook.store.Revision;
 import rungbook.store.Store;
 import rungbook.system.Vocabulary;
@@ -26,8 +23,6 @@ import rungbook.text.UrlPath;
 @Path("/")
 @Produces(MediaType.TEXT_HTML)
 class EditPage {
-  /** Keeps the name that its owner gave, so that it is asked for once. */
-  static final String AUTHOR_COOKIE = "rungbook-author";
   private final Store store;
   private final Shelf shelf;
 
@@ -49,18 +44,14 @@ class EditPage {
   @GET
   @Path("edit/{path:.+}")
   public TemplateInstance edit(String path, @QueryParam("line") @DefaultValue("1") int line, @QueryParam("draft") long draft,
-      @CookieParam(AUTHOR_COOKIE) @DefaultValue("") String author, @Context RoutingContext request) {
+      @CookieParam(AuthorCookie.NAME) @DefaultValue("") String author, @Context RoutingContext request) {
     var at = Texts.path(path);
     if (at.isPicture()) {
-      throw Trouble.badRequest("`" + at + "` is a picture", "upload a new one from the editor of the tree that shows it");
+      throw Trouble.badRequest("`" + at + "` is a picture", draft == 0 ? "upload a new one from the editor of the tree that shows it"
+          : "download the draft from the picture's history, and upload it from the editor of the tree that shows it");
     }
     var head = Texts.head(store, at);
-    return Pages.edit(view(at, draft == 0 ? head.text() : draftText(at, draft), head.number(), line, author, request));
-  }
-
-  private String draftText(DocumentPath at, long id) {
-    return store.drafts(at).stream().filter(draft -> draft.id() == id).findFirst().map(Draft::text)
-        .orElseThrow(() -> Trouble.notFound("that draft was put away", "its document's history shows what is still kept"));
+    return Pages.edit(view(at, draft == 0 ? head.text() : Texts.draft(store, at, draft).text(), head.number(), line, author, request));
   }
 
   @GET
@@ -74,7 +65,7 @@ class EditPage {
   @GET
   @Path("new/tree")
   public TemplateInstance begin(@QueryParam("title") @DefaultValue("") String title, @QueryParam("complaint") @DefaultValue("") String complaint,
-      @QueryParam("system") @DefaultValue("") String system, @CookieParam(AUTHOR_COOKIE) @DefaultValue("") String author,
+      @QueryParam("system") @DefaultValue("") String system, @CookieParam(AuthorCookie.NAME) @DefaultValue("") String author,
       @Context RoutingContext request) {
     var at = free("trees/", title);
     return Pages.edit(view(at, NewTexts.tree(title.strip(), complaint.strip(), system), 0, 1, author, request));
@@ -83,7 +74,7 @@ class EditPage {
   @GET
   @Path("new/text")
   public TemplateInstance beginShared(@QueryParam("folder") @DefaultValue("") String folder, @QueryParam("title") @DefaultValue("") String title,
-      @CookieParam(AUTHOR_COOKIE) @DefaultValue("") String author, @Context RoutingContext request) {
+      @CookieParam(AuthorCookie.NAME) @DefaultValue("") String author, @Context RoutingContext request) {
     return Pages.edit(view(free(folder, title), NewTexts.shared(folder, title.strip()), 0, 1, author, request));
   }
 
@@ -105,6 +96,6 @@ class EditPage {
     var base = basedOn == 0 ? store.head(at).map(Revision::number).orElse(0) : basedOn;
     var href = UrlPath.of(at.text());
     return new View(at.text(), href, basedOn == 0 ? "/" : (at.isTree() ? "/tree/" : "/text/") + href, basedOn == 0 ? "" : "/history/" + href,
-        text, base, URLDecoder.decode(author, StandardCharsets.UTF_8), request.get(Guard.NONCE), line, at.isTree());
+        text, base, AuthorCookie.name(author), request.get(Guard.NONCE), line, at.isTree());
   }
 }

@@ -10,13 +10,14 @@ import jakarta.ws.rs.QueryParam;
 import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
-import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.StandardCopyOption;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.eclipse.microprofile.openapi.annotations.tags.Tag;
 import rungbook.store.DocumentPath;
-import rungbook.store.Draft;
 import rungbook.store.Folders;
 import rungbook.store.Save;
 import rungbook.store.Store;
@@ -35,20 +36,19 @@ class FilesApi {
 
   @GET
   @Path("files/{path:.+}")
-  @Operation(summary = "A document's bytes as they are now, as a revision had them, or as a draft that lost a race has them")
+  @Operation(summary = "A document's bytes: as they are now, as a revision had them, or a kept draft's")
   public Response file(String path, @QueryParam("revision") Integer revision, @QueryParam("draft") Long draft) {
     var at = Texts.path(path);
     // a picture may hold script of its own: shown alone, it runs in no page of ours
-    return Response.ok(bytes(at, revision, draft), MediaTypes.of(at))
+    return Response.ok(content(at, revision, draft), MediaTypes.of(at))
         .header("Content-Security-Policy", "sandbox; default-src 'none'; style-src 'unsafe-inline'")
         .header(HttpHeaders.CACHE_CONTROL, "no-cache")
         .build();
   }
 
-  private byte[] bytes(DocumentPath at, Integer revision, Long draft) {
+  private byte[] content(DocumentPath at, Integer revision, Long draft) {
     if (draft != null) {
-      return store.draft(at, draft).map(Draft::content).orElseThrow(() ->
-          Trouble.notFound("that draft was put away", "its document's history shows what is still kept"));
+      return Texts.draft(store, at, draft).content();
     }
     return (revision == null ? Texts.head(store, at) : Texts.revision(store, at, revision)).content();
   }
@@ -83,7 +83,15 @@ class FilesApi {
   @Produces(MediaType.APPLICATION_JSON)
   @Operation(summary = "Import a zip of Markdown and pictures",
       description = "Every file becomes a new revision on top of what is there; a file that must be refused stops the whole import")
-  public Importer.Report importZip(@QueryParam("author") String author, byte[] zip) throws IOException {
-    return importer.bring(Folders.ofZip(new ByteArrayInputStream(zip)), author);
+  public Importer.Report importZip(@QueryParam("author") String author, InputStream zip) throws IOException {
+    var file = Files.createTempFile("rungbook-import", ".zip");
+    try {
+      Files.copy(zip, file, StandardCopyOption.REPLACE_EXISTING);
+      return importer.bring(Folders.ofZip(file), author);
+    } catch (LimitedBody.Unread unread) {
+      throw unread.trouble();
+    } finally {
+      Files.delete(file);
+    }
   }
 }

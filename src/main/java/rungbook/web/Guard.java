@@ -8,6 +8,7 @@ import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.enterprise.event.Observes;
 import java.security.SecureRandom;
 import java.util.HexFormat;
+import java.util.Locale;
 import java.util.Set;
 
 /**
@@ -24,17 +25,28 @@ class Guard {
   private static final Set<HttpMethod> SAFE = Set.of(HttpMethod.GET, HttpMethod.HEAD, HttpMethod.OPTIONS);
   private static final int BEFORE_EVERYTHING = 1000;
   private final SecureRandom random = new SecureRandom();
+  private final Failures failures;
+
+  Guard(Failures failures) {
+    this.failures = failures;
+  }
 
   void stand(@Observes Filters filters) {
     filters.register(this::inspect, BEFORE_EVERYTHING);
   }
 
   private void inspect(RoutingContext request) {
-    addHeaders(request);
-    if (!LOOPBACK.contains(hostOf(request.request()))) {
-      refuse(request, 421, "This server answers to its own address only", "open http://127.0.0.1 with the port it printed at its start");
+    var nonce = new byte[16];
+    random.nextBytes(nonce);
+    request.put(NONCE, HexFormat.of().formatHex(nonce));
+    SecurityHeaders.set(request.response(), request.get(NONCE));
+    if (request.request().headers().getAll("Host").size() > 1) {
+      refuse(request, 400, "Two hosts", "the request names two hosts", "send one `Host` header");
+    } else if (!LOOPBACK.contains(hostOf(request.request()))) {
+      refuse(request, 421, "Not this server", "this server answers to its own address only",
+          "open http://127.0.0.1 with the port it printed at its start");
     } else if (isForeignWrite(request.request())) {
-      refuse(request, 403, "Another site's page tried to change the library", "do it from Rungbook's own pages");
+      refuse(request, 403, "Not allowed", "another site's page tried to change the library", "do it from Rungbook's own pages");
     } else {
       request.next();
     }
@@ -42,8 +54,11 @@ class Guard {
 
   private static String hostOf(HttpServerRequest request) {
     var authority = request.authority();
-    var host = authority == null ? "" : authority.host();
-    return host.contains(":") && !host.startsWith("[") ? "[" + host + "]" : host;
+    var host = authority == null ? "" : authority.host().toLowerCase(Locale.ROOT);
+    if (host.contains(":") && !host.startsWith("[")) {
+      return "[" + host + "]";
+    }
+    return host.endsWith(".") ? host.substring(0, host.length() - 1) : host; // a full stop ends an absolute name (RFC 1034, 3.1)
   }
 
   private static boolean isForeignWrite(HttpServerRequest request) {
@@ -53,24 +68,10 @@ class Guard {
     var site = request.getHeader("Sec-Fetch-Site");
     var origin = request.getHeader("Origin");
     return site != null && !site.equals("same-origin") && !site.equals("none")
-        || origin != null && !origin.equals("http://" + request.authority());
+        || origin != null && !origin.equalsIgnoreCase("http://" + request.authority());
   }
 
-  private void addHeaders(RoutingContext request) {
-    var nonce = new byte[16];
-    random.nextBytes(nonce);
-    request.put(NONCE, HexFormat.of().formatHex(nonce));
-    request.response().headers()
-        .set("Content-Security-Policy", "default-src 'none'; script-src 'self'; style-src 'self' 'nonce-" + request.get(NONCE)
-            + "'; img-src 'self' data:; connect-src 'self'; form-action 'self'; base-uri 'none'; frame-ancestors 'none'")
-        .set("X-Content-Type-Options", "nosniff")
-        .set("Referrer-Policy", "same-origin")
-        .set("Cross-Origin-Resource-Policy", "same-origin")
-        .set("Cross-Origin-Opener-Policy", "same-origin");
-  }
-
-  private static void refuse(RoutingContext request, int status, String title, String hint) {
-    request.response().setStatusCode(status).putHeader("Content-Type", "application/problem+json")
-        .end("{\"status\":" + status + ",\"title\":\"" + title + "\",\"hint\":\"" + hint + "\"}");
+  private void refuse(RoutingContext request, int status, String title, String detail, String hint) {
+    failures.answer(request, Trouble.of(status, title, detail, hint).report());
   }
 }

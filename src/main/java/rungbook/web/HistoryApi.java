@@ -1,6 +1,7 @@
 package rungbook.web;
 
 import jakarta.ws.rs.DELETE;
+import jakarta.ws.rs.DefaultValue;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.Produces;
@@ -9,7 +10,6 @@ import jakarta.ws.rs.core.MediaType;
 import java.util.List;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.eclipse.microprofile.openapi.annotations.tags.Tag;
-import rungbook.store.Chain;
 import rungbook.store.Store;
 import rungbook.web.DocumentsApi.Entry;
 import rungbook.web.DocumentsApi.KeptDraft;
@@ -30,13 +30,11 @@ class HistoryApi {
 
   @GET
   @Path("history/{path:.+}")
-  @Operation(summary = "A document's revisions, oldest first, and whether their chain of hashes holds")
-  public History history(String path) {
-    var revisions = store.history(Texts.path(path));
-    if (revisions.isEmpty()) {
-      throw Trouble.notFound("`" + path + "` never was in the library", "choose a document from the library");
-    }
-    return new History(revisions.stream().map(Entry::of).toList(), Chain.firstBroken(revisions).orElse(null));
+  @Operation(summary = "A document's newest revisions, oldest first, and whether the chain of hashes holds",
+      description = "At most " + Texts.REVISIONS_AT_ONCE + " of them; `before` asks for those older than a revision")
+  public History history(String path, @QueryParam("before") @DefaultValue("2147483647") int before) {
+    var at = Texts.path(path);
+    return new History(Texts.history(store, at, before).stream().map(Entry::of).toList(), store.firstBroken(at).orElse(null));
   }
 
   @GET

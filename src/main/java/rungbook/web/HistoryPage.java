@@ -1,6 +1,7 @@
 package rungbook.web;
 
 import io.quarkus.qute.TemplateInstance;
+import jakarta.ws.rs.DefaultValue;
 import jakarta.ws.rs.FormParam;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.POST;
@@ -13,8 +14,8 @@ import java.net.URI;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
-import rungbook.store.Chain;
 import rungbook.store.DocumentPath;
+import rungbook.store.Draft;
 import rungbook.store.Revision;
 import rungbook.store.Store;
 import rungbook.text.UrlPath;
@@ -23,53 +24,63 @@ import rungbook.text.UrlPath;
 @Path("/history")
 @Produces(MediaType.TEXT_HTML)
 class HistoryPage {
+  private static final int MOST_DRAFTS_SHOWN = 10;
   private final Store store;
 
   HistoryPage(Store store) {
     this.store = store;
   }
 
-  /** @param firstBroken 0 while the chain of hashes holds */
-  record View(String path, String href, String viewHref, boolean picture, List<DocumentsApi.Entry> revisions, int from, int to,
-              List<Difference.Line> difference, List<DraftView> drafts, int firstBroken) {}
+  /**
+   * @param revisions some of them, newest first
+   * @param older the smallest number of these when there are older ones; else 0
+   * @param drafts the newest; {@code moreDrafts} others are kept too
+   * @param firstBroken 0 while the chain of hashes holds
+   */
+  record View(String path, String href, String viewHref, boolean picture, List<DocumentsApi.Entry> revisions, int older, int from, int to,
+              List<Difference.Line> difference, List<DraftView> drafts, int moreDrafts, int firstBroken) {}
 
-  /** A draft, and what it has that the newest revision has not. */
+  /** A draft, and what it has that the newest revision has not; nothing for a picture. */
   record DraftView(DocumentsApi.KeptDraft draft, List<Difference.Line> difference) {}
 
   @GET
   @Path("{path:.+}")
-  public TemplateInstance show(String path, @QueryParam("from") Integer from, @QueryParam("to") Integer to) {
+  public TemplateInstance show(String path, @QueryParam("from") Integer from, @QueryParam("to") Integer to,
+      @QueryParam("before") @DefaultValue("2147483647") int before) {
     var at = Texts.path(path);
-    var history = store.history(at);
-    if (history.isEmpty()) {
-      throw Trouble.notFound("`" + path + "` never was in the library", "choose a document from the library");
-    }
-    var newest = history.size();
-    return Pages.history(view(at, history, from == null ? Math.max(0, newest - 1) : from, to == null ? newest : to));
+    var some = Texts.history(store, at, before);
+    var newest = store.head(at).map(Revision::number).orElse(0);
+    return Pages.history(view(at, some, from == null ? Math.max(0, newest - 1) : from, to == null ? newest : to));
   }
 
-  private View view(DocumentPath at, List<Revision> history, int from, int to) {
-    var newestFirst = new ArrayList<>(history.stream().map(DocumentsApi.Entry::of).toList());
+  private View view(DocumentPath at, List<Revision> some, int from, int to) {
+    var newestFirst = new ArrayList<>(some.stream().map(DocumentsApi.Entry::of).toList());
     Collections.reverse(newestFirst);
-    var difference = at.isPicture() ? List.<Difference.Line>of() : Difference.of(text(at, history, from), text(at, history, to));
-    var newest = history.get(history.size() - 1).text();
-    var drafts = store.drafts(at).stream().map(DocumentsApi.KeptDraft::of)
-        .map(draft -> new DraftView(draft, at.isPicture() ? List.<Difference.Line>of() : Difference.of(newest, draft.text()))).toList();
+    var older = some.get(0).number() > 1 ? some.get(0).number() : 0;
+    var difference = at.isPicture() ? List.<Difference.Line>of() : Difference.of(text(at, from), text(at, to));
+    var drafts = store.drafts(at);
     return new View(at.text(), UrlPath.of(at.text()), (at.isTree() ? "/tree/" : "/text/") + UrlPath.of(at.text()), at.isPicture(),
-        newestFirst, from, to, difference, drafts, Chain.firstBroken(history).orElse(0));
+        newestFirst, older, from, to, difference, newest(at, drafts), Math.max(0, drafts.size() - MOST_DRAFTS_SHOWN),
+        store.firstBroken(at).orElse(0));
   }
 
-  private static String text(DocumentPath at, List<Revision> history, int number) {
-    if (number < 0 || number > history.size()) {
-      throw Trouble.notFound("`" + at + "` has no revision " + number, "choose one from its history");
-    }
-    return number == 0 ? "" : history.get(number - 1).text();
+  private List<DraftView> newest(DocumentPath at, List<Draft> drafts) {
+    var newest = store.head(at).map(Revision::text).orElse("");
+    return drafts.stream().skip(Math.max(0, drafts.size() - MOST_DRAFTS_SHOWN)).map(draft -> new DraftView(
+        DocumentsApi.KeptDraft.of(draft), at.isPicture() ? List.of() : Difference.of(newest, draft.text()))).toList();
+  }
+
+  private String text(DocumentPath at, int number) {
+    return number == 0 ? "" : Texts.revision(store, at, number).text();
   }
 
   @POST
   @Path("put-away/{path:.+}")
   public Response putAway(String path, @FormParam("draft") long draft) {
-    store.putAway(draft);
-    return Response.seeOther(URI.create("/history/" + UrlPath.of(Texts.path(path).text()))).build();
+    var at = Texts.path(path);
+    if (!store.putAway(at, draft)) {
+      throw Trouble.notFound("`" + at + "` has no draft " + draft + ", or no longer", "its history shows what is still kept");
+    }
+    return Response.seeOther(URI.create("/history/" + UrlPath.of(at.text()))).build();
   }
 }

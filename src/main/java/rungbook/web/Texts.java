@@ -1,18 +1,28 @@
 package rungbook.web;
 
+import java.nio.CharBuffer;
+import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
+import java.util.List;
 import java.util.Map;
 import rungbook.store.DocumentPath;
+import rungbook.store.Draft;
 import rungbook.store.Outcome;
 import rungbook.store.Revision;
 import rungbook.store.Store;
 
 /** Turns what requests ask for into what the store has, or into trouble that says what is missing. */
 final class Texts {
+  static final int REVISIONS_AT_ONCE = 50;
+
   private Texts() {
   }
 
   static DocumentPath path(String path) {
+    if (path == null) {
+      throw Trouble.badRequest("it is not said which document is meant", "send its place in the library as `path`");
+    }
     return new DocumentPath(path);
   }
 
@@ -26,11 +36,31 @@ final class Texts {
         Trouble.notFound("`" + path + "` has no revision " + number, "choose one from its history"));
   }
 
+  /** The newest revisions older than {@code before}, oldest first. */
+  static List<Revision> history(Store store, DocumentPath path, int before) {
+    var revisions = store.history(path, before, REVISIONS_AT_ONCE);
+    if (revisions.isEmpty()) {
+      throw Trouble.notFound(store.head(path).isEmpty() ? "`" + path + "` never was in the library"
+          : "`" + path + "` has no revision before " + before, "choose a document from the library");
+    }
+    return revisions;
+  }
+
+  static Draft draft(Store store, DocumentPath path, long id) {
+    return store.draft(path, id).orElseThrow(() -> Trouble.notFound("`" + path + "` has no draft " + id + ", or no longer",
+        "its history shows what is still kept"));
+  }
+
   static byte[] utf8(String text) {
     if (text == null) {
       throw Trouble.badRequest("there is no text to save", "send it as `text`");
     }
-    return text.getBytes(StandardCharsets.UTF_8);
+    try {
+      var bytes = StandardCharsets.UTF_8.newEncoder().encode(CharBuffer.wrap(text));
+      return Arrays.copyOf(bytes.array(), bytes.limit());
+    } catch (CharacterCodingException loneSurrogate) {
+      throw Trouble.badRequest("the text holds half of a character: a surrogate without its other half", "send the text as UTF-8");
+    }
   }
 
   /** The revision that now stands, or trouble with both texts when somebody else was first. */

@@ -9,9 +9,6 @@ import jakarta.ws.rs.Path;
 import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.MediaType;
 import java.io.IOException;
-import java.net.URLDecoder;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.util.List;
 import java.util.Locale;
 import org.jboss.resteasy.reactive.RestForm;
@@ -34,8 +31,8 @@ class TransferPage {
   record View(String author, Importer.Report done) {}
 
   @GET
-  public TemplateInstance show(@CookieParam(EditPage.AUTHOR_COOKIE) @DefaultValue("") String author) {
-    return Pages.transfer(new View(URLDecoder.decode(author, StandardCharsets.UTF_8), null));
+  public TemplateInstance show(@CookieParam(AuthorCookie.NAME) @DefaultValue("") String author) {
+    return Pages.transfer(new View(AuthorCookie.name(author), null));
   }
 
   @POST
@@ -51,9 +48,7 @@ class TransferPage {
   private static Incoming read(List<FileUpload> chosen) throws IOException {
     var first = chosen.get(0);
     if (chosen.size() == 1 && first.fileName().toLowerCase(Locale.ROOT).endsWith(".zip")) {
-      try (var zip = Files.newInputStream(first.uploadedFile())) {
-        return Folders.ofZip(zip);
-      }
+      return Folders.ofZip(first.uploadedFile());
     }
     return Folders.ofUploads(chosen.stream().map(file -> new Folders.Upload(file.fileName(), file.uploadedFile())).toList());
   }

@@ -1,79 +1,81 @@
 package rungbook.web;
 
+import jakarta.ws.rs.NotAllowedException;
 import jakarta.ws.rs.NotFoundException;
 import jakarta.ws.rs.WebApplicationException;
+import jakarta.ws.rs.container.ContainerRequestContext;
 import jakarta.ws.rs.core.HttpHeaders;
-import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
-import jakarta.ws.rs.core.UriInfo;
-import java.util.LinkedHashMap;
-import java.util.Map;
-import java.util.zip.ZipException;
+import java.util.Arrays;
+import java.util.Set;
 import org.jboss.logging.Logger;
 import org.jboss.resteasy.reactive.server.ServerExceptionMapper;
+import org.jboss.resteasy.reactive.server.handlers.FormBodyHandler;
 import rungbook.store.DiskFull;
+import rungbook.store.Limits;
 import rungbook.store.Refused;
 import rungbook.web.Trouble.Report;
 
 /** Answers trouble: a page for people, problem+json (RFC 9457) for programs. */
 class Troubles {
   private static final Logger LOG = Logger.getLogger("rungbook");
-  private static final MediaType PROBLEM_JSON = new MediaType("application", "problem+json");
+  private static final Set<String> SAFE = Set.of("GET", "HEAD", "OPTIONS");
+  private final ProblemWriter problems;
 
-  @ServerExceptionMapper
-  Response trouble(Trouble trouble, UriInfo uri, HttpHeaders headers) {
-    return answer(trouble.report(), uri, headers);
+  Troubles(ProblemWriter problems) {
+    this.problems = problems;
   }
 
   @ServerExceptionMapper
-  Response refused(Refused refused, UriInfo uri, HttpHeaders headers) {
-    return answer(Trouble.of(refused).report(), uri, headers);
+  Response trouble(Trouble trouble, ContainerRequestContext request) {
+    return answer(trouble.report(), request).build();
   }
 
   @ServerExceptionMapper
-  Response badZip(ZipException bad, UriInfo uri, HttpHeaders headers) {
-    return answer(Trouble.badRequest(bad.getMessage(), "choose a zip made of a library's folder").report(), uri, headers);
+  Response refused(Refused refused, ContainerRequestContext request) {
+    return answer(Trouble.of(refused).report(), request).build();
+  }
+
+  // the framework throws it, with a cause, also for a number or a date in the address that cannot be read
+  @ServerExceptionMapper
+  Response nothingThere(NotFoundException missing, ContainerRequestContext request) {
+    var report = missing.getCause() == null
+        ? Trouble.notFound("`" + request.getUriInfo().getPath() + "` leads nowhere", "start from the library").report()
+        : Trouble.badRequest("a value in the address is not of the kind asked for", "compare it with /api/openapi").report();
+    return answer(report, request).build();
   }
 
   @ServerExceptionMapper
-  Response nothingThere(NotFoundException missing, UriInfo uri, HttpHeaders headers) {
-    return answer(Trouble.notFound("`" + uri.getPath() + "` leads nowhere", "start from the library").report(), uri, headers);
-  }
-
-  @ServerExceptionMapper
-  Response refusedByProtocol(WebApplicationException refused, UriInfo uri, HttpHeaders headers) {
+  Response refusedByProtocol(WebApplicationException refused, ContainerRequestContext request) {
     var status = refused.getResponse().getStatus();
-    return answer(Trouble.of(status, "This request cannot be read", String.valueOf(refused.getMessage()),
-        "compare it with /api/openapi").report(), uri, headers);
+    if (status >= 500) {
+      return ownMistake(refused, request);
+    }
+    var answer = answer(Failures.refused(status), request);
+    return refused instanceof NotAllowedException ? answer.allow(refused.getResponse().getAllowedMethods()).build() : answer.build();
   }
 
   @ServerExceptionMapper
-  Response ownMistake(RuntimeException unforeseen, UriInfo uri, HttpHeaders headers) {
+  Response ownMistake(Throwable unforeseen, ContainerRequestContext request) {
+    if (isUnreadForm(unforeseen)) {
+      return answer(Trouble.badRequest("the form cannot be read: " + unforeseen.getMessage(),
+          "send it whole; an import takes at most " + Limits.FILES_COUNT + " files, so send more as a zip").report(), request).build();
+    }
     if (DiskFull.isReason(unforeseen)) {
       LOG.error("the disk that holds the library is full");
-      return answer(Trouble.diskFull().report(), uri, headers);
+      return answer(Trouble.diskFull().report(), request).build();
     }
-    LOG.error("failed at " + uri.getPath(), unforeseen);
-    return answer(Trouble.of(500, "Rungbook failed", "Nothing was changed by this request",
-        "try again; the program's log says what failed").report(), uri, headers);
+    LOG.error("failed at " + request.getUriInfo().getPath(), unforeseen);
+    return answer(Failures.ownMistake(SAFE.contains(request.getMethod())), request).build();
   }
 
-  private static Response answer(Report report, UriInfo uri, HttpHeaders headers) {
-    var wantsPage = !uri.getPath().startsWith("/api") && headers.getAcceptableMediaTypes().contains(MediaType.TEXT_HTML_TYPE);
-    var answer = Response.status(report.status());
-    return wantsPage
-        ? answer.type(MediaType.TEXT_HTML_TYPE.withCharset("UTF-8")).entity(Pages.trouble(report).render()).build()
-        : answer.type(PROBLEM_JSON).entity(members(report)).build();
+  // the framework has no type of its own for a form that is cut off or has too many fields
+  private static boolean isUnreadForm(Throwable failure) {
+    return Arrays.stream(failure.getStackTrace()).anyMatch(frame -> frame.getClassName().equals(FormBodyHandler.class.getName()));
   }
 
-  private static Map<String, Object> members(Report report) {
-    var members = new LinkedHashMap<String, Object>();
-    members.put("type", "about:blank");
-    members.put("title", report.title());
-    members.put("status", report.status());
-    members.put("detail", report.detail());
-    members.put("hint", report.hint());
-    members.putAll(report.more());
-    return members;
+  private Response.ResponseBuilder answer(Report report, ContainerRequestContext request) {
+    var body = problems.write(report, request.getUriInfo().getPath(), request.getHeaderString(HttpHeaders.ACCEPT));
+    return Response.status(report.status()).type(body.mediaType()).entity(body.text());
   }
 }

@@ -6,26 +6,33 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.lang.management.ManagementFactory;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.zip.ZipEntry;
-import java.util.zip.ZipException;
 import java.util.zip.ZipOutputStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 class FoldersTest {
+  private static final long SEED = 20260102;
+
+  @TempDir
+  Path scratch;
+
   @Test
   void aZipThatWasWrittenReadsBack() throws IOException {
     var documents = List.of(revision("company.md", "x"), revision("shared/cautions/gas.md", "y"), revision("trees/a.md", "z"));
-    var incoming = Folders.ofZip(new ByteArrayInputStream(written(documents)));
+    var incoming = Folders.ofZip(file(written(documents)));
     assertEquals(documents.stream().map(Revision::path).toList(), List.copyOf(incoming.files().keySet()));
     assertArrayEquals("z".getBytes(UTF_8), incoming.files().get(new DocumentPath("trees/a.md")));
   }
@@ -64,24 +71,97 @@ class FoldersTest {
   }
 
   @Test
-  void aZipBombIsCutOffWhileItInflates() throws IOException {
-    var bytes = new ByteArrayOutputStream();
-    try (var zip = new ZipOutputStream(bytes)) {
-      for (var i = 0; i < 60; i++) {
-        zip.putNextEntry(new ZipEntry("trees/" + i + ".md"));
-        zip.write(new byte[Limits.TEXT]);
-      }
+  void aZipThatUnpacksToTooMuchIsCutOffWhileItInflates() throws IOException {
+    var text = "a line of some random digits %d\n".formatted(SEED).getBytes(UTF_8);
+    var random = new java.util.Random(SEED);
+    var content = new byte[Limits.TEXT];
+    for (var i = 0; i < content.length; i++) {
+      content[i] = i / 2_000 % 7 == 0 ? (byte) ('a' + random.nextInt(26)) : text[i % text.length];
     }
-    var incoming = Folders.ofZip(new ByteArrayInputStream(bytes.toByteArray()));
-    assertTrue(bytes.size() < 1 << 20, "the bomb itself is small");
-    assertTrue(incoming.refused().get(0).says().contains("128 MB"));
+    var names = IntStream.range(0, 40).mapToObj(i -> "trees/" + i + ".md").toList();
+    var incoming = Folders.ofZip(zip(names, content));
+    assertTrue(incoming.refused().get(0).says().contains("128 MB"), incoming.refused().get(0).says());
+    assertEquals(32, incoming.files().size());
+  }
+
+  @Test
+  void aZipBombIsRefusedByWhatItUnpacksTo() throws IOException {
+    var bomb = zip(List.of("trees/a.md", "trees/b.md"), new byte[Limits.TEXT]);
+    assertTrue(Files.size(bomb) < 1 << 20, "the bomb itself is small");
+    assertEquals(List.of("unpacks to more than 500 times its size", "unpacks to more than 500 times its size"), says(Folders.ofZip(bomb)));
+  }
+
+  @Test
+  void whatIsNoPartOfALibraryIsNotUnpackedAtAll() throws IOException {
+    var names = IntStream.range(0, 200).mapToObj(i -> i + ".bin").toList();
+    var zip = zip(names, new byte[16 << 20]);
+    var began = ManagementFactory.getThreadMXBean();
+    var before = began.getCurrentThreadCpuTime();
+    assertEquals(names.size(), Folders.ofZip(zip).skipped().size());
+    assertTrue(began.getCurrentThreadCpuTime() - before < 1_000_000_000L, "3.2 GB are not unpacked in a second");
+  }
+
+  @Test
+  void moreEntriesThanAnyLibraryHasAreRefused() throws IOException {
+    var zip = zip(IntStream.rangeClosed(0, 4 * Limits.FILES_COUNT).mapToObj(i -> i + ".bin").toList(), new byte[0]);
+    assertTrue(assertThrows(Refused.class, () -> Folders.ofZip(zip)).getMessage().contains("20000 entries"));
+  }
+
+  @Test
+  void moreFilesThanAnImportTakesAreRefused() throws IOException {
+    var names = IntStream.rangeClosed(1, Limits.FILES_COUNT).mapToObj(i -> "trees/" + i + ".md").collect(Collectors.toList());
+    assertEquals(List.of(), Folders.ofZip(zip(names, new byte[] {'a'})).refused());
+    names.add("trees/one-more.md");
+    assertTrue(Folders.ofZip(zip(names, new byte[] {'a'})).refused().get(0).says().contains("5000 files"));
+  }
+
+  @Test
+  void aZipThatWasCutOffIsRefusedWhereverItWasCut() throws IOException {
+    var whole = Files.readAllBytes(zip("trees/a.md", "a".repeat(300), "trees/b.md", "b", "trees/c.md", "c"));
+    for (var length = 0; length < whole.length; length++) {
+      var cut = file(Arrays.copyOf(whole, length));
+      assertTrue(assertThrows(Refused.class, () -> Folders.ofZip(cut)).getMessage().contains("cut off"), "at " + length);
+    }
+  }
+
+  @Test
+  void aDamagedZipIsRefusedAndNeverHalfTaken() throws IOException {
+    var names = List.of("trees/a.md", "trees/b.md");
+    var whole = Files.readAllBytes(zip(names, "a line of text that is here more than once\n".repeat(9).getBytes(UTF_8)));
+    var taken = Folders.ofZip(file(whole)).files();
+    for (var bit = 0; bit < whole.length * 8; bit++) {
+      var damaged = whole.clone();
+      damaged[bit / 8] ^= (byte) (1 << bit % 8);
+      assertSameOrRefused(taken, file(damaged), bit);
+    }
+  }
+
+  // a bit of an entry's time or attributes changes nothing; one of its name makes it another file
+  private static void assertSameOrRefused(Map<DocumentPath, byte[]> taken, Path damaged, int bit) throws IOException {
+    try {
+      var incoming = Folders.ofZip(damaged);
+      assertTrue(!incoming.refused().isEmpty() || incoming.files().size() + incoming.skipped().size() == taken.size(), "bit " + bit);
+      var contents = taken.values().iterator().next();
+      incoming.files().values().forEach(content -> assertArrayEquals(contents, content, "bit " + bit));
+    } catch (Refused expected) {
+      assertTrue(!expected.hint().isEmpty(), "bit " + bit);
+    }
+  }
+
+  @Test
+  void oneNameTwiceInTheDirectoryIsRefused() throws IOException {
+    var twice = Files.readAllBytes(zip("trees/x.md", "1", "trees/y.md", "2"));
+    for (var i = 0; i < twice.length; i++) {
+      twice[i] = twice[i] == 'y' ? (byte) 'x' : twice[i];
+    }
+    assertEquals(1, says(Folders.ofZip(file(twice))).size());
   }
 
   @Test
   void tooLargeAndNotUtf8AreRefusedByName() throws IOException {
-    var incoming = Folders.ofZip(zip("trees/big.md", "x".repeat(Limits.TEXT + 1), "trees/big.png", "x".repeat(Limits.PICTURE + 1)));
+    var incoming = Folders.ofZip(zip("trees/big.md", letters(Limits.TEXT + 1), "trees/big.png", letters(Limits.PICTURE + 1)));
     assertEquals(List.of("is larger than 4 MB", "is larger than 1 MB"), incoming.refused().stream().map(Incoming.Refusal::says).toList());
-    var latin = Folders.ofZip(zipOfBytes("trees/latin.md", new byte[] {'k', (byte) 0xfc}));
+    var latin = Folders.ofZip(zip(List.of("trees/latin.md"), new byte[] {'k', (byte) 0xfc}));
     assertEquals("is not UTF-8 text", latin.refused().get(0).says());
   }
 
@@ -109,8 +189,11 @@ class FoldersTest {
   }
 
   @Test
-  void whatIsNoZipIsSaidToBeNone() {
-    assertThrows(ZipException.class, () -> Folders.ofZip(new ByteArrayInputStream("hello".getBytes(UTF_8))));
+  void whatIsNoZipIsSaidToBeNone() throws IOException {
+    for (var content : List.of("hello", "", "PK", "PK\3\4 and no more")) {
+      var none = file(content.getBytes(UTF_8));
+      assertTrue(assertThrows(Refused.class, () -> Folders.ofZip(none)).getMessage().contains("not a zip file"));
+    }
   }
 
   @Test
@@ -131,7 +214,7 @@ class FoldersTest {
     return out.toByteArray();
   }
 
-  private static ByteArrayInputStream zip(String... namesAndTexts) throws IOException {
+  private Path zip(String... namesAndTexts) throws IOException {
     var bytes = new ByteArrayOutputStream();
     try (var zip = new ZipOutputStream(bytes)) {
       for (var i = 0; i < namesAndTexts.length; i += 2) {
@@ -139,16 +222,30 @@ class FoldersTest {
         zip.write(namesAndTexts[i + 1].getBytes(UTF_8));
       }
     }
-    return new ByteArrayInputStream(bytes.toByteArray());
+    return file(bytes.toByteArray());
   }
 
-  private static ByteArrayInputStream zipOfBytes(String name, byte[] content) throws IOException {
+  private Path zip(List<String> names, byte[] content) throws IOException {
     var bytes = new ByteArrayOutputStream();
     try (var zip = new ZipOutputStream(bytes)) {
-      zip.putNextEntry(new ZipEntry(name));
-      zip.write(content);
+      for (var name : names) {
+        zip.putNextEntry(new ZipEntry(name));
+        zip.write(content);
+      }
     }
-    return new ByteArrayInputStream(bytes.toByteArray());
+    return file(bytes.toByteArray());
+  }
+
+  private Path file(byte[] content) throws IOException {
+    return Files.write(scratch.resolve("a.zip"), content);
+  }
+
+  private static String letters(int length) {
+    return new java.util.Random(SEED).ints(length, 'a', 'z').mapToObj(letter -> String.valueOf((char) letter)).collect(Collectors.joining());
+  }
+
+  private static List<String> says(Incoming incoming) {
+    return incoming.refused().stream().map(Incoming.Refusal::says).toList();
   }
 
   private static Revision revision(String path, String text) {

@@ -3,8 +3,8 @@ package rungbook.web;
 import static io.restassured.RestAssured.given;
 import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.equalTo;
-import static org.hamcrest.Matchers.hasItem;
 import static org.hamcrest.Matchers.hasSize;
+import static org.hamcrest.Matchers.not;
 import static org.hamcrest.Matchers.nullValue;
 
 import io.quarkus.test.junit.QuarkusTest;
@@ -53,7 +53,9 @@ class DocumentsApiTest {
   @ValueSource(strings = {"../etc/passwd.md", "trees/..%2F..%2Fx.md", "trees/x.exe", "other/x.md", "trees/.x.md", "%2Ftrees/x.md"})
   void aPathOutsideTheLibraryIsRefusedWithAHint(String path) {
     given().urlEncodingEnabled(false).contentType("application/json").body(Map.of("basedOn", 0, "text", "x", "author", "a"))
-        .when().put("/api/documents/" + path).then().statusCode(org.hamcrest.Matchers.anyOf(equalTo(400), equalTo(404), equalTo(405)));
+        .when().put("/api/documents/" + path).then().contentType("application/problem+json")
+        .statusCode(path.startsWith("..") ? 404 : 400) // a step up that is not encoded never reaches the API
+        .body("detail", containsString(path.substring(path.length() - 2))).body("hint", not(equalTo("")));
   }
 
   @Test
@@ -106,13 +108,6 @@ class DocumentsApiTest {
     save("trees/api-stale.md", 1, "two");
     given().delete("/api/documents/trees/api-stale.md?basedOn=1&author=Tobin").then().statusCode(409).body("hint", containsString("revision 2"));
     given().get("/api/drafts/trees/api-stale.md").then().body("", hasSize(0));
-  }
-
-  @Test
-  void everythingIsDescribedByOpenApi() {
-    given().accept("application/json").get("/api/openapi").then().statusCode(200)
-        .body("paths.keySet()", hasItem("/api/documents/{path}")).body("paths.keySet()", hasItem("/api/check"))
-        .body("paths.keySet()", hasItem("/api/import"));
   }
 
   private static ValidatableResponse save(String path, int basedOn, String text) {

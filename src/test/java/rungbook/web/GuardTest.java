@@ -27,6 +27,8 @@ class GuardTest {
   @Test
   void thisMachinesNamesAreAnswered() {
     given().header("Host", "localhost:" + address.getPort()).when().get("/").then().statusCode(200);
+    given().header("Host", "LOCALHOST:" + address.getPort()).when().get("/").then().statusCode(200);
+    given().header("Host", "localhost.").when().get("/").then().statusCode(200);
     given().header("Host", "[::1]:" + address.getPort()).when().get("/").then().statusCode(200);
   }
 
