@@ -31,11 +31,15 @@ final class Display {
     } else if (red < 0 || black < 0) {
       Arrays.fill(shown, probe.meter() == Meter.OHMS ? Reading.OVERLOAD : Reading.FLOATING);
     } else if (probe.meter().passive()) {
-      volts(Meter.VOLTS_LOW_IMPEDANCE, red, black, shown);
+      volts(Meter.VOLTS_LOW_IMPEDANCE.admittance(hertz()), red, black, shown);
       passive(probe.meter(), red, black, shown);
     } else {
-      volts(probe.meter(), red, black, shown);
+      volts(probe.admittance(hertz()), red, black, shown);
     }
+  }
+
+  private double hertz() {
+    return run.plant().wiring().hertz();
   }
 
   private int node(Terminal terminal) {
@@ -43,13 +47,12 @@ final class Display {
   }
 
   /** The open voltage, divided between what is seen from the leads and the meter. */
-  private void volts(Meter meter, int red, int black, double[] shown) {
+  private void volts(Phasor y, int red, int black, double[] shown) {
     if (!network.together(red, black)) {
       Arrays.fill(shown, Reading.FLOATING);
       return;
     }
     network.seenFrom(red, black, re, im);
-    Phasor y = meter.admittance(run.plant().wiring().hertz());
     Rows volts = network.volts();
     for (int s = 0; s < shown.length; s++) {
       double vr = volts.re[red][s] - volts.re[black][s];

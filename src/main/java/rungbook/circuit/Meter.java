@@ -24,9 +24,19 @@ public enum Meter {
     this.farads = farads;
   }
 
-  /** What the meter adds between its leads, siemens. */
+  /** The load of a meter whose text says nothing of it. */
+  public double usualOhms() {
+    return ohms;
+  }
+
+  /** What a meter of the usual load adds between its leads, siemens. */
   public Phasor admittance(double hertz) {
-    return new Phasor(1 / ohms, 2 * Math.PI * hertz * farads);
+    return admittance(ohms, hertz);
+  }
+
+  /** The same of a meter of another load; capacitance of input and leads is the same for all. */
+  Phasor admittance(double inputOhms, double hertz) {
+    return new Phasor(1 / inputOhms, 2 * Math.PI * hertz * farads);
   }
 
   /** Whether it needs a circuit without power. */

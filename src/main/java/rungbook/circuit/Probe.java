@@ -2,5 +2,20 @@ package rungbook.circuit;
 
 import rungbook.system.Terminal;
 
-/** Where a meter is put and how it is set. A clamp goes around the wire that ends at {@code red}; {@code black} is then the same. */
-public record Probe(Meter meter, Terminal red, Terminal black) {}
+/**
+ * Where a meter is put and how it is set. A clamp goes around the wire that ends at {@code red}; {@code black} is then the same.
+ *
+ * @param inputOhms what this meter puts between its leads on the volts scales
+ */
+public record Probe(Meter meter, double inputOhms, Terminal red, Terminal black) {
+
+  /** With a meter of the usual load. */
+  public Probe(Meter meter, Terminal red, Terminal black) {
+    this(meter, meter.usualOhms(), red, black);
+  }
+
+  /** What the meter adds between its leads, siemens. */
+  Phasor admittance(double hertz) {
+    return meter.admittance(inputOhms, hertz);
+  }
+}

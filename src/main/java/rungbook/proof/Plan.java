@@ -52,7 +52,7 @@ final class Plan {
       question.probe(check, stand.place()).ifPresent(probe -> {
         Set<Probe> here = probes.computeIfAbsent(stand.state(), state -> new LinkedHashSet<>());
         here.add(probe);
-        Question.lowImpedance(probe).ifPresent(here::add);
+        question.lowImpedance(probe).ifPresent(here::add);
         solved.add(stand.state());
       });
     } else if (step instanceof Step.SenseCheck check && question.shows(check)) {

@@ -50,7 +50,7 @@ public final class Proving {
     if (order.isEmpty()) {
       return unproved(tree, "its ways on go in a circle, or it has no steps");
     }
-    Course course = Course.of(installations, walks, words, others);
+    Course course = Course.of(installations, walks, words, tree.meter(), others);
     int mostStates = Math.max(1, budget.solutions() / installations.cases().size());
     Optional<Plan> plan = Plan.of(tree.steps(), order.get(), course, mostStates, budget.arrivals());
     if (plan.isEmpty()) {

@@ -1,5 +1,6 @@
 package rungbook.proof;
 
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 import rungbook.circuit.Meter;
@@ -14,10 +15,13 @@ final class Question {
 
   private final Installations installations;
   private final Vocabulary words;
+  private final rungbook.tree.Meter instrument;
 
-  Question(Installations installations, Vocabulary words) {
+  /** @param instrument the meter that the tree is done with */
+  Question(Installations installations, Vocabulary words, rungbook.tree.Meter instrument) {
     this.installations = installations;
     this.words = words;
+    this.instrument = instrument;
   }
 
   /** Where the meter goes; empty if the circuit does not model what is read there. */
@@ -28,12 +32,21 @@ final class Question {
       return Optional.empty();
     }
     Terminal red = leads.get(0).get();
-    return Optional.of(new Probe(meter.get(), red, leads.get(leads.size() - 1).get())).filter(installations::models);
+    double load = inputOhms(check.quantity(), meter.get());
+    return Optional.of(new Probe(meter.get(), load, red, leads.get(leads.size() - 1).get())).filter(installations::models);
   }
 
   /** The same leads with the meter at its low impedance, for a check at the high one. */
-  static Optional<Probe> lowImpedance(Probe probe) {
-    return probe.meter() == Meter.VOLTS ? Optional.of(new Probe(Meter.VOLTS_LOW_IMPEDANCE, probe.red(), probe.black())) : Optional.empty();
+  Optional<Probe> lowImpedance(Probe probe) {
+    double load = inputOhms(Quantity.AC_VOLTS_LOW_IMPEDANCE, Meter.VOLTS_LOW_IMPEDANCE);
+    return probe.meter() == Meter.VOLTS
+        ? Optional.of(new Probe(Meter.VOLTS_LOW_IMPEDANCE, load, probe.red(), probe.black())) : Optional.empty();
+  }
+
+  /** The load that the meter's text states, else the usual one. */
+  private double inputOhms(Quantity quantity, Meter meter) {
+    return instrument.scale(quantity).flatMap(rungbook.tree.Meter.Scale::inputOhms).map(BigDecimal::doubleValue)
+        .orElse(meter.usualOhms());
   }
 
   private Optional<Terminal> terminal(String point, String place) {

@@ -146,7 +146,7 @@ final class Walker {
     Installations.Moment moment = moment(node.stand.state());
     moment.readings(0, probe, read);
     tally.takeHealthy(read);
-    Optional<Probe> low = Question.lowImpedance(probe);
+    Optional<Probe> low = course.question().lowImpedance(probe);
     for (int i = 0; i < node.weights.length; i++) {
       double[] weights = node.weights[i];
       if (weights != null) {

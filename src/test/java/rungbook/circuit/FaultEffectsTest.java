@@ -13,6 +13,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import rungbook.markdown.DocumentReader;
 import rungbook.source.Source;
 import rungbook.system.ControlSystem;
@@ -185,6 +186,21 @@ class FaultEffectsTest {
 
   private static Netlist metered(Netlist netlist, String node) {
     return netlist.with(Element.resistor("meter", node, "0", 10e6)).with(Element.capacitor("input", node, "0", 100e-12));
+  }
+
+  /** The far end of an open conductor beside a live one: the more the meter loads it, the less it shows. */
+  @ParameterizedTest
+  @ValueSource(doubles = {10e6, 1e6, 20e3, 3e3})
+  void aStrayReadingIsWhatTheMetersLoadLeavesOfIt(double inputOhms) throws Exception {
+    var dictionary = Dictionary.of(read("open Y cable").system(), new Samples(List.of(Draw.MIDDLE)));
+    Probe probe = new Probe(Meter.VOLTS, inputOhms, new Terminal("y", "far"), new Terminal("ground", "far"));
+    var state = CircuitState.start(dictionary.wiring().system().vocabulary());
+    double shown = dictionary.sheet(state, List.of(probe)).reading(1, 0, 0);
+    Netlist open = new Sketch().open("Y cable").open("pole").open("call contact").netlist();
+    var spice = new Spice(open.hertz());
+    spice.add(open.with(Element.resistor("meter", "yf", "0", inputOhms)).with(Element.capacitor("input", "yf", "0", 100e-12)));
+    assertEquals(spice.run().get("yf_0").magnitude(), shown, RELATIVE * shown);
+    assertTrue(shown > 0 && (inputOhms > 50e3 || shown < 0.2), shown + " V");
   }
 
   /** Every effect that the reader accepts of a part of the bench is in the table above, so that none goes unproved. */
