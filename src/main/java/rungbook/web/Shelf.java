@@ -6,8 +6,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.locks.ReentrantLock;
 import java.util.stream.Collectors;
 import rungbook.library.ChangedOutside;
+import org.jboss.logging.Logger;
 import rungbook.library.CompiledTree;
 import rungbook.library.Compiler;
 import rungbook.library.Library;
@@ -23,6 +26,9 @@ import rungbook.store.Store;
 /** The library as it is compiled now; compiled again when something was saved. */
 @ApplicationScoped
 class Shelf {
+  private static final Logger LOG = Logger.getLogger("rungbook");
+  private static final long PATIENCE_MILLIS = 2_000;
+  private final ReentrantLock compiling = new ReentrantLock();
   private final Store store;
   private volatile Compiled compiled = new Compiled(-1, List.of(), null, true);
 
@@ -44,10 +50,39 @@ class Shelf {
 
   private Compiled current() {
     var found = compiled;
-    return found.changes() == store.changes() ? found : compileAgain();
+    return found.changes() == store.changes() || !mayCompile(found) ? compiled : compileOnce(found);
   }
 
-  private synchronized Compiled compileAgain() {
+  /** One reader compiles; the others wait a moment, so that who has saved sees it, and then read the last library that is there. */
+  private boolean mayCompile(Compiled found) {
+    try {
+      return found.library() == null ? lockFirst() : compiling.tryLock(PATIENCE_MILLIS, TimeUnit.MILLISECONDS);
+    } catch (InterruptedException stopped) {
+      Thread.currentThread().interrupt();
+      return false;
+    }
+  }
+
+  private boolean lockFirst() {
+    compiling.lock();
+    return true;
+  }
+
+  private Compiled compileOnce(Compiled found) {
+    try {
+      return compileAgain();
+    } catch (RuntimeException failed) {
+      if (found.library() == null) {
+        throw failed;
+      }
+      LOG.error("the library cannot be compiled; the last one is shown", failed);
+      return found;
+    } finally {
+      compiling.unlock();
+    }
+  }
+
+  private Compiled compileAgain() {
     var changes = store.changes();
     if (compiled.changes() != changes) {
       var heads = store.heads();
