@@ -20,22 +20,22 @@ public final class ActionCompiler {
   /** @param key what the action is done to; a control and its position make a SetPosition instead */
   public List<StateChange> compile(ActionKind kind, String key) {
     List<StateChange> changes = new ArrayList<>(kind.begins().size() + kind.ends().size());
-    for (Condition begun : kind.begins()) {
+    for (EquipmentCondition begun : kind.begins()) {
       changes.add(new StateChange.Begin(begun, subject(begun, key)));
-      if (begun == Condition.TOUCHED && Things.isPart(system, key, "capacitor")) {
-        changes.add(new StateChange.Begin(Condition.DISCHARGED, key));
+      if (begun == EquipmentCondition.TOUCHED && ObjectNames.isPart(system, key, "capacitor")) {
+        changes.add(new StateChange.Begin(EquipmentCondition.DISCHARGED, key));
       }
     }
-    for (Condition ended : kind.ends()) {
+    for (EquipmentCondition ended : kind.ends()) {
       changes.add(new StateChange.End(ended, subject(ended, key)));
     }
     return List.copyOf(changes);
   }
 
-  private String subject(Condition condition, String key) {
+  private String subject(EquipmentCondition condition, String key) {
     return switch (condition) {
       case PROVED_DEAD, TOUCHED -> place;
-      case DISCONNECTED -> Things.loose(system, key, place);
+      case DISCONNECTED -> ObjectNames.loose(system, key, place);
       case OPEN, BYPASSED, ISOLATED, TAGGED_OUT, REPLACED, DISCHARGED, METER_PROVED -> key;
     };
   }

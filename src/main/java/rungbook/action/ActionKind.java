@@ -1,14 +1,14 @@
 package rungbook.action;
 
-import static rungbook.action.Condition.BYPASSED;
-import static rungbook.action.Condition.DISCHARGED;
-import static rungbook.action.Condition.DISCONNECTED;
-import static rungbook.action.Condition.ISOLATED;
-import static rungbook.action.Condition.METER_PROVED;
-import static rungbook.action.Condition.PROVED_DEAD;
-import static rungbook.action.Condition.REPLACED;
-import static rungbook.action.Condition.TAGGED_OUT;
-import static rungbook.action.Condition.TOUCHED;
+import static rungbook.action.EquipmentCondition.BYPASSED;
+import static rungbook.action.EquipmentCondition.DISCHARGED;
+import static rungbook.action.EquipmentCondition.DISCONNECTED;
+import static rungbook.action.EquipmentCondition.ISOLATED;
+import static rungbook.action.EquipmentCondition.METER_PROVED;
+import static rungbook.action.EquipmentCondition.PROVED_DEAD;
+import static rungbook.action.EquipmentCondition.REPLACED;
+import static rungbook.action.EquipmentCondition.TAGGED_OUT;
+import static rungbook.action.EquipmentCondition.TOUCHED;
 
 import java.util.Arrays;
 import java.util.List;
@@ -21,8 +21,8 @@ import rungbook.system.Vocabulary.Role;
 /** The actions of a task or a repair, a row each: what it is done to, how a pack words it, what it begins and ends. */
 public enum ActionKind {
   SET(ActionObject.SETTING, "Set", begin()),
-  OPEN(ActionObject.PANEL, "Open", begin(Condition.OPEN)),
-  CLOSE(ActionObject.PANEL, "Close", begin(), end(Condition.OPEN)),
+  OPEN(ActionObject.PANEL, "Open", begin(EquipmentCondition.OPEN)),
+  CLOSE(ActionObject.PANEL, "Close", begin(), end(EquipmentCondition.OPEN)),
   BYPASS(ActionObject.INTERLOCK, "Defeat for this test only", begin(BYPASSED)),
   ISOLATE(ActionObject.POWER_SWITCH, "Switch off and lock", begin(ISOLATED)),
   PROVE_DEAD(ActionObject.POINT, "Prove dead", begin(PROVED_DEAD)),
@@ -30,7 +30,7 @@ public enum ActionKind {
   DISCONNECT(ActionObject.THING, "Take off and keep clear", begin(TOUCHED, DISCONNECTED)),
   RECONNECT(ActionObject.THING, "Put back where it was", begin(TOUCHED), end(DISCONNECTED)),
   REPLACE(ActionObject.THING, "Replace", begin(TOUCHED, REPLACED)),
-  RESTORE(ActionObject.RESTORABLE, "Put back", begin(), end(BYPASSED, Condition.OPEN, DISCONNECTED, ISOLATED)),
+  RESTORE(ActionObject.RESTORABLE, "Put back", begin(), end(BYPASSED, EquipmentCondition.OPEN, DISCONNECTED, ISOLATED)),
   TAG_OUT(ActionObject.POWER_SWITCH, "Leave off, locked and tagged", begin(ISOLATED, TAGGED_OUT)),
   KNOWN_SOURCE(ActionObject.FREE_TEXT, "Known live source", begin(METER_PROVED));
 
@@ -44,30 +44,30 @@ public enum ActionKind {
   private final String words = name().toLowerCase(Locale.ROOT).replace('_', ' ');
   private final ActionObject object;
   private final String instruction;
-  private final List<Condition> begins;
-  private final List<Condition> ends;
+  private final List<EquipmentCondition> begins;
+  private final List<EquipmentCondition> ends;
   private final boolean changesReadings;
   private final boolean needsSuccess;
 
-  ActionKind(ActionObject object, String instruction, List<Condition> begins) {
+  ActionKind(ActionObject object, String instruction, List<EquipmentCondition> begins) {
     this(object, instruction, begins, List.of());
   }
 
-  ActionKind(ActionObject object, String instruction, List<Condition> begins, List<Condition> ends) {
+  ActionKind(ActionObject object, String instruction, List<EquipmentCondition> begins, List<EquipmentCondition> ends) {
     this.object = object;
     this.instruction = instruction;
     this.begins = begins;
     this.ends = ends;
-    this.changesReadings = object == ActionObject.SETTING || begins.stream().anyMatch(Condition::changesReadings)
-        || ends.stream().anyMatch(Condition::changesReadings);
-    this.needsSuccess = begins.stream().anyMatch(Condition::needsSuccess);
+    this.changesReadings = object == ActionObject.SETTING || begins.stream().anyMatch(EquipmentCondition::changesReadings)
+        || ends.stream().anyMatch(EquipmentCondition::changesReadings);
+    this.needsSuccess = begins.stream().anyMatch(EquipmentCondition::needsSuccess);
   }
 
-  private static List<Condition> begin(Condition... conditions) {
+  private static List<EquipmentCondition> begin(EquipmentCondition... conditions) {
     return List.of(conditions);
   }
 
-  private static List<Condition> end(Condition... conditions) {
+  private static List<EquipmentCondition> end(EquipmentCondition... conditions) {
     return List.of(conditions);
   }
 
@@ -100,19 +100,19 @@ public enum ActionKind {
     return needsSuccess;
   }
 
-  List<Condition> begins() {
+  List<EquipmentCondition> begins() {
     return begins;
   }
 
-  List<Condition> ends() {
+  List<EquipmentCondition> ends() {
     return ends;
   }
 
-  public boolean begins(Condition condition) {
+  public boolean begins(EquipmentCondition condition) {
     return begins.contains(condition);
   }
 
-  public boolean ends(Condition condition) {
+  public boolean ends(EquipmentCondition condition) {
     return ends.contains(condition);
   }
 }

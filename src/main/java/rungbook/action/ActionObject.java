@@ -4,11 +4,11 @@ import java.util.Collection;
 import java.util.List;
 import java.util.stream.Stream;
 import rungbook.system.Names;
-import rungbook.system.Vocabulary;
 import rungbook.system.Vocabulary.Control;
 import rungbook.system.Vocabulary.Part;
 import rungbook.system.Vocabulary.Point;
 import rungbook.system.Vocabulary.Role;
+import rungbook.system.Vocabulary;
 
 /** What an action may be done to: which names of a system. */
 public enum ActionObject {

@@ -7,8 +7,8 @@ public sealed interface StateChange {
   record SetPosition(String control, String position) implements StateChange {}
 
   /** @param key what the condition begins to hold of: a thing, a terminal ({@code y at furnace}) or a place */
-  record Begin(Condition condition, String key) implements StateChange {}
+  record Begin(EquipmentCondition condition, String key) implements StateChange {}
 
   /** @param key what the condition no longer holds of: a thing, a terminal ({@code y at furnace}) or a place */
-  record End(Condition condition, String key) implements StateChange {}
+  record End(EquipmentCondition condition, String key) implements StateChange {}
 }

@@ -4,6 +4,15 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
 import java.util.List;
+import rungbook.circuit.network.Cancellation;
+import rungbook.circuit.network.CircuitNetwork;
+import rungbook.circuit.network.CircuitState;
+import rungbook.circuit.network.FaultCase;
+import rungbook.circuit.network.Samples;
+import rungbook.circuit.sequence.CircuitModel;
+import rungbook.circuit.sequence.StateSolver;
+import rungbook.circuit.sequence.SteadyState;
+import rungbook.circuit.sequence.SteadyStateSearch;
 import rungbook.system.ControlSystem;
 
 /**
@@ -14,23 +23,23 @@ import rungbook.system.ControlSystem;
  */
 public final class Dictionary {
 
-  private final Plant plant;
-  private final List<Case> cases = new ArrayList<>();
+  private final CircuitModel plant;
+  private final List<FaultCase> cases = new ArrayList<>();
   private final boolean[][][] blown;
 
-  private Dictionary(Plant plant) {
+  private Dictionary(CircuitModel plant) {
     this.plant = plant;
-    cases.add(Case.HEALTHY);
-    plant.wiring().system().faults().forEach(fault -> cases.add(Case.of(fault, plant.wiring())));
+    cases.add(FaultCase.HEALTHY);
+    plant.wiring().system().faults().forEach(fault -> cases.add(FaultCase.of(fault, plant.wiring())));
     blown = cases.stream().map(this::blownBefore).toArray(boolean[][][]::new);
   }
 
   /** @param system one that was read without problems */
   public static Dictionary of(ControlSystem system, Samples samples) {
-    return new Dictionary(new Plant(Wiring.of(system), samples));
+    return new Dictionary(new CircuitModel(CircuitNetwork.of(system), samples));
   }
 
-  public Wiring wiring() {
+  public CircuitNetwork wiring() {
     return plant.wiring();
   }
 
@@ -40,16 +49,16 @@ public final class Dictionary {
 
   /** The key of each case: {@code healthy}, then the faults in the system's order. */
   public List<String> cases() {
-    return cases.stream().map(Case::name).toList();
+    return cases.stream().map(FaultCase::name).toList();
   }
 
   /** Solves one circuit state for every case and sample. */
-  public Sheet sheet(CircuitState state, List<Probe> probes) {
-    var sheet = new Sheet(probes, plant.logic().sights(), cases.size(), samples());
-    try (var run = new Run(plant, state)) {
+  public ReadingTable sheet(CircuitState state, List<Probe> probes) {
+    var sheet = new ReadingTable(probes, plant.logic().sights(), cases.size(), samples());
+    try (var run = new StateSolver(plant, state)) {
       for (int i = 0; i < cases.size(); i++) {
         Cancellation.check();
-        try (var settling = new Settling(run, cases.get(i))) {
+        try (var settling = new SteadyStateSearch(run, cases.get(i))) {
           fill(sheet, i, run, settling);
         }
       }
@@ -57,10 +66,10 @@ public final class Dictionary {
     return sheet;
   }
 
-  private void fill(Sheet sheet, int number, Run run, Settling settling) {
+  private void fill(ReadingTable sheet, int number, StateSolver run, SteadyStateSearch settling) {
     double[] shown = new double[samples()];
-    for (Settled settled : settling.from(blownNow(number, run.state()))) {
-      var display = settled.steady() ? new Display(run, settling, settled.modes()) : null;
+    for (SteadyState settled : settling.from(blownNow(number, run.state()))) {
+      var display = settled.steady() ? new MeterReadout(run, settling, settled.modes()) : null;
       for (int p = 0; p < sheet.probes().size(); p++) {
         if (settled.steady()) {
           display.read(sheet.probes().get(p), shown);
@@ -73,7 +82,7 @@ public final class Dictionary {
     }
   }
 
-  private void note(Sheet sheet, int number, Settled settled, CircuitState state) {
+  private void note(ReadingTable sheet, int number, SteadyState settled, CircuitState state) {
     var seen = new BitSet();
     List<String> sights = plant.logic().sights();
     for (int i = 0; i < sights.size(); i++) {
@@ -90,8 +99,8 @@ public final class Dictionary {
    *
    * @return for each sample and fuse
    */
-  private boolean[][] blownBefore(Case fault) {
-    boolean[][] before = Settling.noneBlown(plant);
+  private boolean[][] blownBefore(FaultCase fault) {
+    boolean[][] before = SteadyStateSearch.noneBlown(plant);
     if (!fault.mayBlowFuses()) {
       return before;
     }
@@ -106,9 +115,9 @@ public final class Dictionary {
     return before;
   }
 
-  private void call(CircuitState state, Case fault, boolean[][] blown) {
-    try (var run = new Run(plant, state); var settling = new Settling(run, fault)) {
-      for (Settled settled : settling.from(blown)) {
+  private void call(CircuitState state, FaultCase fault, boolean[][] blown) {
+    try (var run = new StateSolver(plant, state); var settling = new SteadyStateSearch(run, fault)) {
+      for (SteadyState settled : settling.from(blown)) {
         for (int sample : settled.samples()) {
           or(blown[sample], settled.standing().blown);
         }
@@ -147,11 +156,11 @@ public final class Dictionary {
     return now;
   }
 
-  Plant plant() {
+  CircuitModel plant() {
     return plant;
   }
 
-  List<Case> caseList() {
+  List<FaultCase> caseList() {
     return cases;
   }
 

@@ -1,5 +1,6 @@
 package rungbook.circuit;
 
+import rungbook.circuit.network.Phasor;
 import rungbook.system.Terminal;
 
 /**
@@ -7,10 +8,10 @@ import rungbook.system.Terminal;
  *
  * @param inputOhms what this meter puts between its leads on the volts scales
  */
-public record Probe(Meter meter, double inputOhms, Terminal red, Terminal black) {
+public record Probe(MeterFunction meter, double inputOhms, Terminal red, Terminal black) {
 
   /** With a meter of the usual load. */
-  public Probe(Meter meter, Terminal red, Terminal black) {
+  public Probe(MeterFunction meter, Terminal red, Terminal black) {
     this(meter, meter.usualOhms(), red, black);
   }
 

@@ -3,7 +3,7 @@ package rungbook.circuit;
 /** What the display of a meter shows, before its accuracy is taken into account. */
 public sealed interface Reading {
 
-  /** Volts, ohms, amps or microfarads, by {@link Meter}. */
+  /** Volts, ohms, amps or microfarads, by {@link MeterFunction}. */
   record Steady(double value) implements Reading {}
 
   /** Why there is no number. */

@@ -1,9 +1,7 @@
 /**
- * From a control system to the readings of a meter.
- *
- * <p>{@link rungbook.circuit.Wiring} turns a system into nodes and branches, {@link rungbook.circuit.Factored} solves the AC
- * steady state of one relay state for all samples, {@link rungbook.circuit.Logic} says how relays, boards and fuses move from
- * one state to the next, and {@link rungbook.circuit.Dictionary} does this for every fault. Knows no trees. How readings lie in
- * memory and which formula each class computes is in {@code docs/circuit-internals.md}.
+ * What a meter shows in any state of a control circuit, for the healthy system and every fault, over every sampled
+ * installation. {@link rungbook.circuit.Dictionary} is the entry point; {@link rungbook.circuit.Probe} says where the leads
+ * are and {@link rungbook.circuit.Reading} what the display shows. Below it, {@code network} builds nodes and branches,
+ * {@code solver} solves them and {@code sequence} follows relays and fuses until nothing changes. Knows no trees.
  */
 package rungbook.circuit;

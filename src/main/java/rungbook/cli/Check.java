@@ -11,7 +11,7 @@ import picocli.CommandLine.Parameters;
     footer = {"", "exit code: 0 clean (notes may stand), 1 problems, 2 misuse"})
 final class Check implements Callable<Integer> {
 
-  private final Terminal terminal;
+  private final Console terminal;
 
   @Parameters(paramLabel = "PATH", arity = "1..*", description = "a file, a folder of trees, or a whole library")
   private List<String> paths;
@@ -29,12 +29,12 @@ final class Check implements Callable<Integer> {
   @Option(names = {"-h", "--help"}, usageHelp = true, description = "show this help")
   private boolean help;
 
-  Check(Terminal terminal) {
+  Check(Console terminal) {
     this.terminal = terminal;
   }
 
   @Override
   public Integer call() throws IOException, InterruptedException {
-    return new CheckJob(terminal, Format.named(format), watch, fix, paths).run();
+    return new CheckRun(terminal, Format.named(format), watch, fix, paths).run();
   }
 }

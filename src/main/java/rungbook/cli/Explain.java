@@ -4,14 +4,14 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import rungbook.report.Page;
+import rungbook.report.RulePage;
 import rungbook.source.Nearest;
 import rungbook.source.Wording;
 
 @Command(name = "explain", description = "Print the page of a problem: what it means, an example, how to mend it")
 final class Explain implements Callable<Integer> {
 
-  private final Terminal terminal;
+  private final Console terminal;
 
   @Parameters(paramLabel = "CODE", description = "the word after `error` or `warning` in a report")
   private String code;
@@ -19,15 +19,15 @@ final class Explain implements Callable<Integer> {
   @Option(names = {"-h", "--help"}, usageHelp = true, description = "show this help")
   private boolean help;
 
-  Explain(Terminal terminal) {
+  Explain(Console terminal) {
     this.terminal = terminal;
   }
 
   @Override
   public Integer call() {
-    Wording wording = Wording.find(code).orElseThrow(() -> new Misuse("no problem is called `" + code + "`",
+    Wording wording = Wording.find(code).orElseThrow(() -> new UsageError("no problem is called `" + code + "`",
         Nearest.to(code, Codes.all()).map(near -> "write `" + near + "`").orElse("write the code as the report shows it")));
-    terminal.out().print(Page.of(wording, terminal.style()));
+    terminal.out().print(RulePage.of(wording, terminal.style()));
     return 0;
   }
 }

@@ -22,17 +22,17 @@ import rungbook.source.Source;
  */
 final class Fixing {
 
-  private final Terminal terminal;
+  private final Console terminal;
   private final Map<String, Changes> byFile = new LinkedHashMap<>();
 
-  private Fixing(Terminal terminal) {
+  private Fixing(Console terminal) {
     this.terminal = terminal;
   }
 
   private record Changes(Source source, List<Problem> problems, List<Edit> edits) {}
 
   /** Makes what fixes there are and says so. @param problems with sources named as people see them. @return how many were made */
-  static int fix(List<Problem> problems, Terminal terminal) throws IOException {
+  static int fix(List<Problem> problems, Console terminal) throws IOException {
     Fixing fixing = new Fixing(terminal);
     for (Problem problem : problems) {
       problem.fix().ifPresent(fix -> fixing.plan(problem, fix));

@@ -20,7 +20,7 @@ enum Format {
     List<String> names = Stream.of(values()).map(format -> format.name().toLowerCase(Locale.ROOT)).toList();
     int at = names.indexOf(written);
     if (at < 0) {
-      throw new Misuse("unknown format `" + written + "`",
+      throw new UsageError("unknown format `" + written + "`",
           Nearest.to(written, names).map(near -> "write `" + near + "`").orElse("write one of " + String.join(", ", names)));
     }
     return values()[at];

@@ -14,14 +14,14 @@ public final class Main {
   private Main() {}
 
   public static void main(String[] arguments) {
-    Terminal terminal = Terminal.ofProcess();
+    Console terminal = Console.ofProcess();
     int exit = run(terminal, arguments);
     terminal.out().flush();
     System.exit(exit);
   }
 
   /** Runs one command. @return 0 clean, 1 problems, 2 misuse */
-  static int run(Terminal terminal, String... arguments) {
+  static int run(Console terminal, String... arguments) {
     return isPlainCheck(arguments) ? check(terminal, List.of(arguments).subList(1, arguments.length)) : parse(terminal, arguments);
   }
 
@@ -30,29 +30,29 @@ public final class Main {
     return arguments.length > 1 && arguments[0].equals("check") && Stream.of(arguments).noneMatch(argument -> argument.startsWith("-"));
   }
 
-  private static int check(Terminal terminal, List<String> paths) {
+  private static int check(Console terminal, List<String> paths) {
     try {
-      return new CheckJob(terminal, Format.TEXT, false, false, paths).run();
-    } catch (Misuse misuse) {
+      return new CheckRun(terminal, Format.TEXT, false, false, paths).run();
+    } catch (UsageError misuse) {
       return misuse.tell(terminal);
     } catch (IOException failed) {
-      return Misuse.of(failed).tell(terminal);
+      return UsageError.of(failed).tell(terminal);
     } catch (InterruptedException stopped) {
       throw new IllegalStateException(stopped); // only watching waits
     }
   }
 
-  private static int parse(Terminal terminal, String... arguments) {
+  private static int parse(Console terminal, String... arguments) {
     CommandLine line = new CommandLine(new Rungbook());
     commands(terminal, arguments).forEach((name, command) -> line.addSubcommand(command.get()));
-    Misuses misuses = new Misuses(terminal);
+    UsageErrorHandler misuses = new UsageErrorHandler(terminal);
     return line.setOut(terminal.out()).setErr(terminal.err()).setUsageHelpWidth(100).setExpandAtFiles(false)
         .setParameterExceptionHandler(misuses).setExecutionExceptionHandler(misuses)
         .execute(arguments);
   }
 
   /** The command that is asked for, or all of them to choose from: each costs time to set up. */
-  private static Map<String, Supplier<Object>> commands(Terminal terminal, String... arguments) {
+  private static Map<String, Supplier<Object>> commands(Console terminal, String... arguments) {
     var all = new LinkedHashMap<String, Supplier<Object>>();
     all.put("check", () -> new Check(terminal));
     all.put("prove", () -> new Prove(terminal));

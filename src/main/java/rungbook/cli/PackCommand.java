@@ -12,11 +12,11 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import rungbook.pack.Edition;
 import rungbook.pack.LibraryFolder;
-import rungbook.pack.Material;
 import rungbook.pack.Pack;
 import rungbook.pack.PackFile;
+import rungbook.pack.page.Edition;
+import rungbook.pack.page.PackInput;
 import rungbook.report.Digits;
 import rungbook.report.TextReport;
 import rungbook.source.Severity;
@@ -25,7 +25,7 @@ import rungbook.source.Severity;
     footer = {"", "A folder becomes packs with an index; single files become packs that travel alone.", "Nothing is written while an error stands."})
 final class PackCommand implements Callable<Integer> {
 
-  private final Terminal terminal;
+  private final Console terminal;
 
   @Parameters(paramLabel = "PATH", arity = "1..*", description = "a tree, a folder of trees, or a whole library")
   private List<String> paths;
@@ -36,18 +36,18 @@ final class PackCommand implements Callable<Integer> {
   @Option(names = {"-h", "--help"}, usageHelp = true, description = "show this help")
   private boolean help;
 
-  PackCommand(Terminal terminal) {
+  PackCommand(Console terminal) {
     this.terminal = terminal;
   }
 
   @Override
   public Integer call() throws IOException {
-    Collection<Path> trees = Asked.files(paths, terminal).stream().filter(file -> !Batch.isShared(file)).toList();
+    Collection<Path> trees = InputFiles.files(paths, terminal).stream().filter(file -> !Batch.isShared(file)).toList();
     Collection<Batch> batches = Batch.of(trees, terminal.home());
     if (batches.size() != 1) {
-      throw new Misuse(trees.isEmpty() ? "there is no tree to pack" : "these trees lie in several folders", "pack one library or folder at a time");
+      throw new UsageError(trees.isEmpty() ? "there is no tree to pack" : "these trees lie in several folders", "pack one library or folder at a time");
     }
-    Checking.Compiled compiled = Checking.compile(batches.iterator().next(), terminal);
+    Checker.Compiled compiled = Checker.compile(batches.iterator().next(), terminal);
     if (compiled.report().count(Severity.ERROR) > 0) {
       terminal.out().print(TextReport.of(compiled.report(), terminal.style()));
       terminal.out().println("nothing packed: mend the errors first");
@@ -58,8 +58,8 @@ final class PackCommand implements Callable<Integer> {
   }
 
   /** Out of the trees as they were checked; nothing is read again. */
-  static List<Pack> packs(Checking.Compiled compiled) {
-    Material material = new Material(compiled.shared(), compiled.text().pictures());
+  static List<Pack> packs(Checker.Compiled compiled) {
+    PackInput material = new PackInput(compiled.shared(), compiled.text().pictures());
     return compiled.trees().stream().map(tree -> Pack.of(tree.tree(), material, Edition.draft())).toList();
   }
 

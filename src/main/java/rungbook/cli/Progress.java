@@ -13,18 +13,18 @@ final class Progress implements AutoCloseable {
   private static final long EVERY_NANOS = TimeUnit.MILLISECONDS.toNanos(100);
   private static final String ERASE_LINE = "\r\u001B[K";
 
-  private final Terminal terminal;
+  private final Console terminal;
   private final int of;
   private final AtomicInteger done = new AtomicInteger();
   private long nextNanos = System.nanoTime() + PATIENCE_NANOS;
   private boolean shown;
 
-  private Progress(Terminal terminal, int of) {
+  private Progress(Console terminal, int of) {
     this.terminal = terminal;
     this.of = of;
   }
 
-  static Progress of(int files, Terminal terminal) {
+  static Progress of(int files, Console terminal) {
     return new Progress(terminal, files);
   }
 

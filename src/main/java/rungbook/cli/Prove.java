@@ -8,7 +8,7 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import rungbook.circuit.Samples;
+import rungbook.circuit.network.Samples;
 
 @Command(name = "prove", description = "Follow trees through their simulated circuit with every fault of it",
     footer = {"", "exit code: 0 clean (notes may stand), 1 problems, or nothing was proved, 2 misuse"})
@@ -16,7 +16,7 @@ final class Prove implements Callable<Integer> {
 
   private static final int MOST_SAMPLES = 10_000;
 
-  private final Terminal terminal;
+  private final Console terminal;
 
   @Parameters(paramLabel = "PATH", arity = "1..*", description = "a tree, a folder of trees, or a whole library")
   private List<String> paths;
@@ -32,7 +32,7 @@ final class Prove implements Callable<Integer> {
   @Option(names = {"-h", "--help"}, usageHelp = true, description = "show this help")
   private boolean help;
 
-  Prove(Terminal terminal) {
+  Prove(Console terminal) {
     this.terminal = terminal;
   }
 
@@ -40,13 +40,13 @@ final class Prove implements Callable<Integer> {
   public Integer call() throws IOException {
     Format wanted = Format.named(format);
     if (samples < 1 || samples > MOST_SAMPLES) {
-      throw new Misuse("`--samples " + samples + "` cannot be drawn", "write a number from 1 to " + MOST_SAMPLES);
+      throw new UsageError("`--samples " + samples + "` cannot be drawn", "write a number from 1 to " + MOST_SAMPLES);
     }
-    Collection<Path> trees = Asked.files(paths, terminal).stream().filter(file -> !Batch.isShared(file)).toList();
+    Collection<Path> trees = InputFiles.files(paths, terminal).stream().filter(file -> !Batch.isShared(file)).toList();
     if (trees.isEmpty()) {
-      throw new Misuse("there is no tree to prove", "name a tree, or a folder that holds trees");
+      throw new UsageError("there is no tree to prove", "name a tree, or a folder that holds trees");
     }
-    Proved proved = Proved.of(trees, terminal, samples);
+    ProveRun proved = ProveRun.of(trees, terminal, samples);
     terminal.out().print(proved.print(wanted, terminal.style()));
     terminal.out().flush();
     if (proved.proofs().isEmpty()) {

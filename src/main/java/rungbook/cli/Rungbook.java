@@ -1,11 +1,11 @@
 package rungbook.cli;
 
 import java.util.Optional;
-import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
+import picocli.CommandLine;
 
 /** The program itself; its commands do the work. */
 @Command(name = "rungbook", versionProvider = Rungbook.Version.class, synopsisSubcommandLabel = "COMMAND",
@@ -24,7 +24,7 @@ final class Rungbook implements Runnable {
 
   @Override
   public void run() {
-    throw new Misuse("no command given", "write one of " + String.join(", ", spec.subcommands().keySet()));
+    throw new UsageError("no command given", "write one of " + String.join(", ", spec.subcommands().keySet()));
   }
 
   /** From the packaged program; a program run from its classes has none. */

@@ -14,7 +14,7 @@ import picocli.CommandLine.Option;
 @Command(name = "serve", description = "Start the server on this machine and print its address")
 final class Serve implements Callable<Integer> {
 
-  private final Terminal terminal;
+  private final Console terminal;
 
   @Option(names = "--port", paramLabel = "PORT", description = "where it listens, on the loopback address (default: 8181)")
   private Optional<Integer> port = Optional.empty();
@@ -25,14 +25,14 @@ final class Serve implements Callable<Integer> {
   @Option(names = {"-h", "--help"}, usageHelp = true, description = "show this help")
   private boolean help;
 
-  Serve(Terminal terminal) {
+  Serve(Console terminal) {
     this.terminal = terminal;
   }
 
   @Override
   public Integer call() throws IOException, InterruptedException {
     Path jar = terminal.home().map(home -> home.resolve("target/quarkus-app/quarkus-run.jar")).filter(Files::isRegularFile)
-        .orElseThrow(() -> new Misuse("the server is not built", "start it with `./rungbook serve`, which builds it"));
+        .orElseThrow(() -> new UsageError("the server is not built", "start it with `./rungbook serve`, which builds it"));
     Process server = new ProcessBuilder(command(jar)).inheritIO().start();
     Runtime.getRuntime().addShutdownHook(new Thread(server::destroy));
     return server.waitFor();

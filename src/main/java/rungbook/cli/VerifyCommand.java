@@ -23,7 +23,7 @@ final class VerifyCommand implements Callable<Integer> {
 
   private static final int MOST_BYTES = MOST_MEGABYTES * 1024 * 1024;
 
-  private final Terminal terminal;
+  private final Console terminal;
 
   @Parameters(paramLabel = "FILE", arity = "1..*", description = "a pack")
   private List<String> files;
@@ -31,7 +31,7 @@ final class VerifyCommand implements Callable<Integer> {
   @Option(names = {"-h", "--help"}, usageHelp = true, description = "show this help")
   private boolean help;
 
-  VerifyCommand(Terminal terminal) {
+  VerifyCommand(Console terminal) {
     this.terminal = terminal;
   }
 
@@ -39,9 +39,9 @@ final class VerifyCommand implements Callable<Integer> {
   public Integer call() throws IOException {
     boolean intact = true;
     for (String written : files) {
-      Path file = Asked.path(written, terminal);
+      Path file = InputFiles.path(written, terminal);
       if (Files.isDirectory(file)) {
-        throw new Misuse("`" + written + "` is a folder", "name the packs in it: `" + written.replaceAll("/$", "") + "/*.html`");
+        throw new UsageError("`" + written + "` is a folder", "name the packs in it: `" + written.replaceAll("/$", "") + "/*.html`");
       }
       intact &= verify(file);
     }

@@ -4,7 +4,7 @@ import java.util.List;
 import rungbook.source.Problem;
 import rungbook.source.Severity;
 import rungbook.source.Wording;
-import rungbook.tree.Goal;
+import rungbook.tree.Target;
 import rungbook.tree.Tree;
 
 /**
@@ -22,6 +22,6 @@ public record CompiledTree(String path, Tree tree, List<Problem> problems) {
   /** Whether it may become a pack: nothing in it is an error, and none of its ways leads nowhere. */
   public boolean isSound() {
     return problems.stream().noneMatch(problem -> Wording.of(problem).severity() == Severity.ERROR)
-        && tree.steps().stream().flatMap(step -> step.ways().stream()).noneMatch(way -> way.goal() instanceof Goal.Nowhere);
+        && tree.steps().stream().flatMap(step -> step.ways().stream()).noneMatch(way -> way.goal() instanceof Target.Nowhere);
   }
 }

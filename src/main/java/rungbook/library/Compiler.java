@@ -10,7 +10,7 @@ import rungbook.source.Problems;
 import rungbook.source.Source;
 import rungbook.source.TextLimits;
 import rungbook.tree.Shared;
-import rungbook.tree.TreeReader;
+import rungbook.tree.reader.TreeReader;
 
 /** The whole way from text to a compiled library. */
 public final class Compiler {
@@ -67,7 +67,7 @@ public final class Compiler {
     problems.addAll(read.problems());
     problems.addAll(Registry.inspect(read.tree()));
     problems.addAll(crossings.inspect(read.tree()));
-    problems.addAll(Pictures.inspect(read.tree(), text.pictures()));
+    problems.addAll(PictureLinks.inspect(read.tree(), text.pictures()));
     return new CompiledTree(path(id), read.tree(), Listed.of(problems.inReadingOrder(), document.limits()));
   }
 }

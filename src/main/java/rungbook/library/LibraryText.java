@@ -1,11 +1,11 @@
 package rungbook.library;
 
+import java.util.List;
 import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import rungbook.source.Problem;
 import rungbook.source.Source;
-import java.util.List;
 
 /**
  * A library as text, before anything is read in it. Paths are relative to its root, with forward slashes:

@@ -65,7 +65,7 @@ public final class LooseFolder {
   }
 
   private void readPicture(String tree, Picture picture) {
-    Pictures.path(tree, picture.target()).ifPresent(name -> {
+    PictureLinks.path(tree, picture.target()).ifPresent(name -> {
       try {
         Path file = folder.resolve(name.substring("trees/".length())).toRealPath();
         if (file.startsWith(folder.toRealPath()) && Files.isRegularFile(file)) {

@@ -2,17 +2,17 @@ package rungbook.library;
 
 import java.util.Optional;
 import java.util.concurrent.locks.ReentrantLock;
-import rungbook.circuit.Cancellation;
-import rungbook.circuit.CircuitState;
+import rungbook.circuit.network.Cancellation;
+import rungbook.circuit.network.CircuitState;
 import rungbook.markdown.Document;
 import rungbook.markdown.DocumentReader;
-import rungbook.proof.Budget;
-import rungbook.proof.DictionaryInstallations;
-import rungbook.proof.Installations;
+import rungbook.proof.plan.Budget;
+import rungbook.proof.plan.DictionaryInstallations;
+import rungbook.proof.plan.Installations;
 import rungbook.source.Source;
 import rungbook.system.ControlSystem;
 import rungbook.system.SystemReader;
-import rungbook.system.Walks;
+import rungbook.system.WalkTimes;
 
 /** A system's text with the circuit that was built from it, once somebody has needed it. */
 final class PreparedSystem {
@@ -45,8 +45,8 @@ final class PreparedSystem {
     return source;
   }
 
-  Walks walks() {
-    return Walks.read(document);
+  WalkTimes walks() {
+    return WalkTimes.read(document);
   }
 
   /** Builds it, or waits while another thread does; a building that was given up is begun anew. */

@@ -20,12 +20,12 @@ import rungbook.system.SystemReader;
 import rungbook.system.Vocabulary;
 import rungbook.system.VocabularyReader;
 import rungbook.tree.Caution;
-import rungbook.tree.Fragments;
-import rungbook.tree.Keys;
 import rungbook.tree.Meter;
-import rungbook.tree.MeterReader;
 import rungbook.tree.Shared;
 import rungbook.tree.SignalWord;
+import rungbook.tree.reader.Fragments;
+import rungbook.tree.reader.MeterReader;
+import rungbook.tree.reader.StepKeys;
 
 /** Reads what the trees share. */
 final class SharedTexts {
@@ -90,7 +90,7 @@ final class SharedTexts {
 
   private void needTitle(Document document) {
     if (document.problems().isEmpty() && document.front("title").isEmpty()) {
-      problems.add(Keys.missing("title", "the front matter", document.source(), document.frontSpan()));
+      problems.add(StepKeys.missing("title", "the front matter", document.source(), document.frontSpan()));
     }
   }
 

@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
-import rungbook.tree.Goal;
 import rungbook.tree.Step;
+import rungbook.tree.Target;
 import rungbook.tree.Tree;
 import rungbook.tree.Way;
 
@@ -68,7 +68,7 @@ public record Diagram(String title, List<Node> nodes, List<Wire> wires) {
   /** A tree's diagram. Ways that lead nowhere are left out: a problem names them. */
   public static Diagram of(Tree tree, Shares shares) {
     var nodes = new ArrayList<>(tree.steps().stream().map(Diagram::node).toList());
-    var flags = new LinkedHashMap<Goal.ToTree, Integer>();
+    var flags = new LinkedHashMap<Target.ToTree, Integer>();
     var wires = new ArrayList<Wire>();
     for (var from = 0; from < tree.steps().size(); from++) {
       for (var way : tree.steps().get(from).ways()) {
@@ -81,14 +81,14 @@ public record Diagram(String title, List<Node> nodes, List<Wire> wires) {
     return new Diagram(tree.title(), nodes, joined(wires));
   }
 
-  private static int target(Way way, List<Node> nodes, Map<Goal.ToTree, Integer> flags) {
-    if (way.goal() instanceof Goal.ToStep step) {
+  private static int target(Way way, List<Node> nodes, Map<Target.ToTree, Integer> flags) {
+    if (way.goal() instanceof Target.ToStep step) {
       return step.step();
     }
-    return way.goal() instanceof Goal.ToTree tree ? flags.computeIfAbsent(tree, other -> addFlag(other, way.label(), nodes)) : -1;
+    return way.goal() instanceof Target.ToTree tree ? flags.computeIfAbsent(tree, other -> addFlag(other, way.label(), nodes)) : -1;
   }
 
-  private static int addFlag(Goal.ToTree tree, String label, List<Node> nodes) {
+  private static int addFlag(Target.ToTree tree, String label, List<Node> nodes) {
     nodes.add(new Node(Shape.FLAG, label, "another tree", tree.tree() + ".md" + tree.step().map(step -> "#" + step).orElse("")));
     return nodes.size() - 1;
   }

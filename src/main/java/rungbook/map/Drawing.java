@@ -2,8 +2,8 @@ package rungbook.map;
 
 import java.util.Locale;
 import java.util.stream.Collectors;
-import rungbook.map.Arrangement.Box;
-import rungbook.map.Arrangement.Run;
+import rungbook.map.DiagramLayout.Box;
+import rungbook.map.DiagramLayout.Run;
 import rungbook.text.Markup;
 
 /**
@@ -20,11 +20,11 @@ public final class Drawing {
   private static final double HEAVY_PX = 5;
   private static final double WIDEST_WIRE_PX = 9;
 
-  private final Arrangement arrangement;
+  private final DiagramLayout arrangement;
   private final String page;
   private final StringBuilder svg = new StringBuilder();
 
-  private Drawing(Arrangement arrangement, String page) {
+  private Drawing(DiagramLayout arrangement, String page) {
     this.arrangement = arrangement;
     this.page = page;
   }
@@ -36,7 +36,7 @@ public final class Drawing {
 
   /** The same, to be shown elsewhere. @param page the address of the page that holds the steps */
   public static String of(Diagram diagram, String page) {
-    return new Drawing(Arrangement.of(diagram), page).draw();
+    return new Drawing(DiagramLayout.of(diagram), page).draw();
   }
 
   private String draw() {
@@ -75,10 +75,10 @@ public final class Drawing {
   }
 
   private void answer(Run run) {
-    var width = Arrangement.answerWidth(run.answer());
+    var width = DiagramLayout.answerWidth(run.answer());
     add("<rect x=\"%s\" y=\"%s\" width=\"%s\" height=\"%s\" fill=\"%s\" stroke=\"none\"/>",
-        px(run.answerAt().x()), px(run.answerAt().y()), px(width), px(Arrangement.LINE_PX), PAPER);
-    text(run.answerAt().x() + width / 2, run.answerAt().y() + 14, Arrangement.NOTE_PX, "600", "middle", run.answer());
+        px(run.answerAt().x()), px(run.answerAt().y()), px(width), px(DiagramLayout.LINE_PX), PAPER);
+    text(run.answerAt().x() + width / 2, run.answerAt().y() + 14, DiagramLayout.NOTE_PX, "600", "middle", run.answer());
   }
 
   private void node(Box box) {
@@ -139,12 +139,12 @@ public final class Drawing {
     var x = box.x() + box.width() / 2;
     var y = box.y() + 31;
     for (var line : box.title()) {
-      text(x, y, Arrangement.TITLE_PX, "700", "middle", line);
-      y += Arrangement.LINE_PX;
+      text(x, y, DiagramLayout.TITLE_PX, "700", "middle", line);
+      y += DiagramLayout.LINE_PX;
     }
     for (var line : box.note()) {
-      text(x, y, Arrangement.NOTE_PX, "400", "middle", line);
-      y += Arrangement.LINE_PX;
+      text(x, y, DiagramLayout.NOTE_PX, "400", "middle", line);
+      y += DiagramLayout.LINE_PX;
     }
   }
 

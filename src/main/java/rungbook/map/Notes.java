@@ -2,7 +2,7 @@ package rungbook.map;
 
 import java.util.stream.Collectors;
 import rungbook.tree.Action;
-import rungbook.tree.Named;
+import rungbook.tree.NameRef;
 import rungbook.tree.Step;
 
 /** A step in a few words. */
@@ -12,7 +12,7 @@ final class Notes {
 
   static String of(Step step) {
     if (step instanceof Step.MeterCheck check) {
-      var leads = check.leads().stream().map(Named::text).collect(Collectors.joining(" to "));
+      var leads = check.leads().stream().map(NameRef::text).collect(Collectors.joining(" to "));
       return leads.isEmpty() ? check.quantity().words() : check.quantity().words() + ", " + leads;
     }
     if (step instanceof Step.SenseCheck check) {
@@ -21,8 +21,8 @@ final class Notes {
     return step instanceof Step.Finding finding ? conclusion(finding) : actions((Step.Task) step);
   }
 
-  private static String names(java.util.List<Named> named) {
-    return named.stream().map(Named::text).collect(Collectors.joining(", "));
+  private static String names(java.util.List<NameRef> named) {
+    return named.stream().map(NameRef::text).collect(Collectors.joining(", "));
   }
 
   private static String conclusion(Step.Finding finding) {

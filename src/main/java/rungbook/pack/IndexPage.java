@@ -3,21 +3,26 @@ package rungbook.pack;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.stream.Collectors;
+import rungbook.pack.page.Assets;
+import rungbook.pack.page.FileNames;
+import rungbook.pack.page.Frame;
+import rungbook.pack.page.Html;
+import rungbook.pack.page.PageForm;
+import rungbook.pack.page.TitleBlock;
 import rungbook.text.English;
 import rungbook.text.SearchEntry;
 import rungbook.text.SearchWord;
 
 /** The page that lists a folder's packs: a plain list, which its script searches. */
-final class IndexPage {
+public final class IndexPage {
 
   /** What the list may do besides: keep a copy of the folder on the phone. */
-  static final String POLICY = "; worker-src 'self'; manifest-src 'self'";
 
   private IndexPage() {}
 
   static byte[] of(List<Pack> packs) {
     Html html = new Html();
-    Frame.head(html, "Rungbook library", Assets.PACK_STYLE, Assets.INDEX_SCRIPT, POLICY);
+    Frame.head(html, "Rungbook library", Assets.PACK_STYLE, Assets.INDEX_SCRIPT, Frame.INDEX_POLICY);
     html.open("body", "data-file", FileNames.INDEX).line();
     TitleBlock.of(html, "The library", English.counted(packs.size(), "tree") + ", each a file of its own.");
     html.open("main").open("div", "class", "index");

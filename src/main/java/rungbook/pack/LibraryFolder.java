@@ -7,6 +7,10 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import rungbook.pack.page.Assets;
+import rungbook.pack.page.Digest;
+import rungbook.pack.page.FileNames;
+import rungbook.pack.page.Frame;
 import rungbook.text.Sha256;
 
 /** A library's packs as one folder: an index with search by complaint, and what a phone needs to keep all of it. */

@@ -2,6 +2,12 @@ package rungbook.pack;
 
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import rungbook.pack.page.Digest;
+import rungbook.pack.page.Edition;
+import rungbook.pack.page.FileNames;
+import rungbook.pack.page.PackInput;
+import rungbook.pack.page.PackPage;
+import rungbook.pack.page.PageForm;
 import rungbook.tree.Step;
 import rungbook.tree.Tree;
 
@@ -20,8 +26,8 @@ public record Pack(String tree, String title, String complaint, List<String> ste
    *
    * @throws IllegalArgumentException if one of its ways leads nowhere
    */
-  public static Pack of(Tree tree, Material material, Edition edition) {
-    PageForm blank = PageForm.of(Page.of(tree, material, edition).getBytes(StandardCharsets.UTF_8)).orElseThrow();
+  public static Pack of(Tree tree, PackInput material, Edition edition) {
+    PageForm blank = PageForm.of(PackPage.of(tree, material, edition).getBytes(StandardCharsets.UTF_8)).orElseThrow();
     String digest = blank.computed();
     List<String> steps = tree.steps().stream().map(Step::title).toList();
     return new Pack(tree.id(), tree.title(), tree.complaint(), steps, digest, blank.with(digest));

@@ -2,6 +2,8 @@ package rungbook.pack;
 
 import java.util.Map;
 import java.util.Optional;
+import rungbook.pack.page.Digest;
+import rungbook.pack.page.PageForm;
 
 /** Whether a file is a pack, or a list of packs, as it was written. It tells damage and changes, not who wrote it. */
 public final class Verify {

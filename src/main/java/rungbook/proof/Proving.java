@@ -3,11 +3,18 @@ package rungbook.proof;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import rungbook.proof.plan.Budget;
+import rungbook.proof.plan.Installations;
+import rungbook.proof.plan.ProofContext;
+import rungbook.proof.plan.StateEnumeration;
+import rungbook.proof.plan.TopologicalOrder;
+import rungbook.proof.propagation.Propagation;
+import rungbook.proof.report.Proof;
 import rungbook.source.Code;
 import rungbook.source.Problem;
 import rungbook.source.Span;
 import rungbook.system.Vocabulary;
-import rungbook.system.Walks;
+import rungbook.system.WalkTimes;
 import rungbook.tree.Tree;
 
 /** The whole proof of a tree: order its steps, see which states it meets, walk them all, report. */
@@ -36,29 +43,29 @@ public final class Proving {
    * @param installations of the tree's own system
    * @param others the other trees of the library, by id
    */
-  public static Result prove(Tree tree, Installations installations, Walks walks, Function<String, Optional<Tree>> others) {
+  public static Result prove(Tree tree, Installations installations, WalkTimes walks, Function<String, Optional<Tree>> others) {
     return prove(tree, installations, walks, others, Budget.USUAL);
   }
 
   /** @param budget how much work it may be */
-  public static Result prove(Tree tree, Installations installations, Walks walks, Function<String, Optional<Tree>> others, Budget budget) {
+  public static Result prove(Tree tree, Installations installations, WalkTimes walks, Function<String, Optional<Tree>> others, Budget budget) {
     if (tree.system().isEmpty()) {
       return withoutSystem(tree);
     }
     Vocabulary words = tree.system().get();
-    Optional<int[]> order = Order.of(tree.steps());
+    Optional<int[]> order = TopologicalOrder.of(tree.steps());
     if (order.isEmpty()) {
       return unproved(tree, "its ways on go in a circle, or it has no steps");
     }
-    Course course = Course.of(installations, walks, words, tree.meter(), others);
+    ProofContext course = ProofContext.of(installations, walks, words, tree.meter(), others);
     int mostStates = Math.max(1, budget.solutions() / installations.cases().size());
-    Optional<Plan> plan = Plan.of(tree.steps(), order.get(), course, mostStates, budget.arrivals());
+    Optional<StateEnumeration> plan = StateEnumeration.of(tree.steps(), order.get(), course, mostStates, budget.arrivals());
     if (plan.isEmpty()) {
       return unproved(tree, "its tasks bring the equipment into more states than the " + mostStates + " that can be solved");
     }
-    Walker walker = new Walker(tree, course, plan.get(), course.behind().of(tree.steps(), order.get()));
+    Propagation walker = new Propagation(tree, course, plan.get(), course.behind().of(tree.steps(), order.get()));
     walker.walk(order.get());
-    return new Result.Proved(new Account(tree, course, walker, words).proof());
+    return new Result.Proved(new ProofBuilder(tree, course, walker, words).proof());
   }
 
   /** A tree that names no system, or one that the library does not have. */

@@ -1,6 +1,6 @@
 /**
- * A tree is walked by the healthy system and by every fault of it, on every sample, and its findings are compared with the
- * truth. {@link rungbook.proof.Proving} is the whole story; what it finds is a {@link rungbook.proof.Proof}. Pure: where the
- * readings come from is behind {@link rungbook.proof.Installations}.
+ * Proves a tree on a simulated circuit: every fault is injected, the tree is followed, and its findings are compared with the
+ * truth. {@link rungbook.proof.Proving} runs the stages in order: {@code plan}, {@code propagation}, {@code accounting},
+ * {@code report} and {@code rules}. Pure: readings come through {@link rungbook.proof.plan.Installations}.
  */
 package rungbook.proof;

@@ -3,9 +3,9 @@ package rungbook.report;
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.util.List;
-import rungbook.proof.End;
-import rungbook.proof.Measures;
-import rungbook.proof.Proof;
+import rungbook.proof.accounting.TestabilityMeasures;
+import rungbook.proof.propagation.End;
+import rungbook.proof.report.Proof;
 import rungbook.tree.Step;
 import rungbook.tree.Way;
 
@@ -51,7 +51,7 @@ public final class ProofJson {
     Json.array(json, "ways", array -> writeWays(array, proof));
   }
 
-  private static void write(JsonGenerator json, Measures measures) throws IOException {
+  private static void write(JsonGenerator json, TestabilityMeasures measures) throws IOException {
     json.writeNumberField("faults", measures.faults());
     json.writeNumberField("likelihood", measures.likelihood());
     json.writeNumberField("detected", measures.detected());

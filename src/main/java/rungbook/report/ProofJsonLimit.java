@@ -2,7 +2,7 @@ package rungbook.report;
 
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
-import rungbook.proof.Proof;
+import rungbook.proof.report.Proof;
 
 /** A limit of a proof for programs. */
 final class ProofJsonLimit {

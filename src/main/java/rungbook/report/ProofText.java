@@ -3,12 +3,12 @@ package rungbook.report;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
-import rungbook.proof.Bounds;
-import rungbook.proof.End;
-import rungbook.proof.Measures;
-import rungbook.proof.Proof;
-import rungbook.proof.Share;
-import rungbook.proof.Shown;
+import rungbook.proof.accounting.ReportNumbers;
+import rungbook.proof.accounting.Share;
+import rungbook.proof.accounting.TestabilityMeasures;
+import rungbook.proof.propagation.End;
+import rungbook.proof.report.Bounds;
+import rungbook.proof.report.Proof;
 import rungbook.source.Place;
 import rungbook.text.English;
 import rungbook.tree.Step;
@@ -51,26 +51,26 @@ public final class ProofText {
   }
 
   private void measures() {
-    Measures claimed = proof.claimed();
+    TestabilityMeasures claimed = proof.claimed();
     double share = proof.whole().likelihood() == 0 ? 0 : claimed.likelihood() / proof.whole().likelihood();
-    fact("names", English.counted(claimed.faults(), "fault") + ", " + Shown.percent(share) + " of the system's likelihood");
+    fact("names", English.counted(claimed.faults(), "fault") + ", " + ReportNumbers.percent(share) + " of the system's likelihood");
     if (claimed.faults() > 0) {
-      fact("detected", Shown.percent(claimed.detected()) + " of that; " + Shown.percent(proof.whole().detected()) + " of the whole system");
-      fact("isolated", Shown.percent(claimed.isolatedTo(1)) + " to one fault, " + Shown.percent(claimed.isolatedTo(2)) + " to two or fewer, "
-          + Shown.percent(claimed.isolatedTo(3)) + " to three or fewer");
+      fact("detected", ReportNumbers.percent(claimed.detected()) + " of that; " + ReportNumbers.percent(proof.whole().detected()) + " of the whole system");
+      fact("isolated", ReportNumbers.percent(claimed.isolatedTo(1)) + " to one fault, " + ReportNumbers.percent(claimed.isolatedTo(2)) + " to two or fewer, "
+          + ReportNumbers.percent(claimed.isolatedTo(3)) + " to three or fewer");
       fact("work", String.format(Locale.ROOT, "%.1f checks and %.0f minutes on average, walking included", proof.meanChecks(), proof.meanMinutes()));
     }
-    fact("false alarms", proof.healthyCondemned() == 0 ? "no healthy system condemned" : Shown.percent(proof.healthyCondemned()) + " of healthy systems condemned");
+    fact("false alarms", proof.healthyCondemned() == 0 ? "no healthy system condemned" : ReportNumbers.percent(proof.healthyCondemned()) + " of healthy systems condemned");
     out.append('\n');
   }
 
   private void endings() {
     row("ends at", "likelihood", "who arrives", style::strong);
     for (Proof.Ending ending : proof.endings()) {
-      row(title(ending), Shown.percent(ending.likelihood()), who(ending), text -> text);
+      row(title(ending), ReportNumbers.percent(ending.likelihood()), who(ending), text -> text);
     }
     proof.fates().stream().filter(fate -> fate.claimed() && !Share.isAll(fate.found()))
-        .forEach(fate -> wrapped("  not always found: ", fate.name() + ", in " + Shown.percent(fate.found()) + " of installations"));
+        .forEach(fate -> wrapped("  not always found: ", fate.name() + ", in " + ReportNumbers.percent(fate.found()) + " of installations"));
     out.append('\n');
   }
 
@@ -82,7 +82,7 @@ public final class ProofText {
     boolean names = !ending.named().isEmpty();
     List<Proof.Arrived> shown = ending.arrived().stream().filter(one -> !names || one.named() || one.share() >= 0.001).toList();
     String first = shown.stream().limit(names ? shown.size() : MOST_NAMED)
-        .map(one -> one.fault() + (Share.isAll(one.share()) ? "" : " " + Shown.percent(one.share())) + (names && !one.named() ? " (not named)" : ""))
+        .map(one -> one.fault() + (Share.isAll(one.share()) ? "" : " " + ReportNumbers.percent(one.share())) + (names && !one.named() ? " (not named)" : ""))
         .collect(Collectors.joining(", "));
     return names || shown.size() <= MOST_NAMED ? first : first + " and " + (shown.size() - MOST_NAMED) + " more";
   }
@@ -97,14 +97,14 @@ public final class ProofText {
       for (Proof.Limit limit : check.limits()) {
         Place place = step.source().placeAt(step.ways().get(limit.upperWay()).answerSpan().start());
         String unit = step.quantity().unit();
-        row(check.title() + ", line " + place.line(), Shown.number(limit.at()) + " " + unit, Bounds.words(limit, unit) + wrong(limit), text -> text);
+        row(check.title() + ", line " + place.line(), ReportNumbers.number(limit.at()) + " " + unit, Bounds.words(limit, unit) + wrong(limit), text -> text);
       }
     }
   }
 
   private static String wrong(Proof.Limit limit) {
     String who = limit.misrouted().stream().filter(one -> one.share() > 0 || one.healthy())
-        .map(one -> one.fault() + " " + (one.share() == 0 ? "in the worst case" : Shown.percent(one.share())) + ", at " + one.circumstances())
+        .map(one -> one.fault() + " " + (one.share() == 0 ? "in the worst case" : ReportNumbers.percent(one.share())) + ", at " + one.circumstances())
         .limit(MOST_NAMED).collect(Collectors.joining("; "));
     return who.isEmpty() ? "; nobody" : "; wrong: " + who;
   }

@@ -1,6 +1,8 @@
 package rungbook.rules;
 
 import java.util.List;
+import rungbook.rules.api.Rule;
+import rungbook.rules.api.RuleContext;
 import rungbook.rules.paths.AskedBefore;
 import rungbook.rules.readings.AnswerUnreachable;
 import rungbook.rules.readings.LimitsTooClose;
@@ -73,7 +75,7 @@ public final class Registry {
 
   /** What the rules find wrong with a tree, in reading order. */
   public static List<Problem> inspect(Tree tree) {
-    Subject subject = Subject.of(tree);
+    RuleContext subject = RuleContext.of(tree);
     Problems out = new Problems();
     RULES.forEach(rule -> rule.inspect(subject, out));
     return out.inReadingOrder();

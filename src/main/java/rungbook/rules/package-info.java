@@ -1,2 +1,2 @@
-/** Rules look at a tree and report problems. One rule a class, listed in {@link rungbook.rules.Registry}; no rule reads or writes anything. */
+/** Every rule, listed in {@link rungbook.rules.Registry}. One rule a class; no rule reads or writes anything. */
 package rungbook.rules;

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.sql.SQLException;
 import java.util.Set;
 import org.h2.mvstore.MVStoreException;
+import rungbook.store.document.Refused;
 
 /** Tells whether a library's database is damaged, and how to get the library back. */
 public final class DamagedDatabase {

@@ -10,6 +10,7 @@ import java.nio.file.StandardOpenOption;
 import java.util.Arrays;
 import java.util.OptionalLong;
 import java.util.regex.Pattern;
+import rungbook.store.document.Refused;
 
 /**
  * The folder that a library is kept in. It is looked at before the database is opened, so that a damaged or missing database is

@@ -11,6 +11,9 @@ import jakarta.persistence.Version;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import rungbook.store.document.DocumentPath;
+import rungbook.store.document.NameKey;
+import rungbook.store.document.Refused;
 
 /** A document and the number of its newest revision. {@code version} lets one of two racing saves win. */
 @Entity

@@ -10,6 +10,9 @@ import jakarta.persistence.Table;
 import java.time.Instant;
 import java.util.Arrays;
 import java.util.Optional;
+import rungbook.store.document.DocumentPath;
+import rungbook.store.document.Draft;
+import rungbook.store.document.Save;
 
 /** A draft as it lies in the database. */
 @Entity

@@ -7,7 +7,13 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
-import rungbook.store.Incoming.Refusal;
+import rungbook.store.document.DocumentPath;
+import rungbook.store.document.ImportBatch.Refusal;
+import rungbook.store.document.ImportBatch;
+import rungbook.store.document.Outcome;
+import rungbook.store.document.Refused;
+import rungbook.store.document.Revision;
+import rungbook.store.document.Save;
 
 /**
  * Brings many files into the library at once: all of them, each on top of what the library holds at that moment, or none. What
@@ -37,7 +43,7 @@ public class Imports {
   }
 
   /** @throws Refused when there is no author */
-  public Result bring(Incoming incoming, String author) {
+  public Result bring(ImportBatch incoming, String author) {
     var name = Save.author(author);
     if (!incoming.refused().isEmpty()) {
       return new Result.NothingImported(incoming.refused());

@@ -15,6 +15,9 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import org.hibernate.annotations.Immutable;
+import rungbook.store.document.Chain;
+import rungbook.store.document.DocumentPath;
+import rungbook.store.document.Revision;
 
 /** A revision as it lies in the database; Hibernate never updates it. */
 @Entity

@@ -12,6 +12,9 @@ import java.util.List;
 import java.util.Optional;
 import org.eclipse.microprofile.config.inject.ConfigProperty;
 import org.jboss.logging.Logger;
+import rungbook.store.document.ImportBatch;
+import rungbook.store.document.LibraryArchive;
+import rungbook.store.document.Save;
 
 /** Fills an empty library on the first run. */
 @ApplicationScoped
@@ -34,7 +37,7 @@ class Starter {
     data.requireAsManyAsHeld(store.countRevisions());
     store.bringUpToDate();
     if (store.isEmpty()) {
-      var incoming = folder.isPresent() ? Folders.ofFolder(folder.get()) : insideProgram();
+      var incoming = folder.isPresent() ? LibraryArchive.ofFolder(folder.get()) : insideProgram();
       incoming.refused().forEach(r -> LOG.warnf("not loaded: %s %s; %s", r.name(), r.says(), r.hint()));
       store.saveAll(firstRevisions(incoming));
       LOG.infof("first run: %d documents loaded", incoming.files().size());
@@ -42,21 +45,21 @@ class Starter {
     data.mark(store.countRevisions());
   }
 
-  private static List<Save> firstRevisions(Incoming incoming) {
+  private static List<Save> firstRevisions(ImportBatch incoming) {
     return incoming.files().entrySet().stream()
         .map(file -> Save.written(file.getKey(), 0, file.getValue(), "Rungbook", "Came with Rungbook"))
         .toList();
   }
 
-  private static Incoming insideProgram() throws IOException {
-    var found = new ArrayList<Incoming>();
+  private static ImportBatch insideProgram() throws IOException {
+    var found = new ArrayList<ImportBatch>();
     ClassPathUtils.consumeAsPaths(Starter.class.getClassLoader(), IN_PROGRAM, path -> found.add(read(path)));
-    return found.isEmpty() ? Folders.ofUploads(List.of()) : found.get(0);
+    return found.isEmpty() ? LibraryArchive.ofUploads(List.of()) : found.get(0);
   }
 
-  private static Incoming read(Path path) {
+  private static ImportBatch read(Path path) {
     try {
-      return Folders.ofFolder(path);
+      return LibraryArchive.ofFolder(path);
     } catch (IOException failed) {
       throw new UncheckedIOException(failed);
     }

@@ -23,8 +23,16 @@ import java.util.stream.Collectors;
 import javax.sql.DataSource;
 import org.hibernate.StaleStateException;
 import org.hibernate.exception.ConstraintViolationException;
-import rungbook.store.Chain.Hash;
-import rungbook.store.Incoming.Refusal;
+import rungbook.store.document.Chain.Hash;
+import rungbook.store.document.Chain;
+import rungbook.store.document.DocumentPath;
+import rungbook.store.document.Draft;
+import rungbook.store.document.ImportBatch.Refusal;
+import rungbook.store.document.Outcome;
+import rungbook.store.document.Refused;
+import rungbook.store.document.Revision;
+import rungbook.store.document.Save;
+import rungbook.store.document.StoreLimits;
 
 /** Saves and reads revisions. A save that returned is on the disk: a power cut does not take it back. */
 @ApplicationScoped
@@ -179,9 +187,9 @@ public class Store {
   }
 
   private static DraftRow keepAnother(Save save, Revision current) {
-    if (DraftRow.count("path", save.path().text()) >= Limits.DRAFTS_COUNT) {
+    if (DraftRow.count("path", save.path().text()) >= StoreLimits.DRAFTS_COUNT) {
       throw new Refused("somebody else saved revision " + current.number() + " first, and `" + save.path() + "` has "
-          + Limits.DRAFTS_COUNT + " drafts already: this one is not kept",
+          + StoreLimits.DRAFTS_COUNT + " drafts already: this one is not kept",
           "keep your text, discard drafts on the document's history page, then save on top of revision " + current.number());
     }
     var draft = DraftRow.of(save, Instant.now().truncatedTo(ChronoUnit.MILLIS));

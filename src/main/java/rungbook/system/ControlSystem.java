@@ -5,7 +5,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 
 /** A system with its circuit: what a proof needs beside the words of the {@link Vocabulary}. */
-public record ControlSystem(Vocabulary vocabulary, List<Part> parts, List<Fault> faults, List<Seen> sights) {
+public record ControlSystem(Vocabulary vocabulary, List<Part> parts, List<Fault> faults, List<SightCondition> sights) {
 
   public ControlSystem {
     parts = List.copyOf(parts);
@@ -27,7 +27,7 @@ public record ControlSystem(Vocabulary vocabulary, List<Part> parts, List<Fault>
   }
 
   /** The limb of this key; of several, the first. */
-  public Optional<Limb> limb(String key) {
+  public Optional<PartBranch> limb(String key) {
     return parts.stream().flatMap(part -> part.limbs().stream()).filter(limb -> limb.key().equals(key)).findFirst();
   }
 }

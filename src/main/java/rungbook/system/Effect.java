@@ -31,5 +31,5 @@ public sealed interface Effect {
   record Tap(String part, double primaryVolts) implements Effect {}
 
   /** A supply outside its spread. */
-  record Lower(String part, Between volts) implements Effect {}
+  record Lower(String part, Interval volts) implements Effect {}
 }

@@ -83,11 +83,11 @@ final class FaultReader {
     return least + 1;
   }
 
-  private Between range(double low, double high) {
+  private Interval range(double low, double high) {
     if (low > high) {
       absurd();
     }
-    return new Between(Math.min(low, high), Math.max(low, high));
+    return new Interval(Math.min(low, high), Math.max(low, high));
   }
 
   private void absurd() {

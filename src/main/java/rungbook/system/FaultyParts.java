@@ -23,7 +23,7 @@ final class FaultyParts {
 
   /** The key of a limb; empty, and reported, if there is none or it cannot have the effect. */
   Optional<String> limb(EffectKind effect, String written, Entry.Item item) {
-    List<String> limbs = system.parts().stream().flatMap(part -> part.limbs().stream()).map(Limb::name).toList();
+    List<String> limbs = system.parts().stream().flatMap(part -> part.limbs().stream()).map(PartBranch::name).toList();
     String key = Names.key(written);
     // a state has no limb, and yet what is wrong is the effect and not its name
     Optional<Part> part = system.partOfLimb(key).or(() -> system.part(key).filter(named -> named.limbs().isEmpty()));

@@ -13,38 +13,38 @@ public sealed interface Part {
   Span span();
 
   /** The ways for current that the part is made of. */
-  List<Limb> limbs();
+  List<PartBranch> limbs();
 
   default String key() {
     return Names.key(name());
   }
 
   /** @param legs each an ideal source, its first terminal positive, behind {@code ohms} */
-  record Supply(String name, Span span, List<Limb> limbs, Between volts, double hertz, double ohms)
+  record Supply(String name, Span span, List<PartBranch> limbs, Interval volts, double hertz, double ohms)
       implements Part {}
 
   /** Opens for good past its rating; all limbs of a breaker trip together. */
-  record Fuse(String name, Span span, List<Limb> limbs, double ratedAmps, boolean breaker) implements Part {}
+  record Fuse(String name, Span span, List<PartBranch> limbs, double ratedAmps, boolean breaker) implements Part {}
 
   /** @param opensWith the panel that opens it; a hand switch closes whenever nobody has opened it */
-  record Switch(String name, Span span, List<Limb> limbs, Condition closedWhen, Optional<String> opensWith) implements Part {}
+  record Switch(String name, Span span, List<PartBranch> limbs, Condition closedWhen, Optional<String> opensWith) implements Part {}
 
   record Cable(
-      String name, Span span, List<Limb> limbs, int awg, Between feet, Between celsius, Between picofaradsPerFoot,
-      Between picofaradsPerFootToGround) implements Part {}
+      String name, Span span, List<PartBranch> limbs, int awg, Interval feet, Interval celsius, Interval picofaradsPerFoot,
+      Interval picofaradsPerFootToGround) implements Part {}
 
-  record Wire(String name, Span span, List<Limb> limbs, double ohms) implements Part {}
+  record Wire(String name, Span span, List<PartBranch> limbs, double ohms) implements Part {}
 
   /** Terminals that are one and the same piece of metal. */
-  record Joint(String name, Span span, List<Limb> limbs) implements Part {}
+  record Joint(String name, Span span, List<PartBranch> limbs) implements Part {}
 
   /**
    * @param noLoadVolts what the secondary gives with nothing connected and rated volts on the primary
    * @param secondaryOhms what the windings add in series, seen from the secondary
    */
   record Transformer(
-      String name, Span span, List<Limb> limbs, double primaryVolts, double secondaryVolts, double voltAmps, Between noLoadVolts,
-      Between secondaryOhms) implements Part {}
+      String name, Span span, List<PartBranch> limbs, double primaryVolts, double secondaryVolts, double voltAmps, Interval noLoadVolts,
+      Interval secondaryOhms) implements Part {}
 
   /**
    * Anything that draws current and is on when it has enough of it.
@@ -57,15 +57,15 @@ public sealed interface Part {
    * @param onlyWhen what else it takes
    */
   record Load(
-      String name, Span span, List<Limb> limbs, Impedance restOhms, Impedance onOhms, double wireOhms,
-      Between onVolts, Between offVolts, Condition onlyWhen) implements Part {}
+      String name, Span span, List<PartBranch> limbs, Impedance restOhms, Impedance onOhms, double wireOhms,
+      Interval onVolts, Interval offVolts, Condition onlyWhen) implements Part {}
 
-  record Capacitor(String name, Span span, List<Limb> limbs, List<Double> microfarads) implements Part {}
+  record Capacitor(String name, Span span, List<PartBranch> limbs, List<Double> microfarads) implements Part {}
 
   /** Something that is so or not so: a board's intention, a flame, a delay that has run out. */
   record State(String name, Span span, Condition set, Optional<Condition> reset, int after) implements Part {
     @Override
-    public List<Limb> limbs() {
+    public List<PartBranch> limbs() {
       return List.of();
     }
   }

@@ -1,6 +1,6 @@
 package rungbook.system;
 
-import static rungbook.system.Between.exactly;
+import static rungbook.system.Interval.exactly;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -27,9 +27,9 @@ final class PartReader {
   static final double MOST_QUANTITY = 1e6;
 
   /** Between two conductors of a jacketed control cable (common practice, no source). */
-  static final Between PICOFARADS_PER_FOOT = new Between(20, 40);
+  static final Interval PICOFARADS_PER_FOOT = new Interval(20, 40);
 
-  static final Between PICOFARADS_PER_FOOT_TO_GROUND = new Between(3, 8);
+  static final Interval PICOFARADS_PER_FOOT_TO_GROUND = new Interval(3, 8);
 
   /** IEC 60947-4-1, from memory: AC contactors operate from 85 % and drop out between 20 % and 75 %. */
   private static final double PICKS_UP_SHARE = 0.85;
@@ -42,8 +42,8 @@ final class PartReader {
 
   private Entry entry;
   private String name;
-  private Phrases phrases;
-  private List<Limb> limbs;
+  private PartTokens phrases;
+  private List<PartBranch> limbs;
   private int joinsWritten;
 
   PartReader(Terminals terminals, ConditionReader conditions, SystemProblems problems) {
@@ -59,7 +59,7 @@ final class PartReader {
   Optional<Part> read(Entry line) {
     entry = line;
     name = line.key();
-    phrases = Phrases.of(line, 1, kindOf(line).equals("capacitor") ? "uF" : "");
+    phrases = PartTokens.of(line, 1, kindOf(line).equals("capacitor") ? "uF" : "");
     Optional<Part> part = Optional.ofNullable(readKind(kindOf(line)));
     part.ifPresent(read -> reportLeftOver());
     return part;
@@ -72,7 +72,7 @@ final class PartReader {
       case "breaker", "fuse" -> new Part.Fuse(name, span(), atLeast(1), need("A"), kind.equals("breaker"));
       case "switch", "interlock", "contact" -> contact(kind);
       case "cable" -> cable();
-      case "wire" -> new Part.Wire(name, span(), atLeast(1), may("ohm").map(Between::middle).orElse(CONTACT_OHMS));
+      case "wire" -> new Part.Wire(name, span(), atLeast(1), may("ohm").map(Interval::middle).orElse(CONTACT_OHMS));
       case "joint" -> new Part.Joint(name, span(), atLeast(1));
       case "transformer" -> transformer();
       case "coil" -> coil();
@@ -94,11 +94,11 @@ final class PartReader {
     return entry.keySpan();
   }
 
-  private List<Limb> joins() {
+  private List<PartBranch> joins() {
     var items = phrases.words().stream().filter(item -> item.text().contains(" to ") && !isCondition(item)).toList();
     phrases.words().removeAll(items);
     joinsWritten = items.size();
-    var found = new ArrayList<Limb>();
+    var found = new ArrayList<PartBranch>();
     items.forEach(item -> terminals.join(limbName(items.size(), item), item).ifPresent(found::add));
     return found;
   }
@@ -117,7 +117,7 @@ final class PartReader {
     return name + " " + (at < 0 ? first : first.substring(0, at)).strip();
   }
 
-  private List<Limb> conductors() {
+  private List<PartBranch> conductors() {
     var wanted = phrases.takeAfter("conductor ");
     var ends = phrases.words().stream().filter(item -> item.text().contains(" to ")).findFirst();
     if (ends.isEmpty() || wanted.isEmpty()) {
@@ -129,14 +129,14 @@ final class PartReader {
     return wanted.stream().flatMap(item -> conductor(item, places).stream()).toList();
   }
 
-  private Optional<Limb> conductor(Entry.Item item, String[] places) {
+  private Optional<PartBranch> conductor(Entry.Item item, String[] places) {
     String[] points = item.text().split(" to ", 2);
     String far = points.length > 1 ? points[1] : points[0];
     var written = new Entry.Item(points[0] + " at " + places[0] + " to " + far + " at " + places[1], item.span());
     return terminals.join(points[0] + " " + name, written);
   }
 
-  private List<Limb> atLeast(int howMany) {
+  private List<PartBranch> atLeast(int howMany) {
     if (joinsWritten < howMany) {
       lacks(howMany == 1 ? "the two points it joins, such as `L1 to T1`" : "its " + howMany + " pairs of points");
     }
@@ -151,21 +151,21 @@ final class PartReader {
     return needRange(key).middle();
   }
 
-  private Between needRange(String key) {
+  private Interval needRange(String key) {
     return may(key).orElseGet(() -> {
       lacks("a quantity in " + key);
       return exactly(1);
     });
   }
 
-  private Optional<Between> may(String key) {
+  private Optional<Interval> may(String key) {
     return phrases.find(key);
   }
 
   private Part supply() {
     double nominal = need("V");
-    Between volts = may("from V").orElse(exactly(nominal));
-    return new Part.Supply(name, span(), atLeast(1), volts, may("Hz").map(Between::middle).orElse(60.0), need("ohm"));
+    Interval volts = may("from V").orElse(exactly(nominal));
+    return new Part.Supply(name, span(), atLeast(1), volts, may("Hz").map(Interval::middle).orElse(60.0), need("ohm"));
   }
 
   private Part contact(String kind) {
@@ -182,35 +182,35 @@ final class PartReader {
   }
 
   private Part cable() {
-    return new Part.Cable(name, span(), limbs, (int) need("AWG"), needRange("ft"), may("C").orElse(new Between(0, 50)),
+    return new Part.Cable(name, span(), limbs, (int) need("AWG"), needRange("ft"), may("C").orElse(new Interval(0, 50)),
         may("pF/ft").orElse(PICOFARADS_PER_FOOT), may("pF/ft to ground").orElse(PICOFARADS_PER_FOOT_TO_GROUND));
   }
 
   private Part transformer() {
     double secondary = need("V secondary");
     double voltAmps = need("VA");
-    Optional<Between> ofFull = may("regulation % of full load");
-    Optional<Between> ofNone = may("regulation % of no load");
+    Optional<Interval> ofFull = may("regulation % of full load");
+    Optional<Interval> ofNone = may("regulation % of no load");
     if (ofFull.isEmpty() && ofNone.isEmpty()) {
       may("regulation %");
       problems.add(REGULATION_WITHOUT_BASIS, span(), "name", name);
     }
-    Between noLoad = ofNone.map(r -> new Between(secondary / (1 - r.low() / 100), secondary / (1 - r.high() / 100)))
+    Interval noLoad = ofNone.map(r -> new Interval(secondary / (1 - r.low() / 100), secondary / (1 - r.high() / 100)))
         .orElseGet(() -> rise(secondary, ofFull.orElse(exactly(10))));
     double fullAmps = voltAmps / secondary;
-    var ohms = new Between((noLoad.low() - secondary) / fullAmps, (noLoad.high() - secondary) / fullAmps);
+    var ohms = new Interval((noLoad.low() - secondary) / fullAmps, (noLoad.high() - secondary) / fullAmps);
     return new Part.Transformer(name, span(), windings(), need("V primary"), secondary, voltAmps, noLoad, ohms);
   }
 
-  private static Between rise(double volts, Between percent) {
-    return new Between(volts * (1 + percent.low() / 100), volts * (1 + percent.high() / 100));
+  private static Interval rise(double volts, Interval percent) {
+    return new Interval(volts * (1 + percent.low() / 100), volts * (1 + percent.high() / 100));
   }
 
-  private List<Limb> windings() {
+  private List<PartBranch> windings() {
     atLeast(2);
     String[] sides = {"primary", "secondary"};
     return Stream.iterate(0, i -> i < Math.min(2, limbs.size()), i -> i + 1)
-        .map(i -> new Limb(name + " " + sides[i], limbs.get(i).a(), limbs.get(i).b())).toList();
+        .map(i -> new PartBranch(name + " " + sides[i], limbs.get(i).a(), limbs.get(i).b())).toList();
   }
 
   private Part coil() {
@@ -223,7 +223,7 @@ final class PartReader {
 
   private Part motor() {
     double volts = need("V");
-    double factor = may("pf").map(Between::middle).orElse(0.8);
+    double factor = may("pf").map(Interval::middle).orElse(0.8);
     OptionalDouble wire = optional("ohm");
     double amps = need("A");
     var on = Part.Impedance.of(volts, volts * amps, OptionalDouble.empty(), factor);
@@ -233,12 +233,12 @@ final class PartReader {
 
   private Part load() {
     double volts = need("V");
-    Optional<Between> watts = may("W").or(() -> may("kW").map(k -> new Between(k.low() * 1000, k.high() * 1000)));
-    double voltAmps = watts.or(() -> may("VA")).map(Between::middle).orElseGet(() -> {
+    Optional<Interval> watts = may("W").or(() -> may("kW").map(k -> new Interval(k.low() * 1000, k.high() * 1000)));
+    double voltAmps = watts.or(() -> may("VA")).map(Interval::middle).orElseGet(() -> {
       lacks("a quantity in VA, W or kW");
       return 1.0;
     });
-    double factor = watts.isPresent() ? 1 : may("pf").map(Between::middle).orElse(1.0);
+    double factor = watts.isPresent() ? 1 : may("pf").map(Interval::middle).orElse(1.0);
     var ohms = Part.Impedance.of(volts, voltAmps, OptionalDouble.empty(), factor);
     return consumer(volts, ohms, ohms, optional("ohm").orElse(ohms.resistance()), 0.7, 0.6);
   }
@@ -248,8 +248,8 @@ final class PartReader {
   }
 
   private Part consumer(double volts, Part.Impedance rest, Part.Impedance on, double wireOhms, double onShare, double offShare) {
-    Between onVolts = may("picks up at V").or(() -> may("works above V")).orElse(exactly(volts * onShare));
-    Between offVolts = may("drops out at V").orElse(exactly(Math.min(onVolts.low(), volts * offShare)));
+    Interval onVolts = may("picks up at V").or(() -> may("works above V")).orElse(exactly(volts * onShare));
+    Interval offVolts = may("drops out at V").orElse(exactly(Math.min(onVolts.low(), volts * offShare)));
     Condition only = condition("only when ").orElse(Condition.ALWAYS);
     return new Part.Load(name, span(), atLeast(1), rest, on, wireOhms, onVolts, offVolts, only);
   }
@@ -281,7 +281,7 @@ final class PartReader {
     phrases.repeated().forEach(quantity -> reportAbsurd("uF", quantity));
   }
 
-  private void reportAbsurd(String key, Phrases.Quantity quantity) {
+  private void reportAbsurd(String key, PartTokens.Quantity quantity) {
     boolean temperature = key.equals("C");
     boolean wrong = temperature ? quantity.value().low() < -60 || quantity.value().high() > 150
         : !(quantity.value().low() > 0 && quantity.value().high() <= MOST_QUANTITY);

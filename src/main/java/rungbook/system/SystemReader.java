@@ -58,16 +58,16 @@ public final class SystemReader {
     }
     var partReader = new PartReader(terminals, conditions, problems);
     List<Part> parts = entries("parts").flatMap(entry -> partReader.read(entry).stream()).toList();
-    List<Seen> sights = entries("sights").flatMap(entry -> sight(entry).stream()).toList();
+    List<SightCondition> sights = entries("sights").flatMap(entry -> sight(entry).stream()).toList();
     var withParts = new ControlSystem(words, parts, List.of(), sights);
     var faultReader = new FaultReader(withParts, terminals, problems);
     return new ControlSystem(words, parts, entries("faults").map(faultReader::read).toList(), sights);
   }
 
-  private Optional<Seen> sight(Entry entry) {
+  private Optional<SightCondition> sight(Entry entry) {
     return entry.items().stream().filter(item -> item.text().startsWith("when ")).findFirst()
         .map(item -> new Entry.Item(item.text().substring(5), item.span()))
-        .map(item -> new Seen(entry.key(), conditions.read(item)));
+        .map(item -> new SightCondition(entry.key(), conditions.read(item)));
   }
 
   private Stream<Entry> entries(String kind) {

@@ -25,7 +25,7 @@ final class Terminals {
   }
 
   /** Reads {@code A to B}; empty, and reported, if either end is not known. */
-  Optional<Limb> join(String name, Entry.Item item) {
+  Optional<PartBranch> join(String name, Entry.Item item) {
     int to = item.text().indexOf(" to ");
     String first = item.text().substring(0, to).strip();
     String second = item.text().substring(to + 4).strip();
@@ -34,11 +34,11 @@ final class Terminals {
     return a.flatMap(from -> b.map(till -> limb(name, from, till, item.span())));
   }
 
-  private Limb limb(String name, Terminal a, Terminal b, Span span) {
+  private PartBranch limb(String name, Terminal a, Terminal b, Span span) {
     if (a.equals(b)) {
       problems.add(PART_JOINS_ITSELF, span, "name", name, "terminal", a);
     }
-    return new Limb(name, a, b);
+    return new PartBranch(name, a, b);
   }
 
   Optional<Terminal> find(String written, Span span) {

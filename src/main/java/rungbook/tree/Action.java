@@ -2,7 +2,7 @@ package rungbook.tree;
 
 import java.util.List;
 import rungbook.action.ActionKind;
-import rungbook.action.Condition;
+import rungbook.action.EquipmentCondition;
 import rungbook.action.StateChange;
 
 /**
@@ -11,7 +11,7 @@ import rungbook.action.StateChange;
  * @param key the thing's lookup key
  * @param changes what it does to the equipment, in order; none if the thing could not be read
  */
-public record Action(ActionKind kind, Named thing, String key, List<StateChange> changes) {
+public record Action(ActionKind kind, NameRef thing, String key, List<StateChange> changes) {
 
   public Action {
     changes = List.copyOf(changes);
@@ -19,11 +19,11 @@ public record Action(ActionKind kind, Named thing, String key, List<StateChange>
 
   /** Whether it takes something off or puts it back, which for a terminal depends on the place. */
   public boolean isAboutConnecting() {
-    return kind.begins(Condition.DISCONNECTED) || kind.ends(Condition.DISCONNECTED);
+    return kind.begins(EquipmentCondition.DISCONNECTED) || kind.ends(EquipmentCondition.DISCONNECTED);
   }
 
   /** Whether hands go on a wire or a part, so that it has to be dead. */
   public boolean touches() {
-    return kind.begins(Condition.TOUCHED);
+    return kind.begins(EquipmentCondition.TOUCHED);
   }
 }

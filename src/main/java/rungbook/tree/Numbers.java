@@ -4,7 +4,7 @@ import java.math.BigDecimal;
 import java.util.Optional;
 
 /** Exact decimals with a unit, as people write them: {@code 24}, {@code 24.0 V}. The decimal sign is a point; thousands have no sign. */
-final class Numbers {
+public final class Numbers {
 
   /** Longer numbers are no reading of any meter, and would only cost time. */
   private static final int LONGEST = 20;
@@ -12,9 +12,9 @@ final class Numbers {
   private Numbers() {}
 
   /** @param unit as written, {@code ""} if none stands there */
-  record Measured(BigDecimal number, String unit) {}
+  public record Measured(BigDecimal number, String unit) {}
 
-  static Optional<Measured> read(String written) {
+  public static Optional<Measured> read(String written) {
     int end = 0;
     while (end < written.length() && isDigit(written, end)) {
       end++;

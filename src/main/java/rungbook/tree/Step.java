@@ -16,11 +16,11 @@ public sealed interface Step {
   /** More answers fit no screen, and only cost time. */
   int MOST_ANSWERS = 100;
 
-  Particulars particulars();
+  StepHeader particulars();
 
   /** Something read with a meter. */
   record MeterCheck(
-      Particulars particulars, Quantity quantity, Span quantitySpan, List<Named> leads, Optional<Range> expected, Span expectedSpan,
+      StepHeader particulars, Quantity quantity, Span quantitySpan, List<NameRef> leads, Optional<Range> expected, Span expectedSpan,
       List<Setting> presumed)
       implements Check {
     public MeterCheck {
@@ -30,7 +30,7 @@ public sealed interface Step {
   }
 
   /** Something looked at, listened for, smelled, felt or asked. */
-  record SenseCheck(Particulars particulars, Sense sense, List<Named> things, List<Setting> presumed) implements Check {
+  record SenseCheck(StepHeader particulars, Sense sense, List<NameRef> things, List<Setting> presumed) implements Check {
     public SenseCheck {
       things = List.copyOf(things);
       presumed = List.copyOf(presumed);
@@ -44,7 +44,7 @@ public sealed interface Step {
   }
 
   /** Things done, in the order done. A step that takes in a fragment is one without actions. */
-  record Task(Particulars particulars, List<Action> actions) implements Step {
+  record Task(StepHeader particulars, List<Action> actions) implements Step {
     public Task {
       actions = List.copyOf(actions);
     }
@@ -52,7 +52,7 @@ public sealed interface Step {
 
   /** A conclusion. */
   record Finding(
-      Particulars particulars, List<Named> faults, boolean healthy, Optional<Named> refer, boolean evacuate, List<Action> repair)
+      StepHeader particulars, List<NameRef> faults, boolean healthy, Optional<NameRef> refer, boolean evacuate, List<Action> repair)
       implements Step {
     public Finding {
       faults = List.copyOf(faults);
@@ -99,7 +99,7 @@ public sealed interface Step {
     return particulars().ways();
   }
 
-  default Optional<Named> at() {
+  default Optional<NameRef> at() {
     return particulars().at();
   }
 

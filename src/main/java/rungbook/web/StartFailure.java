@@ -2,9 +2,9 @@ package rungbook.web;
 
 import java.net.BindException;
 import rungbook.store.DamagedDatabase;
+import rungbook.store.DatabaseLock;
 import rungbook.store.DiskFull;
-import rungbook.store.InUse;
-import rungbook.store.Refused;
+import rungbook.store.document.Refused;
 
 /** Says in a sentence why the server could not start, and what to do about it. */
 final class StartFailure {
@@ -32,7 +32,7 @@ final class StartFailure {
     if (cause instanceof BindException) {
       return "the port is taken; stop the program that has it, or choose another with -Drungbook.port=PORT";
     }
-    if (InUse.isReason(cause)) {
+    if (DatabaseLock.isReason(cause)) {
       return "another Rungbook has this library open; stop it, or choose another folder with -Drungbook.data=FOLDER";
     }
     if (DamagedDatabase.isReason(cause)) {

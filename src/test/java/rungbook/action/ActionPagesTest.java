@@ -50,8 +50,8 @@ class ActionPagesTest {
     if (kind.object() == ActionObject.SETTING) {
       return Set.of(kind.words());
     }
-    Set<Condition> ended = kind.begins().stream()
-        .map(begun -> begun.needsSuccess() ? Condition.ISOLATED : begun).collect(Collectors.toSet());
+    Set<EquipmentCondition> ended = kind.begins().stream()
+        .map(begun -> begun.needsSuccess() ? EquipmentCondition.ISOLATED : begun).collect(Collectors.toSet());
     return Arrays.stream(ActionKind.values()).filter(other -> other.ends().stream().anyMatch(ended::contains))
         .map(ActionKind::words).collect(Collectors.toCollection(TreeSet::new));
   }

@@ -17,14 +17,14 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import rungbook.markdown.DocumentReader;
 import rungbook.source.Source;
-import rungbook.system.Vocabulary;
 import rungbook.system.Vocabulary.Control;
 import rungbook.system.Vocabulary.Location;
 import rungbook.system.Vocabulary.Part;
 import rungbook.system.Vocabulary.Point;
 import rungbook.system.Vocabulary.Role;
+import rungbook.system.Vocabulary;
 import rungbook.tree.Shared;
-import rungbook.tree.TreeReader;
+import rungbook.tree.reader.TreeReader;
 
 /**
  * Every action on every kind of thing, done at the furnace: whether the thing will do, and what changes. The table is
@@ -225,7 +225,7 @@ class ActionTableTest {
         : "-" + words(((StateChange.End) change).condition()) + " " + ((StateChange.End) change).key();
   }
 
-  private static String words(Condition condition) {
+  private static String words(EquipmentCondition condition) {
     return condition.name().toLowerCase(Locale.ROOT).replace('_', ' ');
   }
 }

@@ -16,14 +16,14 @@ import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
-import rungbook.circuit.CircuitState;
 import rungbook.circuit.Dictionary;
 import rungbook.circuit.Leads;
-import rungbook.circuit.Meter;
+import rungbook.circuit.MeterFunction;
 import rungbook.circuit.Probe;
-import rungbook.circuit.Samples;
-import rungbook.circuit.Sheet;
+import rungbook.circuit.ReadingTable;
 import rungbook.circuit.SpicePeer;
+import rungbook.circuit.network.CircuitState;
+import rungbook.circuit.network.Samples;
 import rungbook.markdown.DocumentReader;
 import rungbook.source.Source;
 import rungbook.system.ControlSystem;
@@ -96,7 +96,7 @@ public class DictionaryBench {
   private static void addPairs(List<Probe> probes, String place, String... points) {
     for (int i = 0; i < points.length; i++) {
       for (int j = i + 1; j < points.length; j++) {
-        probes.add(Leads.at(place, Meter.VOLTS, points[i], points[j]));
+        probes.add(Leads.at(place, MeterFunction.VOLTS, points[i], points[j]));
       }
     }
   }
@@ -106,7 +106,7 @@ public class DictionaryBench {
     var dictionary = Dictionary.of(system, Samples.seeded(1, Samples.USUAL));
     double sum = 0;
     for (CircuitState state : states.subList(0, STATES)) {
-      Sheet sheet = dictionary.sheet(state, probes);
+      ReadingTable sheet = dictionary.sheet(state, probes);
       sum += sheet.raw()[sheet.offset(dictionary.cases().size() - 1, PAIRS - 1)];
     }
     return sum;

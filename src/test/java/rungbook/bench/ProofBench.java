@@ -18,15 +18,15 @@ import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 import rungbook.markdown.Document;
 import rungbook.markdown.DocumentReader;
-import rungbook.proof.DictionaryInstallations;
-import rungbook.proof.Installations;
 import rungbook.proof.Proving;
+import rungbook.proof.plan.DictionaryInstallations;
+import rungbook.proof.plan.Installations;
 import rungbook.source.Source;
 import rungbook.system.SystemReader;
-import rungbook.system.Walks;
+import rungbook.system.WalkTimes;
 import rungbook.tree.Shared;
 import rungbook.tree.Tree;
-import rungbook.tree.TreeReader;
+import rungbook.tree.reader.TreeReader;
 
 /** A tree of forty steps on the furnace system: ten states, thirty pairs of leads, sixty faults. */
 @State(Scope.Benchmark)
@@ -44,7 +44,7 @@ public class ProofBench {
   private static final List<String> LEADS = List.of("R, C", "Y, C", "W, C");
 
   private SystemReader.Read system;
-  private Walks walks;
+  private WalkTimes walks;
   private Tree tree;
   private Installations solved;
 
@@ -53,7 +53,7 @@ public class ProofBench {
     String name = "shared/systems/split-cooling-gas-furnace.md";
     Document document = DocumentReader.read(new Source(name, Files.readString(Path.of(name))));
     system = SystemReader.read("split-cooling-gas-furnace", document);
-    walks = Walks.read(document);
+    walks = WalkTimes.read(document);
     var shared = new Shared(java.util.Map.of("split cooling gas furnace", system.system().vocabulary()), java.util.Map.of(), java.util.Map.of(),
         java.util.Map.of(), java.util.Set.of());
     tree = TreeReader.read("forty", DocumentReader.read(new Source("trees/forty.md", text())), shared).tree();

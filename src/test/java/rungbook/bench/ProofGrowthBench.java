@@ -19,17 +19,17 @@ import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
-import rungbook.circuit.CircuitState;
 import rungbook.circuit.Probe;
+import rungbook.circuit.network.CircuitState;
 import rungbook.markdown.DocumentReader;
-import rungbook.proof.Installations;
 import rungbook.proof.Proving;
+import rungbook.proof.plan.Installations;
 import rungbook.source.Source;
 import rungbook.system.Vocabulary;
-import rungbook.system.Walks;
+import rungbook.system.WalkTimes;
 import rungbook.tree.Shared;
 import rungbook.tree.Tree;
-import rungbook.tree.TreeReader;
+import rungbook.tree.reader.TreeReader;
 
 /** How the walk grows with faults, steps and samples, on readings made up as they are asked for: no circuit is solved. */
 @State(Scope.Benchmark)
@@ -70,7 +70,7 @@ public class ProofGrowthBench {
 
   @Benchmark
   public Proving.Result prove() {
-    return Proving.prove(tree, installations, Walks.NONE, id -> Optional.empty());
+    return Proving.prove(tree, installations, WalkTimes.NONE, id -> Optional.empty());
   }
 
   /** Every fault walks on to the end: the steps walked are faults times checks. */

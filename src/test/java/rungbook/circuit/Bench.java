@@ -1,5 +1,7 @@
 package rungbook.circuit;
 
+import rungbook.circuit.network.Phasor;
+
 /** Puts a meter to a netlist and solves it anew: slow, and what the {@link Dictionary} is held to. */
 final class Bench {
 
@@ -8,7 +10,7 @@ final class Bench {
   private Bench() {}
 
   /** AC volts between two nodes, the meter connected. */
-  static Reading volts(Netlist circuit, Meter meter, String red, String black) {
+  static Reading volts(Netlist circuit, MeterFunction meter, String red, String black) {
     if (!Islands.of(circuit).together(red, black)) {
       return Reading.None.FLOATING;
     }

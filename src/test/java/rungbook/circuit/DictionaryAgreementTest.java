@@ -9,6 +9,17 @@ import java.util.Random;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import rungbook.circuit.network.CircuitNetwork;
+import rungbook.circuit.network.CircuitState;
+import rungbook.circuit.network.ComplexRows;
+import rungbook.circuit.network.FaultCase;
+import rungbook.circuit.network.Phasor;
+import rungbook.circuit.network.Samples;
+import rungbook.circuit.sequence.StateSolver;
+import rungbook.circuit.sequence.SteadyState;
+import rungbook.circuit.sequence.SteadyStateSearch;
+import rungbook.circuit.solver.LowRankNetwork;
+import rungbook.circuit.solver.Network;
 import rungbook.system.Terminal;
 
 /** A seeded Monte Carlo that solves every sample in full by the general solver and by elimination, beside the dictionary. */
@@ -37,14 +48,14 @@ class DictionaryAgreementTest {
     int lowRank = 0;
     int steady = 0;
     for (CircuitState state : CircuitState.start(words).everyPosition(words)) {
-      Sheet sheet = dictionary.sheet(state, probes(dictionary.wiring(), new Random(7)));
-      var run = new Run(dictionary.plant(), state);
+      ReadingTable sheet = dictionary.sheet(state, probes(dictionary.wiring(), new Random(7)));
+      var run = new StateSolver(dictionary.plant(), state);
       for (int i = 0; i < dictionary.cases().size(); i++) {
-        var settling = new Settling(run, dictionary.caseList().get(i));
-        for (Settled settled : settling.from(dictionary.blown(i, state))) {
+        var settling = new SteadyStateSearch(run, dictionary.caseList().get(i));
+        for (SteadyState settled : settling.from(dictionary.blown(i, state))) {
           if (settled.steady()) {
             steady++;
-            lowRank += settling.network(settled.modes()) instanceof Modified ? 1 : 0;
+            lowRank += settling.network(settled.modes()) instanceof LowRankNetwork ? 1 : 0;
             assertSame(sheet, i, settled, run, settling);
           }
         }
@@ -53,8 +64,8 @@ class DictionaryAgreementTest {
     assertTrue(lowRank * 4 > steady, lowRank + " of " + steady + " by low rank");
   }
 
-  private static void assertSame(Sheet sheet, int number, Settled settled, Run run, Settling settling) {
-    Case fault = settling.fault();
+  private static void assertSame(ReadingTable sheet, int number, SteadyState settled, StateSolver run, SteadyStateSearch settling) {
+    FaultCase fault = settling.fault();
     Network full = run.inFull(settled.modes(), fault, settling.altered());
     double[][] seen = new double[2][SAMPLES];
     for (int p = 0; p < sheet.probes().size(); p++) {
@@ -81,11 +92,11 @@ class DictionaryAgreementTest {
     Samples samples = Samples.seeded(43, 1);
     var dictionary = Dictionary.of(Systems.read(id), samples);
     CircuitState state = CircuitState.start(dictionary.wiring().system().vocabulary()).set("thermostat", "cooling");
-    var run = new Run(dictionary.plant(), state);
+    var run = new StateSolver(dictionary.plant(), state);
     for (int i = 0; i < dictionary.cases().size(); i++) {
       Settle.Rest rest = Settle.of(dictionary, run, state, i, samples.draws().get(0));
       Solution solution = Solver.solve(rest.netlist());
-      Rows volts = rest.full().volts();
+      ComplexRows volts = rest.full().volts();
       for (String node : rest.netlist().nodes()) {
         if (node.matches("\\d+") && !solution.floating(node)) {
           int n = Integer.parseInt(node);
@@ -96,13 +107,13 @@ class DictionaryAgreementTest {
     }
   }
 
-  private static List<Probe> probes(Wiring wiring, Random random) {
+  private static List<Probe> probes(CircuitNetwork wiring, Random random) {
     List<Terminal> terminals = wiring.system().vocabulary().points().entrySet().stream()
         .flatMap(point -> point.getValue().locations().stream().sorted().map(place -> new Terminal(point.getKey(), place)))
         .filter(terminal -> wiring.node(terminal).isPresent()).toList();
     var probes = new ArrayList<Probe>();
     for (int i = 0; i < 30; i++) {
-      probes.add(new Probe(i % 3 == 0 ? Meter.VOLTS_LOW_IMPEDANCE : Meter.VOLTS, terminals.get(random.nextInt(terminals.size())),
+      probes.add(new Probe(i % 3 == 0 ? MeterFunction.VOLTS_LOW_IMPEDANCE : MeterFunction.VOLTS, terminals.get(random.nextInt(terminals.size())),
           terminals.get(random.nextInt(terminals.size()))));
     }
     return probes;

@@ -1,5 +1,7 @@
 package rungbook.circuit;
 
+import rungbook.circuit.network.Phasor;
+
 /** One part of a {@link Netlist}, between named nodes; the node {@code 0} is ground. */
 public sealed interface Element {
 

@@ -7,6 +7,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import rungbook.circuit.network.Phasor;
 
 /**
  * Solves a {@link Schematic}'s netlist in decimal arithmetic of 50 digits: slow, and free of the rounding that hides a

@@ -14,6 +14,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import rungbook.circuit.network.CircuitState;
+import rungbook.circuit.network.Draw;
+import rungbook.circuit.network.Phasor;
+import rungbook.circuit.network.Samples;
 import rungbook.markdown.DocumentReader;
 import rungbook.source.Source;
 import rungbook.system.ControlSystem;
@@ -162,7 +166,7 @@ class FaultEffectsTest {
       Map<String, Phasor> volts = spice.run();
       var state = CircuitState.start(dictionary.wiring().system().vocabulary()).set("call", call ? "on" : "off");
       List<Probe> probes = NODES.values().stream().map(FaultEffectsTest::toGround).toList();
-      Sheet sheet = dictionary.sheet(state, probes);
+      ReadingTable sheet = dictionary.sheet(state, probes);
       NODES.forEach((node, terminal) -> {
         double shown = sheet.reading(1, 0, sheet.probes().indexOf(toGround(terminal)));
         double expected = copies.containsKey(node) ? volts.get(node + "_" + copies.get(node)).magnitude() : Reading.FLOATING;
@@ -181,7 +185,7 @@ class FaultEffectsTest {
   }
 
   private static Probe toGround(Terminal terminal) {
-    return new Probe(Meter.VOLTS, terminal, new Terminal("ground", terminal.place()));
+    return new Probe(MeterFunction.VOLTS, terminal, new Terminal("ground", terminal.place()));
   }
 
   private static Netlist metered(Netlist netlist, String node) {
@@ -193,7 +197,7 @@ class FaultEffectsTest {
   @ValueSource(doubles = {10e6, 1e6, 20e3, 3e3})
   void aStrayReadingIsWhatTheMetersLoadLeavesOfIt(double inputOhms) throws Exception {
     var dictionary = Dictionary.of(read("open Y cable").system(), new Samples(List.of(Draw.MIDDLE)));
-    Probe probe = new Probe(Meter.VOLTS, inputOhms, new Terminal("y", "far"), new Terminal("ground", "far"));
+    Probe probe = new Probe(MeterFunction.VOLTS, inputOhms, new Terminal("y", "far"), new Terminal("ground", "far"));
     var state = CircuitState.start(dictionary.wiring().system().vocabulary());
     double shown = dictionary.sheet(state, List.of(probe)).reading(1, 0, 0);
     Netlist open = new Sketch().open("Y cable").open("pole").open("call contact").netlist();

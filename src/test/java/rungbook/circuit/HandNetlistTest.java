@@ -11,6 +11,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import rungbook.circuit.network.Draw;
 
 /**
  * Netlists for ngspice that were written by hand from the system text in their comments, the meter drawn in: an error in the
@@ -36,7 +37,7 @@ class HandNetlistTest {
     String fault = lines.stream().filter(line -> line.startsWith("*fault ")).map(line -> "fault: " + line.substring(7)).findFirst().orElse("");
     String[] parts = lines.stream().filter(line -> line.startsWith("*part ")).map(line -> line.substring(6)).toArray(String[]::new);
     Trial trial = Trial.of(Draw.MIDDLE, only(lines, "*points "), "", fault, parts);
-    double ours = trial.read(fault.isEmpty() ? "healthy" : "fault", Meter.valueOf(read[0]), read[1], read[2]);
+    double ours = trial.read(fault.isEmpty() ? "healthy" : "fault", MeterFunction.valueOf(read[0]), read[1], read[2]);
     double theirs = ngspice(lines, read[4], read[5]);
     assertEquals(theirs, ours, RELATIVE * theirs, lines.get(0));
   }

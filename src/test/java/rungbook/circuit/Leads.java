@@ -9,7 +9,7 @@ public final class Leads {
   private Leads() {}
 
   /** Both leads at one location. */
-  public static Probe at(String location, Meter meter, String red, String black) {
+  public static Probe at(String location, MeterFunction meter, String red, String black) {
     return new Probe(meter, terminal(location, red), terminal(location, black));
   }
 

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import rungbook.circuit.network.Phasor;
 
 /** A circuit of linear elements at one frequency, in hertz. */
 public record Netlist(double hertz, List<Element> elements) {

@@ -6,6 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import rungbook.circuit.network.Draw;
+import rungbook.circuit.network.Tolerance;
 
 /** What makes parts pull in, drop out, hum, blow and settle; each constant from both sides of its limit. */
 class OperationConstantsTest {

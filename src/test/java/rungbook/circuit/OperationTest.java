@@ -3,14 +3,17 @@ package rungbook.circuit;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
-import static rungbook.circuit.Meter.AMPS;
-import static rungbook.circuit.Meter.MICROFARADS;
-import static rungbook.circuit.Meter.OHMS;
-import static rungbook.circuit.Meter.VOLTS;
-import static rungbook.circuit.Meter.VOLTS_LOW_IMPEDANCE;
+import static rungbook.circuit.MeterFunction.AMPS;
+import static rungbook.circuit.MeterFunction.MICROFARADS;
+import static rungbook.circuit.MeterFunction.OHMS;
+import static rungbook.circuit.MeterFunction.VOLTS;
+import static rungbook.circuit.MeterFunction.VOLTS_LOW_IMPEDANCE;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import rungbook.circuit.network.CircuitState;
+import rungbook.circuit.network.Draw;
+import rungbook.circuit.network.Samples;
 
 /** The split system does what a technician finds on such equipment (common practice, no source). */
 class OperationTest {
@@ -21,12 +24,12 @@ class OperationTest {
   private static final CircuitState COOLING = OFF.set("thermostat", "cooling");
   private static final CircuitState HEATING = OFF.set("thermostat", "heating");
 
-  private static Reading read(String fault, CircuitState state, Meter meter, String place, String red, String black) {
+  private static Reading read(String fault, CircuitState state, MeterFunction meter, String place, String red, String black) {
     Probe probe = Leads.at(place, meter, red, black);
     return SPLIT.sheet(state, List.of(probe)).reading(SPLIT.cases().indexOf(fault), 0, probe);
   }
 
-  private static double value(String fault, CircuitState state, Meter meter, String place, String red, String black) {
+  private static double value(String fault, CircuitState state, MeterFunction meter, String place, String red, String black) {
     return ((Reading.Steady) read(fault, state, meter, place, red, black)).value();
   }
 

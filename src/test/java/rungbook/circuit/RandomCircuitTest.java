@@ -9,6 +9,7 @@ import java.util.Random;
 import java.util.stream.LongStream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import rungbook.circuit.network.Phasor;
 
 /** Sums that have to hold in any circuit; the seed repeats a failing one. */
 class RandomCircuitTest {

@@ -5,6 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
+import rungbook.circuit.network.CircuitState;
+import rungbook.circuit.network.Draw;
+import rungbook.circuit.network.Samples;
 import rungbook.markdown.DocumentReader;
 import rungbook.source.Source;
 import rungbook.system.SystemReader;
@@ -52,7 +55,7 @@ class SightsTest {
       for (int i = 0; i < count; i++) {
         text.append("sight ").append(i).append(": at bench, when ").append(lampOnly[i] ? "lamp on" : "call off").append('\n');
       }
-      Sheet sheet = sheet(text.append("```\n").toString());
+      ReadingTable sheet = sheet(text.append("```\n").toString());
       for (int i = 0; i < count; i++) {
         assertEquals(lampOnly[i], sheet.seen(0, 0, "sight " + i), "healthy, " + i + " of " + count);
         assertEquals(false, sheet.seen(1, 0, "sight " + i), "lamp dead, " + i + " of " + count);
@@ -69,7 +72,7 @@ class SightsTest {
     return lampOnly;
   }
 
-  private static Sheet sheet(String text) {
+  private static ReadingTable sheet(String text) {
     var read = SystemReader.read("bench", DocumentReader.read(new Source("bench.md", text)));
     assertEquals(List.of(), read.problems().stream().map(Systems::text).toList());
     var dictionary = Dictionary.of(read.system(), new Samples(List.of(Draw.MIDDLE)));

@@ -4,6 +4,9 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import rungbook.circuit.network.Copper;
+import rungbook.circuit.network.CopperTest;
+import rungbook.circuit.network.Phasor;
 
 /**
  * The test bench of {@link FaultEffectsTest} drawn by hand as a netlist, every number worked out from the text: it shares

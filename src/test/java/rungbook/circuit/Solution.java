@@ -1,6 +1,7 @@
 package rungbook.circuit;
 
 import java.util.Map;
+import rungbook.circuit.network.Phasor;
 
 /** The voltages and currents of a {@link Netlist}, rms phasors. */
 public final class Solution {

@@ -9,6 +9,7 @@ import java.util.Map;
 import org.ejml.data.ZMatrixRMaj;
 import org.ejml.dense.row.CommonOps_ZDRM;
 import org.ejml.dense.row.factory.LinearSolverFactory_ZDRM;
+import rungbook.circuit.network.Phasor;
 
 /**
  * AC steady state by modified nodal analysis with complex phasors.

@@ -10,6 +10,7 @@ import static rungbook.circuit.Element.resistor;
 import static rungbook.circuit.Element.voltage;
 
 import org.junit.jupiter.api.Test;
+import rungbook.circuit.network.Phasor;
 
 /** Worked examples of textbooks, to the digits they print. */
 class SolverReferenceTest {

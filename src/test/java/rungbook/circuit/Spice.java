@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.concurrent.TimeUnit;
+import rungbook.circuit.network.Phasor;
 
 /** Runs ngspice (Debian package {@code ngspice}) on many netlists at once: as one deck of parts that only share ground. */
 final class Spice {

@@ -12,6 +12,14 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import rungbook.circuit.network.CircuitNetwork;
+import rungbook.circuit.network.CircuitState;
+import rungbook.circuit.network.ComplexRows;
+import rungbook.circuit.network.Draw;
+import rungbook.circuit.network.Phasor;
+import rungbook.circuit.network.Samples;
+import rungbook.circuit.sequence.StateSolver;
+import rungbook.circuit.solver.Network;
 
 /**
  * Every state of the three systems, healthy and with every fault, against ngspice: 24 pairs of leads each without a
@@ -28,7 +36,7 @@ class SpiceAgreementTest {
 
   private static final double MOST_DECIDED = 0.03;
 
-  private record Compared(String name, Netlist netlist, Network network, int copy, int[][] pairs, Optional<Meter> meter) {}
+  private record Compared(String name, Netlist netlist, Network network, int copy, int[][] pairs, Optional<MeterFunction> meter) {}
 
   private int readings;
   private int decided;
@@ -56,14 +64,14 @@ class SpiceAgreementTest {
   }
 
   private void compare(Dictionary dictionary, CircuitState state, Draw draw) throws Exception {
-    var run = new Run(dictionary.plant(), state);
+    var run = new StateSolver(dictionary.plant(), state);
     var spice = new Spice(dictionary.wiring().hertz());
     var all = new ArrayList<Compared>();
     for (int i = 0; i < dictionary.cases().size(); i++) {
       Settle.Rest rest = Settle.of(dictionary, run, state, i, draw);
       int[][] pairs = pairs(dictionary.wiring(), rest.full(), new Random(31L * i + state.positions().hashCode()));
       all.add(new Compared(rest.name(), rest.netlist(), rest.full(), spice.add(rest.netlist()), pairs, Optional.empty()));
-      for (Meter meter : List.of(Meter.VOLTS, Meter.VOLTS_LOW_IMPEDANCE)) {
+      for (MeterFunction meter : List.of(MeterFunction.VOLTS, MeterFunction.VOLTS_LOW_IMPEDANCE)) {
         Netlist metered = metered(rest.netlist(), meter, pairs[0]);
         all.add(new Compared(rest.name(), metered, rest.full(), spice.add(metered), new int[][] {pairs[0]}, Optional.of(meter)));
       }
@@ -73,7 +81,7 @@ class SpiceAgreementTest {
   }
 
   /** Pairs of nodes that something ties together; those of a floating part among themselves too. */
-  private static int[][] pairs(Wiring wiring, Network network, Random random) {
+  private static int[][] pairs(CircuitNetwork wiring, Network network, Random random) {
     var pairs = new ArrayList<int[]>();
     while (pairs.size() < PAIRS) {
       int a = random.nextInt(wiring.nodeCount());
@@ -85,7 +93,7 @@ class SpiceAgreementTest {
     return pairs.toArray(int[][]::new);
   }
 
-  private static Netlist metered(Netlist netlist, Meter meter, int[] pair) {
+  private static Netlist metered(Netlist netlist, MeterFunction meter, int[] pair) {
     Phasor y = meter.admittance(netlist.hertz());
     String a = Schematic.node(pair[0]);
     String b = Schematic.node(pair[1]);
@@ -110,7 +118,7 @@ class SpiceAgreementTest {
   }
 
   private static Phasor ours(Compared one, int[] pair) {
-    Rows volts = one.network().volts();
+    ComplexRows volts = one.network().volts();
     Phasor open = new Phasor(volts.re[pair[0]][0] - volts.re[pair[1]][0], volts.im[pair[0]][0] - volts.im[pair[1]][0]);
     if (one.meter().isEmpty()) {
       return open;

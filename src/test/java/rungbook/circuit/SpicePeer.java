@@ -2,6 +2,10 @@ package rungbook.circuit;
 
 import java.io.IOException;
 import java.util.Map;
+import rungbook.circuit.network.CircuitState;
+import rungbook.circuit.network.Phasor;
+import rungbook.circuit.network.Samples;
+import rungbook.circuit.sequence.StateSolver;
 import rungbook.system.ControlSystem;
 
 /** A measured part of a dictionary's points, solved by ngspice in one process: every case of a cooling call, one sample, several pairs. */
@@ -15,7 +19,7 @@ public final class SpicePeer {
     Samples one = Samples.seeded(1, 1);
     var dictionary = Dictionary.of(system, one);
     CircuitState state = CircuitState.start(system.vocabulary()).set("thermostat", "cooling");
-    var run = new Run(dictionary.plant(), state);
+    var run = new StateSolver(dictionary.plant(), state);
     spice = new Spice(dictionary.wiring().hertz());
     points = dictionary.cases().size() * pairs;
     for (int i = 0; i < dictionary.cases().size(); i++) {

@@ -10,6 +10,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import rungbook.circuit.network.Phasor;
 
 /** Voltages on open conductors and across open switches; computed, and run again with ngspice 39. */
 class StrayVoltageTest {
@@ -60,7 +61,7 @@ class StrayVoltageTest {
   void openCoilTakesTheWholeSupply() {
     var loop = new ArrayList<>(loop(1e-3, 0));
     loop.removeIf(e -> e.name().equals("coil"));
-    var across = Bench.volts(new Netlist(60, loop), Meter.VOLTS, "c", "d");
+    var across = Bench.volts(new Netlist(60, loop), MeterFunction.VOLTS, "c", "d");
     assertEquals(26.400, ((Reading.Steady) across).value(), 5e-4);
   }
 
@@ -69,7 +70,7 @@ class StrayVoltageTest {
     var alone =
         Netlist.of(60, voltage("V", "R", "0", Phasor.of(24)), resistor("load", "R", "0", 100),
             resistor("lost", "Y", "Y2", 0.3));
-    assertEquals(Reading.None.FLOATING, Bench.volts(alone, Meter.VOLTS, "Y", "0"));
+    assertEquals(Reading.None.FLOATING, Bench.volts(alone, MeterFunction.VOLTS, "Y", "0"));
   }
 
   private static double across(double contactOhms, double meterOhms) {

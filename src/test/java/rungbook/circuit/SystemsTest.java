@@ -10,6 +10,14 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import rungbook.circuit.network.CircuitNetwork;
+import rungbook.circuit.network.CircuitState;
+import rungbook.circuit.network.Draw;
+import rungbook.circuit.network.FaultCase;
+import rungbook.circuit.network.Samples;
+import rungbook.circuit.sequence.StateSolver;
+import rungbook.circuit.sequence.SteadyState;
+import rungbook.circuit.sequence.SteadyStateSearch;
 import rungbook.system.Terminal;
 
 /** What has to be true of each system that comes with the project. */
@@ -38,8 +46,8 @@ class SystemsTest {
     var dictionary = Dictionary.of(Systems.read(id), Samples.corners());
     var words = dictionary.wiring().system().vocabulary();
     for (CircuitState state : CircuitState.start(words).everyPosition(words)) {
-      try (var run = new Run(dictionary.plant(), state); var settling = new Settling(run, Case.HEALTHY)) {
-        for (Settled settled : settling.from(Settling.noneBlown(dictionary.plant()))) {
+      try (var run = new StateSolver(dictionary.plant(), state); var settling = new SteadyStateSearch(run, FaultCase.HEALTHY)) {
+        for (SteadyState settled : settling.from(SteadyStateSearch.noneBlown(dictionary.plant()))) {
           assertTrue(settled.steady(), () -> state.positions() + " does not settle");
           for (boolean blown : settled.standing().blown) {
             assertFalse(blown, () -> state.positions().toString());
@@ -57,13 +65,13 @@ class SystemsTest {
     var words = dictionary.wiring().system().vocabulary();
     var hidden = new HashSet<>(dictionary.cases().subList(1, dictionary.cases().size()));
     for (CircuitState state : CircuitState.start(words).everyPosition(words)) {
-      Sheet sheet = dictionary.sheet(state, probes(dictionary.wiring()));
+      ReadingTable sheet = dictionary.sheet(state, probes(dictionary.wiring()));
       hidden.removeIf(fault -> shows(sheet, dictionary.cases().indexOf(fault)));
     }
     assertEquals(new HashSet<>(), hidden);
   }
 
-  private static boolean shows(Sheet sheet, int number) {
+  private static boolean shows(ReadingTable sheet, int number) {
     for (int p = 0; p < sheet.probes().size(); p++) {
       double healthy = sheet.reading(0, 0, p);
       if (Math.abs(sheet.reading(number, 0, p) - healthy) > 0.1 * Math.max(1, healthy)) {
@@ -73,10 +81,10 @@ class SystemsTest {
     return sheet.sights().stream().anyMatch(sight -> sheet.seen(0, 0, sight) != sheet.seen(number, 0, sight));
   }
 
-  private static List<Probe> probes(Wiring wiring) {
+  private static List<Probe> probes(CircuitNetwork wiring) {
     var probes = new ArrayList<Probe>();
     wiring.system().vocabulary().points().forEach((key, point) -> point.locations().stream().sorted().forEach(place ->
-        probes.add(new Probe(Meter.VOLTS, new Terminal(key, place), new Terminal("ground", place)))));
+        probes.add(new Probe(MeterFunction.VOLTS, new Terminal(key, place), new Terminal("ground", place)))));
     return probes;
   }
 

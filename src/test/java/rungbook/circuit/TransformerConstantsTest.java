@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.junit.jupiter.api.Test;
+import rungbook.circuit.network.Draw;
 
 /**
  * What a 40 VA transformer of 120 to 24 V and 10 % regulation reads, worked out from its equivalent circuit: every constant of
@@ -80,7 +81,7 @@ class TransformerConstantsTest {
   void weakTransformerHasItsWholeCopperMultiplied() {
     Trial trial = Trial.of(Draw.MIDDLE, POINTS, "", "weak: weaken transformer 3 times", SUPPLY, NEUTRAL, COMMON, TRANSFORMER, "heater: heater, 24 V, 40 W, R to C");
     double expected = NO_LOAD_VOLTS * RATED_OHMS / (RATED_OHMS + 3 * WINDING_OHMS);
-    assertEquals(expected, trial.read("weak", Meter.VOLTS, "R", "C"), 0.1);
+    assertEquals(expected, trial.read("weak", MeterFunction.VOLTS, "R", "C"), 0.1);
   }
 
   /** 100 pF between the windings and a meter of 10 MΩ and 100 pF: an unbonded secondary floats some 28 V above ground. */

@@ -1,6 +1,9 @@
 package rungbook.circuit;
 
 import java.util.List;
+import rungbook.circuit.network.CircuitState;
+import rungbook.circuit.network.Draw;
+import rungbook.circuit.network.Samples;
 import rungbook.markdown.DocumentReader;
 import rungbook.source.Source;
 import rungbook.system.SystemReader;
@@ -92,20 +95,20 @@ final class Trial {
   }
 
   double volts(String red, String black) {
-    return read("healthy", Meter.VOLTS, red, black);
+    return read("healthy", MeterFunction.VOLTS, red, black);
   }
 
   double ohms(String red, String black) {
-    return read("healthy", Meter.OHMS, red, black);
+    return read("healthy", MeterFunction.OHMS, red, black);
   }
 
   double amps(String point) {
-    return read("healthy", Meter.AMPS, point, point);
+    return read("healthy", MeterFunction.AMPS, point, point);
   }
 
   /** As coded in {@link Reading#of}. */
-  double read(String fault, Meter meter, String red, String black) {
-    Sheet sheet = dictionary.sheet(state(), List.of(Leads.at("bench", meter, red, black)));
+  double read(String fault, MeterFunction meter, String red, String black) {
+    ReadingTable sheet = dictionary.sheet(state(), List.of(Leads.at("bench", meter, red, black)));
     return sheet.raw()[sheet.offset(dictionary.cases().indexOf(fault), 0)];
   }
 

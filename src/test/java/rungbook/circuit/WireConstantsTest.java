@@ -5,6 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import rungbook.circuit.network.CircuitState;
+import rungbook.circuit.network.Draw;
+import rungbook.circuit.network.Tolerance;
 
 /** Contacts, cables and meters: each constant in one reading that changes with it, worked out beside it. */
 class WireConstantsTest {
@@ -40,7 +43,7 @@ class WireConstantsTest {
   @CsvSource({"short resistor", "short R to A"})
   void shortLeavesAContact(String effect) {
     Trial trial = Trial.of(Draw.MIDDLE, "R C A", "", "bridged: " + effect, SUPPLY, BOND, "resistor: heater, 24 V, 57.6 W, R to A", TEN_AMPS.formatted("A"));
-    assertEquals(tenAmpsThrough(1 / (1 / 10.0 + 1 / 0.02)), trial.read("bridged", Meter.VOLTS, "R", "A"), 0.001);
+    assertEquals(tenAmpsThrough(1 / (1 / 10.0 + 1 / 0.02)), trial.read("bridged", MeterFunction.VOLTS, "R", "A"), 0.001);
   }
 
   /** Volts on an open conductor beside a live one, by the capacitive divider into 10 MΩ and 100 pF. */
@@ -68,14 +71,14 @@ class WireConstantsTest {
   /** A conductor broken at one point keeps half of its capacitance on either side. */
   @Test
   void brokenConductorKeepsHalfOfItsCapacitance() {
-    assertEquals(divider(25e-3 * 30, 25e-3 * 5.5), cable(0).read("broken", Meter.VOLTS, "Y", "C"), 0.01);
+    assertEquals(divider(25e-3 * 30, 25e-3 * 5.5), cable(0).read("broken", MeterFunction.VOLTS, "Y", "C"), 0.01);
   }
 
   /** The low-impedance mode of 3 kΩ takes the same conductor under a hundredth of a volt (see the 1 nF row of the stray table). */
   @Test
   void lowImpedanceTakesTheVoltsAway() {
     double amps = 24 * 2 * Math.PI * 60 * 50 * 30e-12;
-    assertEquals(amps * 3e3, cable(0).read("healthy", Meter.VOLTS_LOW_IMPEDANCE, "Y", "C"), 0.001);
+    assertEquals(amps * 3e3, cable(0).read("healthy", MeterFunction.VOLTS_LOW_IMPEDANCE, "Y", "C"), 0.001);
   }
 
   /** 10 MΩ input (several makers' pages): behind 1 MΩ it reads an eleventh too low. 3 kΩ behind 3 kΩ reads half. */
@@ -83,7 +86,7 @@ class WireConstantsTest {
   void metersLoadWhatTheyMeasure() {
     Trial trial = Trial.of("R C A B", SUPPLY, BOND, "megohm: wire, 1000000 ohm, R to A", "kilohms: wire, 3000 ohm, R to B");
     assertEquals(24 / Math.hypot(1.1, 2 * Math.PI * 60 * 100e-12 * 1e6), trial.volts("A", "C"), 0.005);
-    assertEquals(12.0, trial.read("healthy", Meter.VOLTS_LOW_IMPEDANCE, "B", "C"), 0.005);
+    assertEquals(12.0, trial.read("healthy", MeterFunction.VOLTS_LOW_IMPEDANCE, "B", "C"), 0.005);
   }
 
   /** 100 pF of input and leads beside the 10 MΩ (common practice, no source): behind 100 pF it reads 7.2 of 24 V. */

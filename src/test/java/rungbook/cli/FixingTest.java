@@ -30,7 +30,7 @@ class FixingTest {
   private final StringWriter said = new StringWriter();
 
   private int fix(Problem... problems) throws IOException {
-    return Fixing.fix(List.of(problems), new Terminal(new PrintWriter(said), new PrintWriter(said), Style.PLAIN, false, folder, Optional.empty()));
+    return Fixing.fix(List.of(problems), new Console(new PrintWriter(said), new PrintWriter(said), Style.PLAIN, false, folder, Optional.empty()));
   }
 
   private static Problem replace(int start, int end, String by) {

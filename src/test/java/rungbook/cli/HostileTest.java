@@ -8,10 +8,10 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.concurrent.TimeUnit;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.api.io.TempDir;
-import java.util.stream.Stream;
 
 /** Each hostile file, checked by a fresh program with 256 MB: a clear problem with its place, soon, and nothing on the error stream. */
 class HostileTest {

@@ -105,9 +105,9 @@ class PackAndVerifyTest {
   @Test
   void whatIsPackedIsWhatWasChecked() throws IOException {
     Path tree = folder.resolve("lib/trees/a.md");
-    Terminal terminal = new Terminal(new PrintWriter(new StringWriter()), new PrintWriter(new StringWriter()), Style.PLAIN, false, folder, Optional.empty());
+    Console terminal = new Console(new PrintWriter(new StringWriter()), new PrintWriter(new StringWriter()), Style.PLAIN, false, folder, Optional.empty());
     Batch batch = Batch.of(List.of(tree), Optional.empty()).iterator().next();
-    Checking.Compiled compiled = Checking.compile(batch, terminal);
+    Checker.Compiled compiled = Checker.compile(batch, terminal);
     Texts.write(tree, Texts.BROKEN);
     assertEquals(List.of(), compiled.report().problems());
     assertEquals(Texts.SOUND, compiled.trees().get(0).tree().source().text());

@@ -10,8 +10,8 @@ import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import rungbook.source.Problem;
-import rungbook.source.Wording;
 import rungbook.source.Witness;
+import rungbook.source.Wording;
 
 /**
  * Each file in {@code src/test/resources/cases} holds a little library and the problems that it has, as people read them. After a

@@ -18,8 +18,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import rungbook.rules.Registry;
-import rungbook.rules.Rule;
-import rungbook.rules.Subject;
+import rungbook.rules.api.Rule;
+import rungbook.rules.api.RuleContext;
 import rungbook.source.Code;
 import rungbook.source.Problem;
 import rungbook.source.Problems;
@@ -74,7 +74,7 @@ class RulePagesTest {
   @MethodSource("pagesWithExample")
   void everyRuleReportsNoCodeButItsOwn(String code) throws IOException {
     for (CompiledTree tree : Example.library(Example.under("Bad", page(code))).trees()) {
-      Subject subject = Subject.of(tree.tree());
+      RuleContext subject = RuleContext.of(tree.tree());
       for (Rule rule : Registry.RULES) {
         Problems found = new Problems();
         rule.inspect(subject, found);

@@ -17,7 +17,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import rungbook.system.Names;
-import rungbook.tree.Named;
+import rungbook.tree.NameRef;
 import rungbook.tree.Step;
 import rungbook.tree.Tree;
 
@@ -85,7 +85,7 @@ class StarterLibraryTest {
     assertFalse(missing.isEmpty());
     library.trees().stream().map(CompiledTree::tree).filter(tree -> tree.system().orElseThrow().id().equals("split-cooling-gas-furnace"))
         .flatMap(tree -> tree.steps().stream()).filter(Step.Finding.class::isInstance)
-        .flatMap(step -> ((Step.Finding) step).faults().stream()).map(Named::key).forEach(missing::remove);
+        .flatMap(step -> ((Step.Finding) step).faults().stream()).map(NameRef::key).forEach(missing::remove);
     assertEquals(Set.of(), missing);
   }
 

@@ -63,7 +63,7 @@ class DrawingTest {
   void boxesDoNotOverlap() {
     var nodes = IntStream.range(0, 40).mapToObj(i -> node(i % 3 == 0 ? Shape.COIL : Shape.CONTACT, "Step number " + i)).toList();
     var wires = IntStream.range(1, 40).mapToObj(i -> new Wire((i - 1) / 2, i, "answer " + i, OptionalDouble.empty())).toList();
-    var boxes = Arrangement.of(new Diagram("t", nodes, wires)).boxes();
+    var boxes = DiagramLayout.of(new Diagram("t", nodes, wires)).boxes();
     for (var a = 0; a < boxes.size(); a++) {
       for (var b = a + 1; b < boxes.size(); b++) {
         assertFalse(overlap(boxes.get(a), boxes.get(b)), a + " and " + b);
@@ -84,7 +84,7 @@ class DrawingTest {
     assertTrue(lines.stream().allMatch(line -> Lettering.width(line, 15) <= 100));
   }
 
-  private static boolean overlap(Arrangement.Box a, Arrangement.Box b) {
+  private static boolean overlap(DiagramLayout.Box a, DiagramLayout.Box b) {
     return a.x() < b.x() + b.width() && b.x() < a.x() + a.width() && a.y() < b.y() + b.height() && b.y() < a.y() + a.height();
   }
 

@@ -17,6 +17,7 @@ import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 import rungbook.pack.Verify.Flaw;
 import rungbook.pack.Verify.Verdict;
+import rungbook.pack.page.Frame;
 
 /** Packs changed on purpose, each with its digest made anew over the change. */
 class ForgedPackTest {

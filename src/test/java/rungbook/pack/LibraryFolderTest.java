@@ -13,6 +13,7 @@ import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
+import rungbook.pack.page.FileNames;
 
 class LibraryFolderTest {
 

@@ -13,6 +13,7 @@ import java.util.Map;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import rungbook.browser.Browser;
+import rungbook.pack.page.FileNames;
 
 /** A library's folder as any web server would hand it out; the browser treats loopback as it treats HTTPS. */
 class LibraryServedTest {

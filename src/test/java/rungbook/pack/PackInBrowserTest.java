@@ -16,8 +16,8 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.WebElement;
-import rungbook.browser.Browser;
 import rungbook.browser.Browser.Scheme;
+import rungbook.browser.Browser;
 
 /** Packs on a phone of 320 px, from a file, with the network cut. */
 class PackInBrowserTest {

@@ -16,6 +16,8 @@ import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import rungbook.pack.page.Assets;
+import rungbook.pack.page.Edition;
 import rungbook.tree.Tree;
 
 class PackTest {

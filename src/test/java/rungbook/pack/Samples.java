@@ -10,16 +10,18 @@ import rungbook.library.Compiler;
 import rungbook.library.Folder;
 import rungbook.library.Library;
 import rungbook.markdown.DocumentReader;
+import rungbook.pack.page.Edition;
+import rungbook.pack.page.PackInput;
 import rungbook.source.Source;
 import rungbook.tree.Shared;
 import rungbook.tree.Tree;
-import rungbook.tree.TreeReader;
+import rungbook.tree.reader.TreeReader;
 
 /** Trees to pack: the starter library's own, and small ones written in a test. */
-final class Samples {
+public final class Samples {
 
-  static final Library STARTER = starter();
-  static final Material MATERIAL = new Material(STARTER.shared(), STARTER.text().pictures());
+  public static final Library STARTER = starter();
+  static final PackInput MATERIAL = new PackInput(STARTER.shared(), STARTER.text().pictures());
 
   private Samples() {}
 
@@ -48,7 +50,7 @@ final class Samples {
     }
   }
 
-  static Tree tree(String text) {
+  public static Tree tree(String text) {
     return tree("sample", text);
   }
 
@@ -57,6 +59,6 @@ final class Samples {
   }
 
   static Pack pack(String text, Map<String, byte[]> pictures) {
-    return Pack.of(tree(text), new Material(Shared.none(), pictures), Edition.draft());
+    return Pack.of(tree(text), new PackInput(Shared.none(), pictures), Edition.draft());
   }
 }

@@ -9,9 +9,10 @@ import java.util.Locale;
 import java.util.Map;
 import rungbook.browser.Browser;
 import rungbook.markdown.DocumentReader;
+import rungbook.pack.page.Edition;
 import rungbook.source.Source;
 import rungbook.tree.Tree;
-import rungbook.tree.TreeReader;
+import rungbook.tree.reader.TreeReader;
 
 /**
  * How fast a pack of many steps opens and answers a tap on a phone six times slower than this machine. Prints milliseconds.

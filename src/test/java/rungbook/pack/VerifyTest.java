@@ -12,6 +12,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import rungbook.pack.Verify.Flaw;
 import rungbook.pack.Verify.Verdict;
+import rungbook.pack.page.Edition;
 
 class VerifyTest {
 

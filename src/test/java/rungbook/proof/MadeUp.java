@@ -6,30 +6,32 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeMap;
-import rungbook.circuit.CircuitState;
-import rungbook.circuit.Meter;
+import rungbook.circuit.MeterFunction;
 import rungbook.circuit.Probe;
+import rungbook.circuit.network.CircuitState;
 import rungbook.markdown.DocumentReader;
+import rungbook.proof.plan.Installations;
+import rungbook.proof.report.Proof;
 import rungbook.source.Source;
 import rungbook.system.Vocabulary;
-import rungbook.system.Walks;
+import rungbook.system.WalkTimes;
 import rungbook.tree.Shared;
 import rungbook.tree.Tree;
-import rungbook.tree.TreeReader;
+import rungbook.tree.reader.TreeReader;
 
 /**
  * A system of a lamp and a wire, with readings written down by hand: four installations, the last of them a corner. The wire is
  * at `A` and `B`; nothing is read while the switch is off.
  */
-final class MadeUp implements Installations {
+public final class MadeUp implements Installations {
 
-  static final Vocabulary WORDS = new Vocabulary("lamp", "Lamp",
+  public static final Vocabulary WORDS = new Vocabulary("lamp", "Lamp",
       Map.of("hall", new Vocabulary.Location("hall", Optional.empty()), "attic", new Vocabulary.Location("attic", Optional.empty())),
       Map.of("a", point("A"), "b", point("B"), "x", point("X")),
       Map.of("lever", new Vocabulary.Control("lever", Vocabulary.Role.SELECTOR, List.of("off", "on"), Set.of("hall"))),
       Map.of("glow", "glow"), Map.of(), new TreeMap<>(Map.of("lamp dead", "lamp dead", "wire weak", "wire weak")));
 
-  static final Walks WALKS = new Walks("hall", Map.of("attic", new Walks.Way("hall", 3)));
+  static final WalkTimes WALKS = new WalkTimes("hall", Map.of("attic", new WalkTimes.Way("hall", 3)));
 
   private static final double[] OFF = {0, 0, 0, 0};
 
@@ -44,7 +46,7 @@ final class MadeUp implements Installations {
     return new Vocabulary.Point(name, Set.of("hall", "attic"), OptionalDouble.empty());
   }
 
-  static Tree tree(String id, String steps) {
+  public static Tree tree(String id, String steps) {
     String text = "---\ntitle: " + id + "\ncomplaint: dark\nsystem: lamp\n---\n\n" + steps;
     var shared = new Shared(Map.of("lamp", WORDS), Map.of(), Map.of(), Map.of(), Set.of("one", "other"));
     return TreeReader.read(id, DocumentReader.read(new Source("trees/" + id + ".md", text)), shared).tree();
@@ -96,7 +98,7 @@ final class MadeUp implements Installations {
       @Override
       public void readings(int caseNumber, Probe probe, double[] into) {
         double[] usual = {24, 24, 24, 24};
-        double[] high = readings.getOrDefault(cases().get(caseNumber) + " " + Meter.VOLTS, usual);
+        double[] high = readings.getOrDefault(cases().get(caseNumber) + " " + MeterFunction.VOLTS, usual);
         double[] read = on ? readings.getOrDefault(cases().get(caseNumber) + " " + probe.meter(), high) : OFF;
         System.arraycopy(read, 0, into, 0, 4);
       }

@@ -10,10 +10,12 @@ import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import rungbook.circuit.Reading;
+import rungbook.proof.report.LimitFix;
+import rungbook.proof.report.Proof;
 import rungbook.source.Fix;
 import rungbook.source.Problem;
 import rungbook.source.Witness;
-import rungbook.system.Walks;
+import rungbook.system.WalkTimes;
 import rungbook.tree.Step;
 import rungbook.tree.Tree;
 
@@ -116,7 +118,7 @@ class ProvingTest {
   void mendedLimitIsSound() {
     Tree bad = limit("24.5");
     Proof.Limit wrong = lamp().prove(bad).checks().get(0).limits().get(1);
-    Fix fix = Mending.fix(wrong, (Step.MeterCheck) bad.steps().get(1)).orElseThrow();
+    Fix fix = LimitFix.fix(wrong, (Step.MeterCheck) bad.steps().get(1)).orElseThrow();
     String text = Fix.apply(bad.source().text(), fix.edits());
     assertEquals(limit("20").source().text(), text);
     assertEquals(List.of(fix), lamp().prove(bad).problems().stream().filter(one -> one.code().name().equals("limit-unsound"))
@@ -202,7 +204,7 @@ class ProvingTest {
   @Test
   void circleIsNotProvedAndSaysSo() {
     Tree circle = MadeUp.tree("one", ON + volts("A, B", "hall", "20 to 30 V", "- 20 to 30: [On](#on)\n- anything else: [Sound](#sound)\n") + ENDS);
-    List<Problem> problems = Proving.prove(circle, lamp(), Walks.NONE, id -> Optional.empty()).problems();
+    List<Problem> problems = Proving.prove(circle, lamp(), WalkTimes.NONE, id -> Optional.empty()).problems();
     assertEquals(List.of("not-proved"), problems.stream().map(problem -> problem.code().name()).toList());
   }
 

@@ -8,15 +8,15 @@ import java.util.Random;
 import java.util.Set;
 import rungbook.markdown.DocumentReader;
 import rungbook.source.Source;
-import rungbook.system.Vocabulary;
 import rungbook.system.Vocabulary.Control;
 import rungbook.system.Vocabulary.Location;
 import rungbook.system.Vocabulary.Part;
 import rungbook.system.Vocabulary.Point;
 import rungbook.system.Vocabulary.Role;
+import rungbook.system.Vocabulary;
 import rungbook.tree.Shared;
 import rungbook.tree.Tree;
-import rungbook.tree.TreeReader;
+import rungbook.tree.reader.TreeReader;
 
 /**
  * Trees of much work on one made-up system, drawn from a seed. Names mean several things there, as they do in the

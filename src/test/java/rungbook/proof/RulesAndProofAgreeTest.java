@@ -9,16 +9,17 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
-import rungbook.circuit.CircuitState;
-import rungbook.rules.Subject;
+import rungbook.circuit.network.CircuitState;
+import rungbook.proof.plan.Situation;
+import rungbook.rules.api.RuleContext;
 import rungbook.rules.flow.Fact;
-import rungbook.rules.flow.Facts;
-import rungbook.rules.flow.State;
+import rungbook.rules.flow.FactTable;
+import rungbook.rules.flow.PathFacts;
 import rungbook.source.Span;
-import rungbook.tree.Goal;
-import rungbook.tree.Particulars;
 import rungbook.tree.Setting;
 import rungbook.tree.Step;
+import rungbook.tree.StepHeader;
+import rungbook.tree.Target;
 import rungbook.tree.Tree;
 import rungbook.tree.Way;
 
@@ -48,7 +49,7 @@ class RulesAndProofAgreeTest {
     Step step = tree.steps().get(at);
     boolean goesOn = false;
     for (int way = 0; way < step.ways().size(); way++) {
-      if (step.ways().get(way).goal() instanceof Goal.ToStep to) {
+      if (step.ways().get(way).goal() instanceof Target.ToStep to) {
         goesOn = true;
         List<Integer> further = new ArrayList<>(taken);
         further.add(way);
@@ -63,9 +64,9 @@ class RulesAndProofAgreeTest {
   /** Walks one whole path. */
   private void walk(Tree tree, List<Integer> ways, Found found) {
     List<Integer> path = path(tree, ways);
-    State rules = Subject.of(alone(tree, path, ways)).state();
-    State.Moment moment = rules.moment();
-    Stand proof = new Stand(CircuitState.start(RandomWork.WORDS), "hall");
+    PathFacts rules = RuleContext.of(alone(tree, path, ways)).state();
+    PathFacts.Moment moment = rules.moment();
+    Situation proof = new Situation(CircuitState.start(RandomWork.WORDS), "hall");
     for (int i = 0; i < path.size(); i++) {
       Step step = tree.steps().get(path.get(i));
       proof = proof.to(step);
@@ -83,7 +84,7 @@ class RulesAndProofAgreeTest {
     List<Integer> path = new ArrayList<>(List.of(0));
     for (int way : ways) {
       Step step = tree.steps().get(path.get(path.size() - 1));
-      path.add(((Goal.ToStep) step.ways().get(way).goal()).step());
+      path.add(((Target.ToStep) step.ways().get(way).goal()).step());
     }
     return path;
   }
@@ -99,12 +100,12 @@ class RulesAndProofAgreeTest {
   }
 
   private static Way to(int step, Way way) {
-    return new Way(way.answer(), way.written(), way.answerSpan(), new Goal.ToStep(step), way.label(), way.span());
+    return new Way(way.answer(), way.written(), way.answerSpan(), new Target.ToStep(step), way.label(), way.span());
   }
 
   private static Step with(Step step, List<Way> ways) {
-    Particulars old = step.particulars();
-    var particulars = new Particulars(old.id(), old.document(), old.section(), old.block(), old.at(), old.minutes(),
+    StepHeader old = step.particulars();
+    var particulars = new StepHeader(old.id(), old.document(), old.section(), old.block(), old.at(), old.minutes(),
         old.cautions(), ways);
     if (step instanceof Step.Task task) {
       return new Step.Task(particulars, task.actions());
@@ -113,7 +114,7 @@ class RulesAndProofAgreeTest {
         ? new Step.SenseCheck(particulars, check.sense(), check.things(), check.presumed()) : step;
   }
 
-  private void compare(CircuitState proof, State rules, State.Moment moment, Step step) {
+  private void compare(CircuitState proof, PathFacts rules, PathFacts.Moment moment, Step step) {
     compare(Fact.ISOLATED, proof.off(), rules, moment, step);
     compare(Fact.BYPASSED, proof.bypassed(), rules, moment, step);
     compare(Fact.OPEN, proof.open(), rules, moment, step);
@@ -124,9 +125,9 @@ class RulesAndProofAgreeTest {
   }
 
   /** The rules follow the positions that some check of the tree presumes. */
-  private void comparePosition(String[] setting, CircuitState proof, State rules, State.Moment moment) {
+  private void comparePosition(String[] setting, CircuitState proof, PathFacts rules, PathFacts.Moment moment) {
     int fact = rules.facts().at(new Setting(setting[0], setting[1], Span.at(0)));
-    if (fact != Facts.NONE) {
+    if (fact != FactTable.NONE) {
       boolean there = proof.positions().get(setting[0]).equals(setting[1]);
       assertEquals(there, moment.may(fact), String.join(" ", setting));
       assertEquals(there, moment.must(fact), String.join(" ", setting));
@@ -134,14 +135,14 @@ class RulesAndProofAgreeTest {
     }
   }
 
-  private void compare(Fact kind, Set<String> proof, State rules, State.Moment moment, Step step) {
+  private void compare(Fact kind, Set<String> proof, PathFacts rules, PathFacts.Moment moment, Step step) {
     assertEquals(proof, names(kind, rules, moment, step), () -> kind + " at " + step.source() + " " + step.title());
   }
 
   /** What the rules say holds; on the only path, what may hold has to hold. */
-  private Set<String> names(Fact kind, State rules, State.Moment moment, Step step) {
+  private Set<String> names(Fact kind, PathFacts rules, PathFacts.Moment moment, Step step) {
     Set<String> names = new HashSet<>();
-    for (int fact = moment.nextMay(kind, 0); fact != Facts.NONE; fact = moment.nextMay(kind, fact + 1)) {
+    for (int fact = moment.nextMay(kind, 0); fact != FactTable.NONE; fact = moment.nextMay(kind, fact + 1)) {
       assertTrue(moment.must(fact), step.title());
       names.add(rules.facts().words(fact));
       met.add(kind);
@@ -164,8 +165,8 @@ class RulesAndProofAgreeTest {
   private record Whole(Tree tree, Found found) {
 
     void compare() {
-      State rules = Subject.of(tree).state();
-      State.Moment moment = rules.moment();
+      PathFacts rules = RuleContext.of(tree).state();
+      PathFacts.Moment moment = rules.moment();
       for (int step : rules.order()) {
         moment.enter(step);
         for (CircuitState state : found.states.get(step)) {
@@ -178,8 +179,8 @@ class RulesAndProofAgreeTest {
       }
     }
 
-    private static void compare(Fact kind, Set<CircuitState> states, State rules, State.Moment moment) {
-      for (int fact = moment.nextMay(kind, 0); fact != Facts.NONE; fact = moment.nextMay(kind, fact + 1)) {
+    private static void compare(Fact kind, Set<CircuitState> states, PathFacts rules, PathFacts.Moment moment) {
+      for (int fact = moment.nextMay(kind, 0); fact != FactTable.NONE; fact = moment.nextMay(kind, fact + 1)) {
         String name = rules.facts().words(fact);
         long holding = states.stream().filter(state -> all(state).get(kind).contains(name)).count();
         assertTrue(holding > 0, () -> kind + " " + name + " holds on no path");

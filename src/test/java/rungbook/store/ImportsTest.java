@@ -18,6 +18,12 @@ import java.util.concurrent.atomic.AtomicBoolean;
 import org.junit.jupiter.api.Test;
 import rungbook.store.Imports.Result.Imported;
 import rungbook.store.Imports.Result.NothingImported;
+import rungbook.store.document.Chain;
+import rungbook.store.document.DocumentPath;
+import rungbook.store.document.ImportBatch;
+import rungbook.store.document.Refused;
+import rungbook.store.document.Revision;
+import rungbook.store.document.Save;
 
 @QuarkusTest
 class ImportsTest {
@@ -72,7 +78,7 @@ class ImportsTest {
     store.save(Save.text(new DocumentPath("trees/import-Taken.md"), 0, "first", "Odalys", ""));
     var files = List.of("trees/import-good.md", "trees/import-taken.md", "trees/nul.md");
     var nothing = assertInstanceOf(NothingImported.class, imports.bring(incoming("x", files), "Tobin"));
-    assertEquals(List.of("trees/import-taken.md", "trees/nul.md"), nothing.refused().stream().map(Incoming.Refusal::name).toList());
+    assertEquals(List.of("trees/import-taken.md", "trees/nul.md"), nothing.refused().stream().map(ImportBatch.Refusal::name).toList());
     assertTrue(nothing.refused().get(0).says().contains("`trees/import-Taken.md` would be the same file"), nothing.toString());
     assertTrue(store.head(new DocumentPath("trees/import-good.md")).isEmpty());
   }
@@ -91,9 +97,9 @@ class ImportsTest {
     assertEquals(Set.of(), again.savedMeanwhile());
   }
 
-  private static Incoming incoming(String text, List<String> paths) {
+  private static ImportBatch incoming(String text, List<String> paths) {
     var files = new TreeMap<DocumentPath, byte[]>();
     paths.forEach(path -> files.put(new DocumentPath(path), text.getBytes(UTF_8)));
-    return new Incoming(files, List.of(), List.of());
+    return new ImportBatch(files, List.of(), List.of());
   }
 }

@@ -1,6 +1,7 @@
 package rungbook.store;
 
 import java.util.List;
+import rungbook.store.document.Revision;
 
 /** A store without a database, whose documents are read late or never. */
 public final class LateStore extends Store {

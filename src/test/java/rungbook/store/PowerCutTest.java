@@ -28,6 +28,9 @@ import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicBoolean;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import rungbook.store.document.DocumentPath;
+import rungbook.store.document.Outcome;
+import rungbook.store.document.Save;
 
 /** What was acknowledged is there after a power cut: the disk below the database is one that loses what was not forced. */
 @QuarkusTest

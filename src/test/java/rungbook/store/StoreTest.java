@@ -18,6 +18,13 @@ import java.util.concurrent.Executors;
 import java.util.function.IntFunction;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
+import rungbook.store.document.Chain;
+import rungbook.store.document.DocumentPath;
+import rungbook.store.document.Outcome;
+import rungbook.store.document.Refused;
+import rungbook.store.document.Revision;
+import rungbook.store.document.Save;
+import rungbook.store.document.StoreLimits;
 
 @QuarkusTest
 class StoreTest {
@@ -92,7 +99,7 @@ class StoreTest {
   @Test
   void aPictureComesBackByteForByte() {
     var path = new DocumentPath("trees/store-board.gif");
-    var bytes = new byte[Limits.PICTURE];
+    var bytes = new byte[StoreLimits.PICTURE];
     IntStream.range(0, bytes.length).forEach(i -> bytes[i] = (byte) (i * 31));
     System.arraycopy("GIF89a".getBytes(UTF_8), 0, bytes, 0, 6);
     store.save(Save.written(path, 0, bytes, "Tobin", ""));

@@ -8,6 +8,7 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 import rungbook.markdown.DocumentReader;
 import rungbook.source.Source;
+import rungbook.tree.reader.TreeReader;
 
 class ReadingsTest {
 

@@ -12,6 +12,8 @@ import rungbook.action.StateChange;
 import rungbook.markdown.DocumentReader;
 import rungbook.source.Problem;
 import rungbook.source.Source;
+import rungbook.tree.reader.SystemNames;
+import rungbook.tree.reader.TreeReader;
 
 /** What each kind of step and each of its lines is read as. */
 class StepsTest {
@@ -48,12 +50,12 @@ class StepsTest {
         - anything else: [Elsewhere](#y-at-the-board)
         """);
     assertEquals(Quantity.AC_VOLTS_LOW_IMPEDANCE, check.quantity());
-    assertEquals(List.of("Y", "C"), check.leads().stream().map(Named::text).toList());
+    assertEquals(List.of("Y", "C"), check.leads().stream().map(NameRef::text).toList());
     assertEquals(Optional.of(Range.between(new BigDecimal("24"), new BigDecimal("28"))), check.expected());
     assertEquals(List.of("thermostat cooling", "fan on"), check.presumed().stream().map(Setting::toString).toList());
     assertEquals("furnace", check.at().orElseThrow().text());
     assertEquals(new BigDecimal("1.5"), check.minutes());
-    assertEquals(new Goal.ToStep(0), check.ways().get(1).goal());
+    assertEquals(new Target.ToStep(0), check.ways().get(1).goal());
   }
 
   @Test
@@ -93,7 +95,7 @@ class StepsTest {
   @Test
   void findingsNameFaultsHealthOrWhomToCall() {
     var finding = (Step.Finding) first("## A\n\n```finding\nfault: coil open, cable open\nrefer: the office\nevacuate: yes\nreplace: contactor\n```\n");
-    assertEquals(List.of("coil open", "cable open"), finding.faults().stream().map(Named::text).toList());
+    assertEquals(List.of("coil open", "cable open"), finding.faults().stream().map(NameRef::text).toList());
     assertEquals("the office", finding.refer().orElseThrow().text());
     assertTrue(finding.evacuate());
     assertEquals(List.of(ActionKind.REPLACE), finding.actions().stream().map(Action::kind).toList());

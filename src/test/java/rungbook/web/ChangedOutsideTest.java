@@ -12,9 +12,10 @@ import java.sql.SQLException;
 import java.util.List;
 import javax.sql.DataSource;
 import org.junit.jupiter.api.Test;
-import rungbook.store.DocumentPath;
-import rungbook.store.Save;
 import rungbook.store.Store;
+import rungbook.store.document.DocumentPath;
+import rungbook.store.document.Save;
+import rungbook.web.service.CompiledLibrary;
 
 /** Words of the library are changed in its database with SQL, past the store: no pack is made of them. */
 @QuarkusTest
@@ -23,7 +24,7 @@ class ChangedOutsideTest {
   @Inject
   Store store;
   @Inject
-  Shelf shelf;
+  CompiledLibrary shelf;
   @Inject
   DataSource database;
 

@@ -19,11 +19,11 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
-import rungbook.browser.Browser;
 import rungbook.browser.Browser.Scheme;
-import rungbook.store.DocumentPath;
-import rungbook.store.Save;
+import rungbook.browser.Browser;
 import rungbook.store.Store;
+import rungbook.store.document.DocumentPath;
+import rungbook.store.document.Save;
 
 /** Every page, light and dark, on a phone and on a desk. The pictures are left in {@code target/screens} to be looked at. */
 @QuarkusTest

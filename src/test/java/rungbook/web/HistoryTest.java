@@ -18,11 +18,11 @@ import java.nio.charset.StandardCharsets;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
-import rungbook.store.DocumentPath;
-import rungbook.store.Outcome;
-import rungbook.store.Refused;
-import rungbook.store.Save;
 import rungbook.store.Store;
+import rungbook.store.document.DocumentPath;
+import rungbook.store.document.Outcome;
+import rungbook.store.document.Refused;
+import rungbook.store.document.Save;
 
 @QuarkusTest
 class HistoryTest {

@@ -25,9 +25,9 @@ import org.openqa.selenium.interactions.Actions;
 import org.openqa.selenium.support.ui.WebDriverWait;
 import rungbook.browser.Browser;
 import rungbook.pack.Verify;
-import rungbook.store.DocumentPath;
-import rungbook.store.Save;
 import rungbook.store.Store;
+import rungbook.store.document.DocumentPath;
+import rungbook.store.document.Save;
 
 /** What people come for, done in a browser. */
 @QuarkusTest

@@ -21,6 +21,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import rungbook.web.http.Failures;
 
 /** What is wrong with a request is said in one shape, wherever it goes wrong. */
 @QuarkusTest

@@ -25,11 +25,12 @@ import java.util.Set;
 import java.util.concurrent.CompletableFuture;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
-import rungbook.browser.Browser;
 import rungbook.browser.Browser.Scheme;
-import rungbook.store.DocumentPath;
-import rungbook.store.Save;
+import rungbook.browser.Browser;
 import rungbook.store.Store;
+import rungbook.store.document.DocumentPath;
+import rungbook.store.document.Save;
+import rungbook.web.pages.NewTexts;
 
 /** A proof where people meet it: on the tree's page, beside the text that is being written, and in JSON. */
 @QuarkusTest

@@ -19,11 +19,12 @@ import rungbook.library.Compiler;
 import rungbook.library.Folder;
 import rungbook.library.Library;
 import rungbook.library.LibraryText;
-import rungbook.pack.Edition;
 import rungbook.pack.LibraryFolder;
-import rungbook.pack.Material;
 import rungbook.pack.Pack;
+import rungbook.pack.page.Edition;
+import rungbook.pack.page.PackInput;
 import rungbook.source.Source;
+import rungbook.web.views.Search;
 
 /** The index of packs, its script in a browser, finds the same trees in the same order as the server does. */
 class SearchAgreementTest {
@@ -90,7 +91,7 @@ class SearchAgreementTest {
   }
 
   private static Pack pack(Library library, CompiledTree tree) {
-    return Pack.of(tree.tree(), new Material(library.shared(), library.text().pictures()), Edition.draft());
+    return Pack.of(tree.tree(), new PackInput(library.shared(), library.text().pictures()), Edition.draft());
   }
 
   private void write(List<rungbook.pack.PackFile> files) throws IOException {

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.concurrent.CountDownLatch;
 import org.junit.jupiter.api.Test;
 import rungbook.store.LateStore;
+import rungbook.web.service.CompiledLibrary;
 
 /** Readers get the last good library while a new one takes long and when none can be made. */
 class ShelfReadersTest {
@@ -16,7 +17,7 @@ class ShelfReadersTest {
   @Test
   void areNotHeldUpByACompileThatDoesNotEnd() throws InterruptedException {
     LateStore store = new LateStore();
-    Shelf shelf = new Shelf(store);
+    CompiledLibrary shelf = new CompiledLibrary(store);
     var good = shelf.library();
     var begun = new CountDownLatch(1);
     var end = new CountDownLatch(1);
@@ -36,7 +37,7 @@ class ShelfReadersTest {
   @Test
   void readOnWhenNoNewLibraryCanBeMade() {
     LateStore store = new LateStore();
-    Shelf shelf = new Shelf(store);
+    CompiledLibrary shelf = new CompiledLibrary(store);
     var good = shelf.library();
     store.before = () -> {
       throw new IllegalStateException("the disk is gone");

@@ -3,9 +3,9 @@ package rungbook.rules.paths;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import rungbook.rules.Rule;
-import rungbook.rules.Subject;
-import rungbook.rules.flow.Trails;
+import rungbook.rules.api.Rule;
+import rungbook.rules.api.RuleContext;
+import rungbook.rules.flow.WitnessPaths;
 import rungbook.source.Code;
 import rungbook.source.Problem;
 import rungbook.source.Problems;
@@ -31,9 +31,9 @@ public final class AskedBefore implements Rule {
   }
 
   @Override
-  public void inspect(Subject subject, Problems out) {
-    Trails trails = new Trails(subject.tree(), subject.state().routes());
-    Known.of(subject).forEach((step, askings) -> {
+  public void inspect(RuleContext subject, Problems out) {
+    WitnessPaths trails = new WitnessPaths(subject.tree(), subject.state().routes());
+    AvailableAnswers.of(subject).forEach((step, askings) -> {
       if (tellsSomething(askings) && !trails.isSpent()) {
         new Look((Step.Check) subject.tree().steps().get(step), askings, subject, trails).inspect(out);
       }
@@ -41,9 +41,9 @@ public final class AskedBefore implements Rule {
   }
 
   /** Most checks ask afresh; those that no answer can reach any more are reported where the last answer went. */
-  private static boolean tellsSomething(List<Known.Asking> askings) {
+  private static boolean tellsSomething(List<AvailableAnswers.Asking> askings) {
     boolean told = false;
-    for (Known.Asking asking : askings) {
+    for (AvailableAnswers.Asking asking : askings) {
       if (!asking.isOpen()) {
         return false;
       }
@@ -52,7 +52,7 @@ public final class AskedBefore implements Rule {
     return told;
   }
 
-  private record Look(Step.Check check, List<Known.Asking> askings, Subject subject, Trails trails) {
+  private record Look(Step.Check check, List<AvailableAnswers.Asking> askings, RuleContext subject, WitnessPaths trails) {
 
     void inspect(Problems out) {
       List<Integer> open = new ArrayList<>();
@@ -73,7 +73,7 @@ public final class AskedBefore implements Rule {
     }
 
     private Problem answerRuledOut(Way way, int index) {
-      Known.Asking why = askings.stream().filter(asking -> !asking.mayLead(index)).findFirst().orElseThrow();
+      AvailableAnswers.Asking why = askings.stream().filter(asking -> !asking.mayLead(index)).findFirst().orElseThrow();
       return problem(ANSWER_RULED_OUT, way.answerSpan(), why).with("answer", way.written());
     }
 
@@ -86,10 +86,10 @@ public final class AskedBefore implements Rule {
     }
 
     private boolean isRepeated() {
-      return askings.size() == Question.of(check).size() && askings.stream().allMatch(Known.Asking::isRepeated);
+      return askings.size() == Question.of(check).size() && askings.stream().allMatch(AvailableAnswers.Asking::isRepeated);
     }
 
-    private Problem problem(Code code, Span span, Known.Asking asking) {
+    private Problem problem(Code code, Span span, AvailableAnswers.Asking asking) {
       int[] path = asking.path();
       Problem problem = Problem.at(code, check.source(), span).with("earlier", earlier(path, asking));
       Optional<Witness> witness = trails.along(path, asking.step, "");
@@ -97,7 +97,7 @@ public final class AskedBefore implements Rule {
     }
 
     /** The last step of a path that asked the same. */
-    private String earlier(int[] path, Known.Asking asking) {
+    private String earlier(int[] path, AvailableAnswers.Asking asking) {
       for (int i = path.length - 1; i >= 0; i--) {
         Step step = subject.tree().steps().get(subject.state().routes().from(path[i]));
         if (step instanceof Step.Check before && Question.of(before).contains(asking.question)) {

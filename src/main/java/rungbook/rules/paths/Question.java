@@ -2,7 +2,7 @@ package rungbook.rules.paths;
 
 import java.util.ArrayList;
 import java.util.List;
-import rungbook.rules.flow.Facts;
+import rungbook.rules.flow.FactTable;
 import rungbook.tree.Step;
 
 /** What a check asks: two checks that ask the same thing of the same equipment in the same state get the same answer. */
@@ -12,7 +12,7 @@ final class Question {
 
   /** One for each thing that a check asks about; none if the text does not say what is read. */
   static List<String> of(Step.Check check) {
-    String place = Facts.place(check);
+    String place = FactTable.place(check);
     List<String> questions = new ArrayList<>(1);
     if (check instanceof Step.MeterCheck meter && !meter.leads().isEmpty()) {
       questions.add(meter.quantity().name() + '|' + leads(meter) + '|' + place);

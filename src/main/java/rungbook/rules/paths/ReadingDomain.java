@@ -5,8 +5,8 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalInt;
 import rungbook.tree.Answer;
-import rungbook.tree.Readings;
 import rungbook.tree.Readings.Taken;
+import rungbook.tree.Readings;
 import rungbook.tree.Step;
 import rungbook.tree.Way;
 

@@ -6,8 +6,8 @@ import rungbook.source.Code;
 import rungbook.source.Problems;
 import rungbook.source.Witness;
 import rungbook.tree.Answer;
-import rungbook.tree.Readings;
 import rungbook.tree.Readings.Taken;
+import rungbook.tree.Readings;
 import rungbook.tree.Way;
 
 /** An answer is of use only if it takes something that the others leave. */
@@ -37,7 +37,7 @@ public final class AnswerUnreachable extends ReadingsRule {
     if (isDisjoint(asked.readings())) {
       return unreachable;
     }
-    Covered covered = new Covered();
+    IntervalSet covered = new IntervalSet();
     for (Taken span : asked.readings().spans()) {
       if (!span.isEmpty()) {
         unreachable[span.way()] = covered.holdsAll(span) && !takesOverload(asked.readings(), span.way());
@@ -82,7 +82,7 @@ public final class AnswerUnreachable extends ReadingsRule {
 
   private static boolean nothingIsLeft(Asked asked) {
     Readings readings = asked.readings();
-    Covered covered = new Covered();
+    IntervalSet covered = new IntervalSet();
     readings.spans().stream().filter(span -> !span.isEmpty()).forEach(covered::add);
     return asked.isSettled() && readings.overloadWay().isPresent() && readings.noReadingWay().isPresent()
         && covered.holdsAll(new Taken(0, readings.lowCount(), readings.highCount()));

@@ -2,8 +2,8 @@ package rungbook.rules.readings;
 
 import java.util.List;
 import java.util.stream.Collectors;
-import rungbook.rules.Rule;
-import rungbook.rules.Subject;
+import rungbook.rules.api.Rule;
+import rungbook.rules.api.RuleContext;
 import rungbook.source.Code;
 import rungbook.source.Problem;
 import rungbook.source.Problems;
@@ -22,7 +22,7 @@ public final class QuantityLacking implements Rule {
   }
 
   @Override
-  public void inspect(Subject subject, Problems out) {
+  public void inspect(RuleContext subject, Problems out) {
     Meter meter = subject.tree().meter();
     for (Step step : subject.tree().steps()) {
       if (step instanceof Step.MeterCheck check && meter.scale(check.quantity()).isEmpty()) {

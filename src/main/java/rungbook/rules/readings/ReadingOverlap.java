@@ -4,8 +4,8 @@ import java.util.List;
 import rungbook.source.Code;
 import rungbook.source.Problems;
 import rungbook.source.Witness;
-import rungbook.tree.Readings;
 import rungbook.tree.Readings.Taken;
+import rungbook.tree.Readings;
 
 /** Every reading has one way on only. An answer that the ones before it take whole is {@link AnswerUnreachable}'s to report. */
 public final class ReadingOverlap extends ReadingsRule {

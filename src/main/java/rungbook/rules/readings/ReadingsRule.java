@@ -2,8 +2,8 @@ package rungbook.rules.readings;
 
 import java.util.List;
 import java.util.Optional;
-import rungbook.rules.Rule;
-import rungbook.rules.Subject;
+import rungbook.rules.api.Rule;
+import rungbook.rules.api.RuleContext;
 import rungbook.source.Code;
 import rungbook.source.Problem;
 import rungbook.source.Problems;
@@ -18,7 +18,7 @@ import rungbook.tree.Way;
 abstract class ReadingsRule implements Rule {
 
   @Override
-  public final void inspect(Subject subject, Problems out) {
+  public final void inspect(RuleContext subject, Problems out) {
     List<Step> steps = subject.tree().steps();
     for (int i = 0; i < steps.size(); i++) {
       Optional<Readings> readings = subject.readings().get(i);

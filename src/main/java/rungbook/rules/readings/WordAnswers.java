@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import rungbook.rules.Rule;
-import rungbook.rules.Subject;
+import rungbook.rules.api.Rule;
+import rungbook.rules.api.RuleContext;
 import rungbook.source.Code;
 import rungbook.source.Problem;
 import rungbook.source.Problems;
@@ -27,7 +27,7 @@ public final class WordAnswers implements Rule {
   }
 
   @Override
-  public void inspect(Subject subject, Problems out) {
+  public void inspect(RuleContext subject, Problems out) {
     for (Step step : subject.tree().steps()) {
       if (step.ways().size() < 2) {
         continue; // a task's only way needs no other, and a check with only one is reported as such
@@ -59,7 +59,7 @@ public final class WordAnswers implements Rule {
     inspect(step, WordMatrix.of(rows, things), at, rest, place, out);
   }
 
-  private static void inspect(Step step, Patterns patterns, List<Way> at, Optional<Way> rest, Span place, Problems out) {
+  private static void inspect(Step step, PatternMatrix patterns, List<Way> at, Optional<Way> rest, Span place, Problems out) {
     for (int row = 0; row < at.size(); row++) {
       if (patterns.isUseless(row)) {
         report(step, at.get(row), out);

@@ -5,7 +5,7 @@ import java.util.List;
 import rungbook.tree.Answer;
 import rungbook.tree.Way;
 
-/** Answers in words as {@link Patterns}: a column knows the words used in it, and {@code yes} and {@code no} know each other. */
+/** Answers in words as {@link PatternMatrix}: a column knows the words used in it, and {@code yes} and {@code no} know each other. */
 final class WordMatrix {
 
   private static final String YES = "yes";
@@ -14,7 +14,7 @@ final class WordMatrix {
   private WordMatrix() {}
 
   /** @param things how many columns there are */
-  static Patterns of(List<Answer.Words> answers, int things) {
+  static PatternMatrix of(List<Answer.Words> answers, int things) {
     var words = new ArrayList<List<String>>(things);
     for (int column = 0; column < things; column++) {
       words.add(wordsOf(answers, column));
@@ -27,7 +27,7 @@ final class WordMatrix {
       }
       rows.add(row);
     }
-    return new Patterns(words, rows);
+    return new PatternMatrix(words, rows);
   }
 
   /** Whether nothing but {@code yes} and {@code no} can be found, so that {@code anything else} has nothing left to take. */

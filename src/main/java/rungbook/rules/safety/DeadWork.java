@@ -1,12 +1,12 @@
 package rungbook.rules.safety;
 
 import java.util.List;
-import rungbook.action.Condition;
-import rungbook.rules.StateRule;
-import rungbook.rules.Subject;
+import rungbook.action.EquipmentCondition;
+import rungbook.rules.api.RuleContext;
+import rungbook.rules.api.StateRule;
 import rungbook.rules.flow.Fact;
-import rungbook.rules.flow.Facts;
-import rungbook.rules.flow.State;
+import rungbook.rules.flow.FactTable;
+import rungbook.rules.flow.PathFacts;
 import rungbook.rules.state.Sources;
 import rungbook.source.Code;
 import rungbook.source.Problem;
@@ -31,23 +31,23 @@ public final class DeadWork extends StateRule {
   }
 
   @Override
-  protected boolean concerns(Step step, Subject subject) {
+  protected boolean concerns(Step step, RuleContext subject) {
     return !step.actions().isEmpty();
   }
 
   @Override
-  protected void inspect(Step step, Subject subject, State.Moment moment, Problems out) {
+  protected void inspect(Step step, RuleContext subject, PathFacts.Moment moment, Problems out) {
     for (Action action : step.actions()) {
       inspect(action, step, subject, moment, out);
       moment.pass();
     }
   }
 
-  private static void inspect(Action action, Step step, Subject subject, State.Moment moment, Problems out) {
-    if (!action.touches() && !action.kind().begins(Condition.DISCHARGED)) {
+  private static void inspect(Action action, Step step, RuleContext subject, PathFacts.Moment moment, Problems out) {
+    if (!action.touches() && !action.kind().begins(EquipmentCondition.DISCHARGED)) {
       return;
     }
-    Facts facts = subject.state().facts();
+    FactTable facts = subject.state().facts();
     String key = action.key();
     int proved = proved(step, subject.tree(), facts);
     if (!moment.isPowerOff()) {
@@ -60,12 +60,12 @@ public final class DeadWork extends StateRule {
   }
 
   /** Where line voltage can be met the proof belongs to that very place; where only control voltage is, one anywhere will do. */
-  private static int proved(Step step, Tree tree, Facts facts) {
-    boolean here = tree.system().isPresent() && Sources.hasLineVoltage(tree.system().get(), Facts.place(step));
-    return here ? facts.of(Fact.PROVED_AT, Facts.place(step)) : facts.of(Fact.PROVED_ANYWHERE);
+  private static int proved(Step step, Tree tree, FactTable facts) {
+    boolean here = tree.system().isPresent() && Sources.hasLineVoltage(tree.system().get(), FactTable.place(step));
+    return here ? facts.of(Fact.PROVED_AT, FactTable.place(step)) : facts.of(Fact.PROVED_ANYWHERE);
   }
 
-  private static void report(Code code, Action action, Step step, int lacking, State.Moment moment, Problems out) {
+  private static void report(Code code, Action action, Step step, int lacking, PathFacts.Moment moment, Problems out) {
     Problem problem = Problem.at(code, step.source(), action.thing().span()).with("thing", action.thing().text());
     out.add(problem.shownBy(moment.showLacking(lacking, "")));
   }

@@ -1,12 +1,12 @@
 package rungbook.rules.safety;
 
 import java.util.List;
-import rungbook.action.Condition;
-import rungbook.rules.StateRule;
-import rungbook.rules.Subject;
+import rungbook.action.EquipmentCondition;
+import rungbook.rules.api.RuleContext;
+import rungbook.rules.api.StateRule;
 import rungbook.rules.flow.Fact;
-import rungbook.rules.flow.Facts;
-import rungbook.rules.flow.State;
+import rungbook.rules.flow.FactTable;
+import rungbook.rules.flow.PathFacts;
 import rungbook.source.Code;
 import rungbook.source.Problem;
 import rungbook.source.Problems;
@@ -24,26 +24,26 @@ public final class FuseAgain extends StateRule {
   }
 
   @Override
-  protected boolean concerns(Subject subject) {
+  protected boolean concerns(RuleContext subject) {
     return subject.state().facts().any(Fact.FUSE_REPLACED);
   }
 
   @Override
-  protected boolean concerns(Step step, Subject subject) {
+  protected boolean concerns(Step step, RuleContext subject) {
     return !step.actions().isEmpty();
   }
 
   @Override
-  protected void inspect(Step step, Subject subject, State.Moment moment, Problems out) {
+  protected void inspect(Step step, RuleContext subject, PathFacts.Moment moment, Problems out) {
     for (Action action : step.actions()) {
       inspect(action, step, subject.state(), moment, out);
       moment.pass();
     }
   }
 
-  private static void inspect(Action action, Step step, State state, State.Moment moment, Problems out) {
-    boolean replaces = action.kind().begins(Condition.REPLACED);
-    int replaced = replaces ? state.facts().of(Fact.FUSE_REPLACED, action.key()) : Facts.NONE;
+  private static void inspect(Action action, Step step, PathFacts state, PathFacts.Moment moment, Problems out) {
+    boolean replaces = action.kind().begins(EquipmentCondition.REPLACED);
+    int replaced = replaces ? state.facts().of(Fact.FUSE_REPLACED, action.key()) : FactTable.NONE;
     if (moment.may(replaced)) {
       Problem problem = Problem.at(FUSE_AGAIN, step.source(), action.thing().span()).with("fuse", action.thing().text());
       out.add(problem.shownBy(moment.showHolding(replaced, "")));

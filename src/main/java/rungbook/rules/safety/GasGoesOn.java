@@ -1,15 +1,15 @@
 package rungbook.rules.safety;
 
 import java.util.List;
-import rungbook.rules.Rule;
-import rungbook.rules.Subject;
+import rungbook.rules.api.Rule;
+import rungbook.rules.api.RuleContext;
 import rungbook.source.Code;
 import rungbook.source.Problem;
 import rungbook.source.Problems;
 import rungbook.tree.Answer;
-import rungbook.tree.Goal;
-import rungbook.tree.Step;
 import rungbook.tree.Step.Sense;
+import rungbook.tree.Step;
+import rungbook.tree.Target;
 import rungbook.tree.Way;
 
 /** An answer that gas is smelled leads on into the work, instead of straight to a finding that sends people out and calls for help. */
@@ -23,7 +23,7 @@ public final class GasGoesOn implements Rule {
   }
 
   @Override
-  public void inspect(Subject subject, Problems out) {
+  public void inspect(RuleContext subject, Problems out) {
     List<Step> steps = subject.tree().steps();
     for (Step step : steps) {
       if (step instanceof Step.SenseCheck check && check.sense() == Sense.SMELL) {
@@ -57,8 +57,8 @@ public final class GasGoesOn implements Rule {
     return !(answer instanceof Answer.Unreadable);
   }
 
-  private static boolean stops(Goal goal, List<Step> steps) {
-    return goal instanceof Goal.Nowhere
-        || goal instanceof Goal.ToStep to && steps.get(to.step()) instanceof Step.Finding finding && finding.evacuate() && finding.refer().isPresent();
+  private static boolean stops(Target goal, List<Step> steps) {
+    return goal instanceof Target.Nowhere
+        || goal instanceof Target.ToStep to && steps.get(to.step()) instanceof Step.Finding finding && finding.evacuate() && finding.refer().isPresent();
   }
 }

@@ -1,17 +1,17 @@
 package rungbook.rules.safety;
 
 import java.util.List;
-import rungbook.rules.StateRule;
-import rungbook.rules.Subject;
+import rungbook.rules.api.RuleContext;
+import rungbook.rules.api.StateRule;
 import rungbook.rules.flow.Fact;
-import rungbook.rules.flow.Facts;
-import rungbook.rules.flow.State;
+import rungbook.rules.flow.FactTable;
+import rungbook.rules.flow.PathFacts;
 import rungbook.source.Code;
 import rungbook.source.Problem;
 import rungbook.source.Problems;
 import rungbook.source.Span;
-import rungbook.tree.Goal;
 import rungbook.tree.Step;
+import rungbook.tree.Target;
 import rungbook.tree.Way;
 
 /**
@@ -57,17 +57,17 @@ public final class LeftBehind extends StateRule {
   }
 
   @Override
-  protected boolean concerns(Subject subject) {
+  protected boolean concerns(RuleContext subject) {
     return subject.state().facts().any(atFinding);
   }
 
   @Override
-  protected boolean concerns(Step step, Subject subject) {
+  protected boolean concerns(Step step, RuleContext subject) {
     return step instanceof Step.Finding finding ? !finding.evacuate() : leadsOut(step);
   }
 
   @Override
-  protected void inspect(Step step, Subject subject, State.Moment moment, Problems out) {
+  protected void inspect(Step step, RuleContext subject, PathFacts.Moment moment, Problems out) {
     moment.finish();
     if (step instanceof Step.Finding finding) {
       inspect(finding, subject.state(), moment, out);
@@ -78,35 +78,35 @@ public final class LeftBehind extends StateRule {
 
   private static boolean leadsOut(Step step) {
     for (Way way : step.ways()) {
-      if (way.goal() instanceof Goal.ToTree) {
+      if (way.goal() instanceof Target.ToTree) {
         return true;
       }
     }
     return false;
   }
 
-  private void inspect(Step.Finding finding, State state, State.Moment moment, Problems out) {
+  private void inspect(Step.Finding finding, PathFacts state, PathFacts.Moment moment, Problems out) {
     boolean excused = (atFinding == Fact.DISCONNECTED || atFinding == Fact.OPEN) && moment.must(state.facts().of(Fact.TAGGED_OUT));
     if (!excused) {
       report(atFinding, finding, finding.particulars().titleSpan(), "", state, moment, out);
     }
   }
 
-  private void inspectWaysOut(Step step, State state, State.Moment moment, Problems out) {
+  private void inspectWaysOut(Step step, PathFacts state, PathFacts.Moment moment, Problems out) {
     for (Way way : step.ways()) {
-      if (way.goal() instanceof Goal.ToTree) {
+      if (way.goal() instanceof Target.ToTree) {
         report(onWayOut, step, way.span(), way.written(), state, moment, out);
       }
     }
   }
 
-  private void report(Fact kind, Step step, Span span, String answer, State state, State.Moment moment, Problems out) {
+  private void report(Fact kind, Step step, Span span, String answer, PathFacts state, PathFacts.Moment moment, Problems out) {
     int left = moment.nextMay(kind, 0);
-    if (left == Facts.NONE) {
+    if (left == FactTable.NONE) {
       return;
     }
     StringBuilder things = new StringBuilder(state.facts().words(left));
-    for (int next = moment.nextMay(kind, left + 1); next != Facts.NONE; next = moment.nextMay(kind, next + 1)) {
+    for (int next = moment.nextMay(kind, left + 1); next != FactTable.NONE; next = moment.nextMay(kind, next + 1)) {
       things.append(", ").append(state.facts().words(next));
     }
     Problem problem = Problem.at(code, step.source(), span).with("things", things);

@@ -4,8 +4,8 @@ import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 import rungbook.action.ActionObject;
-import rungbook.rules.Rule;
-import rungbook.rules.Subject;
+import rungbook.rules.api.Rule;
+import rungbook.rules.api.RuleContext;
 import rungbook.rules.state.Sources;
 import rungbook.source.Code;
 import rungbook.source.Problem;
@@ -15,7 +15,7 @@ import rungbook.system.Vocabulary;
 import rungbook.tree.Action;
 import rungbook.tree.Answer;
 import rungbook.tree.Meter;
-import rungbook.tree.Named;
+import rungbook.tree.NameRef;
 import rungbook.tree.Range;
 import rungbook.tree.Step;
 import rungbook.tree.Tree;
@@ -35,7 +35,7 @@ public final class LineVoltageUnsaid implements Rule {
   }
 
   @Override
-  public void inspect(Subject subject, Problems out) {
+  public void inspect(RuleContext subject, Problems out) {
     List<Step> steps = subject.tree().steps();
     for (int step = 0; step < steps.size(); step++) {
       if (subject.graph().isReached(step)) {
@@ -62,8 +62,8 @@ public final class LineVoltageUnsaid implements Rule {
     return Optional.empty();
   }
 
-  private static Optional<Span> marked(List<Named> leads, Optional<Vocabulary> system) {
-    for (Named lead : leads) {
+  private static Optional<Span> marked(List<NameRef> leads, Optional<Vocabulary> system) {
+    for (NameRef lead : leads) {
       if (Sources.isLineVoltage(system, lead.key())) {
         return Optional.of(lead.span());
       }
@@ -92,7 +92,7 @@ public final class LineVoltageUnsaid implements Rule {
   }
 
   private static boolean warns(Step step) {
-    for (Named caution : step.particulars().cautions()) {
+    for (NameRef caution : step.particulars().cautions()) {
       if (caution.key().equals(CAUTION)) {
         return true;
       }

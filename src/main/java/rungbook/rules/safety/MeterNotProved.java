@@ -1,10 +1,10 @@
 package rungbook.rules.safety;
 
 import java.util.List;
-import rungbook.action.Condition;
-import rungbook.rules.StateRule;
-import rungbook.rules.Subject;
-import rungbook.rules.flow.State;
+import rungbook.action.EquipmentCondition;
+import rungbook.rules.api.RuleContext;
+import rungbook.rules.api.StateRule;
+import rungbook.rules.flow.PathFacts;
 import rungbook.source.Code;
 import rungbook.source.Problem;
 import rungbook.source.Problems;
@@ -21,17 +21,17 @@ public final class MeterNotProved extends StateRule {
   }
 
   @Override
-  protected boolean concerns(Step step, Subject subject) {
-    return first(Condition.PROVED_DEAD, step) >= 0 && first(Condition.METER_PROVED, step) < 0;
+  protected boolean concerns(Step step, RuleContext subject) {
+    return first(EquipmentCondition.PROVED_DEAD, step) >= 0 && first(EquipmentCondition.METER_PROVED, step) < 0;
   }
 
   @Override
-  protected void inspect(Step step, Subject subject, State.Moment moment, Problems out) {
-    out.add(Problem.at(METER_NOT_PROVED, step.source(), step.actions().get(first(Condition.PROVED_DEAD, step)).thing().span()));
+  protected void inspect(Step step, RuleContext subject, PathFacts.Moment moment, Problems out) {
+    out.add(Problem.at(METER_NOT_PROVED, step.source(), step.actions().get(first(EquipmentCondition.PROVED_DEAD, step)).thing().span()));
   }
 
   /** The first of a step's actions that makes a condition true, counted from 0; negative if none does. */
-  static int first(Condition begun, Step step) {
+  static int first(EquipmentCondition begun, Step step) {
     for (int i = 0; i < step.actions().size(); i++) {
       if (step.actions().get(i).kind().begins(begun)) {
         return i;

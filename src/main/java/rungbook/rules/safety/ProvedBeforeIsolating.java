@@ -1,11 +1,11 @@
 package rungbook.rules.safety;
 
 import java.util.List;
-import rungbook.action.Condition;
-import rungbook.rules.StateRule;
-import rungbook.rules.Subject;
+import rungbook.action.EquipmentCondition;
+import rungbook.rules.api.RuleContext;
+import rungbook.rules.api.StateRule;
 import rungbook.rules.flow.Fact;
-import rungbook.rules.flow.State;
+import rungbook.rules.flow.PathFacts;
 import rungbook.source.Code;
 import rungbook.source.Problem;
 import rungbook.source.Problems;
@@ -22,13 +22,13 @@ public final class ProvedBeforeIsolating extends StateRule {
   }
 
   @Override
-  protected boolean concerns(Step step, Subject subject) {
-    return MeterNotProved.first(Condition.PROVED_DEAD, step) >= 0;
+  protected boolean concerns(Step step, RuleContext subject) {
+    return MeterNotProved.first(EquipmentCondition.PROVED_DEAD, step) >= 0;
   }
 
   @Override
-  protected void inspect(Step step, Subject subject, State.Moment moment, Problems out) {
-    int proof = MeterNotProved.first(Condition.PROVED_DEAD, step);
+  protected void inspect(Step step, RuleContext subject, PathFacts.Moment moment, Problems out) {
+    int proof = MeterNotProved.first(EquipmentCondition.PROVED_DEAD, step);
     for (int action = 0; action < proof; action++) {
       moment.pass();
     }

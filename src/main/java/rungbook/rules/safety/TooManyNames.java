@@ -1,8 +1,8 @@
 package rungbook.rules.safety;
 
 import java.util.List;
-import rungbook.rules.Rule;
-import rungbook.rules.Subject;
+import rungbook.rules.api.Rule;
+import rungbook.rules.api.RuleContext;
 import rungbook.source.Code;
 import rungbook.source.Problem;
 import rungbook.source.Problems;
@@ -18,7 +18,7 @@ public final class TooManyNames implements Rule {
   }
 
   @Override
-  public void inspect(Subject subject, Problems out) {
+  public void inspect(RuleContext subject, Problems out) {
     if (subject.state().isTooLarge()) {
       out.add(Problem.at(TOO_MANY_NAMES, subject.tree().source(), subject.tree().document().frontSpan())
           .with("names", subject.state().facts().count()).with("steps", subject.tree().steps().size()));

@@ -1,9 +1,9 @@
 package rungbook.rules.state;
 
 import java.util.List;
-import rungbook.rules.StateRule;
-import rungbook.rules.Subject;
-import rungbook.rules.flow.State;
+import rungbook.rules.api.RuleContext;
+import rungbook.rules.api.StateRule;
+import rungbook.rules.flow.PathFacts;
 import rungbook.source.Code;
 import rungbook.source.Problem;
 import rungbook.source.Problems;
@@ -21,12 +21,12 @@ public final class CallNotMade extends StateRule {
   }
 
   @Override
-  protected boolean concerns(Step step, Subject subject) {
+  protected boolean concerns(Step step, RuleContext subject) {
     return step instanceof Step.Check check && !check.presumed().isEmpty();
   }
 
   @Override
-  protected void inspect(Step step, Subject subject, State.Moment moment, Problems out) {
+  protected void inspect(Step step, RuleContext subject, PathFacts.Moment moment, Problems out) {
     for (Setting setting : ((Step.Check) step).presumed()) {
       int fact = subject.state().facts().at(setting);
       if (!moment.must(fact)) {

@@ -4,17 +4,17 @@ import java.math.BigDecimal;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
-import rungbook.action.Condition;
-import rungbook.rules.StateRule;
-import rungbook.rules.Subject;
+import rungbook.action.EquipmentCondition;
+import rungbook.rules.api.RuleContext;
+import rungbook.rules.api.StateRule;
 import rungbook.rules.flow.Fact;
-import rungbook.rules.flow.Facts;
-import rungbook.rules.flow.State;
+import rungbook.rules.flow.FactTable;
+import rungbook.rules.flow.PathFacts;
 import rungbook.source.Code;
 import rungbook.source.Problem;
 import rungbook.source.Problems;
 import rungbook.tree.Action;
-import rungbook.tree.Named;
+import rungbook.tree.NameRef;
 import rungbook.tree.Quantity;
 import rungbook.tree.Step;
 import rungbook.tree.Tree;
@@ -30,27 +30,27 @@ public final class LiveAfterIsolating extends StateRule {
   }
 
   @Override
-  protected boolean concerns(Subject subject) {
+  protected boolean concerns(RuleContext subject) {
     return subject.state().facts().any(Fact.ISOLATED);
   }
 
   @Override
-  protected boolean concerns(Step step, Subject subject) {
+  protected boolean concerns(Step step, RuleContext subject) {
     return step instanceof Step.MeterCheck check && expectsPower(check);
   }
 
   @Override
-  protected void inspect(Step step, Subject subject, State.Moment moment, Problems out) {
+  protected void inspect(Step step, RuleContext subject, PathFacts.Moment moment, Problems out) {
     inspect((Step.MeterCheck) step, subject, moment, out);
   }
 
-  private static void inspect(Step.MeterCheck check, Subject subject, State.Moment moment, Problems out) {
-    Facts facts = subject.state().facts();
+  private static void inspect(Step.MeterCheck check, RuleContext subject, PathFacts.Moment moment, Problems out) {
+    FactTable facts = subject.state().facts();
     int isolated = moment.nextMay(Fact.ISOLATED, 0);
-    while (isolated != Facts.NONE && !feeds(subject.tree(), facts.words(isolated), check)) {
+    while (isolated != FactTable.NONE && !feeds(subject.tree(), facts.words(isolated), check)) {
       isolated = moment.nextMay(Fact.ISOLATED, isolated + 1);
     }
-    if (isolated != Facts.NONE) {
+    if (isolated != FactTable.NONE) {
       Problem problem = Problem.at(LIVE_AFTER_ISOLATING, check.source(), check.expectedSpan()).with("source", facts.words(isolated))
           .with("quantity", check.quantity().words());
       out.add(problem.shownBy(moment.showHolding(isolated, "")));
@@ -64,9 +64,9 @@ public final class LiveAfterIsolating extends StateRule {
   }
 
   private static boolean feeds(Tree tree, String source, Step.MeterCheck check) {
-    String place = Facts.place(check);
+    String place = FactTable.place(check);
     boolean fed = tree.system().isEmpty() && isolatedAt(tree, source).contains(place);
-    for (Named lead : check.leads()) {
+    for (NameRef lead : check.leads()) {
       if (Sources.mayBeAheadOf(source, lead.key())) {
         return false;
       }
@@ -80,8 +80,8 @@ public final class LiveAfterIsolating extends StateRule {
     Set<String> places = new HashSet<>();
     for (Step step : tree.steps()) {
       for (Action action : step.actions()) {
-        if (action.kind().begins(Condition.ISOLATED) && action.key().equals(source)) {
-          places.add(Facts.place(step));
+        if (action.kind().begins(EquipmentCondition.ISOLATED) && action.key().equals(source)) {
+          places.add(FactTable.place(step));
         }
       }
     }

@@ -1,10 +1,10 @@
 package rungbook.rules.state;
 
 import java.util.List;
-import rungbook.rules.StateRule;
-import rungbook.rules.Subject;
+import rungbook.rules.api.RuleContext;
+import rungbook.rules.api.StateRule;
 import rungbook.rules.flow.Fact;
-import rungbook.rules.flow.State;
+import rungbook.rules.flow.PathFacts;
 import rungbook.source.Code;
 import rungbook.source.Problem;
 import rungbook.source.Problems;
@@ -23,16 +23,16 @@ public final class MeasuredLive extends StateRule {
   }
 
   @Override
-  protected boolean concerns(Step step, Subject subject) {
+  protected boolean concerns(Step step, RuleContext subject) {
     return step instanceof Step.MeterCheck check && check.quantity().needsDeadCircuit();
   }
 
   @Override
-  protected void inspect(Step step, Subject subject, State.Moment moment, Problems out) {
+  protected void inspect(Step step, RuleContext subject, PathFacts.Moment moment, Problems out) {
     inspect((Step.MeterCheck) step, subject.state(), moment, out);
   }
 
-  private static void inspect(Step.MeterCheck check, State state, State.Moment moment, Problems out) {
+  private static void inspect(Step.MeterCheck check, PathFacts state, PathFacts.Moment moment, Problems out) {
     if (!moment.isPowerOff()) {
       report(MEASURED_LIVE, check, state.facts().of(Fact.POWER_OFF), moment, out);
     } else if (check.quantity() == Quantity.MICROFARADS && !moment.must(state.facts().of(Fact.DISCHARGED_ANY))) {
@@ -40,7 +40,7 @@ public final class MeasuredLive extends StateRule {
     }
   }
 
-  private static void report(Code code, Step.MeterCheck check, int lacking, State.Moment moment, Problems out) {
+  private static void report(Code code, Step.MeterCheck check, int lacking, PathFacts.Moment moment, Problems out) {
     Problem problem = Problem.at(code, check.source(), check.quantitySpan()).with("quantity", check.quantity().words());
     out.add(problem.shownBy(moment.showLacking(lacking, "")));
   }

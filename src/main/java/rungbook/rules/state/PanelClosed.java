@@ -3,20 +3,20 @@ package rungbook.rules.state;
 import java.util.List;
 import java.util.Optional;
 import rungbook.action.StateChange;
-import rungbook.rules.StateRule;
-import rungbook.rules.Subject;
+import rungbook.rules.api.RuleContext;
+import rungbook.rules.api.StateRule;
 import rungbook.rules.flow.Fact;
-import rungbook.rules.flow.Facts;
-import rungbook.rules.flow.State;
+import rungbook.rules.flow.FactTable;
+import rungbook.rules.flow.PathFacts;
 import rungbook.source.Code;
 import rungbook.source.Problem;
 import rungbook.source.Problems;
 import rungbook.source.Span;
 import rungbook.system.Names;
-import rungbook.system.Vocabulary;
 import rungbook.system.Vocabulary.Location;
+import rungbook.system.Vocabulary;
 import rungbook.tree.Action;
-import rungbook.tree.Named;
+import rungbook.tree.NameRef;
 import rungbook.tree.Step;
 
 /**
@@ -33,28 +33,28 @@ public final class PanelClosed extends StateRule {
   }
 
   @Override
-  protected boolean concerns(Subject subject) {
+  protected boolean concerns(RuleContext subject) {
     return subject.tree().system().isPresent();
   }
 
   @Override
-  protected boolean concerns(Step step, Subject subject) {
+  protected boolean concerns(Step step, RuleContext subject) {
     return panel(step, subject.tree().system().get()).isPresent();
   }
 
   @Override
-  protected void inspect(Step step, Subject subject, State.Moment moment, Problems out) {
+  protected void inspect(Step step, RuleContext subject, PathFacts.Moment moment, Problems out) {
     Vocabulary system = subject.tree().system().get();
     inspect(step, panel(step, system).get(), system, subject.state(), moment, out);
   }
 
   /** The panel in front of the place where a step is done. */
   private static Optional<String> panel(Step step, Vocabulary system) {
-    Location location = system.locations().get(Facts.place(step));
+    Location location = system.locations().get(FactTable.place(step));
     return location == null ? Optional.empty() : location.panel();
   }
 
-  private static void inspect(Step step, String panel, Vocabulary system, State state, State.Moment moment, Problems out) {
+  private static void inspect(Step step, String panel, Vocabulary system, PathFacts state, PathFacts.Moment moment, Problems out) {
     int open = state.facts().of(Fact.OPEN, Names.key(panel));
     if (step instanceof Step.MeterCheck check) {
       if (!check.leads().isEmpty() && !moment.must(open) && !isReadAtASwitch(check, system)) {
@@ -72,7 +72,7 @@ public final class PanelClosed extends StateRule {
   }
 
   private static boolean isReadAtASwitch(Step.MeterCheck check, Vocabulary system) {
-    for (Named lead : check.leads()) {
+    for (NameRef lead : check.leads()) {
       if (Sources.mayBeAheadOfAny(system, lead.key())) {
         return true;
       }
@@ -80,7 +80,7 @@ public final class PanelClosed extends StateRule {
     return false;
   }
 
-  private static boolean reachesIn(Action action, Facts facts) {
+  private static boolean reachesIn(Action action, FactTable facts) {
     for (StateChange change : action.changes()) {
       if (change instanceof StateChange.Begin begin && begin.condition().isBehindPanel()
           || change instanceof StateChange.End end && end.condition().isBehindPanel() && isBegun(end, facts)) {
@@ -91,11 +91,11 @@ public final class PanelClosed extends StateRule {
   }
 
   /** Whether the tree ever begins what is ended; else there is nothing to put back. */
-  private static boolean isBegun(StateChange.End end, Facts facts) {
-    return facts.of(end.condition(), end.key()) != Facts.NONE;
+  private static boolean isBegun(StateChange.End end, FactTable facts) {
+    return facts.of(end.condition(), end.key()) != FactTable.NONE;
   }
 
-  private static void report(Step step, Span span, String panel, int open, State.Moment moment, Problems out) {
+  private static void report(Step step, Span span, String panel, int open, PathFacts.Moment moment, Problems out) {
     Problem problem = Problem.at(PANEL_CLOSED, step.source(), span).with("panel", panel).with("place", step.at().orElseThrow().text());
     out.add(problem.shownBy(moment.showLacking(open, "")));
   }

@@ -2,16 +2,16 @@ package rungbook.rules.state;
 
 import java.util.List;
 import rungbook.action.ActionObject;
-import rungbook.action.Things;
-import rungbook.rules.Rule;
-import rungbook.rules.Subject;
+import rungbook.action.ObjectNames;
+import rungbook.rules.api.Rule;
+import rungbook.rules.api.RuleContext;
 import rungbook.source.Code;
 import rungbook.source.Problem;
 import rungbook.source.Problems;
-import rungbook.system.Vocabulary;
 import rungbook.system.Vocabulary.Location;
+import rungbook.system.Vocabulary;
 import rungbook.tree.Action;
-import rungbook.tree.Named;
+import rungbook.tree.NameRef;
 import rungbook.tree.Step;
 
 /**
@@ -28,14 +28,14 @@ public final class PlaceMissing implements Rule {
   }
 
   @Override
-  public void inspect(Subject subject, Problems out) {
+  public void inspect(RuleContext subject, Problems out) {
     if (subject.tree().system().isEmpty() || subject.tree().system().get().locations().isEmpty()) {
       return;
     }
     Vocabulary system = subject.tree().system().get();
     for (Step step : subject.tree().steps()) {
       if (step.at().isEmpty()) {
-        Named point = firstPoint(step, system);
+        NameRef point = firstPoint(step, system);
         if (point != null) {
           out.add(Problem.at(PLACE_MISSING, step.source(), point.span()).with("point", point.text())
               .with("places", String.join(", ", system.locations().values().stream().map(Location::name).toList())));
@@ -45,7 +45,7 @@ public final class PlaceMissing implements Rule {
   }
 
   /** The first terminal the step touches, or null if it touches none. */
-  private static Named firstPoint(Step step, Vocabulary system) {
+  private static NameRef firstPoint(Step step, Vocabulary system) {
     if (step instanceof Step.MeterCheck check && !check.leads().isEmpty()) {
       return check.leads().get(0);
     }
@@ -60,6 +60,6 @@ public final class PlaceMissing implements Rule {
   /** Whether a terminal is taken off or put back whose name stands at several places. */
   private static boolean isOneOfSeveral(Action action, Vocabulary system) {
     return action.isAboutConnecting()
-        && Things.terminal(system, action.key()).filter(point -> point.locations().size() > 1).isPresent();
+        && ObjectNames.terminal(system, action.key()).filter(point -> point.locations().size() > 1).isPresent();
   }
 }

@@ -4,16 +4,16 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 import rungbook.action.ActionObject;
-import rungbook.action.Things;
-import rungbook.rules.Rule;
-import rungbook.rules.Subject;
-import rungbook.rules.flow.Facts;
+import rungbook.action.ObjectNames;
+import rungbook.rules.api.Rule;
+import rungbook.rules.api.RuleContext;
+import rungbook.rules.flow.FactTable;
 import rungbook.source.Code;
 import rungbook.source.Problem;
 import rungbook.source.Problems;
 import rungbook.system.Vocabulary;
 import rungbook.tree.Action;
-import rungbook.tree.Named;
+import rungbook.tree.NameRef;
 import rungbook.tree.Step;
 
 /** A lead is put on a terminal that the system does not have at the step's location. */
@@ -27,11 +27,11 @@ public final class PointElsewhere implements Rule {
   }
 
   @Override
-  public void inspect(Subject subject, Problems out) {
+  public void inspect(RuleContext subject, Problems out) {
     subject.tree().system().ifPresent(system -> {
       List<Step> steps = subject.tree().steps();
       for (Step step : steps) {
-        if (system.locations().containsKey(Facts.place(step))) {
+        if (system.locations().containsKey(FactTable.place(step))) {
           inspect(step, system, out);
         }
       }
@@ -40,21 +40,21 @@ public final class PointElsewhere implements Rule {
 
   private static void inspect(Step step, Vocabulary system, Problems out) {
     if (step instanceof Step.MeterCheck check) {
-      for (Named lead : check.leads()) {
+      for (NameRef lead : check.leads()) {
         inspect(lead, step, system, out);
       }
     }
     for (Action action : step.actions()) {
       boolean leads = action.kind().object() == ActionObject.POINT;
-      if (leads || action.isAboutConnecting() && Things.terminal(system, action.key()).isPresent()) {
+      if (leads || action.isAboutConnecting() && ObjectNames.terminal(system, action.key()).isPresent()) {
         inspect(action.thing(), step, system, out);
       }
     }
   }
 
-  private static void inspect(Named lead, Step step, Vocabulary system, Problems out) {
+  private static void inspect(NameRef lead, Step step, Vocabulary system, Problems out) {
     Vocabulary.Point point = system.points().get(lead.key());
-    if (point != null && !point.locations().isEmpty() && !point.locations().contains(Facts.place(step))) {
+    if (point != null && !point.locations().isEmpty() && !point.locations().contains(FactTable.place(step))) {
       out.add(Problem.at(POINT_ELSEWHERE, step.source(), lead.span()).with("point", point.name())
           .with("place", step.at().orElseThrow().text()).with("places", names(point.locations(), system)));
     }

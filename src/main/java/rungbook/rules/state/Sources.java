@@ -3,9 +3,9 @@ package rungbook.rules.state;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import rungbook.system.Names;
-import rungbook.system.Vocabulary;
 import rungbook.system.Vocabulary.Control;
 import rungbook.system.Vocabulary.Point;
+import rungbook.system.Vocabulary;
 
 /**
  * What names and places alone tell of where power comes from. A system's words do not say how it is wired, so this claims no

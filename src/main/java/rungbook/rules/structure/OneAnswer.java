@@ -1,8 +1,8 @@
 package rungbook.rules.structure;
 
 import java.util.List;
-import rungbook.rules.Rule;
-import rungbook.rules.Subject;
+import rungbook.rules.api.Rule;
+import rungbook.rules.api.RuleContext;
 import rungbook.source.Code;
 import rungbook.source.Problem;
 import rungbook.source.Problems;
@@ -19,7 +19,7 @@ public final class OneAnswer implements Rule {
   }
 
   @Override
-  public void inspect(Subject subject, Problems out) {
+  public void inspect(RuleContext subject, Problems out) {
     for (Step step : subject.tree().steps()) {
       if (step instanceof Step.Check && step.ways().size() == 1 && step.particulars().section().unread().isEmpty()) {
         out.add(Problem.at(ONE_ANSWER, step.source(), step.ways().get(0).answerSpan())

@@ -2,9 +2,9 @@ package rungbook.rules.structure;
 
 import java.util.ArrayList;
 import java.util.List;
-import rungbook.rules.Graph;
-import rungbook.rules.Rule;
-import rungbook.rules.Subject;
+import rungbook.rules.api.Rule;
+import rungbook.rules.api.RuleContext;
+import rungbook.rules.flow.Graph;
 import rungbook.source.Code;
 import rungbook.source.Problem;
 import rungbook.source.Problems;
@@ -24,7 +24,7 @@ public final class PathCircle implements Rule {
   }
 
   @Override
-  public void inspect(Subject subject, Problems out) {
+  public void inspect(RuleContext subject, Problems out) {
     if (subject.graph().size() > 0) {
       new Walk(subject, out).walk();
     }
@@ -37,7 +37,7 @@ public final class PathCircle implements Rule {
     private static final int ON_STACK = 1;
     private static final int DONE = 2;
 
-    private final Subject subject;
+    private final RuleContext subject;
     private final Graph graph;
     private final Problems out;
     private final int[] stack;
@@ -47,7 +47,7 @@ public final class PathCircle implements Rule {
     private final boolean[] reported;
     private int depth;
 
-    Walk(Subject subject, Problems out) {
+    Walk(RuleContext subject, Problems out) {
       this.subject = subject;
       this.graph = subject.graph();
       this.out = out;

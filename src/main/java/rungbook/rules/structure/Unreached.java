@@ -1,9 +1,9 @@
 package rungbook.rules.structure;
 
 import java.util.List;
-import rungbook.rules.Graph;
-import rungbook.rules.Rule;
-import rungbook.rules.Subject;
+import rungbook.rules.api.Rule;
+import rungbook.rules.api.RuleContext;
+import rungbook.rules.flow.Graph;
 import rungbook.source.Code;
 import rungbook.source.Problem;
 import rungbook.source.Problems;
@@ -25,7 +25,7 @@ public final class Unreached implements Rule {
   }
 
   @Override
-  public void inspect(Subject subject, Problems out) {
+  public void inspect(RuleContext subject, Problems out) {
     Graph graph = subject.graph();
     if (graph.isWhole() && hasAllItsSteps(subject.tree())) {
       boolean[] explained = new boolean[graph.size()];
@@ -42,7 +42,7 @@ public final class Unreached implements Rule {
   }
 
   /** A step to which nothing leads, besides the first, looks like a second first step. */
-  private static void reportStarts(Subject subject, boolean[] explained, Problems out) {
+  private static void reportStarts(RuleContext subject, boolean[] explained, Problems out) {
     Graph graph = subject.graph();
     for (int step = 1; step < graph.size(); step++) {
       if (graph.arrivals(step) == 0) {
@@ -53,7 +53,7 @@ public final class Unreached implements Rule {
   }
 
   /** What is left is only reached from itself: rings of steps and what hangs on them. */
-  private static void reportIslands(Subject subject, boolean[] explained, Problems out) {
+  private static void reportIslands(RuleContext subject, boolean[] explained, Problems out) {
     Graph graph = subject.graph();
     for (int step = 0; step < graph.size(); step++) {
       if (!graph.isReached(step) && !explained[step]) {

@@ -6,7 +6,7 @@ import rungbook.markdown.DocumentReader;
 import rungbook.source.Source;
 import rungbook.tree.Shared;
 import rungbook.tree.Tree;
-import rungbook.tree.TreeReader;
+import rungbook.tree.reader.TreeReader;
 
 /** Small trees drawn from a seed: tasks, checks and findings, whose ways lead on to later steps, or anywhere. */
 final class RandomTrees {

@@ -11,11 +11,11 @@ import org.junit.jupiter.api.Test;
 import rungbook.rules.Registry;
 import rungbook.source.Problem;
 import rungbook.source.Span;
-import rungbook.source.Witness;
 import rungbook.source.Witness.Stop;
+import rungbook.source.Witness;
 import rungbook.tree.Action;
-import rungbook.tree.Goal;
 import rungbook.tree.Step;
+import rungbook.tree.Target;
 import rungbook.tree.Tree;
 import rungbook.tree.Way;
 
@@ -54,7 +54,7 @@ class ShownPathsTest {
       Way taken = step.ways().stream().filter(way -> way.written().equals(stop.answer()) && leadsTo(way, next, tree)).findFirst().orElseThrow();
       world.pass(step, stop.answer());
       walked.add(step);
-      at = ((Goal.ToStep) taken.goal()).step();
+      at = ((Target.ToStep) taken.goal()).step();
     }
     Step last = tree.steps().get(at);
     assertEquals(last.title(), stops.get(stops.size() - 1).step());
@@ -95,7 +95,7 @@ class ShownPathsTest {
   }
 
   private static boolean leadsTo(Way way, String title, Tree tree) {
-    return way.goal() instanceof Goal.ToStep to && tree.steps().get(to.step()).title().equals(title);
+    return way.goal() instanceof Target.ToStep to && tree.steps().get(to.step()).title().equals(title);
   }
 
   private static boolean holds(Span outer, Span inner) {

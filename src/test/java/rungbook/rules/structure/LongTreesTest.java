@@ -10,16 +10,16 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import rungbook.markdown.DocumentReader;
-import rungbook.rules.Graph;
-import rungbook.rules.Rule;
-import rungbook.rules.Subject;
+import rungbook.rules.api.Rule;
+import rungbook.rules.api.RuleContext;
+import rungbook.rules.flow.Graph;
 import rungbook.source.Problem;
 import rungbook.source.Problems;
 import rungbook.source.Source;
 import rungbook.source.TextLimits;
 import rungbook.source.Witness;
 import rungbook.tree.Shared;
-import rungbook.tree.TreeReader;
+import rungbook.tree.reader.TreeReader;
 
 /** Trees far longer than anyone writes neither overflow a stack nor take more than a moment. */
 class LongTreesTest {
@@ -28,13 +28,13 @@ class LongTreesTest {
   private static final TextLimits LONG = TextLimits.of(limit -> "1000000");
 
   /** @param next the step that a step's {@code no} leads to; {@code yes} leads to the one after it */
-  private static Subject chain(int steps, IntFunction<Integer> next) {
+  private static RuleContext chain(int steps, IntFunction<Integer> next) {
     String text = IntStream.range(0, steps).mapToObj(i -> "## S" + i + "\n\n```check\nask: one\n```\n\n- yes: [On](#s" + Math.min(i + 1, steps - 1)
         + ")\n- no: [Back](#s" + next.apply(i) + ")\n\n").collect(Collectors.joining("", "---\ntitle: T\ncomplaint: C\n---\n\n", "## End\n"));
-    return Subject.of(TreeReader.read("t", DocumentReader.read(new Source("trees/t.md", text), LONG), Shared.none()).tree());
+    return RuleContext.of(TreeReader.read("t", DocumentReader.read(new Source("trees/t.md", text), LONG), Shared.none()).tree());
   }
 
-  private static List<Problem> inspect(Rule rule, Subject subject) {
+  private static List<Problem> inspect(Rule rule, RuleContext subject) {
     Problems out = new Problems();
     rule.inspect(subject, out);
     return out.inReadingOrder();
@@ -42,7 +42,7 @@ class LongTreesTest {
 
   @Test
   void oneRoundThroughEveryStepIsFound() {
-    Subject subject = chain(STEPS, i -> i == STEPS - 1 ? 0 : Math.min(i + 2, STEPS - 1));
+    RuleContext subject = chain(STEPS, i -> i == STEPS - 1 ? 0 : Math.min(i + 2, STEPS - 1));
     List<Problem> problems = assertTimeoutPreemptively(ofSeconds(20), () -> inspect(new PathCircle(), subject));
     Witness.Path path = (Witness.Path) problems.get(0).witness().orElseThrow();
     assertEquals(path.stops().get(0).step(), path.stops().get(path.stops().size() - 1).step());
@@ -50,13 +50,13 @@ class LongTreesTest {
 
   @Test
   void circlesThatShareStepsAreReportedOneAtATime() {
-    Subject subject = chain(STEPS, i -> 0);
+    RuleContext subject = chain(STEPS, i -> 0);
     assertEquals(2, assertTimeoutPreemptively(ofSeconds(20), () -> inspect(new PathCircle(), subject)).size(), "the last step alone, and all the others");
   }
 
   @Test
   void everyWitnessIsACircleOfRealWays() {
-    Subject subject = chain(60, i -> i % 7 == 3 ? i - 3 : Math.min(i + 2, 59));
+    RuleContext subject = chain(60, i -> i % 7 == 3 ? i - 3 : Math.min(i + 2, 59));
     Graph graph = subject.graph();
     for (Problem problem : inspect(new PathCircle(), subject)) {
       List<Integer> steps = ((Witness.Path) problem.witness().orElseThrow()).stops().stream().map(stop -> Integer.parseInt(stop.step().substring(1))).toList();
@@ -72,7 +72,7 @@ class LongTreesTest {
   void thousandsOfUnreachedStepsTakeAMoment() {
     String islands = IntStream.range(0, STEPS).mapToObj(i -> "## S" + i + "\n\n```task\nminutes: 1\n```\n\n- done: [S](#s" + i + ")\n\n")
         .collect(Collectors.joining("", "---\ntitle: T\ncomplaint: C\n---\n\n## First\n\n```finding\nhealthy: yes\n```\n\n", ""));
-    Subject subject = Subject.of(TreeReader.read("t", DocumentReader.read(new Source("trees/t.md", islands), LONG), Shared.none()).tree());
+    RuleContext subject = RuleContext.of(TreeReader.read("t", DocumentReader.read(new Source("trees/t.md", islands), LONG), Shared.none()).tree());
     assertEquals(STEPS, assertTimeoutPreemptively(ofSeconds(20), () -> inspect(new Unreached(), subject)).size());
   }
 }

@@ -1,0 +1,53 @@
+package rungbook.action;
+
+import java.util.Set;
+
+/** What an action can make true of the equipment, and what another can end. */
+public enum EquipmentCondition {
+  /** A panel is open. */
+  OPEN,
+  /** A switch or interlock is defeated. */
+  BYPASSED(Trait.BEHIND_PANEL, Trait.CHANGES_READINGS),
+  /** A power source is switched off. */
+  ISOLATED(Trait.CHANGES_READINGS),
+  /** A power source bears a tag, so that nobody wonders why it is off. */
+  TAGGED_OUT,
+  /** A part, or a terminal at one place, is taken off. */
+  DISCONNECTED(Trait.BEHIND_PANEL, Trait.CHANGES_READINGS),
+  /** A part is exchanged for a new one. */
+  REPLACED(Trait.BEHIND_PANEL, Trait.CHANGES_READINGS),
+  /** A capacitor is bled and proved flat. */
+  DISCHARGED(Trait.BEHIND_PANEL, Trait.CHANGES_READINGS, Trait.NEEDS_SUCCESS),
+  /** A place is proved dead. */
+  PROVED_DEAD(Trait.BEHIND_PANEL, Trait.NEEDS_SUCCESS),
+  /**
+   * Hands went on something at a place. From then on it is taken for dead, so that a mistake is reported once, at the
+   * first touch.
+   */
+  TOUCHED(Trait.BEHIND_PANEL),
+  /** The meter is proved on a source known to be live. */
+  METER_PROVED;
+
+  private enum Trait { BEHIND_PANEL, CHANGES_READINGS, NEEDS_SUCCESS }
+
+  private final Set<Trait> traits;
+
+  EquipmentCondition(Trait... traits) {
+    this.traits = Set.of(traits);
+  }
+
+  /** Whether hands or leads go behind the panel of the place to begin or end it. */
+  public boolean isBehindPanel() {
+    return traits.contains(Trait.BEHIND_PANEL);
+  }
+
+  /** Whether a meter may read something else from then on, so that earlier readings no longer hold. */
+  public boolean changesReadings() {
+    return traits.contains(Trait.CHANGES_READINGS);
+  }
+
+  /** Whether it does not come about where the task's answer says that it failed: {@code not dead}. */
+  public boolean needsSuccess() {
+    return traits.contains(Trait.NEEDS_SUCCESS);
+  }
+}

@@ -1,0 +1,84 @@
+package rungbook.circuit;
+
+import java.util.BitSet;
+import java.util.List;
+
+/**
+ * The readings of one circuit state: every case, every sample, every probe. Case 0 is the healthy system, case
+ * i + 1 the system's fault i.
+ */
+public final class ReadingTable {
+
+  private final List<Probe> probes;
+  private final List<String> sights;
+  private final int samples;
+  private final double[] readings;
+  private final BitSet seen = new BitSet();
+
+  ReadingTable(List<Probe> probes, List<String> sights, int cases, int samples) {
+    this.probes = List.copyOf(probes);
+    this.sights = sights;
+    this.samples = samples;
+    readings = new double[cases * probes.size() * samples];
+  }
+
+  public int samples() {
+    return samples;
+  }
+
+  public List<Probe> probes() {
+    return probes;
+  }
+
+  /** The reading by its number in {@link #probes}, coded as in {@link Reading#of}. */
+  public double reading(int caseNumber, int sample, int probe) {
+    return readings[index(caseNumber, sample, probe)];
+  }
+
+  public Reading reading(int caseNumber, int sample, Probe probe) {
+    return Reading.of(reading(caseNumber, sample, probes.indexOf(probe)));
+  }
+
+  /** Where the readings of one case at one probe start in {@link #raw}; a sample after the other. */
+  public int offset(int caseNumber, int probe) {
+    return index(caseNumber, 0, probe);
+  }
+
+  /** All readings; not to be written to. */
+  public double[] raw() {
+    return readings;
+  }
+
+  /** The keys of the sights that {@link #seen} answers. */
+  public List<String> sights() {
+    return sights;
+  }
+
+  public boolean seen(int caseNumber, int sample, String sight) {
+    int bit = sights.indexOf(sight);
+    if (bit < 0) {
+      throw new IllegalArgumentException("the system shows no " + sight);
+    }
+    return seen.get(bit(caseNumber, sample, bit));
+  }
+
+  private int index(int caseNumber, int sample, int probe) {
+    return (caseNumber * probes.size() + probe) * samples + sample;
+  }
+
+  void write(int caseNumber, int probe, int[] which, double[] values) {
+    int offset = offset(caseNumber, probe);
+    for (int sample : which) {
+      readings[offset + sample] = values[sample];
+    }
+  }
+
+  private int bit(int caseNumber, int sample, int sight) {
+    return (caseNumber * samples + sample) * sights.size() + sight;
+  }
+
+  /** @param seenHere by the number of the sight in {@link #sights} */
+  void write(int caseNumber, int sample, BitSet seenHere) {
+    seenHere.stream().forEach(sight -> seen.set(bit(caseNumber, sample, sight)));
+  }
+}

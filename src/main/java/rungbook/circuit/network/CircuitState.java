@@ -1,0 +1,137 @@
+package rungbook.circuit.network;
+
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import rungbook.action.EquipmentCondition;
+import rungbook.action.StateChange;
+import rungbook.system.Names;
+import rungbook.system.Vocabulary;
+
+/**
+ * How a technician has left the system. All names are keys.
+ *
+ * @param positions the position of each selector
+ * @param off power sources that are isolated
+ * @param bypassed interlocks with a jumper across
+ * @param disconnected parts, conductors ({@code outdoor cable y}) or terminals ({@code y at furnace}) that are taken off
+ * @param open panels that are open
+ * @param replaced parts exchanged for new ones; a new fuse is whole until this very state opens it
+ */
+public record CircuitState(Map<String, String> positions, Set<String> off, Set<String> bypassed, Set<String> disconnected,
+    Set<String> open, Set<String> replaced) {
+
+  public CircuitState {
+    positions = Map.copyOf(positions);
+    off = Set.copyOf(off);
+    bypassed = Set.copyOf(bypassed);
+    disconnected = Set.copyOf(disconnected);
+    open = Set.copyOf(open);
+    replaced = Set.copyOf(replaced);
+  }
+
+  /** Power on, panels closed, every selector at its first position. */
+  public static CircuitState start(Vocabulary words) {
+    var positions = new HashMap<String, String>();
+    words.controls().forEach((key, control) -> control.positions().stream().findFirst().ifPresent(first -> positions.put(key, first)));
+    return new CircuitState(positions, Set.of(), Set.of(), Set.of(), Set.of(), Set.of());
+  }
+
+  /** How the system is left after changes, one after the other. */
+  public CircuitState after(List<StateChange> changes) {
+    CircuitState state = this;
+    for (StateChange change : changes) {
+      state = state.after(change);
+    }
+    return state;
+  }
+
+  private CircuitState after(StateChange change) {
+    if (change instanceof StateChange.SetPosition set) {
+      return set(set.control(), set.position());
+    }
+    if (change instanceof StateChange.Begin begin) {
+      return begin(begin.condition(), begin.key());
+    }
+    StateChange.End end = (StateChange.End) change;
+    return end(end.condition(), end.key());
+  }
+
+  private CircuitState begin(EquipmentCondition condition, String key) {
+    return switch (condition) {
+      case ISOLATED -> isolate(key);
+      case BYPASSED -> bypass(key);
+      case DISCONNECTED -> disconnect(key);
+      case OPEN -> open(key);
+      case REPLACED -> replace(key);
+      case TAGGED_OUT, DISCHARGED, PROVED_DEAD, TOUCHED, METER_PROVED -> this;
+    };
+  }
+
+  private CircuitState end(EquipmentCondition condition, String key) {
+    return switch (condition) {
+      case ISOLATED -> new CircuitState(positions, minus(off, key), bypassed, disconnected, open, replaced);
+      case BYPASSED -> new CircuitState(positions, off, minus(bypassed, key), disconnected, open, replaced);
+      case DISCONNECTED -> new CircuitState(positions, off, bypassed, minus(disconnected, key), open, replaced);
+      case OPEN -> new CircuitState(positions, off, bypassed, disconnected, minus(open, key), replaced);
+      case REPLACED, TAGGED_OUT, DISCHARGED, PROVED_DEAD, TOUCHED, METER_PROVED -> this;
+    };
+  }
+
+  public CircuitState set(String control, String position) {
+    var more = new HashMap<>(positions);
+    more.put(Names.key(control), Names.key(position));
+    return new CircuitState(more, off, bypassed, disconnected, open, replaced);
+  }
+
+  public CircuitState isolate(String control) {
+    return new CircuitState(positions, plus(off, control), bypassed, disconnected, open, replaced);
+  }
+
+  public CircuitState bypass(String interlock) {
+    return new CircuitState(positions, off, plus(bypassed, interlock), disconnected, open, replaced);
+  }
+
+  public CircuitState disconnect(String thing) {
+    return new CircuitState(positions, off, bypassed, plus(disconnected, thing), open, replaced);
+  }
+
+  public CircuitState open(String panel) {
+    return new CircuitState(positions, off, bypassed, disconnected, plus(open, panel), replaced);
+  }
+
+  public CircuitState replace(String part) {
+    return new CircuitState(positions, off, bypassed, disconnected, open, plus(replaced, part));
+  }
+
+  /** In how many ways the selectors can stand together; at most {@code Long.MAX_VALUE}. */
+  public static long positionCount(Vocabulary words) {
+    return words.controls().values().stream().mapToLong(control -> Math.max(1, control.positions().size()))
+        .reduce(1, (all, positions) -> all > Long.MAX_VALUE / positions ? Long.MAX_VALUE : all * positions);
+  }
+
+  /** Every way the selectors can stand, all else as it is here. */
+  public List<CircuitState> everyPosition(Vocabulary words) {
+    var all = List.of(this);
+    for (var control : words.controls().entrySet()) {
+      if (!control.getValue().positions().isEmpty()) {
+        all = all.stream().flatMap(state -> control.getValue().positions().stream().map(p -> state.set(control.getKey(), p))).toList();
+      }
+    }
+    return all;
+  }
+
+  private static Set<String> plus(Set<String> set, String name) {
+    var more = new HashSet<>(set);
+    more.add(Names.key(name));
+    return more;
+  }
+
+  private static Set<String> minus(Set<String> set, String key) {
+    var less = new HashSet<>(set);
+    less.remove(key);
+    return less;
+  }
+}

@@ -1,0 +1,51 @@
+package rungbook.circuit.network;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** Installations to try a system on. */
+public record Samples(List<Draw> draws) {
+
+  /** As many as a report takes unless it is told otherwise. */
+  public static final int USUAL = 256;
+
+  public Samples {
+    draws = List.copyOf(draws);
+  }
+
+  public int size() {
+    return draws.size();
+  }
+
+  /** Every part somewhere within its spread, uniformly and by itself; the same for the same seed. */
+  public static Samples seeded(long seed, int size) {
+    var draws = new ArrayList<Draw>();
+    for (int i = 0; i < size; i++) {
+      long sample = mix(seed + mix(i));
+      draws.add((tolerance, part) -> uniform(mix(sample ^ mix(tolerance.ordinal() + 31L * part.hashCode()))));
+    }
+    return new Samples(draws);
+  }
+
+  /** The middle, then every corner of the tolerance box, like tolerances of all parts moved together. */
+  public static Samples corners() {
+    var draws = new ArrayList<Draw>();
+    draws.add(Draw.MIDDLE);
+    for (int corner = 0; corner < 1 << Tolerance.values().length; corner++) {
+      int bits = corner;
+      draws.add((tolerance, part) -> (bits >> tolerance.ordinal() & 1) == 1 ? 1 : -1);
+    }
+    return new Samples(draws);
+  }
+
+  /** The finisher of SplitMix64. */
+  private static long mix(long z) {
+    z = (z ^ z >>> 30) * 0xbf58476d1ce4e5b9L + 0x9e3779b97f4a7c15L;
+    z = (z ^ z >>> 27) * 0x94d049bb133111ebL;
+    return z ^ z >>> 31;
+  }
+
+  private static double uniform(long bits) {
+    return (bits >>> 11) * 0x1.0p-52 - 1;
+  }
+}

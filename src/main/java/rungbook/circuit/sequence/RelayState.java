@@ -1,0 +1,47 @@
+package rungbook.circuit.sequence;
+
+import java.util.Arrays;
+
+/**
+ * How every load, fuse, state and contact stands at one moment. Equal standings are the same moment; when the next
+ * equals the last the circuit has settled.
+ */
+public final class RelayState {
+
+  static final byte OFF = 0;
+  static final byte HUMMING = 1;
+  static final byte ON = 2;
+
+  final byte[] loads;
+  public final boolean[] blown;
+  final boolean[] states;
+  final byte[] rounds;
+  final boolean[] closed;
+
+  RelayState(byte[] loads, boolean[] blown, boolean[] states, byte[] rounds, boolean[] closed) {
+    this.loads = loads;
+    this.blown = blown;
+    this.states = states;
+    this.rounds = rounds;
+    this.closed = closed;
+  }
+
+  RelayState copy() {
+    return new RelayState(loads.clone(), blown.clone(), states.clone(), rounds.clone(), closed.clone());
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof RelayState s && Arrays.equals(loads, s.loads) && Arrays.equals(blown, s.blown)
+        && Arrays.equals(states, s.states) && Arrays.equals(rounds, s.rounds) && Arrays.equals(closed, s.closed);
+  }
+
+  @Override
+  public int hashCode() {
+    int hash = Arrays.hashCode(loads);
+    hash = 31 * hash + Arrays.hashCode(blown);
+    hash = 31 * hash + Arrays.hashCode(states);
+    hash = 31 * hash + Arrays.hashCode(rounds);
+    return 31 * hash + Arrays.hashCode(closed);
+  }
+}

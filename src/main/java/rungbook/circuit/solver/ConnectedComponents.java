@@ -1,0 +1,38 @@
+package rungbook.circuit.solver;
+
+/** Which nodes hang together in one configuration of the links; node numbers, 0 is ground. */
+final class ConnectedComponents {
+
+  private final int[] parent;
+
+  ConnectedComponents(int nodeCount) {
+    parent = new int[nodeCount];
+    for (int i = 0; i < nodeCount; i++) {
+      parent[i] = i;
+    }
+  }
+
+  int root(int node) {
+    int at = node;
+    while (parent[at] != at) {
+      parent[at] = parent[parent[at]];
+      at = parent[at];
+    }
+    return at;
+  }
+
+  void join(int a, int b) {
+    int x = root(a);
+    int y = root(b);
+    parent[Math.max(x, y)] = Math.min(x, y); // ground stays on top
+  }
+
+  boolean together(int a, int b) {
+    return root(a) == root(b);
+  }
+
+  /** One node of each group that is not tied to ground. */
+  int[] floating() {
+    return java.util.stream.IntStream.range(1, parent.length).filter(i -> parent[i] == i).toArray();
+  }
+}

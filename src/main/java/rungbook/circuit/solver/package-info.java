@@ -1,0 +1,6 @@
+/**
+ * AC and DC steady state of a network for all samples at once: star-mesh elimination
+ * ({@link rungbook.circuit.solver.FactorizedNetwork}) and low-rank updates of a solved network
+ * ({@link rungbook.circuit.solver.LowRankNetwork}).
+ */
+package rungbook.circuit.solver;

@@ -1,0 +1,45 @@
+package rungbook.cli;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.Collection;
+import java.util.List;
+import rungbook.report.Report;
+
+/** A check of files, once or after every save. @param fix whether what is known how to mend is mended first */
+record CheckRun(Console terminal, Format format, boolean watch, boolean fix, List<String> paths) {
+
+  /** @return 0 clean, 1 problems. @throws UsageError when there is nothing to check */
+  int run() throws IOException, InterruptedException {
+    if (watch && format != Format.TEXT) {
+      throw new UsageError("`--watch` prints for people only", "leave `--format` out");
+    }
+    if (watch && fix) {
+      throw new UsageError("`--watch` changes no file", "leave `--fix` out, or run `check --fix` once");
+    }
+    return watch ? watchOn() : check(InputFiles.files(paths, terminal));
+  }
+
+  private int check(Collection<Path> files) throws IOException {
+    Report found = Checker.check(files, terminal);
+    Report report = fix && Fixing.fix(found.problems(), terminal) > 0 ? Checker.check(files, terminal) : found;
+    terminal.out().print(format.print(report, terminal.style()));
+    terminal.out().flush();
+    return report.isClean() ? 0 : 1;
+  }
+
+  /** Goes on until the process is stopped. @throws UsageError when a path that was asked for is gone */
+  private int watchOn() throws IOException, InterruptedException {
+    while (!Thread.interrupted()) {
+      Collection<Path> files = InputFiles.files(paths, terminal);
+      try (Watching watching = Watching.of(Batch.folders(files, terminal.home()))) {
+        check(files);
+        terminal.out().println("watching: save a file to check again, Ctrl-C ends");
+        terminal.out().flush();
+        watching.await();
+      }
+      terminal.out().println();
+    }
+    return 0;
+  }
+}

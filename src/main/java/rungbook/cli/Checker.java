@@ -1,0 +1,116 @@
+package rungbook.cli;
+
+import static java.util.stream.Collectors.toSet;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Stream;
+import rungbook.library.CompiledTree;
+import rungbook.library.Compiler;
+import rungbook.library.Folder;
+import rungbook.library.Library;
+import rungbook.library.LibraryText;
+import rungbook.report.Report;
+import rungbook.source.Problem;
+import rungbook.source.Problems;
+import rungbook.tree.Shared;
+
+/** Checks batches of files, each against its library. */
+final class Checker {
+
+  private final Console terminal;
+  private final Progress progress;
+
+  private Checker(Console terminal, Progress progress) {
+    this.terminal = terminal;
+    this.progress = progress;
+  }
+
+  static Report check(Collection<Path> files, Console terminal) throws IOException {
+    try (Progress progress = Progress.of(files.size(), terminal)) {
+      var problems = new ArrayList<Problem>();
+      for (Batch batch : Batch.of(files, terminal.home())) {
+        problems.addAll(new Checker(terminal, progress).check(batch));
+      }
+      return new Report(files.size(), problems);
+    }
+  }
+
+  /**
+   * Trees read and compiled once: what is packed is what was checked.
+   *
+   * @param report what is wrong with them
+   */
+  record Compiled(LibraryText text, Shared shared, List<CompiledTree> trees, Report report) {}
+
+  /** @param batch trees and no shared texts */
+  static Compiled compile(Batch batch, Console terminal) throws IOException {
+    try (Progress progress = Progress.of(batch.files().size(), terminal)) {
+      return new Checker(terminal, progress).compile(batch);
+    }
+  }
+
+  private Compiled compile(Batch batch) throws IOException {
+    Set<String> asked = names(batch);
+    LibraryText text = batch.read();
+    Shared shared = Compiler.sharedAsNeeded(text);
+    List<CompiledTree> trees = trees(asked, text, shared).toList();
+    Stream<Problem> found = Stream.concat(unreadable(asked, text), trees.stream().flatMap(this::problems));
+    return new Compiled(text, shared, trees, new Report(asked.size(), shown(batch, asked, text, found)));
+  }
+
+  private List<Problem> check(Batch batch) throws IOException {
+    Set<String> asked = names(batch);
+    LibraryText text = batch.read();
+    return shown(batch, asked, text, asked.stream().anyMatch(name -> name.startsWith("shared/")) ? withShared(asked, text) : inTrees(asked, text));
+  }
+
+  private static Set<String> names(Batch batch) {
+    return batch.files().stream().map(batch::nameOf).collect(toSet());
+  }
+
+  /** In reading order, each under its file's name as people see it from here. */
+  private List<Problem> shown(Batch batch, Set<String> asked, LibraryText text, Stream<Problem> inTexts) {
+    Problems found = new Problems();
+    found.addAll(missing(asked, text));
+    found.addAll(inTexts.toList());
+    SourceRenamer showing = new SourceRenamer(name -> terminal.shown(batch.fileOf(name)));
+    return found.inReadingOrder().stream().map(showing::of).toList();
+  }
+
+  private Stream<Problem> inTrees(Set<String> asked, LibraryText text) {
+    return Stream.concat(unreadable(asked, text), trees(asked, text, Compiler.sharedAsNeeded(text)).flatMap(this::problems));
+  }
+
+  private static Stream<CompiledTree> trees(Set<String> asked, LibraryText text, Shared shared) {
+    return Compiler.trees(text, shared, id -> asked.contains("trees/" + id + ".md"));
+  }
+
+  private static Stream<Problem> unreadable(Set<String> asked, LibraryText text) {
+    return text.unreadable().stream().filter(problem -> asked.contains(problem.source().name()));
+  }
+
+  /** A fragment's problems show in the trees that take it in, so all are compiled, and only what was asked for is kept. */
+  private Stream<Problem> withShared(Set<String> asked, LibraryText text) {
+    Library library = Compiler.readShared(text);
+    Stream<Problem> inTrees = Compiler.trees(text, library.shared(), id -> true)
+        .flatMap(tree -> problems(tree).filter(problem -> asked.contains(tree.path()) || asked.contains(problem.source().name())));
+    return Stream.concat(library.sharedProblems().stream().filter(problem -> asked.contains(problem.source().name())), inTrees);
+  }
+
+  private Stream<Problem> problems(CompiledTree tree) {
+    progress.step();
+    return tree.problems().stream();
+  }
+
+  /** What a library does not take in: links, and what is no regular file. */
+  private static List<Problem> missing(Set<String> asked, LibraryText text) {
+    Set<String> unreadable = text.unreadable().stream().map(problem -> problem.source().name()).collect(toSet());
+    return asked.stream().filter(name -> !text.texts().containsKey(name) && !unreadable.contains(name))
+        .map(name -> Folder.unreadable(name, "it is no regular file")).toList();
+  }
+}

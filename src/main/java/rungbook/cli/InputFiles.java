@@ -1,0 +1,112 @@
+package rungbook.cli;
+
+import java.io.IOException;
+import java.nio.file.FileVisitResult;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.nio.file.SimpleFileVisitor;
+import java.nio.file.attribute.BasicFileAttributes;
+import java.util.List;
+import java.util.SortedSet;
+import java.util.TreeSet;
+import java.util.stream.Stream;
+import rungbook.source.Nearest;
+
+/** The Markdown files that the paths of a command line name: files as they are, folders with all that lies below them. */
+final class InputFiles {
+
+  private final Console terminal;
+  private final SortedSet<Path> files = new TreeSet<>();
+
+  private InputFiles(Console terminal) {
+    this.terminal = terminal;
+  }
+
+  /** @return absolute paths. @throws UsageError if a path is not there, or names nothing that can be checked */
+  static SortedSet<Path> files(List<String> paths, Console terminal) throws IOException {
+    InputFiles asked = new InputFiles(terminal);
+    for (String path : paths) {
+      asked.take(path);
+    }
+    return asked.files;
+  }
+
+  private void take(String written) throws IOException {
+    Path path = path(written, terminal);
+    int before = files.size();
+    if (Files.isDirectory(path)) {
+      takeFolder(path);
+      if (files.size() == before && files.stream().noneMatch(file -> file.startsWith(path))) {
+        throw new UsageError("`" + written + "` holds no Markdown files", "name a folder of trees, or a file that ends in `.md`");
+      }
+    } else if (!written.endsWith(".md")) {
+      throw new UsageError("`" + written + "` is not a Markdown file", "name a file that ends in `.md`, or a folder of them");
+    } else {
+      files.add(path);
+    }
+  }
+
+  /** The absolute path of something that is there. @throws UsageError if it is not, with what comes near */
+  static Path path(String written, Console terminal) throws IOException {
+    try {
+      Path path = terminal.folder().resolve(written).toAbsolutePath().normalize();
+      if (Files.exists(path)) {
+        return path;
+      }
+      throw new UsageError("there is no `" + written + "`", nearest(path, terminal));
+    } catch (InvalidPathException e) {
+      throw new UsageError("`" + written + "` cannot be a path", "name a file or a folder");
+    }
+  }
+
+  private static String nearest(Path missing, Console terminal) throws IOException {
+    Path folder = missing.getParent();
+    if (folder == null || !Files.isDirectory(folder)) {
+      return "look for the folder first: `" + (folder == null ? missing : terminal.shown(folder)) + "` is not there";
+    }
+    try (Stream<Path> names = Files.list(folder)) {
+      return Nearest.to(missing.getFileName().toString(), names.map(path -> path.getFileName().toString()).toList())
+          .map(name -> "write `" + terminal.shown(folder.resolve(name)) + "`").orElse("name a file or a folder that is there");
+    }
+  }
+
+  private void takeFolder(Path folder) throws IOException {
+    Files.walkFileTree(folder, new SimpleFileVisitor<>() {
+      @Override
+      public FileVisitResult preVisitDirectory(Path at, BasicFileAttributes attributes) throws IOException {
+        if (!at.equals(folder) && at.getFileName().toString().startsWith(".")) {
+          return FileVisitResult.SKIP_SUBTREE;
+        }
+        if (Batch.isLibrary(at)) {
+          takeLibrary(at);
+          return FileVisitResult.SKIP_SUBTREE;
+        }
+        return FileVisitResult.CONTINUE;
+      }
+
+      @Override
+      public FileVisitResult visitFile(Path file, BasicFileAttributes attributes) {
+        if (file.toString().endsWith(".md")) {
+          files.add(file);
+        }
+        return FileVisitResult.CONTINUE;
+      }
+
+      @Override
+      public FileVisitResult visitFileFailed(Path file, IOException e) {
+        files.add(file); // reported as unreadable with the rest
+        return FileVisitResult.CONTINUE;
+      }
+    });
+  }
+
+  /** A library's own texts lie in two folders; a README or notes beside them are none of it. */
+  private void takeLibrary(Path root) throws IOException {
+    for (String part : List.of("trees", "shared")) {
+      if (Files.isDirectory(root.resolve(part))) {
+        takeFolder(root.resolve(part));
+      }
+    }
+  }
+}

@@ -1,0 +1,71 @@
+package rungbook.cli;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import rungbook.library.CompiledTree;
+import rungbook.library.Compiler;
+import rungbook.library.LibraryText;
+import rungbook.library.Prover;
+import rungbook.proof.Proving;
+import rungbook.report.ProofJson;
+import rungbook.report.ProofText;
+import rungbook.report.Report;
+import rungbook.report.Style;
+import rungbook.source.Problem;
+import rungbook.source.Problems;
+import rungbook.tree.Tree;
+
+/** What a run of {@code prove} found. @param report what is wrong with the trees as proved; {@code check} reports the rest */
+record ProveRun(List<ProofJson.Of> proofs, Report report) {
+
+  static ProveRun of(Collection<Path> files, Console terminal, int samples) throws IOException {
+    var proofs = new ArrayList<ProofJson.Of>();
+    var problems = new ArrayList<Problem>();
+    try (Progress progress = Progress.of(files.size(), terminal)) {
+      Prover prover = new Prover(samples);
+      for (Batch batch : Batch.of(files, terminal.home())) {
+        problems.addAll(prove(batch, prover, terminal, proofs, progress));
+      }
+    }
+    return new ProveRun(proofs, new Report(files.size(), problems));
+  }
+
+  private static List<Problem> prove(Batch batch, Prover prover, Console terminal, List<ProofJson.Of> proofs, Progress progress) throws IOException {
+    LibraryText text = batch.read();
+    Map<String, CompiledTree> trees = new LinkedHashMap<>();
+    Compiler.trees(text, Compiler.sharedAsNeeded(text), id -> true).forEachOrdered(tree -> trees.put(tree.tree().id(), tree));
+    Function<String, Optional<Tree>> others = id -> Optional.ofNullable(trees.get(id)).map(CompiledTree::tree);
+    Problems found = new Problems();
+    for (CompiledTree tree : trees.values()) {
+      if (batch.asks(tree.path())) {
+        Proving.Result result = prover.prove(tree.tree(), text, others);
+        found.addAll(result.problems());
+        result.proved().ifPresent(proof -> proofs.add(new ProofJson.Of(terminal.shown(batch.fileOf(tree.path())), proof)));
+        progress.step();
+      }
+    }
+    SourceRenamer showing = new SourceRenamer(name -> terminal.shown(batch.fileOf(name)));
+    return found.inReadingOrder().stream().map(showing::of).toList();
+  }
+
+  String print(Format format, Style style) {
+    return switch (format) {
+      case JSON -> ProofJson.of(proofs, report);
+      case SARIF -> Format.SARIF.print(report, style);
+      case TEXT -> text(style);
+    };
+  }
+
+  private String text(Style style) {
+    var text = new StringBuilder();
+    proofs.forEach(one -> text.append(ProofText.of(one.proof(), one.file(), style)));
+    return text.append(Format.TEXT.print(report, style)).toString();
+  }
+}

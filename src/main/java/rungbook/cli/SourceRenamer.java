@@ -1,0 +1,41 @@
+package rungbook.cli;
+
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.UnaryOperator;
+import rungbook.source.Edit;
+import rungbook.source.Fix;
+import rungbook.source.Problem;
+import rungbook.source.Source;
+import rungbook.source.Witness;
+
+/** Gives the sources of problems the names that people see from where they stand. */
+final class SourceRenamer {
+
+  private final UnaryOperator<String> shown;
+  private final Map<Source, Source> renamed = new HashMap<>();
+
+  SourceRenamer(UnaryOperator<String> shown) {
+    this.shown = shown;
+  }
+
+  Problem of(Problem problem) {
+    Optional<Witness> witness = problem.witness().map(this::of);
+    return new Problem(problem.code(), of(problem.source()), problem.span(), problem.facts(), witness, problem.fix().map(this::of));
+  }
+
+  private Witness of(Witness witness) {
+    return !(witness instanceof Witness.Path path) ? witness : new Witness.Path(path.stops().stream()
+        .map(stop -> new Witness.Stop(stop.step(), of(stop.source()), stop.span(), stop.answer())).toList());
+  }
+
+  private Fix of(Fix fix) {
+    return new Fix(fix.label(), fix.edits().stream()
+        .map(edit -> new Edit(of(edit.source()), edit.span(), edit.replacement())).toList());
+  }
+
+  private Source of(Source source) {
+    return renamed.computeIfAbsent(source, from -> new Source(shown.apply(from.name()), from.text()));
+  }
+}

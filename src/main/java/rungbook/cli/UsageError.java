@@ -1,0 +1,31 @@
+package rungbook.cli;
+
+import java.io.IOException;
+
+/** The command line asks for something that cannot be: said without a final full stop, with how to put it right. */
+final class UsageError extends RuntimeException {
+
+  private static final long serialVersionUID = 1;
+
+  static final int EXIT = 2;
+
+  private final String hint;
+
+  UsageError(String says, String hint) {
+    super(says, null, false, false);
+    this.hint = hint;
+  }
+
+  /** A file or folder that would not be read or written. */
+  static UsageError of(IOException failed) {
+    return new UsageError("cannot read or write: " + failed, "look at the path and at who may use it");
+  }
+
+  /** @return the exit code */
+  int tell(Console terminal) {
+    terminal.err().println("rungbook: " + getMessage());
+    terminal.err().println("  hint: " + hint);
+    terminal.err().flush();
+    return EXIT;
+  }
+}

@@ -1,0 +1,86 @@
+package rungbook.pack.page;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import rungbook.action.EquipmentCondition;
+import rungbook.action.StateChange;
+import rungbook.system.Names;
+import rungbook.system.Vocabulary.Role;
+import rungbook.system.Vocabulary;
+import rungbook.tree.Action;
+
+/** The things done at a step as plain sentences, in the order done. */
+final class ActionSentences {
+
+  private static final String GROUND = "ground";
+
+  private final Optional<Vocabulary> system;
+
+  /** @param pairs what is tested pair by pair, {@code L1 to ground}; mostly none */
+  record Sentence(String words, List<String> pairs) {
+    Sentence(String words) {
+      this(words, List.of());
+    }
+  }
+
+  ActionSentences(Optional<Vocabulary> system) {
+    this.system = system;
+  }
+
+  List<Sentence> sentences(List<Action> actions) {
+    var sentences = new ArrayList<Sentence>();
+    boolean proved = false;
+    for (Action action : actions) {
+      boolean proves = action.kind().begins(EquipmentCondition.PROVED_DEAD);
+      if (proves && !proved) {
+        proved = true;
+        sentences.addAll(proveDead(actions));
+      } else if (!proves && !action.kind().begins(EquipmentCondition.METER_PROVED)) {
+        sentences.add(new Sentence(sentence(action)));
+      }
+    }
+    return sentences;
+  }
+
+  private String sentence(Action action) {
+    Optional<Role> role = system.map(known -> known.controls().get(action.key())).map(Vocabulary.Control::role);
+    return action.kind().instruction(role) + ": " + thing(action);
+  }
+
+  /** A setting's control and position are told apart only where a system says which controls there are. */
+  private String thing(Action action) {
+    for (StateChange change : action.changes()) {
+      if (system.isPresent() && change instanceof StateChange.SetPosition set) {
+        return set.control() + " to " + set.position();
+      }
+    }
+    return action.thing().text();
+  }
+
+  /** The meter is proved before and after, since a dead meter reads dead everywhere. */
+  private static List<Sentence> proveDead(List<Action> actions) {
+    String source = things(actions, EquipmentCondition.METER_PROVED).stream().findFirst().orElse("one that you know is live");
+    return List.of(new Sentence("Prove the meter on a known live source: " + source),
+        new Sentence("Test each pair on AC volts, phase to phase and phase to ground, and find nothing:",
+            pairs(things(actions, EquipmentCondition.PROVED_DEAD))),
+        new Sentence("Prove the meter again on the same source"));
+  }
+
+  private static List<String> things(List<Action> actions, EquipmentCondition begun) {
+    return actions.stream().filter(action -> action.kind().begins(begun)).map(action -> action.thing().text()).toList();
+  }
+
+  /** Every pair of the points, then each of them to ground, once. */
+  static List<String> pairs(List<String> points) {
+    List<String> phases = points.stream().filter(point -> !Names.key(point).equals(GROUND)).toList();
+    var pairs = new ArrayList<String>();
+    for (int i = 0; i < phases.size(); i++) {
+      for (int j = i + 1; j < phases.size(); j++) {
+        pairs.add(phases.get(i) + " to " + phases.get(j));
+      }
+    }
+    phases.forEach(phase -> pairs.add(phase + " to " + GROUND));
+    return pairs;
+  }
+}

@@ -1,0 +1,71 @@
+package rungbook.pack.page;
+
+import java.util.Comparator;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import rungbook.tree.Caution;
+import rungbook.tree.NameRef;
+import rungbook.tree.SignalWord;
+import rungbook.tree.Step;
+import rungbook.tree.Tree;
+
+/** Cautions: in full at the start, and at each step by level, title and first sentences. */
+final class Cautions {
+
+  private static final String USUAL = "before-you-start";
+  private static final Comparator<Caution> WORST_FIRST = Comparator.comparing(Caution::level);
+
+  private final Tree tree;
+  private final PackProse texts;
+
+  Cautions(Tree tree, PackProse texts) {
+    this.tree = tree;
+    this.texts = texts;
+  }
+
+  /** The usual cautions first, then those that the tree's steps name, the worst first. */
+  void inFull(Html html) {
+    html.element("h2", "What can hurt").line();
+    texts.caution(USUAL).ifPresent(usual -> inFull(html, usual));
+    var named = new LinkedHashSet<Caution>();
+    tree.steps().forEach(step -> named.addAll(at(step)));
+    named.stream().filter(caution -> !caution.id().equals(USUAL)).sorted(WORST_FIRST).forEach(caution -> inFull(html, caution));
+  }
+
+  private void inFull(Html html, Caution caution) {
+    html.open("div", "class", "caution " + style(caution.level()), "id", anchor(caution)).open("h3");
+    head(html, caution);
+    html.close("h3").raw(texts.of(caution)).close("div").line();
+  }
+
+  void atStep(Html html, Step step) {
+    for (Caution caution : at(step)) {
+      html.open("div", "class", "caution " + style(caution.level())).open("a", "href", "#" + anchor(caution));
+      head(html, caution);
+      html.close("a").raw(texts.opening(caution)).close("div").line();
+    }
+  }
+
+  /**
+   * The class that the style knows a level by; {@code caution} is the box around any of them. Its shape tells it apart without
+   * color: octagon, triangle, diamond, square, after road signs (this project's own choice).
+   */
+  private static String style(SignalWord level) {
+    return level == SignalWord.CAUTION ? "care" : level.word();
+  }
+
+  private static void head(Html html, Caution caution) {
+    html.element("b", caution.level().name()).text(" " + caution.title());
+  }
+
+  private List<Caution> at(Step step) {
+    return step.particulars().cautions().stream().map(NameRef::text).map(texts::caution).flatMap(Optional::stream).distinct()
+        .sorted(WORST_FIRST).toList();
+  }
+
+  /** Two colons keep it apart from every step's anchor and from the page's own. */
+  private static String anchor(Caution caution) {
+    return "::" + caution.id().replace(' ', '-');
+  }
+}

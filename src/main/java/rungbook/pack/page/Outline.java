@@ -1,0 +1,75 @@
+package rungbook.pack.page;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import rungbook.tree.Step;
+import rungbook.tree.Tree;
+
+/** The order of the steps on paper, each with its number and anchor: a fragment's steps stand behind the step that takes them in. */
+final class Outline {
+
+  private final Tree tree;
+  private final Map<String, List<Integer>> byPrefix = new LinkedHashMap<>();
+  private final Map<String, Place> byId = new HashMap<>();
+  private final List<Place> order = new ArrayList<>();
+  private final Set<String> anchors = new HashSet<>();
+
+  /** @param step its index in the tree @param number {@code 7}, and {@code 7.2} for the second of the steps taken in at 7 */
+  record Place(int step, String number, String anchor) {}
+
+  private Outline(Tree tree) {
+    this.tree = tree;
+    for (int step = 0; step < tree.steps().size(); step++) {
+      byPrefix.computeIfAbsent(prefix(tree.steps().get(step)), any -> new ArrayList<>()).add(step);
+    }
+    number("", "");
+  }
+
+  static Outline of(Tree tree) {
+    return new Outline(tree);
+  }
+
+  private void number(String prefix, String before) {
+    int count = 0;
+    for (int index : byPrefix.getOrDefault(prefix, List.of())) {
+      String id = tree.steps().get(index).id();
+      String number = before + ++count;
+      Place place = new Place(index, number, anchor(id));
+      order.add(place);
+      byId.put(id, place);
+      number(id + "--", number + ".");
+    }
+  }
+
+  /** A heading can be written so that its slug is another step's id; two steps must not share an anchor. */
+  private String anchor(String id) {
+    String anchor = id;
+    while (!anchors.add(anchor)) {
+      anchor += "-again";
+    }
+    return anchor;
+  }
+
+  /** What stands before the slug in the ids of the steps of one file. */
+  static String prefix(Step step) {
+    return step.id().substring(0, step.id().length() - step.particulars().section().slug().length());
+  }
+
+  List<Place> order() {
+    return order;
+  }
+
+  Place place(int step) {
+    return byId.get(tree.steps().get(step).id());
+  }
+
+  Optional<Place> place(String id) {
+    return Optional.ofNullable(byId.get(id));
+  }
+}

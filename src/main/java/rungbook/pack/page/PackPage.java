@@ -1,0 +1,99 @@
+package rungbook.pack.page;
+
+import java.util.List;
+import rungbook.markdown.Kinds;
+import rungbook.markdown.Section;
+import rungbook.tree.Tree;
+
+/** The whole page of a pack: everything stands in it as plain HTML; style and script only narrow the view. */
+public final class PackPage {
+
+  private final Tree tree;
+  private final Edition edition;
+  private final Outline outline;
+  private final PackProse texts;
+  private final Html html = new Html();
+
+  private PackPage(Tree tree, PackInput material, Edition edition) {
+    this.tree = tree;
+    this.edition = edition;
+    this.outline = Outline.of(tree);
+    this.texts = new PackProse(tree, material, outline);
+  }
+
+  /** The page with the places of its digest still empty. */
+  public static String of(Tree tree, PackInput material, Edition edition) {
+    return new PackPage(tree, material, edition).write();
+  }
+
+  private String write() {
+    Cautions cautions = new Cautions(tree, texts);
+    StepSection sections = new StepSection(tree, outline, texts, cautions);
+    Frame.head(html, tree.title(), Assets.PACK_STYLE, Assets.PACK_SCRIPT, "");
+    html.open("body", "data-file", FileNames.inFolder(tree.id())).line();
+    TitleBlock.of(html, tree, edition);
+    html.open("main").line();
+    start(cautions);
+    outline.order().forEach(place -> steps(sections, place));
+    html.close("main").line();
+    Frame.foot(html, Assets.PACK_SCRIPT);
+    return html.toString();
+  }
+
+  private void start(Cautions cautions) {
+    html.open("section", "class", "page start", "id", ":start");
+    html.element("p", "Local codes, the authority that enforces them, the manufacturer's instructions and licensed practice come before "
+        + "anything on these pages.", "class", "deferral");
+    cautions.inFull(html);
+    html.open("div", "class", "words").raw(texts.introduction()).close("div").line();
+    chapters().stream().filter(chapter -> chapter.span().start() < firstStep()).forEach(chapter -> chapter("div", "chapter", chapter));
+    contents();
+    outline.order().stream().findFirst().ifPresent(first -> html.open("ul", "class", "ways").open("li")
+        .open("a", "class", "way begin", "href", "#" + first.anchor()).open("b").element("u", "Start").close("b").text(" ")
+        .open("span").element("i", first.number()).text(" " + tree.steps().get(first.step()).title()).close("span").close("a").close("li").close("ul"));
+    html.close("section").line();
+  }
+
+  private void contents() {
+    html.open("details", "class", "contents").element("summary", "All " + outline.order().size() + " steps").open("ul");
+    for (Outline.Place place : outline.order()) {
+      html.open("li").element("a", place.number() + " " + tree.steps().get(place.step()).title(), "href", "#" + place.anchor()).close("li").line();
+    }
+    chapters().forEach(chapter -> html.open("li").element("a", chapter.title(), "href", "#" + anchor(chapter)).close("li").line());
+    html.close("ul").close("details").line();
+  }
+
+  /** A step, and the plain chapters that follow it in the text. */
+  private void steps(StepSection sections, Outline.Place place) {
+    sections.write(html, place);
+    var section = tree.steps().get(place.step()).particulars().section();
+    List<Section> all = tree.document().sections();
+    int next = all.indexOf(section) + 1;
+    while (next > 0 && next < all.size() && isChapter(all.get(next))) {
+      chapter("section", "page chapter", all.get(next++));
+    }
+  }
+
+  private void chapter(String element, String kind, Section chapter) {
+    html.open(element, "class", kind, "id", anchor(chapter)).element("h2", chapter.title());
+    html.open("div", "class", "words").raw(texts.chapter(chapter)).close("div").close(element).line();
+  }
+
+  private List<Section> chapters() {
+    return tree.document().sections().stream().filter(PackPage::isChapter).toList();
+  }
+
+  private int firstStep() {
+    return tree.document().sections().stream().filter(section -> !isChapter(section)).mapToInt(section -> section.span().start()).findFirst()
+        .orElse(0);
+  }
+
+  private static boolean isChapter(Section section) {
+    return section.blocks().stream().noneMatch(block -> Kinds.OF_STEPS.contains(block.kind()));
+  }
+
+  /** A colon keeps it apart from every step's anchor. */
+  private static String anchor(Section chapter) {
+    return ":chapter-" + chapter.slug();
+  }
+}

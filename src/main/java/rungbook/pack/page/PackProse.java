@@ -1,0 +1,84 @@
+package rungbook.pack.page;
+
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Optional;
+import rungbook.markdown.Document;
+import rungbook.markdown.Prose;
+import rungbook.markdown.Section;
+import rungbook.system.Names;
+import rungbook.tree.Caution;
+import rungbook.tree.Step;
+import rungbook.tree.Tree;
+
+/** The prose of a tree, its fragments and its cautions, with links that lead to places in the pack. */
+final class PackProse {
+
+  private final Tree tree;
+  private final PackInput material;
+  private final Outline outline;
+  private final EmbeddedPictures pictures;
+  private final Map<Scope, Prose> read = new HashMap<>();
+
+  /** A file as one step took it in; the same fragment taken twice has other anchors each time. */
+  private record Scope(String file, String prefix) {}
+
+  PackProse(Tree tree, PackInput material, Outline outline) {
+    this.tree = tree;
+    this.material = material;
+    this.outline = outline;
+    this.pictures = new EmbeddedPictures(material.pictures());
+  }
+
+  String introduction() {
+    return prose(tree.document(), "").introduction();
+  }
+
+  String of(Step step) {
+    return prose(step.particulars().document(), Outline.prefix(step)).of(step.particulars().section());
+  }
+
+  String chapter(Section chapter) {
+    return prose(tree.document(), "").of(chapter);
+  }
+
+  String of(Caution caution) {
+    return prose(caution.document(), "").whole();
+  }
+
+  /** A caution's first paragraph. */
+  String opening(Caution caution) {
+    String whole = of(caution);
+    int end = whole.indexOf("</p>");
+    return end < 0 ? whole : whole.substring(0, end + "</p>".length());
+  }
+
+  private Prose prose(Document document, String prefix) {
+    return read.computeIfAbsent(new Scope(document.source().name(), prefix), any -> Prose.of(document, targets(document, prefix)));
+  }
+
+  private Prose.Targets targets(Document document, String prefix) {
+    return new Prose.Targets() {
+      @Override
+      public Optional<String> link(String written) {
+        return written.startsWith("#") ? outline.place(prefix + written.substring(1)).map(place -> "#" + place.anchor()) : away(written);
+      }
+
+      @Override
+      public Optional<String> picture(String written) {
+        return pictures.dataUri(document.source().name(), written);
+      }
+    };
+  }
+
+  private Optional<String> away(String written) {
+    int end = written.indexOf(".md");
+    String id = end < 0 ? "" : written.substring(0, end);
+    return material.shared().trees().contains(id) ? Optional.of(FileNames.address(id) + written.substring(end + ".md".length()))
+        : Prose.Targets.safeLink(written);
+  }
+
+  Optional<Caution> caution(String name) {
+    return Optional.ofNullable(material.shared().cautions().get(Names.key(name)));
+  }
+}

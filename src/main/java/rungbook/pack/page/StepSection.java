@@ -1,0 +1,172 @@
+package rungbook.pack.page;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import rungbook.source.Source;
+import rungbook.tree.Action;
+import rungbook.tree.NameRef;
+import rungbook.tree.Readings;
+import rungbook.tree.Setting;
+import rungbook.tree.Step;
+import rungbook.tree.Tree;
+
+/** A step as a section of the page: what can hurt, what to do, where the leads go, and the ways on. */
+final class StepSection {
+
+  private final Tree tree;
+  private final PackProse texts;
+  private final Cautions cautions;
+  private final ActionSentences deeds;
+  private final WaysOn ways;
+
+  StepSection(Tree tree, Outline outline, PackProse texts, Cautions cautions) {
+    this.tree = tree;
+    this.texts = texts;
+    this.cautions = cautions;
+    this.deeds = new ActionSentences(tree.system());
+    this.ways = new WaysOn(tree, outline);
+  }
+
+  void write(Html html, Outline.Place place) {
+    Step step = tree.steps().get(place.step());
+    html.open("section", "class", "page step " + kind(step), "id", place.anchor(), "data-r", routing(step), "data-u", unit(step));
+    html.open("h2").element("span", place.number(), "class", "n").text(" ").element("span", step.title()).close("h2").line();
+    where(html, step);
+    cautions.atStep(html, step);
+    if (step instanceof Step.MeterCheck check) {
+      meterCheck(html, check);
+    } else if (step instanceof Step.SenseCheck check) {
+      senseCheck(html, check);
+    } else if (step instanceof Step.Finding finding) {
+      finding(html, finding);
+    } else {
+      deeds(html, step.actions());
+      prose(html, step);
+    }
+    ways.of(html, step);
+    html.close("section").line();
+  }
+
+  private static String kind(Step step) {
+    return step instanceof Step.Check ? "check" : step instanceof Step.Finding ? "finding" : "task";
+  }
+
+  private void where(Html html, Step step) {
+    String kind = kind(step);
+    html.open("p", "class", "where").text(kind.substring(0, 1).toUpperCase(Locale.ROOT) + kind.substring(1));
+    step.at().ifPresent(at -> html.text(" at ").element("b", at.text()));
+    if (step.minutes().signum() > 0) {
+      String minutes = step.minutes().stripTrailingZeros().toPlainString();
+      html.text(", about " + minutes + (minutes.equals("1") ? " minute" : " minutes"));
+    }
+    html.close("p").line();
+  }
+
+  private void meterCheck(Html html, Step.MeterCheck check) {
+    presumed(html, check.presumed());
+    html.open("p", "class", "measure").text("Measure ").element("b", check.quantity().words());
+    String leads = WaysOn.leads(check.leads());
+    if (!leads.isEmpty()) {
+      html.text(": ").text(leads);
+    }
+    html.text(".");
+    if (check.expected().isPresent()) {
+      html.text(" Expected: ").element("b", written(check)).text(".");
+    }
+    html.close("p").line();
+    if (!leads.isEmpty()) {
+      html.raw(StripDrawing.of(TerminalStrip.of(check.leads(), check, tree.system()), "Drawing: " + leads, check.quantity().words())).line();
+    }
+    prose(html, check);
+    html.open("p", "class", "blank").text("Reading: ").close("p");
+  }
+
+  /** The expected window as the author wrote it. */
+  private static String written(Step.MeterCheck check) {
+    Source source = check.source();
+    return source.text(check.expectedSpan());
+  }
+
+  private void senseCheck(Html html, Step.SenseCheck check) {
+    presumed(html, check.presumed());
+    String things = check.things().stream().map(NameRef::text).collect(Collectors.joining("; "));
+    html.open("p", "class", "measure").text(ask(check.sense())).element("b", things).close("p").line();
+    prose(html, check);
+  }
+
+  private static String ask(Step.Sense sense) {
+    return switch (sense) {
+      case LOOK -> "Look: ";
+      case LISTEN -> "Listen: ";
+      case SMELL -> "Smell: ";
+      case FEEL -> "Feel: ";
+      case ASK -> "Ask: ";
+    };
+  }
+
+  private static void presumed(Html html, List<Setting> presumed) {
+    if (!presumed.isEmpty()) {
+      html.element("p", "With " + presumed.stream().map(setting -> setting.control() + " at " + setting.position())
+          .collect(Collectors.joining(", ")) + ".", "class", "presumed");
+    }
+  }
+
+  private void finding(Html html, Step.Finding finding) {
+    html.open("div", "class", "concluded");
+    if (finding.evacuate()) {
+      html.open("p", "class", "evacuate danger").text("Get everybody out of the building now.").close("p");
+    }
+    conclusion(html, "Healthy", finding.healthy() ? "no fault in this system" : "");
+    conclusion(html, finding.faults().size() > 1 ? "Fault, one of" : "Fault",
+        finding.faults().stream().map(NameRef::text).collect(Collectors.joining("; ")));
+    conclusion(html, "Stop here and call", finding.refer().map(NameRef::text).orElse(""));
+    html.close("div").line();
+    prose(html, finding);
+    if (!finding.repair().isEmpty()) {
+      html.element("p", "Put right and close up, in this order:", "class", "order");
+    }
+    deeds(html, finding.repair());
+  }
+
+  private static void conclusion(Html html, String what, String words) {
+    if (!words.isEmpty()) {
+      html.open("p").text(what + ": ").element("b", words).close("p");
+    }
+  }
+
+  private void deeds(Html html, List<Action> done) {
+    List<ActionSentences.Sentence> sentences = deeds.sentences(done);
+    if (!sentences.isEmpty()) {
+      html.open("ol", "class", "deeds");
+      sentences.forEach(sentence -> sentence(html, sentence));
+      html.close("ol");
+    }
+  }
+
+  private static void sentence(Html html, ActionSentences.Sentence sentence) {
+    html.open("li").text(sentence.words());
+    if (!sentence.pairs().isEmpty()) {
+      html.open("ul", "class", "pairs");
+      sentence.pairs().forEach(pair -> html.element("li", pair).text(" "));
+      html.close("ul");
+    }
+    html.close("li").line();
+  }
+
+  private void prose(Html html, Step step) {
+    String prose = texts.of(step);
+    if (!prose.isBlank()) {
+      html.open("div", "class", "words").raw(prose).close("div").line();
+    }
+  }
+
+  private String routing(Step step) {
+    return step instanceof Step.MeterCheck check
+        ? tree.meter().scale(check.quantity()).map(scale -> Routing.of(Readings.of(check, scale))).orElse(null) : null;
+  }
+
+  private static String unit(Step step) {
+    return step instanceof Step.MeterCheck check ? check.quantity().unit() : null;
+  }
+}

@@ -1,0 +1,42 @@
+package rungbook.pack.page;
+
+import rungbook.text.Day;
+import rungbook.tree.Tree;
+
+/** What identifies a page, as in the corner of every drawing sheet: title, system, meter, edition, digest. */
+public final class TitleBlock {
+
+  static final String BEFORE_TITLE = "<header><p class=\"mark\">" + Frame.LADDER + "Rungbook</p><h1>";
+  static final String BEFORE_DIGEST = "<div><dt>Digest</dt><dd><code class=\"digest\">";
+  static final String AFTER_DIGEST = "</code></dd></div></dl></header>\n";
+
+  private TitleBlock() {}
+
+  public static void of(Html html, Tree tree, Edition edition) {
+    begin(html, tree.title(), tree.complaint());
+    tree.system().ifPresent(system -> cell(html, "System", system.title()));
+    cell(html, "Meter", tree.meter().title());
+    cell(html, "Revision", edition.revision().orElse("draft"));
+    cell(html, "Released", edition.released().map(Day::written).orElse("not released"));
+    edition.renewAfter().ifPresent(day -> cell(html, "Look for a newer one after", Day.written(day)));
+    end(html);
+  }
+
+  /** Of the list of packs. */
+  public static void of(Html html, String title, String summary) {
+    begin(html, title, summary);
+    end(html);
+  }
+
+  private static void begin(Html html, String title, String complaint) {
+    html.raw(BEFORE_TITLE).text(title).close("h1").element("p", complaint, "class", "complaint").open("dl").line();
+  }
+
+  private static void end(Html html) {
+    html.raw(BEFORE_DIGEST).raw(Digest.grouped(Digest.BLANK)).raw(AFTER_DIGEST);
+  }
+
+  private static void cell(Html html, String name, String words) {
+    html.open("div").element("dt", name).element("dd", words).close("div").line();
+  }
+}

@@ -1,0 +1,125 @@
+package rungbook.pack.page;
+
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import rungbook.tree.Answer;
+import rungbook.tree.NameRef;
+import rungbook.tree.Quantity;
+import rungbook.tree.Range;
+import rungbook.tree.Step;
+import rungbook.tree.Target;
+import rungbook.tree.Tree;
+import rungbook.tree.Way;
+
+/** The ways on as large links, each drawn as a rung: the answer is the contact, where it leads is the coil. */
+final class WaysOn {
+
+  private final Tree tree;
+  private final Outline outline;
+
+  WaysOn(Tree tree, Outline outline) {
+    this.tree = tree;
+    this.outline = outline;
+  }
+
+  void of(Html html, Step step) {
+    if (step.ways().isEmpty()) {
+      return;
+    }
+    html.open("ul", "class", "ways");
+    for (Way way : step.ways()) {
+      html.open("li");
+      way(html, step, way);
+      html.close("li").line();
+    }
+    html.close("ul");
+  }
+
+  private void way(Html html, Step step, Way way) {
+    boolean expected = isExpected(step, way);
+    html.open("a", "class", expected ? "way expected" : "way", "href", address(way));
+    html.open("b");
+    answers(step, way).forEach(answer -> html.element("u", answer).text(" "));
+    if (expected) {
+      html.element("em", "expected");
+    }
+    html.close("b").text(" ").open("span");
+    goal(html, way);
+    html.close("span").close("a");
+  }
+
+  private void goal(Html html, Way way) {
+    if (way.goal() instanceof Target.ToStep to) {
+      html.element("i", outline.place(to.step()).number()).text(" ").text(tree.steps().get(to.step()).title());
+    } else if (way.goal() instanceof Target.ToTree other) {
+      html.element("i", "↗").text(" ").text(way.label()).text(" ")
+          .element("small", "Another tree, in the file " + FileNames.inFolder(other.tree()));
+    }
+  }
+
+  private String address(Way way) {
+    if (way.goal() instanceof Target.ToStep to) {
+      return "#" + outline.place(to.step()).anchor();
+    }
+    if (way.goal() instanceof Target.ToTree other) {
+      return FileNames.address(other.tree()) + other.step().map(step -> "#" + step).orElse("");
+    }
+    throw new IllegalArgumentException("a way of " + tree.id() + " leads nowhere; only a sound tree becomes a pack");
+  }
+
+  /** One line for each thing looked at that matters: contacts in series. */
+  private static List<String> answers(Step step, Way way) {
+    if (step instanceof Step.SenseCheck check && way.answer() instanceof Answer.Words words && words.words().size() > 1) {
+      return IntStream.range(0, words.words().size()).filter(thing -> !words.words().get(thing).equals(Answer.Words.ANY))
+          .mapToObj(thing -> check.things().get(thing).text() + ": " + words.words().get(thing)).toList();
+    }
+    return List.of(step instanceof Step.MeterCheck check ? withUnit(way.written(), check.quantity()) : answer(way));
+  }
+
+  private static String answer(Way way) {
+    return way.written().isEmpty() ? "Begin" : way.written(); // the way into a fragment has no answer of its own
+  }
+
+  /** A range written without its unit gets it, so that no number stands alone. */
+  private static String withUnit(String written, Quantity quantity) {
+    boolean bare = Character.isDigit(written.charAt(written.length() - 1));
+    boolean moreOrLess = written.endsWith(" or more") || written.endsWith(" or less");
+    int or = written.lastIndexOf(" or ");
+    if (moreOrLess && Character.isDigit(written.charAt(or - 1))) {
+      return written.substring(0, or) + " " + quantity.unit() + written.substring(or);
+    }
+    return bare ? written + " " + quantity.unit() : written;
+  }
+
+  /** Whether a reading inside the expected window leads this way. */
+  private static boolean isExpected(Step step, Way way) {
+    return step instanceof Step.MeterCheck check && way.answer() instanceof Answer.Within within
+        && check.expected().filter(window -> overlap(window, within.range())).isPresent();
+  }
+
+  /** Ranges that only share an end do not overlap; a single value does with every range that holds it. */
+  private static boolean overlap(Range one, Range other) {
+    Optional<BigDecimal> low = List.of(one.low(), other.low()).stream().flatMap(Optional::stream).max(BigDecimal::compareTo);
+    Optional<BigDecimal> high = List.of(one.high(), other.high()).stream().flatMap(Optional::stream).min(BigDecimal::compareTo);
+    if (low.isEmpty() || high.isEmpty()) {
+      return true;
+    }
+    int order = low.get().compareTo(high.get());
+    return order < 0 || order == 0 && one.contains(low.get()) && other.contains(low.get()) && (isPoint(one) || isPoint(other));
+  }
+
+  private static boolean isPoint(Range range) {
+    return range.low().isPresent() && range.low().equals(range.high());
+  }
+
+  /** The leads in words: {@code red lead on Y, black lead on C}. */
+  static String leads(List<NameRef> leads) {
+    return switch (leads.size()) {
+      case 0 -> "";
+      case 1 -> "the jaw round " + leads.get(0).text() + " alone";
+      default -> "red lead on " + leads.get(0).text() + ", black lead on " + leads.get(1).text();
+    };
+  }
+}

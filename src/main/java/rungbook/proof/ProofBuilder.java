@@ -1,0 +1,200 @@
+package rungbook.proof;
+
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.Comparator;
+import java.util.List;
+import rungbook.proof.accounting.CheckTally;
+import rungbook.proof.accounting.TestabilityMeasures;
+import rungbook.proof.plan.Installations;
+import rungbook.proof.plan.ProofContext;
+import rungbook.proof.propagation.ArrivalTable;
+import rungbook.proof.propagation.End;
+import rungbook.proof.propagation.Propagation;
+import rungbook.proof.propagation.WitnessBudget;
+import rungbook.proof.report.LimitAnalysis;
+import rungbook.proof.report.Proof;
+import rungbook.proof.rules.ProofRuleContext;
+import rungbook.system.Vocabulary;
+import rungbook.tree.Step;
+import rungbook.tree.Tree;
+
+/** Adds up a walk into a {@link Proof}. */
+final class ProofBuilder {
+
+  /** A fault that arrives less often than this does not make a finding's group larger. */
+  private static final double IN_GROUP = 0.01;
+
+  private final Tree tree;
+  private final ProofContext course;
+  private final Propagation walker;
+  private final Installations installations;
+  private final List<String> names;
+  private final List<ArrivalTable.Arrivals> ends;
+  private final BitSet claimed = new BitSet();
+  private double allLikelihood;
+
+  ProofBuilder(Tree tree, ProofContext course, Propagation walker, Vocabulary words) {
+    this.tree = tree;
+    this.course = course;
+    this.walker = walker;
+    this.installations = course.installations();
+    names = installations.cases().stream().map(key -> words.faults().getOrDefault(key, key)).toList();
+    ends = walker.ends.all().stream().sorted(Comparator.comparingInt(this::place)).toList();
+    for (int i = 1; i < names.size(); i++) {
+      allLikelihood += installations.likelihood(i);
+    }
+    tree.steps().stream().filter(Step.Finding.class::isInstance).forEach(step -> claimed.or(course.behind().named((Step.Finding) step)));
+  }
+
+  /** Findings in the order of the text, then trees that take over, then where it stops. */
+  private int place(ArrivalTable.Arrivals arrivals) {
+    if (arrivals.end() instanceof End.Finding finding) {
+      return finding.step();
+    }
+    return arrivals.end() instanceof End.Stuck stuck ? 2 * tree.steps().size() + stuck.step() : tree.steps().size();
+  }
+
+  Proof proof() {
+    List<Proof.Fate> fates = new ArrayList<>();
+    for (int i = 0; i < names.size(); i++) {
+      fates.add(fate(i));
+    }
+    List<Proof.Check> checks = walker.checks.stream().map(this::check).sorted(Comparator.comparingInt(Proof.Check::step)).toList();
+    List<Proof.Ending> endings = ends.stream().map(this::ending).toList();
+    Proof proof = new Proof(tree, fates, endings, checks, ways(), installations.drawn(), installations.samples() - installations.drawn(),
+        measures(claimed), measures(all()), condemned(), mean(walker.flow.checks), mean(walker.flow.minutes),
+        condemnations(), walker.unmodelled.values().stream().toList(), List.of());
+    return proof.with(new ProofRuleContext(tree, course, walker, names, ends, proof, new WitnessBudget()).problems());
+  }
+
+  private BitSet all() {
+    BitSet all = new BitSet();
+    all.set(1, names.size());
+    return all;
+  }
+
+  private Proof.Check check(CheckTally tally) {
+    List<Proof.Limit> limits = new LimitAnalysis(tally, installations, names).all();
+    return new Proof.Check(tally.step, tally.check.title(), limits, tally.humps(), tally.meterRisks(), tally.inconclusiveShare());
+  }
+
+  private Proof.Fate fate(int caseNumber) {
+    double found = 0;
+    double mistaken = 0;
+    double healthy = 0;
+    double referred = 0;
+    double handedOn = 0;
+    double nothing = 0;
+    for (ArrivalTable.Arrivals arrivals : ends) {
+      double share = arrivals.shares()[caseNumber];
+      if (arrivals.end() instanceof End.HandedOn) {
+        handedOn += share;
+      } else if (!(arrivals.end() instanceof End.Finding end)) {
+        nothing += share;
+      } else {
+        Step.Finding finding = (Step.Finding) tree.steps().get(end.step());
+        boolean names = course.behind().named(finding).get(caseNumber);
+        found += names ? share : 0;
+        mistaken += !names && !finding.faults().isEmpty() ? share : 0;
+        healthy += finding.healthy() ? share : 0;
+        referred += !finding.healthy() && finding.faults().isEmpty() ? share : 0;
+      }
+    }
+    return new Proof.Fate(names.get(caseNumber), installations.likelihood(caseNumber), claimed.get(caseNumber), found, mistaken, healthy,
+        referred, handedOn, nothing, walker.flow.checks[caseNumber], walker.flow.minutes[caseNumber]);
+  }
+
+  private double condemned() {
+    return fate(0).mistaken();
+  }
+
+  private List<Proof.Condemned> condemnations() {
+    List<Proof.Condemned> condemned = new ArrayList<>();
+    for (ArrivalTable.Arrivals arrivals : ends) {
+      int sample = arrivals.witness()[0];
+      if (sample >= 0 && arrivals.end() instanceof End.Finding end && tree.steps().get(end.step()) instanceof Step.Finding finding
+          && !finding.faults().isEmpty()) {
+        condemned.add(new Proof.Condemned(end.step(), finding.title(), arrivals.shares()[0], sample,
+            installations.circumstances(0, sample)));
+      }
+    }
+    return condemned;
+  }
+
+  private double mean(double[] byCase) {
+    double sum = 0;
+    double weight = 0;
+    for (int i = claimed.nextSetBit(0); i >= 0; i = claimed.nextSetBit(i + 1)) {
+      sum += installations.likelihood(i) * byCase[i];
+      weight += installations.likelihood(i);
+    }
+    return weight == 0 ? 0 : sum / weight;
+  }
+
+  private List<Proof.WayFlow> ways() {
+    List<Proof.WayFlow> ways = new ArrayList<>();
+    for (int step = 0; step < tree.steps().size(); step++) {
+      for (int way = 0; way < tree.steps().get(step).ways().size(); way++) {
+        double likelihood = 0;
+        for (int i = 1; i < names.size(); i++) {
+          likelihood += installations.likelihood(i) * walker.flow.taken(step, way, i);
+        }
+        ways.add(new Proof.WayFlow(step, way, walker.flow.taken(step, way, 0), allLikelihood == 0 ? 0 : likelihood / allLikelihood));
+      }
+    }
+    return ways;
+  }
+
+  private Proof.Ending ending(ArrivalTable.Arrivals arrivals) {
+    BitSet named = named(arrivals);
+    List<Proof.Arrived> arrived = new ArrayList<>();
+    double likelihood = 0;
+    for (int i = 0; i < names.size(); i++) {
+      if (arrivals.witness()[i] >= 0) {
+        arrived.add(new Proof.Arrived(names.get(i), arrivals.shares()[i], named.get(i)));
+        likelihood += installations.likelihood(i) * arrivals.shares()[i];
+      }
+    }
+    arrived.sort(Comparator.comparingDouble((Proof.Arrived one) -> -one.share()));
+    return new Proof.Ending(arrivals.end(), title(arrivals.end()), named.stream().mapToObj(names::get).toList(), arrived,
+        allLikelihood == 0 ? 0 : likelihood / allLikelihood, group(arrivals));
+  }
+
+  private String title(End end) {
+    if (end instanceof End.HandedOn on) {
+      return course.others().apply(on.tree()).map(Tree::title).orElse(on.tree());
+    }
+    return tree.steps().get(end instanceof End.Finding finding ? finding.step() : ((End.Stuck) end).step()).title();
+  }
+
+  private BitSet named(ArrivalTable.Arrivals arrivals) {
+    return arrivals.end() instanceof End.Finding end ? course.behind().named((Step.Finding) tree.steps().get(end.step())) : new BitSet();
+  }
+
+  /** The faults that a finding leaves: those it names, and those that come here without being named. */
+  private int group(ArrivalTable.Arrivals arrivals) {
+    BitSet group = (BitSet) named(arrivals).clone();
+    for (int i = 1; i < names.size(); i++) {
+      if (arrivals.shares()[i] >= IN_GROUP) {
+        group.set(i);
+      }
+    }
+    return group.cardinality();
+  }
+
+  private TestabilityMeasures measures(BitSet faults) {
+    int[] sizes = ends.stream().mapToInt(this::group).toArray();
+    List<BitSet> named = ends.stream().map(this::named).toList();
+    int[] cases = faults.stream().toArray();
+    double[] likelihoods = new double[cases.length];
+    double[][] found = new double[cases.length][ends.size()];
+    for (int i = 0; i < cases.length; i++) {
+      likelihoods[i] = installations.likelihood(cases[i]);
+      for (int end = 0; end < ends.size(); end++) {
+        found[i][end] = named.get(end).get(cases[i]) ? ends.get(end).shares()[cases[i]] : 0;
+      }
+    }
+    return TestabilityMeasures.of(likelihoods, found, sizes);
+  }
+}

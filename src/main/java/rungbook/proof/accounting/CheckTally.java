@@ -1,0 +1,200 @@
+package rungbook.proof.accounting;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.BitSet;
+import java.util.List;
+import java.util.Optional;
+import rungbook.circuit.Reading;
+import rungbook.proof.plan.Installations;
+import rungbook.tree.Meter;
+import rungbook.tree.Readings;
+import rungbook.tree.Step;
+
+/** What is read at one check with a meter, over all the states in which it is met. */
+public final class CheckTally {
+
+  public final int step;
+  public final Step.MeterCheck check;
+  public final Readings readings;
+  public final Segments segments;
+  public final List<LimitTally> limits = new ArrayList<>();
+  public final boolean[] everTaken;
+  public final ReadingSplit shares;
+  private final MeterError.Rectangular error;
+  private final Installations installations;
+  private final double[] healthyWeights;
+  private final ReadingHistogram.Gatherer humps;
+  private double healthyInside;
+  private double healthyAll;
+  private double healthyFirst;
+  private double inconclusive;
+  private double decided;
+  private final Risks.Interval window;
+  private final Risks.Tally meterRisks;
+  public final List<Stray> strays = new ArrayList<>();
+
+  /** What is named behind each way on: in the tree itself, and there or in other trees. */
+  public record Names(List<BitSet> own, List<BitSet> any) {}
+
+  /** An open conductor that shows a voltage which the low impedance pulls away. */
+  public record Stray(Extreme seen, double lowImpedance) {}
+
+  public CheckTally(int step, Step.MeterCheck check, Meter.Scale scale, Installations installations, Names names) {
+    this.step = step;
+    this.check = check;
+    this.installations = installations;
+    readings = Readings.of(check, scale);
+    segments = Segments.of(readings);
+    error = MeterError.of(scale);
+    everTaken = new boolean[check.ways().size()];
+    shares = new ReadingSplit(segments, error, everTaken.length, installations.samples());
+    healthyWeights = new double[installations.samples()];
+    Arrays.fill(healthyWeights, 1);
+    window = window(scale.digit().doubleValue());
+    meterRisks = new Risks.Tally(window, window, error);
+    humps = new ReadingHistogram.Gatherer(pictureTop(scale.digit().doubleValue()));
+    for (int segment = 1; segment < segments.size(); segment++) {
+      limits.add(limit(segment, scale, names));
+    }
+  }
+
+  /** What is shown inside the expected window; everything where the text names none. */
+  private Risks.Interval window(double digit) {
+    Optional<Readings.Stretch> stretch = check.expected().map(readings::stretch).filter(counts -> !counts.isEmpty());
+    double low = stretch.filter(counts -> counts.from() > readings.lowCount()).map(counts -> (counts.from() - 0.5) * digit).orElse(Double.NEGATIVE_INFINITY);
+    double high = stretch.filter(counts -> counts.to() < readings.highCount()).map(counts -> (counts.to() + 0.5) * digit).orElse(Double.POSITIVE_INFINITY);
+    return new Risks.Interval(low, high);
+  }
+
+  /** Half as much again as the highest limit. */
+  private double pictureTop(double digit) {
+    double highest = segments.size() > 1 ? segments.edge(segments.size() - 1) : 0;
+    highest = Math.max(highest, window.high() < Double.POSITIVE_INFINITY ? window.high() : 0);
+    return Math.max(10 * digit, 1.5 * highest);
+  }
+
+  /** A fault has to go where this tree names it, unless it is named on the other side as well. */
+  private LimitTally limit(int segment, Meter.Scale scale, Names names) {
+    BitSet mustBelow = below(segment, names.own());
+    mustBelow.andNot(above(segment, names.any()));
+    BitSet mustAbove = above(segment, names.own());
+    mustAbove.andNot(below(segment, names.any()));
+    double edge = segments.edge(segment);
+    mustBelow.set(0, window.high() <= edge);
+    mustAbove.set(0, window.low() >= edge);
+    return new LimitTally(segments, segment, error, scale.digit().doubleValue(), mustBelow, mustAbove, installations.cases().size(), installations.drawn());
+  }
+
+  private BitSet below(int segment, List<BitSet> namesByWay) {
+    return names(0, segment, namesByWay);
+  }
+
+  private BitSet above(int segment, List<BitSet> namesByWay) {
+    BitSet above = names(segment, segments.size(), namesByWay);
+    if (segments.overloadWay() != Segments.NONE) {
+      above.or(namesByWay.get(segments.overloadWay()));
+    }
+    return above;
+  }
+
+  private BitSet names(int from, int to, List<BitSet> namesByWay) {
+    BitSet names = new BitSet();
+    for (int segment = from; segment < to; segment++) {
+      if (segments.way(segment) != Segments.NONE) {
+        names.or(namesByWay.get(segments.way(segment)));
+      }
+    }
+    return names;
+  }
+
+  /** What the healthy system reads in a state in which the check is met, whether or not a healthy system comes here. */
+  public void takeHealthy(double[] read) {
+    int inside = 0;
+    healthyFirst = healthyAll == 0 ? read[0] : healthyFirst;
+    for (int sample = 0; sample < installations.drawn(); sample++) {
+      double value = ReadingSplit.shownAbout(read[sample]);
+      boolean number = read[sample] >= 0 || read[sample] == Reading.FLOATING;
+      inside += number && window.contains(value) ? 1 : 0;
+      if (number) {
+        humps.take(value, 1, 0);
+      }
+    }
+    healthyAll += installations.drawn();
+    healthyInside += inside;
+    if (inside > 0) { // else the state is not the one the author had in mind, and that is reported instead
+      limits.forEach(limit -> limit.placeHealthy(read, installations.drawn()));
+      takeLimits(0, read, healthyWeights);
+    }
+  }
+
+  /** What is read of a fault that comes here. */
+  public void take(int caseNumber, double[] read, double[] weights) {
+    double likelihood = installations.likelihood(caseNumber);
+    for (int sample = 0; sample < installations.drawn(); sample++) {
+      boolean number = read[sample] >= 0 || read[sample] == Reading.FLOATING;
+      if (number && weights[sample] > 0) {
+        double value = ReadingSplit.shownAbout(read[sample]);
+        humps.take(value, 0, likelihood * weights[sample]);
+        judge(value, likelihood * weights[sample]);
+      }
+    }
+    takeLimits(caseNumber, read, weights);
+  }
+
+  private void judge(double value, double weight) {
+    decided += weight;
+    if (value < Double.POSITIVE_INFINITY) {
+      meterRisks.add(value, weight);
+      Verdict verdict = Verdict.of(value, window, 2 * error.standardUncertainty(value));
+      inconclusive += verdict == Verdict.INCONCLUSIVE ? weight : 0;
+    }
+  }
+
+  private void takeLimits(int caseNumber, double[] read, double[] weights) {
+    for (LimitTally limit : limits) {
+      if (limit.asksOf(caseNumber)) {
+        limit.take(caseNumber, read, weights);
+      }
+    }
+  }
+
+  /** Looks for readings that the low impedance pulls away to another way on. */
+  public void compare(int caseNumber, double[] high, double[] low, double[] weights) {
+    for (int sample = 0; sample < weights.length; sample++) {
+      boolean pulledAway = weights[sample] > 0 && high[sample] > 0 && low[sample] >= 0 && low[sample] < high[sample] / 2;
+      if (pulledAway && !goal(high[sample]).equals(goal(low[sample]))) {
+        strays.add(new Stray(new Extreme(caseNumber, sample, high[sample], 0), low[sample]));
+        return;
+      }
+    }
+  }
+
+  private Optional<Object> goal(double value) {
+    int way = segments.way(segments.at(value));
+    return way == Segments.NONE ? Optional.empty() : Optional.of(check.ways().get(way).goal());
+  }
+
+  /** Whether the healthy system reads inside the expected window in none of the states. */
+  public boolean healthyNeverInside() {
+    return check.expected().isPresent() && healthyAll > 0 && healthyInside == 0;
+  }
+
+  /** What one healthy system reads. */
+  public String healthyExample() {
+    return ReportNumbers.reading(healthyFirst, readings.digit(), check.quantity());
+  }
+
+  /** What the meter's accuracy alone does at the expected window. */
+  public Risks meterRisks() {
+    return meterRisks.risks();
+  }
+
+  public double inconclusiveShare() {
+    return decided == 0 ? 0 : inconclusive / decided;
+  }
+
+  public ReadingHistogram humps() {
+    return humps.humps();
+  }
+}

@@ -1,0 +1,18 @@
+package rungbook.proof.plan;
+
+/**
+ * How much work a proof may be. What needs more is not proved, and the report says which of these it broke.
+ *
+ * @param positions ways in which a system's selectors can stand together, each of which may have blown a fuse
+ * @param faults of a system
+ * @param arrivals pairs of a step and a state of the equipment in which it is reached
+ * @param solutions states of the equipment that are read or looked at, times the healthy system and every fault
+ */
+public record Budget(long positions, int faults, int arrivals, int solutions) {
+
+  /**
+   * Ample for equipment of the trade: the starter systems have 20 positions and 60 faults, their trees at most 40 states. The
+   * largest proof within these takes minutes, and can be given up.
+   */
+  public static final Budget USUAL = new Budget(4_096, 2_000, 100_000, 100_000);
+}

@@ -1,0 +1,152 @@
+package rungbook.proof.plan;
+
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.concurrent.locks.ReentrantLock;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import rungbook.circuit.Dictionary;
+import rungbook.circuit.Probe;
+import rungbook.circuit.ReadingTable;
+import rungbook.circuit.network.Cancellation;
+import rungbook.circuit.network.CircuitState;
+import rungbook.circuit.network.Samples;
+import rungbook.circuit.network.Tolerance;
+import rungbook.system.ControlSystem;
+import rungbook.system.Effect;
+import rungbook.system.Fault;
+import rungbook.system.Names;
+import rungbook.system.Part;
+import rungbook.system.Terminal;
+
+/** A system's fault dictionary, drawn installations first, then the corners of the tolerances. Sheets once solved are kept. */
+public final class DictionaryInstallations implements Installations {
+
+  private static final long SEED = 1;
+
+  /** States kept solved: more than a tree meets, and bounded, since a server keeps them while people edit. */
+  private static final int MOST_KEPT = 48;
+
+  private final ControlSystem system;
+  private final Samples samples;
+  private final int drawn;
+  private final Dictionary dictionary;
+  private final List<String> cases;
+  private final Set<String> sights;
+  private final ReentrantLock solving = new ReentrantLock(true);
+  private final Map<CircuitState, Kept> sheets = new LinkedHashMap<>(16, 0.75f, true) {
+    private static final long serialVersionUID = 1;
+
+    @Override
+    protected boolean removeEldestEntry(Map.Entry<CircuitState, Kept> eldest) {
+      return size() > MOST_KEPT;
+    }
+  };
+
+  private record Kept(Set<Probe> probes, ReadingTable sheet) {}
+
+  private DictionaryInstallations(ControlSystem system, int drawn) {
+    this.system = system;
+    this.drawn = drawn;
+    this.samples = new Samples(Stream.concat(Samples.seeded(SEED, drawn).draws().stream(), Samples.corners().draws().stream()).toList());
+    this.dictionary = Dictionary.of(system, samples);
+    this.cases = dictionary.cases();
+    this.sights = system.sights().stream().map(seen -> Names.key(seen.name())).collect(Collectors.toUnmodifiableSet());
+  }
+
+  /** @param system one that was read without problems. @param drawn how many installations to draw, 256 as a rule */
+  public static DictionaryInstallations of(ControlSystem system, int drawn) {
+    return new DictionaryInstallations(system, drawn);
+  }
+
+  @Override
+  public List<String> cases() {
+    return cases;
+  }
+
+  @Override
+  public double likelihood(int caseNumber) {
+    return caseNumber == 0 ? 0 : fault(caseNumber).likelihood();
+  }
+
+  private Fault fault(int caseNumber) {
+    return system.faults().get(caseNumber - 1);
+  }
+
+  @Override
+  public int samples() {
+    return samples.size();
+  }
+
+  @Override
+  public int drawn() {
+    return drawn;
+  }
+
+  @Override
+  public boolean models(Probe probe) {
+    return wired(probe.red()) && wired(probe.black());
+  }
+
+  private boolean wired(Terminal terminal) {
+    return terminal.isGround() || dictionary.wiring().node(terminal.point(), terminal.place()).isPresent();
+  }
+
+  @Override
+  public boolean shows(String sight) {
+    return sights.contains(sight);
+  }
+
+  @Override
+  public Moment at(CircuitState state, List<Probe> probes) {
+    Cancellation.lock(solving);
+    try {
+      return solved(state, probes);
+    } finally {
+      solving.unlock();
+    }
+  }
+
+  private Moment solved(CircuitState state, List<Probe> probes) {
+    Kept kept = sheets.get(state);
+    if (kept == null || !kept.probes().containsAll(probes)) {
+      Set<Probe> all = new HashSet<>(probes);
+      all.addAll(kept == null ? Set.of() : kept.probes());
+      List<Probe> ordered = all.stream().sorted(Comparator.comparing(Probe::toString)).toList();
+      kept = new Kept(all, dictionary.sheet(state, ordered));
+      sheets.put(state, kept);
+    }
+    return new SheetMoment(kept.sheet());
+  }
+
+  @Override
+  public String circumstances(int caseNumber, int sample) {
+    Map<String, Effect.Lower> lowered = caseNumber == 0 ? Map.of() : fault(caseNumber).effects().stream()
+        .filter(Effect.Lower.class::isInstance).map(Effect.Lower.class::cast).collect(Collectors.toMap(Effect.Lower::part, lower -> lower));
+    return system.parts(Part.Supply.class).map(supply -> {
+      var volts = lowered.containsKey(supply.key()) ? lowered.get(supply.key()).volts() : supply.volts();
+      double now = volts.at(samples.draws().get(sample).at(Tolerance.SUPPLY, supply.key()));
+      return String.format(Locale.ROOT, "%s %.1f V", supply.name(), now);
+    }).collect(Collectors.joining(", "));
+  }
+
+  private record SheetMoment(ReadingTable sheet) implements Moment {
+
+    @Override
+    public void readings(int caseNumber, Probe probe, double[] into) {
+      System.arraycopy(sheet.raw(), sheet.offset(caseNumber, sheet.probes().indexOf(probe)), into, 0, sheet.samples());
+    }
+
+    @Override
+    public void seen(int caseNumber, String sight, boolean[] into) {
+      for (int sample = 0; sample < into.length; sample++) {
+        into[sample] = sheet.seen(caseNumber, sample, sight);
+      }
+    }
+  }
+}

@@ -1,0 +1,50 @@
+package rungbook.proof.plan;
+
+import java.util.List;
+import rungbook.circuit.Probe;
+import rungbook.circuit.network.CircuitState;
+
+/**
+ * What a meter shows and what people see, for the healthy system (case 0) and each single fault, on many installations that
+ * differ within their tolerances.
+ */
+public interface Installations {
+
+  /** Keys of the cases: {@code healthy}, then the faults in the system's order. */
+  List<String> cases();
+
+  /** A fault's likelihood against the others; 0 for the healthy system. */
+  double likelihood(int caseNumber);
+
+  /** How many installations there are of each case. */
+  int samples();
+
+  /** The first so many are drawn at random and give the shares; those after them stand at the corners of the tolerances. */
+  int drawn();
+
+  /** Whether the circuit has anything to say at these leads. */
+  boolean models(Probe probe);
+
+  /** Whether the system says when this can be seen. @param sight its key */
+  boolean shows(String sight);
+
+  /**
+   * All that can be read while the equipment stands so.
+   *
+   * @param probes every probe that may be asked for
+   */
+  Moment at(CircuitState state, List<Probe> probes);
+
+  /** What makes one installation special, in words: {@code furnace supply 114.3 V}. */
+  String circumstances(int caseNumber, int sample);
+
+  /** One state of the equipment. */
+  interface Moment {
+
+    /** The readings of one case, a sample after the other, coded as in {@link rungbook.circuit.Reading#of}. */
+    void readings(int caseNumber, Probe probe, double[] into);
+
+    /** What is seen in one case, a sample after the other. */
+    void seen(int caseNumber, String sight, boolean[] into);
+  }
+}

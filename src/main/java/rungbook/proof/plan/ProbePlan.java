@@ -1,0 +1,77 @@
+package rungbook.proof.plan;
+
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Optional;
+import rungbook.circuit.MeterFunction;
+import rungbook.circuit.Probe;
+import rungbook.system.Terminal;
+import rungbook.system.Vocabulary;
+import rungbook.tree.Quantity;
+import rungbook.tree.Step;
+
+/** How a check of a tree is put to the circuit. */
+public final class ProbePlan {
+
+  private final Installations installations;
+  private final Vocabulary words;
+  private final rungbook.tree.Meter instrument;
+
+  /** @param instrument the meter that the tree is done with */
+  ProbePlan(Installations installations, Vocabulary words, rungbook.tree.Meter instrument) {
+    this.installations = installations;
+    this.words = words;
+    this.instrument = instrument;
+  }
+
+  /** Where the meter goes; empty if the circuit does not model what is read there. */
+  public Optional<Probe> probe(Step.MeterCheck check, String place) {
+    List<Optional<Terminal>> leads = check.leads().stream().map(lead -> terminal(lead.key(), place)).toList();
+    Optional<MeterFunction> meter = meter(check.quantity());
+    if (meter.isEmpty() || leads.isEmpty() || leads.stream().anyMatch(Optional::isEmpty)) {
+      return Optional.empty();
+    }
+    Terminal red = leads.get(0).get();
+    double load = inputOhms(check.quantity(), meter.get());
+    return Optional.of(new Probe(meter.get(), load, red, leads.get(leads.size() - 1).get())).filter(installations::models);
+  }
+
+  /** The same leads with the meter at its low impedance, for a check at the high one. */
+  public Optional<Probe> lowImpedance(Probe probe) {
+    double load = inputOhms(Quantity.AC_VOLTS_LOW_IMPEDANCE, MeterFunction.VOLTS_LOW_IMPEDANCE);
+    return probe.meter() == MeterFunction.VOLTS
+        ? Optional.of(new Probe(MeterFunction.VOLTS_LOW_IMPEDANCE, load, probe.red(), probe.black())) : Optional.empty();
+  }
+
+  /** The load that the meter's text states, else the usual one. */
+  private double inputOhms(Quantity quantity, MeterFunction meter) {
+    return instrument.scale(quantity).flatMap(rungbook.tree.Meter.Scale::inputOhms).map(BigDecimal::doubleValue)
+        .orElse(meter.usualOhms());
+  }
+
+  private Optional<Terminal> terminal(String point, String place) {
+    Vocabulary.Point known = words.points().get(point);
+    if (known == null) {
+      return Optional.empty();
+    }
+    boolean here = known.locations().contains(place);
+    return here || known.locations().size() == 1
+        ? Optional.of(new Terminal(point, here ? place : known.locations().iterator().next())) : Optional.empty();
+  }
+
+  private static Optional<MeterFunction> meter(Quantity quantity) {
+    return Optional.ofNullable(switch (quantity) {
+      case AC_VOLTS -> MeterFunction.VOLTS;
+      case AC_VOLTS_LOW_IMPEDANCE -> MeterFunction.VOLTS_LOW_IMPEDANCE;
+      case OHMS -> MeterFunction.OHMS;
+      case AC_AMPS -> MeterFunction.AMPS;
+      case MICROFARADS -> MeterFunction.MICROFARADS;
+      case DC_VOLTS, DC_MICROAMPS, TEMPERATURE, PRESSURE -> null;
+    });
+  }
+
+  /** Whether the system says anything of what a check looks at. */
+  public boolean shows(Step.SenseCheck check) {
+    return check.things().stream().anyMatch(thing -> installations.shows(thing.key()));
+  }
+}

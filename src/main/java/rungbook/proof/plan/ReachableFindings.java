@@ -1,0 +1,109 @@
+package rungbook.proof.plan;
+
+import java.util.BitSet;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import rungbook.tree.Step;
+import rungbook.tree.Target;
+import rungbook.tree.Tree;
+import rungbook.tree.Way;
+
+/** Which cases the findings name that lie behind a way on, as bits by case number; bit 0 stands for a finding of no fault. */
+public final class ReachableFindings {
+
+  private final Map<String, Integer> caseByKey = new HashMap<>();
+  private final Function<String, Optional<Tree>> others;
+  private final Map<String, BitSet> byTree = new HashMap<>();
+  private final Set<String> open = new HashSet<>();
+  private final BitSet everything = new BitSet();
+
+  /** @param others the other trees of the library, by id */
+  ReachableFindings(List<String> cases, Function<String, Optional<Tree>> others) {
+    for (int i = 0; i < cases.size(); i++) {
+      caseByKey.put(cases.get(i), i);
+    }
+    everything.set(0, cases.size());
+    this.others = others;
+  }
+
+  /**
+   * What is named behind each step, by step.
+   *
+   * @param own in this tree
+   * @param any in this tree or another that takes over
+   */
+  public record Named(BitSet[] own, BitSet[] any) {}
+
+  public Named of(List<Step> steps, int[] order) {
+    return new Named(of(steps, order, false), of(steps, order, true));
+  }
+
+  private BitSet[] of(List<Step> steps, int[] order, boolean elsewhere) {
+    BitSet[] behind = new BitSet[steps.size()];
+    for (int i = 0; i < behind.length; i++) {
+      behind[i] = new BitSet();
+    }
+    for (int i = order.length - 1; i >= 0; i--) {
+      Step step = steps.get(order[i]);
+      BitSet here = behind[order[i]];
+      if (step instanceof Step.Finding finding) {
+        here.or(named(finding));
+        here.set(0, finding.healthy());
+      }
+      step.ways().forEach(way -> here.or(of(way, behind, elsewhere)));
+    }
+    return behind;
+  }
+
+  public BitSet named(Step.Finding finding) {
+    BitSet named = new BitSet();
+    finding.faults().forEach(fault -> Optional.ofNullable(caseByKey.get(fault.key())).ifPresent(named::set));
+    return named;
+  }
+
+  public BitSet own(Way way, Named named) {
+    return of(way, named.own(), false);
+  }
+
+  public BitSet any(Way way, Named named) {
+    return of(way, named.any(), true);
+  }
+
+  private BitSet of(Way way, BitSet[] behind, boolean elsewhere) {
+    if (way.goal() instanceof Target.ToStep to) {
+      return behind[to.step()];
+    }
+    return elsewhere && way.goal() instanceof Target.ToTree to ? of(to.tree()) : new BitSet();
+  }
+
+  /** A tree that is not at hand may name anything. */
+  private BitSet of(String tree) {
+    BitSet known = byTree.get(tree);
+    if (known == null) {
+      boolean circle = !open.add(tree);
+      known = circle ? new BitSet() : others.apply(tree).map(this::all).orElse(everything);
+      open.remove(tree);
+      if (!circle) {
+        byTree.put(tree, known);
+      }
+    }
+    return known;
+  }
+
+  private BitSet all(Tree tree) {
+    BitSet all = new BitSet();
+    for (Step step : tree.steps()) {
+      if (step instanceof Step.Finding finding) {
+        all.or(named(finding));
+        all.set(0, all.get(0) || finding.healthy());
+      }
+      step.ways().stream().filter(way -> way.goal() instanceof Target.ToTree).forEach(way -> all.or(of(way, null, true)));
+    }
+    return all;
+  }
+}

@@ -1,0 +1,48 @@
+package rungbook.proof.propagation;
+
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** Who arrives at each end of a tree. */
+public final class ArrivalTable {
+
+  /** @param shares by case, of the drawn samples. @param witness by case the sample that shows it best; −1 if none arrives */
+  public record Arrivals(End end, double[] shares, int[] witness) {}
+
+  private final int drawn;
+  private final int cases;
+  private final Map<End, double[]> best = new HashMap<>();
+  private final Map<End, Arrivals> byEnd = new LinkedHashMap<>();
+
+  ArrivalTable(int cases, int drawn) {
+    this.cases = cases;
+    this.drawn = drawn;
+  }
+
+  void arrive(End end, int caseNumber, double[] weights) {
+    Arrivals arrivals = byEnd.computeIfAbsent(end, e -> new Arrivals(e, new double[cases], noWitness()));
+    double[] heaviest = best.computeIfAbsent(end, e -> new double[cases]);
+    for (int sample = 0; sample < weights.length; sample++) {
+      // a drawn sample tells more than a corner, so a corner is a witness only where no drawn one is
+      boolean better = weights[sample] > heaviest[caseNumber] && (sample < drawn || arrivals.witness()[caseNumber] < 0);
+      if (better) {
+        heaviest[caseNumber] = weights[sample];
+        arrivals.witness()[caseNumber] = sample;
+      }
+      arrivals.shares()[caseNumber] += sample < drawn ? weights[sample] / drawn : 0;
+    }
+  }
+
+  private int[] noWitness() {
+    int[] none = new int[cases];
+    Arrays.fill(none, -1);
+    return none;
+  }
+
+  public List<Arrivals> all() {
+    return List.copyOf(byEnd.values());
+  }
+}

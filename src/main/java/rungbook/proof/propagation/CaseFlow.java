@@ -1,0 +1,66 @@
+package rungbook.proof.propagation;
+
+import java.util.List;
+import rungbook.tree.Step;
+
+/** How much of each case passes each step and each way on, and the work it takes, as means over the drawn samples. */
+public final class CaseFlow {
+
+  private final List<Step> steps;
+  private final int cases;
+  private final int drawn;
+  private final double[][][] taken;
+  public final double[] checks;
+  public final double[] minutes;
+
+  CaseFlow(List<Step> steps, int cases, int drawn) {
+    this.steps = steps;
+    this.cases = cases;
+    this.drawn = drawn;
+    taken = new double[steps.size()][][];
+    checks = new double[cases];
+    minutes = new double[cases];
+  }
+
+  void arrive(SituationNode node) {
+    Step step = steps.get(node.step);
+    if (!reached(node.step)) {
+      taken[node.step] = new double[step.ways().size()][cases];
+    }
+    double stepMinutes = step.minutes().doubleValue();
+    for (int i = 0; i < cases; i++) {
+      if (node.weights[i] != null) {
+        double mass = mass(node.weights[i]);
+        checks[i] += step instanceof Step.Check ? mass : 0;
+        minutes[i] += mass * stepMinutes;
+      }
+    }
+  }
+
+  /** @return the share of the case's drawn samples that takes the way */
+  double take(int step, int way, int caseNumber, double[] weights) {
+    double mass = mass(weights);
+    taken[step][way][caseNumber] += mass;
+    return mass;
+  }
+
+  void walk(int caseNumber, double more) {
+    minutes[caseNumber] += more;
+  }
+
+  private double mass(double[] weights) {
+    double mass = 0;
+    for (int sample = 0; sample < drawn; sample++) {
+      mass += weights[sample];
+    }
+    return mass / drawn;
+  }
+
+  public boolean reached(int step) {
+    return taken[step] != null;
+  }
+
+  public double taken(int step, int way, int caseNumber) {
+    return taken[step] == null ? 0 : taken[step][way][caseNumber];
+  }
+}

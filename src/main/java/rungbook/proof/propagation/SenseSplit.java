@@ -1,0 +1,96 @@
+package rungbook.proof.propagation;
+
+import java.util.Arrays;
+import java.util.List;
+import rungbook.proof.plan.Installations;
+import rungbook.tree.Answer;
+import rungbook.tree.Step;
+import rungbook.tree.Way;
+
+/** Divides what arrives at a check without a meter among its ways, by what the system shows. */
+final class SenseSplit {
+
+  private final Step.SenseCheck check;
+  private final boolean[] open;
+  private final boolean[][] seen;
+  private final boolean[] modelled;
+
+  /** @param open the ways that may be taken where the system says nothing */
+  SenseSplit(Installations installations, Step.SenseCheck check, boolean[] open) {
+    this.open = open;
+    this.check = check;
+    int things = check.things().size();
+    seen = new boolean[things][installations.samples()];
+    modelled = new boolean[things];
+    for (int i = 0; i < things; i++) {
+      modelled[i] = installations.shows(check.things().get(i).key());
+    }
+  }
+
+  void look(Installations.Moment moment, int caseNumber) {
+    for (int i = 0; i < seen.length; i++) {
+      if (modelled[i]) {
+        moment.seen(caseNumber, check.things().get(i).key(), seen[i]);
+      }
+    }
+  }
+
+  /** The ways that may be taken: one where everything is modelled, each with an equal share where not. */
+  boolean[] ways(int sample) {
+    List<Way> ways = check.ways();
+    boolean[] may = new boolean[ways.size()];
+    boolean any = false;
+    for (int way = 0; way < may.length; way++) {
+      boolean asked = allModelled() ? !any : open[way];
+      may[way] = asked && ways.get(way).answer() instanceof Answer.Words words && fits(words.words(), sample);
+      any |= may[way];
+    }
+    for (int way = 0; way < may.length; way++) {
+      may[way] |= ways.get(way).answer() instanceof Answer.AnythingElse && (allModelled() ? !any : open[way]);
+    }
+    return may;
+  }
+
+  private boolean fits(List<String> words, int sample) {
+    for (int i = 0; i < seen.length && i < words.size(); i++) {
+      String word = words.get(i);
+      if (modelled[i] && !word.equals(Answer.Words.ANY) && !word.equals(seen[i][sample] ? "yes" : "no")) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  boolean allModelled() {
+    for (boolean one : modelled) {
+      if (!one) {
+        return false;
+      }
+    }
+    return modelled.length > 0;
+  }
+
+  /** Divides the weights of one case, way by way; what no way takes comes last. */
+  void divide(double[] weights, double[][] byWay) {
+    for (double[] way : byWay) {
+      Arrays.fill(way, 0);
+    }
+    for (int sample = 0; sample < weights.length; sample++) {
+      if (weights[sample] > 0) {
+        divide(weights[sample], sample, byWay);
+      }
+    }
+  }
+
+  private void divide(double weight, int sample, double[][] byWay) {
+    boolean[] may = ways(sample);
+    int count = 0;
+    for (boolean way : may) {
+      count += way ? 1 : 0;
+    }
+    for (int way = 0; way < may.length; way++) {
+      byWay[way][sample] += may[way] ? weight / count : 0;
+    }
+    byWay[may.length][sample] += count == 0 ? weight : 0;
+  }
+}

@@ -1,0 +1,29 @@
+package rungbook.proof.report;
+
+import java.math.BigDecimal;
+import rungbook.proof.accounting.ReportNumbers;
+
+/** Where a limit may stand, in words. */
+public final class Bounds {
+
+  private Bounds() {}
+
+  /** Whether there is a place between those who have to go below and those who have to go above. */
+  public static boolean leaveRoom(Proof.Limit limit) {
+    return limit.above().isEmpty() || limit.upTo().isEmpty() || limit.above().get().shown().compareTo(limit.upTo().get().shown()) < 0;
+  }
+
+  /** {@code over 3.4 V, up to 21.2 V}; {@code anywhere}; {@code nowhere}. */
+  public static String words(Proof.Limit limit, String unit) {
+    if (!leaveRoom(limit)) {
+      return "nowhere";
+    }
+    String above = limit.above().map(bound -> "over " + with(bound.shown(), unit)).orElse("");
+    String upTo = limit.upTo().map(bound -> "up to " + with(bound.shown(), unit)).orElse("");
+    return above.isEmpty() && upTo.isEmpty() ? "anywhere" : above + (above.isEmpty() || upTo.isEmpty() ? "" : ", ") + upTo;
+  }
+
+  private static String with(BigDecimal number, String unit) {
+    return ReportNumbers.number(number) + " " + unit;
+  }
+}

@@ -1,0 +1,49 @@
+package rungbook.proof.rules;
+
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.List;
+import rungbook.proof.accounting.ReportNumbers;
+import rungbook.proof.accounting.Share;
+import rungbook.proof.propagation.ArrivalTable;
+import rungbook.proof.propagation.End;
+import rungbook.source.Code;
+import rungbook.source.Problem;
+import rungbook.source.Problems;
+import rungbook.tree.Step;
+
+/** Who arrives at a finding that names faults is among them. */
+final class FaultFoundWrongly implements ProofRule {
+
+  static final Code FAULT_FOUND_WRONGLY = Code.of("fault-found-wrongly");
+
+  @Override
+  public List<Code> codes() {
+    return List.of(FAULT_FOUND_WRONGLY);
+  }
+
+  @Override
+  public void inspect(ProofRuleContext seen, Problems out) {
+    for (ArrivalTable.Arrivals arrivals : seen.ends()) {
+      if (arrivals.end() instanceof End.Finding end && seen.step(end.step()) instanceof Step.Finding finding && !finding.faults().isEmpty()) {
+        inspect(arrivals, finding, seen, out);
+      }
+    }
+  }
+
+  private static void inspect(ArrivalTable.Arrivals arrivals, Step.Finding finding, ProofRuleContext seen, Problems out) {
+    BitSet named = seen.course().behind().named(finding);
+    List<String> wrong = new ArrayList<>();
+    int first = -1;
+    for (int i = 1; i < seen.names().size(); i++) {
+      if (!named.get(i) && Share.isReported(arrivals.shares()[i])) {
+        wrong.add(seen.names().get(i) + " (" + ReportNumbers.percent(arrivals.shares()[i]) + ")");
+        first = first < 0 ? i : first;
+      }
+    }
+    if (first >= 0) {
+      Problem problem = Problem.at(FAULT_FOUND_WRONGLY, finding.source(), finding.particulars().titleSpan()).with("faults", String.join(", ", wrong));
+      out.add(problem.shownBy(seen.wayTo(arrivals.end(), first, arrivals.witness()[first])));
+    }
+  }
+}

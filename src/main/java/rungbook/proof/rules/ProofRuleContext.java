@@ -1,0 +1,55 @@
+package rungbook.proof.rules;
+
+import java.util.List;
+import java.util.Optional;
+import rungbook.proof.plan.ProofContext;
+import rungbook.proof.propagation.ArrivalTable;
+import rungbook.proof.propagation.End;
+import rungbook.proof.propagation.Propagation;
+import rungbook.proof.propagation.WitnessBudget;
+import rungbook.proof.propagation.WitnessSearch;
+import rungbook.proof.report.Proof;
+import rungbook.source.Problem;
+import rungbook.source.Problems;
+import rungbook.source.Witness;
+import rungbook.tree.Step;
+import rungbook.tree.Tree;
+
+/**
+ * A walk as the rules see it.
+ *
+ * @param names of the cases, as the system writes them
+ * @param ends in the order of the text
+ */
+public record ProofRuleContext(Tree tree, ProofContext course, Propagation walker, List<String> names, List<ArrivalTable.Arrivals> ends, Proof proof,
+    WitnessBudget witnesses) {
+
+  private static final List<ProofRule> RULES = List.of(
+      new LimitMisroutes(),
+      new HealthyCondemned(),
+      new FaultNeverFound(),
+      new FaultFoundWrongly(),
+      new AnswerLacking(),
+      new StrayReadsLive(),
+      new WaysNotTaken(),
+      new ExpectationNotMet());
+
+  public List<Problem> problems() {
+    Problems out = new Problems();
+    RULES.forEach(rule -> rule.inspect(this, out));
+    return out.inReadingOrder();
+  }
+
+  Step step(int step) {
+    return tree.steps().get(step);
+  }
+
+  /** The way that one installation takes to an end, for the first problems at least. */
+  Optional<Witness.Path> wayTo(End end, int caseNumber, int sample) {
+    return witnesses.next() ? new WitnessSearch(tree, course, walker, caseNumber, sample).to(end) : Optional.empty();
+  }
+
+  Optional<Witness.Path> wayTo(int step, int caseNumber, int sample) {
+    return witnesses.next() ? new WitnessSearch(tree, course, walker, caseNumber, sample).toStep(step) : Optional.empty();
+  }
+}

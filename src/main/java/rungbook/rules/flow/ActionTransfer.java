@@ -1,0 +1,150 @@
+package rungbook.rules.flow;
+
+import java.util.Arrays;
+import java.util.List;
+import rungbook.action.EquipmentCondition;
+import rungbook.action.StateChange;
+import rungbook.tree.Action;
+import rungbook.tree.Quantity;
+import rungbook.tree.Step;
+
+/**
+ * What each action of each step does to the facts, as a short program, so that names are looked up once only. An
+ * action is a number; a step's own follow each other. Looking for a short with an ohmmeter counts as an action of its check.
+ */
+final class ActionTransfer {
+
+  private static final int SET = 0;
+  private static final int CLEAR = 1;
+  private static final int CLEAR_ROW = 2;
+
+  private final FactTable facts;
+  private final int[] firstAction;
+  private int[] firstCode = new int[16];
+  private int[] code = new int[32];
+  private int actions;
+  private int codes;
+
+  private ActionTransfer(FactTable facts, int steps) {
+    this.facts = facts;
+    this.firstAction = new int[steps + 1];
+  }
+
+  static ActionTransfer of(List<Step> steps, FactTable facts) {
+    ActionTransfer program = new ActionTransfer(facts, steps.size());
+    for (int step = 0; step < steps.size(); step++) {
+      program.add(steps.get(step));
+      program.firstAction[step + 1] = program.actions;
+    }
+    return program;
+  }
+
+  int count(int step) {
+    return firstAction[step + 1] - firstAction[step];
+  }
+
+  /** Does the actions of a step from one up to another, counted from its first. */
+  void apply(int step, int from, int to, FactDelta marks) {
+    int end = firstCode[firstAction[step] + to];
+    for (int i = firstCode[firstAction[step] + from]; i < end; i++) {
+      int fact = code[i] >> 2;
+      switch (code[i] & 3) {
+        case SET -> marks.set(fact);
+        case CLEAR -> marks.clear(fact);
+        default -> marks.clear(fact, code[++i]);
+      }
+    }
+  }
+
+  private void add(Step step) {
+    if (step instanceof Step.MeterCheck check && check.quantity() == Quantity.OHMS) {
+      clear(Fact.FUSE_REPLACED);
+      endAction();
+    }
+    for (Action action : step.actions()) {
+      action.changes().forEach(this::add);
+      endAction();
+    }
+  }
+
+  private void add(StateChange change) {
+    if (change instanceof StateChange.SetPosition set) {
+      setPosition(set);
+    } else if (change instanceof StateChange.Begin begin) {
+      begin(begin.condition(), begin.key());
+    } else if (change instanceof StateChange.End end) {
+      end(end.condition(), end.key());
+    }
+  }
+
+  private void setPosition(StateChange.SetPosition change) {
+    int first = facts.firstPosition(change.control());
+    if (first != FactTable.NONE) {
+      clearRow(first, first + facts.positions(change.control()));
+      set(facts.at(change.control(), change.position()));
+    }
+  }
+
+  private void begin(EquipmentCondition condition, String key) {
+    set(facts.of(condition, key));
+    switch (condition) {
+      case ISOLATED -> {
+        set(facts.of(Fact.OFF_UNTAGGED, key));
+        set(facts.of(Fact.POWER_OFF));
+      }
+      case TAGGED_OUT -> clear(facts.of(Fact.OFF_UNTAGGED, key));
+      case DISCONNECTED -> clear(Fact.FUSE_REPLACED);
+      case DISCHARGED -> set(facts.of(Fact.DISCHARGED_ANY));
+      case PROVED_DEAD -> set(facts.of(Fact.PROVED_ANYWHERE));
+      case TOUCHED -> {
+        set(facts.of(Fact.POWER_OFF));
+        set(facts.of(Fact.PROVED_ANYWHERE));
+      }
+      case OPEN, BYPASSED, REPLACED, METER_PROVED -> { }
+    }
+  }
+
+  private void end(EquipmentCondition condition, String key) {
+    clear(facts.of(condition, key));
+    if (condition == EquipmentCondition.ISOLATED) {
+      clear(facts.of(Fact.OFF_UNTAGGED, key));
+      if (facts.isSource(key)) {
+        clearRow(facts.first(Fact.POWER_OFF), facts.end(Fact.DISCHARGED));
+      }
+    }
+  }
+
+  private void clear(Fact kind) {
+    clearRow(facts.first(kind), facts.end(kind));
+  }
+
+  private void set(int fact) {
+    if (fact != FactTable.NONE) {
+      put(fact << 2 | SET);
+    }
+  }
+
+  private void clear(int fact) {
+    if (fact != FactTable.NONE) {
+      put(fact << 2 | CLEAR);
+    }
+  }
+
+  private void clearRow(int from, int to) {
+    if (from < to) {
+      put(from << 2 | CLEAR_ROW);
+      put(to);
+    }
+  }
+
+  private void put(int word) {
+    code = codes == code.length ? Arrays.copyOf(code, 2 * codes) : code;
+    code[codes++] = word;
+  }
+
+  private void endAction() {
+    actions++;
+    firstCode = actions == firstCode.length ? Arrays.copyOf(firstCode, 2 * actions) : firstCode;
+    firstCode[actions] = codes;
+  }
+}

@@ -1,0 +1,138 @@
+package rungbook.rules.flow;
+
+import java.util.Arrays;
+
+/**
+ * Up to 64 facts, carried over every path at once: which of them hold on some path to a step. A step takes facts away and
+ * adds others, {@code out = (in - kill) + gen}; a way may do so again; where ways meet, the sets are joined. (A fact that
+ * must hold is one whose contrary holds on no path.) Since such steps distribute over joins, the answer is the one that
+ * following each path by itself would give.
+ */
+public final class DataflowSolver {
+
+  private final FlowGraph routes;
+  private final long start;
+  private final long[] gen;
+  private final long[] kill;
+  private final long[] wayGen;
+  private final long[] wayKill;
+  private final long[] in;
+
+  private DataflowSolver(FlowGraph routes, long start, long[] gen, long[] kill, long[] wayGen, long[] wayKill) {
+    this.routes = routes;
+    this.start = start;
+    this.gen = gen;
+    this.kill = kill;
+    this.wayGen = wayGen;
+    this.wayKill = wayKill;
+    this.in = new long[routes.size()];
+  }
+
+  /**
+   * @param start what holds before the first step
+   * @param gen by step, what it adds
+   * @param kill by step, what it takes away before that
+   * @param wayGen by way, what it adds; null where no way does
+   * @param wayKill by way, what it takes away before that; null where no way does
+   */
+  public static DataflowSolver solve(FlowGraph routes, long start, long[] gen, long[] kill, long[] wayGen, long[] wayKill) {
+    DataflowSolver flow = new DataflowSolver(routes, start, gen, kill, wayGen, wayKill);
+    flow.run();
+    return flow;
+  }
+
+  /** What holds on some path when a step is reached. */
+  public long at(int step) {
+    return in[step];
+  }
+
+  /** The ways of a short path from the first step to one, after which a fact (one bit) holds; it has to hold there on some path. */
+  public int[] pathTo(int step, long fact) {
+    int[] towards = new int[routes.size()];
+    Arrays.fill(towards, -1);
+    boolean[] seen = new boolean[routes.size()];
+    int[] queue = new int[routes.size()];
+    int tail = 1;
+    queue[0] = step;
+    seen[step] = true;
+    for (int head = 0; head < tail; head++) {
+      int at = queue[head];
+      if (at == 0 && (start & fact) != 0) {
+        return along(new int[0], 0, towards, step);
+      }
+      for (int i = routes.firstInto(at); i < routes.firstInto(at + 1); i++) {
+        int way = routes.into()[i];
+        int before = routes.from(way);
+        if (begins(way, fact)) {
+          return begun(way, towards, step);
+        }
+        if (!seen[before] && passes(way, fact)) {
+          seen[before] = true;
+          towards[before] = way;
+          queue[tail++] = before;
+        }
+      }
+    }
+    throw new IllegalStateException("no path on which the fact holds");
+  }
+
+  private void run() {
+    int[] order = routes.order();
+    if (order.length == 0) {
+      return;
+    }
+    in[0] = start;
+    boolean changed = sweep(order);
+    while (changed && routes.isCircular()) {
+      changed = sweep(order);
+    }
+  }
+
+  private boolean sweep(int[] order) {
+    boolean changed = false;
+    for (int step : order) {
+      long out = in[step] & ~kill[step] | gen[step];
+      for (int way = routes.firstWay(step); way < routes.firstWay(step + 1); way++) {
+        int to = routes.to(way);
+        if (to >= 0) {
+          long joined = in[to] | over(way, out);
+          changed |= joined != in[to];
+          in[to] = joined;
+        }
+      }
+    }
+    return changed;
+  }
+
+  private long over(int way, long facts) {
+    long kept = wayKill == null ? facts : facts & ~wayKill[way];
+    return wayGen == null ? kept : kept | wayGen[way];
+  }
+
+  /** Whether a fact holds after a way because its step or the way itself brings it in. */
+  private boolean begins(int way, long fact) {
+    return (over(way, gen[routes.from(way)]) & fact) != 0;
+  }
+
+  private boolean passes(int way, long fact) {
+    int before = routes.from(way);
+    return (over(way, in[before] & ~kill[before]) & fact) != 0;
+  }
+
+  private int[] begun(int way, int[] towards, int step) {
+    int[] first = routes.shortestTo(routes.from(way));
+    int[] path = Arrays.copyOf(first, first.length + 1);
+    path[first.length] = way;
+    return along(path, routes.to(way), towards, step);
+  }
+
+  /** Lengthens a path by the ways that lead from its end to a step. */
+  private int[] along(int[] path, int from, int[] towards, int step) {
+    int length = path.length;
+    for (int at = from; at != step; at = routes.to(towards[at])) {
+      path = length == path.length ? Arrays.copyOf(path, 2 * length + 8) : path;
+      path[length++] = towards[at];
+    }
+    return Arrays.copyOf(path, length);
+  }
+}

@@ -1,0 +1,219 @@
+package rungbook.rules.flow;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.IntConsumer;
+import rungbook.action.EquipmentCondition;
+import rungbook.action.ObjectNames;
+import rungbook.action.StateChange;
+import rungbook.system.Vocabulary.Control;
+import rungbook.system.Vocabulary;
+import rungbook.tree.Action;
+import rungbook.tree.Setting;
+import rungbook.tree.Step;
+import rungbook.tree.Tree;
+
+/**
+ * The facts that a tree speaks of, numbered from 0. A tree with a system and one without are numbered alike: a name is a
+ * power source because something isolates it, a switch because something bypasses it. Facts of one kind are numbered in a
+ * row, and so are the positions of one control.
+ */
+public final class FactTable {
+
+  /** No fact: nothing in the tree makes it true. */
+  public static final int NONE = -1;
+
+  private final Optional<Vocabulary> system;
+  private final List<Map<String, Integer>> places = new ArrayList<>();
+  private final Map<String, Map<String, Integer>> positions = new LinkedHashMap<>();
+  private final int[] first = new int[Fact.ALL.length + 1];
+  private final List<String> words = new ArrayList<>();
+  private final Map<String, Integer> firstPosition = new HashMap<>();
+
+  private FactTable(Optional<Vocabulary> system) {
+    this.system = system;
+    for (Fact fact : Fact.ALL) {
+      places.add(fact.isNameless() ? Map.of("", 0) : new LinkedHashMap<>());
+    }
+  }
+
+  static FactTable of(Tree tree) {
+    FactTable facts = new FactTable(tree.system());
+    for (Step step : tree.steps()) {
+      facts.gather(step);
+    }
+    facts.number();
+    return facts;
+  }
+
+  public int count() {
+    return first[first.length - 1];
+  }
+
+  /** The first fact of a kind; those of the next kind begin where it ends. */
+  int first(Fact kind) {
+    return first[kind.ordinal()];
+  }
+
+  int end(Fact kind) {
+    return first[kind.ordinal() + 1];
+  }
+
+  /** Whether the tree speaks of any fact of a kind. */
+  public boolean any(Fact kind) {
+    return first(kind) < end(kind);
+  }
+
+  /** A fact about the whole equipment. */
+  public int of(Fact kind) {
+    return first(kind);
+  }
+
+  /** A fact about something, by its lookup key; {@link #NONE} where no task makes it true. */
+  public int of(Fact kind, String key) {
+    Integer place = places.get(kind.ordinal()).get(key);
+    return place == null ? NONE : first(kind) + place;
+  }
+
+  public int at(Setting setting) {
+    return at(setting.control(), setting.position());
+  }
+
+  int at(String control, String position) {
+    Map<String, Integer> known = positions.get(control);
+    Integer place = known == null ? null : known.get(position);
+    return place == null ? NONE : firstPosition.get(control) + place;
+  }
+
+  /** The fact that a condition holds of something; {@link #NONE} where no task begins it or no rule asks for it. */
+  public int of(EquipmentCondition condition, String key) {
+    return switch (condition) {
+      case OPEN -> of(Fact.OPEN, key);
+      case BYPASSED -> of(Fact.BYPASSED, key);
+      case ISOLATED -> of(Fact.ISOLATED, key);
+      case TAGGED_OUT -> of(Fact.TAGGED_OUT);
+      case DISCONNECTED -> of(Fact.DISCONNECTED, key);
+      case REPLACED -> of(Fact.FUSE_REPLACED, key);
+      case DISCHARGED -> of(Fact.DISCHARGED, key);
+      case PROVED_DEAD, TOUCHED -> of(Fact.PROVED_AT, key);
+      case METER_PROVED -> NONE;
+    };
+  }
+
+  /** The first of a control's positions; {@link #NONE} where no check asks for one. */
+  int firstPosition(String control) {
+    return firstPosition.getOrDefault(control, NONE);
+  }
+
+  int positions(String control) {
+    return positions.get(control).size();
+  }
+
+  /** The name that a fact is about, as it was first written. */
+  public String words(int fact) {
+    return words.get(fact);
+  }
+
+  /** The facts that hold before the first step: every control at its system's first position. */
+  void forStart(IntConsumer take) {
+    system.ifPresent(known -> positions.keySet().forEach(control -> {
+      Control selector = known.controls().get(control);
+      if (selector != null && !selector.positions().isEmpty()) {
+        int fact = at(control, selector.positions().get(0));
+        if (fact != NONE) {
+          take.accept(fact);
+        }
+      }
+    }));
+  }
+
+  boolean isSource(String key) {
+    return places.get(Fact.ISOLATED.ordinal()).containsKey(key) || system.map(known -> known.controls().get(key))
+        .filter(control -> control.role() == Vocabulary.Role.ISOLATOR).isPresent();
+  }
+
+  /** A capacitor by the system's word for the part, else by its name. */
+  public boolean isCapacitor(String key) {
+    return ObjectNames.isPart(system, key, "capacitor");
+  }
+
+  private void gather(Step step) {
+    if (step instanceof Step.Check check) {
+      for (Setting setting : check.presumed()) {
+        add(positions.computeIfAbsent(setting.control(), control -> new LinkedHashMap<>()), setting.position());
+      }
+    }
+    List<Action> actions = step.actions();
+    for (int i = 0; i < actions.size(); i++) {
+      List<StateChange> changes = actions.get(i).changes();
+      for (int j = 0; j < changes.size(); j++) {
+        if (changes.get(j) instanceof StateChange.Begin begin) {
+          gather(begin.condition(), begin.key());
+        }
+      }
+    }
+  }
+
+  private void gather(EquipmentCondition begun, String key) {
+    switch (begun) {
+      case ISOLATED -> {
+        add(Fact.ISOLATED, key);
+        add(Fact.OFF_UNTAGGED, key);
+      }
+      case OPEN -> add(Fact.OPEN, key);
+      case BYPASSED -> add(Fact.BYPASSED, key);
+      case DISCHARGED -> add(Fact.DISCHARGED, key);
+      case DISCONNECTED -> add(Fact.DISCONNECTED, key);
+      case PROVED_DEAD, TOUCHED -> add(Fact.PROVED_AT, key);
+      case REPLACED -> {
+        if (ObjectNames.isPart(system, key, "fuse")) {
+          add(Fact.FUSE_REPLACED, key);
+        }
+      }
+      case TAGGED_OUT, METER_PROVED -> { }
+    }
+  }
+
+  /** The key of a step's location; empty where it says none. */
+  public static String place(Step step) {
+    return step.at().isPresent() ? step.at().get().key() : "";
+  }
+
+  private void add(Fact kind, String key) {
+    add(places.get(kind.ordinal()), key);
+  }
+
+  private static void add(Map<String, Integer> known, String key) {
+    if (!known.containsKey(key)) {
+      known.put(key, known.size());
+    }
+  }
+
+  private void number() {
+    int next = 0;
+    for (Fact kind : Fact.ALL) {
+      first[kind.ordinal()] = next;
+      if (kind == Fact.AT) {
+        next = numberPositions(next);
+      } else {
+        words.addAll(places.get(kind.ordinal()).keySet());
+        next += places.get(kind.ordinal()).size();
+      }
+    }
+    first[Fact.ALL.length] = next;
+  }
+
+  private int numberPositions(int from) {
+    int next = from;
+    for (Map.Entry<String, Map<String, Integer>> control : positions.entrySet()) {
+      firstPosition.put(control.getKey(), next);
+      control.getValue().keySet().forEach(position -> words.add(control.getKey() + " " + position));
+      next += control.getValue().size();
+    }
+    return next;
+  }
+}

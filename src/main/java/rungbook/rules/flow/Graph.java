@@ -1,0 +1,108 @@
+package rungbook.rules.flow;
+
+import java.util.Arrays;
+import java.util.List;
+import rungbook.markdown.Section;
+import rungbook.tree.Step;
+import rungbook.tree.Target;
+import rungbook.tree.Tree;
+import rungbook.tree.Way;
+
+/**
+ * Which step leads to which, steps by their index in {@link Tree#steps}. Ways out of the tree and ways to nowhere are no edges.
+ * Worked out in one pass over the ways.
+ */
+public final class Graph {
+
+  private static final int NO_STEP = -1;
+
+  private final int[][] targets;
+  private final int[] arrivals;
+  private final boolean[] reached;
+  private final boolean whole;
+
+  private Graph(int[][] targets, int[] arrivals, boolean[] reached, boolean whole) {
+    this.targets = targets;
+    this.arrivals = arrivals;
+    this.reached = reached;
+    this.whole = whole;
+  }
+
+  public static Graph of(Tree tree) {
+    List<Step> steps = tree.steps();
+    int[][] targets = new int[steps.size()][];
+    int[] arrivals = new int[steps.size()];
+    boolean whole = true;
+    for (int step = 0; step < targets.length; step++) {
+      List<Way> ways = steps.get(step).ways();
+      targets[step] = new int[ways.size()];
+      whole &= isWhole(steps.get(step));
+      for (int way = 0; way < targets[step].length; way++) {
+        Target goal = ways.get(way).goal();
+        int target = goal instanceof Target.ToStep to ? to.step() : NO_STEP;
+        targets[step][way] = target;
+        whole &= !(goal instanceof Target.Nowhere);
+        if (target != NO_STEP) {
+          arrivals[target]++;
+        }
+      }
+    }
+    boolean[] reached = new boolean[targets.length];
+    if (reached.length > 0) {
+      mark(0, targets, reached);
+    }
+    return new Graph(targets, arrivals, reached, whole);
+  }
+
+  /** Whether all that was written as a way on is one. */
+  private static boolean isWhole(Step step) {
+    Section section = step.particulars().section();
+    boolean kept = section.ways().size() <= Step.MOST_ANSWERS && !(step instanceof Step.Finding && !section.ways().isEmpty());
+    return kept && section.unread().isEmpty();
+  }
+
+  public int size() {
+    return targets.length;
+  }
+
+  /** Where each way of a step leads, in the order of its ways; negative where it leads to no step of this tree. */
+  public int[] targets(int step) {
+    return targets[step];
+  }
+
+  /** How many ways lead to a step. */
+  public int arrivals(int step) {
+    return arrivals[step];
+  }
+
+  /** Whether some path from the first step passes here. */
+  public boolean isReached(int step) {
+    return reached[step];
+  }
+
+  /** Whether every way leads somewhere; if not, more steps may be meant to be reached than are. */
+  public boolean isWhole() {
+    return whole;
+  }
+
+  /** Marks every step that can be reached from one. */
+  public void mark(int from, boolean[] seen) {
+    mark(from, targets, seen);
+  }
+
+  private static void mark(int from, int[][] targets, boolean[] seen) {
+    int[] waiting = new int[16];
+    int count = 0;
+    seen[from] = true;
+    waiting[count++] = from;
+    while (count > 0) {
+      for (int target : targets[waiting[--count]]) {
+        if (target != NO_STEP && !seen[target]) {
+          seen[target] = true;
+          waiting = count == waiting.length ? Arrays.copyOf(waiting, 2 * count) : waiting;
+          waiting[count++] = target;
+        }
+      }
+    }
+  }
+}

@@ -1,0 +1,220 @@
+package rungbook.rules.flow;
+
+import java.util.List;
+import java.util.Optional;
+import rungbook.source.Witness;
+import rungbook.tree.Action;
+import rungbook.tree.Step;
+import rungbook.tree.Tree;
+import rungbook.tree.Way;
+
+/**
+ * What may and what must be so at every step and between the actions of a step. A fact holds on some path or is lacking on
+ * some path, or both; these are two flows of bits. A task whose proof failed proved nothing: on such a way on, `prove dead`
+ * and `discharge` do not count.
+ */
+public final class PathFacts {
+
+  /** Steps times words of 64 facts; 8 MB in all, which no tree of people comes near. */
+  private static final long MOST_WORDS = 1L << 18;
+
+  private final Tree tree;
+  private final FlowGraph routes;
+  private final FactTable facts;
+  private final ActionTransfer deeds;
+  private final DataflowSolver[] holds;
+  private final DataflowSolver[] lacks;
+  private final WitnessPaths trails;
+
+  private PathFacts(Tree tree, FlowGraph routes, FactTable facts, ActionTransfer deeds, DataflowSolver[] holds, DataflowSolver[] lacks) {
+    this.tree = tree;
+    this.routes = routes;
+    this.facts = facts;
+    this.deeds = deeds;
+    this.holds = holds;
+    this.lacks = lacks;
+    this.trails = new WitnessPaths(tree, routes);
+  }
+
+  public static PathFacts of(Tree tree, FlowGraph routes) {
+    FactTable facts = FactTable.of(tree);
+    int words = facts.count() + 63 >> 6;
+    boolean tooMany = (long) words * tree.steps().size() > MOST_WORDS;
+    ActionTransfer deeds = ActionTransfer.of(tooMany ? List.of() : tree.steps(), facts);
+    PathFacts state = new PathFacts(tree, routes, facts, deeds, new DataflowSolver[tooMany ? 0 : words], new DataflowSolver[tooMany ? 0 : words]);
+    state.solve();
+    return state;
+  }
+
+  /** Whether the tree uses more names than can be followed over its steps; then nothing is known of any step. */
+  public boolean isTooLarge() {
+    return holds.length == 0;
+  }
+
+  public FactTable facts() {
+    return facts;
+  }
+
+  public FlowGraph routes() {
+    return routes;
+  }
+
+  /** The reached steps, the first step first; none if the tree is too large. */
+  public int[] order() {
+    return isTooLarge() ? new int[0] : routes.order();
+  }
+
+  public Step step(int step) {
+    return tree.steps().get(step);
+  }
+
+  /** A moment before the first step; {@link Moment#enter} brings it anywhere. */
+  public Moment moment() {
+    return new Moment();
+  }
+
+  /** What may be so at one moment of one step. Moves on; one object serves a whole look at a tree. */
+  public final class Moment {
+
+    private final FactDelta marks = new FactDelta(holds.length);
+    private int step;
+    private int done;
+
+    public void enter(int step) {
+      this.step = step;
+      this.done = 0;
+      for (int word = 0; word < holds.length; word++) {
+        marks.on[word] = holds[word].at(step);
+        marks.off[word] = lacks[word].at(step);
+      }
+    }
+
+    /** Does the next action of the step. */
+    public void pass() {
+      deeds.apply(step, done, ++done, marks);
+    }
+
+    /** Does all actions of the step that are left. */
+    public void finish() {
+      int all = deeds.count(step);
+      deeds.apply(step, done, all, marks);
+      done = all;
+    }
+
+    /** On some path. */
+    public boolean may(int fact) {
+      return fact != FactTable.NONE && (marks.on[fact >> 6] & 1L << fact) != 0;
+    }
+
+    /** On every path. */
+    public boolean must(int fact) {
+      return fact != FactTable.NONE && (marks.off[fact >> 6] & 1L << fact) == 0;
+    }
+
+    /** On every path power is off: nothing was switched on since something was switched off, or one source is off on all of them. */
+    public boolean isPowerOff() {
+      if (must(facts.of(Fact.POWER_OFF))) {
+        return true;
+      }
+      for (int source = facts.first(Fact.ISOLATED); source < facts.end(Fact.ISOLATED); source++) {
+        if (must(source)) {
+          return true;
+        }
+      }
+      return false;
+    }
+
+    /** The first fact of a kind, from one on, that holds on some path; {@link FactTable#NONE} if none does. */
+    public int nextMay(Fact kind, int from) {
+      for (int fact = Math.max(from, facts.first(kind)); fact < facts.end(kind); fact++) {
+        if (may(fact)) {
+          return fact;
+        }
+      }
+      return FactTable.NONE;
+    }
+
+    /** A path to this moment on which a fact holds. */
+    public Optional<Witness> showHolding(int fact, String answer) {
+      return shows(step, done, fact, true, answer);
+    }
+
+    /** A path to this moment on which a fact is lacking. */
+    public Optional<Witness> showLacking(int fact, String answer) {
+      return fact != FactTable.NONE ? shows(step, done, fact, false, answer)
+          : trails.isSpent() ? Optional.empty() : trails.along(routes.shortestTo(step), step, answer);
+    }
+  }
+
+  private Optional<Witness> shows(int step, int done, int fact, boolean holding, String answer) {
+    if (trails.isSpent()) {
+      return Optional.empty();
+    }
+    FactDelta own = new FactDelta(holds.length);
+    deeds.apply(step, 0, done, own);
+    long bit = 1L << fact;
+    boolean here = ((holding ? own.on : own.off)[fact >> 6] & bit) != 0;
+    DataflowSolver flow = (holding ? holds : lacks)[fact >> 6];
+    return trails.along(here ? routes.shortestTo(step) : flow.pathTo(step, bit), step, answer);
+  }
+
+  private void solve() {
+    int size = routes.size();
+    int words = holds.length;
+    long[][] gen = new long[words][size];
+    long[][] kill = new long[words][size];
+    long[][] failed = null;
+    FactDelta marks = new FactDelta(words);
+    for (int step : order()) {
+      if (deeds.count(step) > 0) {
+        marks.reset();
+        deeds.apply(step, 0, deeds.count(step), marks);
+        for (int word = 0; word < words; word++) {
+          gen[word][step] = marks.on[word];
+          kill[word][step] = marks.off[word];
+        }
+        failed = markFailures(step, marks, failed);
+      }
+    }
+    long[] start = new long[words];
+    facts.forStart(fact -> start[fact >> 6] |= 1L << fact);
+    for (int word = 0; word < words; word++) {
+      long[] onFailure = failed == null ? null : failed[word];
+      holds[word] = DataflowSolver.solve(routes, start[word], gen[word], kill[word], null, onFailure);
+      lacks[word] = DataflowSolver.solve(routes, ~start[word], kill[word], gen[word], onFailure, null);
+    }
+  }
+
+  /** Marks what did not come about on those ways on of a task that say so; by word, then by way. Null while there are none. */
+  private long[][] markFailures(int step, FactDelta marks, long[][] failed) {
+    if (!provesSomething(step)) {
+      return failed;
+    }
+    long[][] marked = failed;
+    List<Way> ways = step(step).ways();
+    for (int way = 0; way < ways.size(); way++) {
+      if (!Success.isMeant(ways.get(way).written(), way)) {
+        marked = marked == null ? new long[holds.length][routes.ways()] : marked;
+        for (int word = 0; word < holds.length; word++) {
+          marked[word][routes.firstWay(step) + way] = marks.on[word] & proofs(word);
+        }
+      }
+    }
+    return marked;
+  }
+
+  private boolean provesSomething(int step) {
+    List<Action> done = step(step).actions();
+    for (int i = 0; i < done.size(); i++) {
+      if (done.get(i).kind().needsSuccess()) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private long proofs(int word) {
+    return FactDelta.mask(facts.first(Fact.PROVED_ANYWHERE), facts.end(Fact.DISCHARGED_ANY), word)
+        | FactDelta.mask(facts.first(Fact.PROVED_AT), facts.end(Fact.DISCHARGED), word);
+  }
+}

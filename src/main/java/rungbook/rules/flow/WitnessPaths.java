@@ -1,0 +1,54 @@
+package rungbook.rules.flow;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import rungbook.source.Witness;
+import rungbook.tree.Step;
+import rungbook.tree.Tree;
+
+/** Turns the ways of a path into something people can read. */
+public final class WitnessPaths {
+
+  /** Stops on all the paths shown for one tree; past it, problems are reported without a path, so that time and memory stay small. */
+  private static final int MOST_STOPS = 100_000;
+
+  private final Tree tree;
+  private final FlowGraph routes;
+  private int left = MOST_STOPS;
+
+  public WitnessPaths(Tree tree, FlowGraph routes) {
+    this.tree = tree;
+    this.routes = routes;
+  }
+
+  /** Whether no further path is shown; to search for one is then work for nothing. */
+  public boolean isSpent() {
+    return left <= 0;
+  }
+
+  /**
+   * @param ways a path's ways from the first step, in order
+   * @param last the step to which it leads
+   * @param answer that which leads on from there, empty where the path ends
+   */
+  public Optional<Witness> along(int[] ways, int last, String answer) {
+    if (ways.length > left) {
+      left = 0;
+      return Optional.empty();
+    }
+    left -= ways.length + 1;
+    List<Witness.Stop> stops = new ArrayList<>(ways.length + 1);
+    for (int way : ways) {
+      int step = routes.from(way);
+      stops.add(stop(step, tree.steps().get(step).ways().get(way - routes.firstWay(step)).written()));
+    }
+    stops.add(stop(last, answer));
+    return Optional.of(new Witness.Path(stops));
+  }
+
+  private Witness.Stop stop(int step, String answer) {
+    Step passed = tree.steps().get(step);
+    return new Witness.Stop(passed.title(), passed.source(), passed.particulars().titleSpan(), answer);
+  }
+}

@@ -1,0 +1,182 @@
+package rungbook.rules.paths;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import rungbook.rules.api.RuleContext;
+import rungbook.rules.flow.DataflowSolver;
+import rungbook.rules.flow.FlowGraph;
+import rungbook.tree.Action;
+import rungbook.tree.Readings;
+import rungbook.tree.Step;
+
+/**
+ * What is already known of an answer when a check asks. The possible answers of a question are a set of bits: all of them at
+ * the start and after anything that changes the circuit, less at every way on that a check takes. Only questions asked at
+ * two steps or more are followed. Questions share words of 64 bits; each word is one flow.
+ */
+final class AvailableAnswers {
+
+  private final RuleContext subject;
+  private final FlowGraph routes;
+  private final Map<String, List<Asking>> questions = new LinkedHashMap<>();
+  private final Map<Integer, List<Asking>> byStep = new HashMap<>();
+  private final List<Asking> word = new ArrayList<>();
+  private int bits;
+
+  private AvailableAnswers(RuleContext subject) {
+    this.subject = subject;
+    this.routes = subject.state().routes();
+  }
+
+  /** One thing asked at one step, and afterwards what was known of it there. */
+  static final class Asking {
+    final int step;
+    final int thing;
+    final String question;
+    private long[] taken;
+    private int shift;
+    private long all;
+    private DataflowSolver flow;
+
+    private Asking(int step, int thing, String question) {
+      this.step = step;
+      this.thing = thing;
+      this.question = question;
+    }
+
+    /** Whether some reading leads this way at all. */
+    boolean canLead(int way) {
+      return taken[way] != 0;
+    }
+
+    /** Whether, after what every path here has learnt, some answer still leads this way. */
+    boolean mayLead(int way) {
+      return (taken[way] << shift & possible()) != 0;
+    }
+
+    /** Whether any answer can come here at all, so far as this question goes. */
+    boolean isOpen() {
+      return possible() != 0;
+    }
+
+    /** Whether the paths here have learnt something of the answer. */
+    boolean isNarrowed() {
+      return possible() != all;
+    }
+
+    private long possible() {
+      return flow.at(step) & all;
+    }
+
+    /** Whether every path has asked this before, with nothing changed since. */
+    boolean isRepeated() {
+      return (flow.at(step) & fresh()) == 0;
+    }
+
+    private long fresh() {
+      return Long.highestOneBit(all) << 1;
+    }
+
+    /** A path here on which one of the still possible answers was not ruled out. */
+    int[] path() {
+      return flow.pathTo(step, Long.lowestOneBit(possible()));
+    }
+  }
+
+  /** By step, what it asks that some other step asks too. Steps that ask nothing twice are left out. */
+  static Map<Integer, List<Asking>> of(RuleContext subject) {
+    AvailableAnswers known = new AvailableAnswers(subject);
+    known.gather();
+    known.questions.values().forEach(known::follow);
+    known.solveWord();
+    return known.byStep;
+  }
+
+  private void gather() {
+    Map<String, Asking> once = new HashMap<>();
+    for (int step : routes.order()) {
+      if (subject.tree().steps().get(step) instanceof Step.Check check) {
+        List<String> asked = Question.of(check);
+        for (int thing = 0; thing < asked.size(); thing++) {
+          gather(new Asking(step, thing, asked.get(thing)), once);
+        }
+      }
+    }
+  }
+
+  private void gather(Asking asking, Map<String, Asking> once) {
+    Asking first = once.putIfAbsent(asking.question, asking);
+    if (first != null && first.step != asking.step) {
+      questions.computeIfAbsent(asking.question, question -> new ArrayList<>(List.of(first))).add(asking);
+    }
+  }
+
+  private void follow(List<Asking> askings) {
+    Optional<Domain> domain = domain(askings).filter(Domain::canBeFollowed);
+    if (domain.isEmpty()) {
+      return;
+    }
+    int needed = domain.get().size() + 1;
+    if (bits + needed > 64) {
+      solveWord();
+    }
+    for (int i = 0; i < askings.size(); i++) {
+      Asking asking = askings.get(i);
+      asking.taken = domain.get().taken().get(i);
+      asking.shift = bits;
+      asking.all = domain.get().all() << bits;
+      word.add(asking);
+      byStep.computeIfAbsent(asking.step, step -> new ArrayList<>(1)).add(asking);
+    }
+    bits += needed;
+  }
+
+  private Optional<Domain> domain(List<Asking> askings) {
+    List<Step> steps = subject.tree().steps();
+    if (!(steps.get(askings.get(0).step) instanceof Step.MeterCheck)) {
+      return Optional.of(WordDomain.of(askings.stream().map(a -> new WordDomain.Asked((Step.Check) steps.get(a.step), a.thing)).toList()));
+    }
+    List<Step.MeterCheck> checks = askings.stream().map(asking -> (Step.MeterCheck) steps.get(asking.step)).toList();
+    List<Readings> readings = askings.stream().flatMap(asking -> subject.readings().get(asking.step).stream()).toList();
+    return readings.size() == checks.size() ? Optional.of(ReadingDomain.of(checks, readings)) : Optional.empty();
+  }
+
+  private void solveWord() {
+    if (word.isEmpty()) {
+      return;
+    }
+    long[] gen = new long[routes.size()];
+    long[] kill = new long[routes.size()];
+    long[] wayKill = new long[routes.ways()];
+    for (int step : routes.order()) {
+      gen[step] = forgets(subject.tree().steps().get(step)) ? -1L : 0;
+    }
+    for (Asking asking : word) {
+      kill[asking.step] |= asking.fresh();
+      for (int way = 0; way < asking.taken.length; way++) {
+        wayKill[routes.firstWay(asking.step) + way] |= asking.all & ~(asking.taken[way] << asking.shift);
+      }
+    }
+    DataflowSolver flow = DataflowSolver.solve(routes, -1L, gen, kill, null, wayKill);
+    word.forEach(asking -> asking.flow = flow);
+    word.clear();
+    bits = 0;
+  }
+
+  /** A task in prose alone may change anything. */
+  private static boolean forgets(Step step) {
+    if (step instanceof Step.Task task && task.actions().isEmpty()) {
+      return task.particulars().block().kind().equals("task");
+    }
+    for (Action action : step.actions()) {
+      if (action.kind().changesReadings()) {
+        return true;
+      }
+    }
+    return false;
+  }
+}

@@ -1,0 +1,22 @@
+package rungbook.store.document;
+
+/** What became of a save. Nothing is lost either way. */
+public sealed interface Outcome {
+
+  /** It is now the document's newest revision. */
+  record Saved(Revision revision) implements Outcome {}
+
+  /** The same content was the newest revision already: no revision was added. */
+  record Unchanged(Revision revision) implements Outcome {}
+
+  /**
+   * Somebody else saved first.
+   *
+   * @param current what they saved
+   * @param draft the loser's own text, kept
+   */
+  record Overtaken(Revision current, Draft draft) implements Outcome {}
+
+  /** Somebody saved after the reader of the document had decided to remove it. There is no text to keep. */
+  record NotRemoved(Revision current) implements Outcome {}
+}

@@ -1,0 +1,42 @@
+package rungbook.store.document;
+
+import java.io.IOException;
+import java.io.OutputStream;
+import java.io.UncheckedIOException;
+import java.time.LocalDateTime;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipOutputStream;
+
+/** Writes zip files in which the same content gives the same bytes. */
+public final class ZipWriter implements AutoCloseable {
+  // entries need a time; this is the first that the format can hold
+  private static final LocalDateTime NO_TIME = LocalDateTime.of(1980, 1, 1, 0, 0);
+  private final ZipOutputStream zip;
+
+  public ZipWriter(OutputStream out) {
+    this.zip = new ZipOutputStream(out);
+  }
+
+  /** @throws UncheckedIOException when the stream does not take it */
+  public void add(String name, byte[] content) {
+    try {
+      var entry = new ZipEntry(name);
+      entry.setTimeLocal(NO_TIME);
+      zip.putNextEntry(entry);
+      zip.write(content);
+      zip.closeEntry();
+    } catch (IOException failed) {
+      throw new UncheckedIOException(failed);
+    }
+  }
+
+  /** Writes the directory at the end, without which it is no zip. */
+  @Override
+  public void close() {
+    try {
+      zip.close();
+    } catch (IOException failed) {
+      throw new UncheckedIOException(failed);
+    }
+  }
+}

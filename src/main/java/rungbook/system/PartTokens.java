@@ -1,0 +1,100 @@
+package rungbook.system;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import rungbook.markdown.Entry;
+import rungbook.source.Span;
+
+/**
+ * The comma-separated particulars of a line, sorted into quantities and words.
+ *
+ * <p>A quantity is a number, or {@code low to high}, with words around it; the words are its key:
+ * {@code picks up at 15 to 19 V} is 15 to 19 under {@code picks up at V}.
+ */
+final class PartTokens {
+
+  private static final String NUMBER = "(-?\\d++(?:\\.\\d++)?)";
+  private static final String UNIT = "((?:V|VA|A|W|kW|ohm|Hz|%|ft|AWG|C|uF|pF/ft|pf|times|rounds)(?: [^\\d]+)?)";
+  private static final Pattern QUANTITY = Pattern.compile(NUMBER + "(?: to " + NUMBER + ")?\\s++" + UNIT);
+
+  record Quantity(Interval value, Span span) {}
+
+  private final Map<String, Quantity> quantities = new LinkedHashMap<>();
+  private final List<Quantity> repeated = new ArrayList<>();
+  private final List<Entry.Item> words = new ArrayList<>();
+  private final Set<String> asked = new LinkedHashSet<>();
+
+  /** @param repeats the key of a quantity that may stand several times */
+  static PartTokens of(Entry entry, int skip, String repeats) {
+    var phrases = new PartTokens();
+    entry.items().stream().skip(skip).forEach(item -> phrases.take(item, repeats));
+    return phrases;
+  }
+
+  private void take(Entry.Item item, String repeats) {
+    int number = number(item.text());
+    Matcher match = QUANTITY.matcher(item.text()).region(number, item.text().length());
+    if (!match.matches()) {
+      words.add(item);
+      return;
+    }
+    double low = Double.parseDouble(match.group(1));
+    double high = match.group(2) == null ? low : Double.parseDouble(match.group(2));
+    var quantity = new Quantity(new Interval(low, high), item.span());
+    String key = (item.text().substring(0, number).stripTrailing() + " " + match.group(3)).strip();
+    if (key.equals(repeats)) {
+      repeated.add(quantity);
+    } else {
+      quantities.put(key, quantity);
+    }
+  }
+
+  /** Where the first number starts, its sign included; the text's end if there is none. */
+  private static int number(String text) {
+    int at = 0;
+    while (at < text.length() && !isDigit(text.charAt(at))) {
+      at++;
+    }
+    return at > 0 && at < text.length() && text.charAt(at - 1) == '-' ? at - 1 : at;
+  }
+
+  private static boolean isDigit(char c) {
+    return c >= '0' && c <= '9';
+  }
+
+  Optional<Interval> find(String key) {
+    asked.add(key);
+    return Optional.ofNullable(quantities.get(key)).map(Quantity::value);
+  }
+
+  List<Quantity> repeated() {
+    return repeated;
+  }
+
+  Map<String, Quantity> quantities() {
+    return quantities;
+  }
+
+  List<Entry.Item> words() {
+    return words;
+  }
+
+  /** Takes out the words that start so, and gives what follows. */
+  List<Entry.Item> takeAfter(String start) {
+    var taken = words.stream().filter(item -> item.text().startsWith(start)).toList();
+    words.removeAll(taken);
+    return taken.stream().map(item -> new Entry.Item(item.text().substring(start.length()).strip(), item.span())).toList();
+  }
+
+  /** Quantities that nobody has asked for. */
+  List<Map.Entry<String, Quantity>> unasked() {
+    return quantities.entrySet().stream().filter(e -> !asked.contains(e.getKey())).toList();
+  }
+}

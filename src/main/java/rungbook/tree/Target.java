@@ -1,0 +1,21 @@
+package rungbook.tree;
+
+import java.util.Optional;
+
+/** Where a way on leads. */
+public sealed interface Target {
+
+  /** A step of this tree. @param step its index in {@link Tree#steps} */
+  record ToStep(int step) implements Target {}
+
+  /**
+   * Another tree of the library, which starts as if nobody had touched the equipment.
+   *
+   * @param tree the file's name without {@code .md}
+   * @param step a step's id there, else its first step
+   */
+  record ToTree(String tree, Optional<String> step) implements Target {}
+
+  /** Nothing that exists; a problem says so. */
+  record Nowhere() implements Target {}
+}

@@ -1,0 +1,101 @@
+package rungbook.tree.reader;
+
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import rungbook.action.ActionObject;
+import rungbook.source.Code;
+import rungbook.source.Nearest;
+import rungbook.source.Problem;
+import rungbook.source.Problems;
+import rungbook.source.Source;
+import rungbook.source.Span;
+import rungbook.system.Names;
+import rungbook.system.Vocabulary.Control;
+import rungbook.system.Vocabulary.Role;
+import rungbook.system.Vocabulary;
+import rungbook.tree.NameRef;
+import rungbook.tree.Setting;
+
+/** Looks a step's names up in the tree's system. A tree with no system may use any words. */
+public final class SystemNames {
+
+  static final Code UNKNOWN_CONTROL = Code.of("unknown-control");
+  static final Code UNKNOWN_FAULT = Code.of("unknown-fault");
+  static final Code UNKNOWN_LOCATION = Code.of("unknown-location");
+  static final Code UNKNOWN_POINT = Code.of("unknown-point");
+  static final Code UNKNOWN_POSITION = Code.of("unknown-position");
+  static final Code UNKNOWN_THING = Code.of("unknown-thing");
+
+  private static final int MOST_LISTED = 20;
+
+  private final Optional<Vocabulary> system;
+  private final Source source;
+  private final Problems problems;
+
+  public SystemNames(Optional<Vocabulary> system, Source source, Problems problems) {
+    this.system = system;
+    this.source = source;
+    this.problems = problems;
+  }
+
+  void location(NameRef name) {
+    if (system.isPresent() && !system.get().locations().containsKey(name.key())) {
+      refuse(UNKNOWN_LOCATION, "location", name,
+          system.get().locations().values().stream().map(Vocabulary.Location::name).toList());
+    }
+  }
+
+  void point(NameRef name) {
+    thing(ActionObject.POINT, name, name.key());
+  }
+
+  void fault(NameRef name) {
+    if (system.isPresent() && !system.get().faults().containsKey(name.key())) {
+      refuse(UNKNOWN_FAULT, "fault", name, system.get().faults().values());
+    }
+  }
+
+  /** Splits {@code thermostat cooling} into control and position. */
+  public Optional<Setting> setting(String written, Span span) {
+    String key = Names.key(written);
+    if (system.isEmpty()) {
+      int space = key.lastIndexOf(' ');
+      return Optional.of(new Setting(space < 0 ? key : key.substring(0, space), key.substring(space + 1), span));
+    }
+    Optional<String> control = system.get().controls().keySet().stream()
+        .filter(one -> key.startsWith(one + " ") && system.get().controls().get(one).role() == Role.SELECTOR)
+        .max(Comparator.comparingInt(String::length));
+    if (control.isEmpty()) {
+      refuse(UNKNOWN_CONTROL, "control", new NameRef(written, span), ActionObject.SETTING.names(system.get()));
+      return Optional.empty();
+    }
+    Control selector = system.get().controls().get(control.get());
+    String position = key.substring(control.get().length() + 1);
+    if (!selector.positions().contains(position)) {
+      refuse(UNKNOWN_POSITION, selector.name(), new NameRef(position, span), selector.positions());
+      return Optional.empty();
+    }
+    return Optional.of(new Setting(control.get(), position, span));
+  }
+
+  /** What an action is done to. */
+  void thing(ActionObject object, NameRef name, String key) {
+    if (system.isPresent() && !object.accepts(system.get(), key)) {
+      Code code = object == ActionObject.POINT ? UNKNOWN_POINT : UNKNOWN_THING;
+      refuse(code, object.words(), name, object.names(system.get()));
+    }
+  }
+
+  /** Enough names to see what is meant; all hundred parts of a system would bury the message. */
+  private static String listed(Collection<String> known) {
+    String first = known.stream().limit(MOST_LISTED).collect(Collectors.joining(", "));
+    return known.size() <= MOST_LISTED ? first : first + " and " + (known.size() - MOST_LISTED) + " more";
+  }
+
+  private void refuse(Code code, String kind, NameRef name, Collection<String> known) {
+    problems.add(Problem.at(code, source, name.span()).with("name", name.text()).with("kind", kind)
+        .with("system", system.map(Vocabulary::id).orElse("")).with("known", listed(known)).near(name.text(), Nearest.to(name.text(), known)));
+  }
+}

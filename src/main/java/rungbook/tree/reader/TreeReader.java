@@ -1,0 +1,98 @@
+package rungbook.tree.reader;
+
+import java.util.Collection;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import rungbook.markdown.Document;
+import rungbook.markdown.Entry;
+import rungbook.source.Code;
+import rungbook.source.Nearest;
+import rungbook.source.Problem;
+import rungbook.source.Problems;
+import rungbook.source.Span;
+import rungbook.system.Names;
+import rungbook.tree.Meter;
+import rungbook.tree.Shared;
+import rungbook.tree.Step;
+import rungbook.tree.Tree;
+
+/** Makes a tree of a document. There is always a tree, as far as the text could be read; the problems say what is missing. */
+public final class TreeReader {
+
+  static final Code FILE_EMPTY = Code.of("file-empty");
+  static final Code NO_STEP = Code.of("no-step");
+  static final Code UNKNOWN_METER = Code.of("unknown-meter");
+  static final Code UNKNOWN_SYSTEM = Code.of("unknown-system");
+
+  private final String id;
+  private final Document document;
+  private final Shared shared;
+  private final Problems problems = new Problems();
+
+  private TreeReader(String id, Document document, Shared shared) {
+    this.id = id;
+    this.document = document;
+    this.shared = shared;
+  }
+
+  /** @param problems those of the text itself included */
+  public record Read(Tree tree, List<Problem> problems) {
+    public Read {
+      problems = List.copyOf(problems);
+    }
+  }
+
+  /** @param id the file's name without {@code .md} */
+  public static Read read(String id, Document document, Shared shared) {
+    return new TreeReader(id, document, shared).read();
+  }
+
+  private Read read() {
+    problems.addAll(document.problems());
+    if (document.source().text().isBlank()) {
+      problems.add(Problem.at(FILE_EMPTY, document.source(), Span.at(0)));
+      return new Read(tree(List.of(), Optional.empty()), problems.all());
+    }
+    StepKeys.inspect(document.front(), StepKeys.FRONT, "front matter", document.source(), problems);
+    document.front("exits").ifPresent(exits -> problems.add(Problem.at(FragmentExpander.EXIT_OUTSIDE_FRAGMENT, document.source(), exits.keySpan())));
+    var system = named("system", UNKNOWN_SYSTEM, shared.systems());
+    List<UnresolvedStep> drafts = FragmentExpander.of(document, shared, problems);
+    if (drafts.isEmpty() && document.problems().isEmpty()) {
+      problems.add(Problem.at(NO_STEP, document.source(), Span.at(document.source().text().length())));
+    }
+    LinkResolver links = new LinkResolver(drafts, shared, problems);
+    List<Step> steps = drafts.stream().map(draft -> StepReader.read(draft, links, shared, system, problems)).toList();
+    return new Read(tree(steps, system), problems.all());
+  }
+
+  private Tree tree(List<Step> steps, Optional<rungbook.system.Vocabulary> system) {
+    boolean empty = document.source().text().isBlank();
+    Optional<Meter> meter = named("meter", UNKNOWN_METER, shared.meters());
+    return new Tree(id, empty ? id : needed("title").orElse(id), empty ? "" : needed("complaint").orElse(""), document, system,
+        meter.orElse(shared.usualMeter()), steps);
+  }
+
+  private Optional<String> needed(String key) {
+    Optional<Entry> entry = document.front(key);
+    if (entry.isEmpty() && document.problems().isEmpty()) {
+      problems.add(StepKeys.missing(key, "the front matter", document.source(), document.frontSpan()));
+    }
+    return entry.map(Entry::value).filter(value -> !value.isEmpty());
+  }
+
+  private <T> Optional<T> named(String key, Code code, Map<String, T> known) {
+    Optional<Entry> entry = document.front(key);
+    Optional<T> found = entry.flatMap(name -> Optional.ofNullable(known.get(Names.key(name.value()))));
+    if (entry.isPresent() && found.isEmpty()) {
+      report(code, entry.get(), known.keySet());
+    }
+    return found;
+  }
+
+  private void report(Code code, Entry entry, Collection<String> known) {
+    List<String> fileNames = known.stream().sorted().map(name -> name.replace(' ', '-')).toList();
+    problems.add(Problem.at(code, document.source(), entry.valueSpan()).with("name", entry.value())
+        .with("known", String.join(", ", fileNames)).near(entry.value(), Nearest.to(entry.value(), fileNames)));
+  }
+}

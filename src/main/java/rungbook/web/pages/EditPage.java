@@ -1,0 +1,106 @@
+package rungbook.web.pages;
+
+import io.quarkus.qute.TemplateInstance;
+import io.vertx.ext.web.RoutingContext;
+import jakarta.ws.rs.CookieParam;
+import jakarta.ws.rs.DefaultValue;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.QueryParam;
+import jakarta.ws.rs.core.Context;
+import jakarta.ws.rs.core.MediaType;
+import java.util.List;
+import java.util.Map;
+import rungbook.markdown.Slug;
+import rungbook.store.Store;
+import rungbook.store.document.DocumentPath;
+import rungbook.store.document.Revision;
+import rungbook.system.Vocabulary;
+import rungbook.text.UrlPath;
+import rungbook.web.http.AuthorCookie;
+import rungbook.web.http.LoopbackFilter;
+import rungbook.web.http.ProblemException;
+import rungbook.web.service.CompiledLibrary;
+import rungbook.web.service.Requests;
+
+/** Where texts are written. */
+@Path("/")
+@Produces(MediaType.TEXT_HTML)
+class EditPage {
+  private final Store store;
+  private final CompiledLibrary shelf;
+
+  EditPage(Store store, CompiledLibrary shelf) {
+    this.store = store;
+    this.shelf = shelf;
+  }
+
+  /** @param basedOn the revision the text is from; 0 for a new document */
+  record View(String path, String href, String viewHref, String historyHref, String text, int basedOn, String author, String nonce, int line,
+              boolean tree) {}
+
+  /** @param systems what a new tree can be for, by id */
+  record NewView(List<System> systems) {}
+
+  record System(String id, String title) {}
+
+  /** @param draft a text that lost the race, to go on with on top of the newest revision; 0 for the revision itself */
+  @GET
+  @Path("edit/{path:.+}")
+  public TemplateInstance edit(String path, @QueryParam("line") @DefaultValue("1") int line, @QueryParam("draft") long draft,
+      @CookieParam(AuthorCookie.NAME) @DefaultValue("") String author, @Context RoutingContext request) {
+    var at = Requests.path(path);
+    if (at.isPicture()) {
+      throw ProblemException.badRequest("`" + at + "` is a picture", draft == 0 ? "upload a new one from the editor of the tree that shows it"
+          : "download the draft from the picture's history, and upload it from the editor of the tree that shows it");
+    }
+    var head = Requests.head(store, at);
+    return Pages.edit(view(at, draft == 0 ? head.text() : Requests.draft(store, at, draft).text(), head.number(), line, author, request));
+  }
+
+  @GET
+  @Path("new")
+  public TemplateInstance choose() {
+    var systems = shelf.library().shared().systems().values().stream()
+        .map((Vocabulary system) -> new System(system.id(), system.title())).sorted(java.util.Comparator.comparing(System::title)).toList();
+    return Pages.newTree(new NewView(systems));
+  }
+
+  @GET
+  @Path("new/tree")
+  public TemplateInstance begin(@QueryParam("title") @DefaultValue("") String title, @QueryParam("complaint") @DefaultValue("") String complaint,
+      @QueryParam("system") @DefaultValue("") String system, @CookieParam(AuthorCookie.NAME) @DefaultValue("") String author,
+      @Context RoutingContext request) {
+    var at = free("trees/", title);
+    return Pages.edit(view(at, NewTexts.tree(title.strip(), complaint.strip(), system), 0, 1, author, request));
+  }
+
+  @GET
+  @Path("new/text")
+  public TemplateInstance beginShared(@QueryParam("folder") @DefaultValue("") String folder, @QueryParam("title") @DefaultValue("") String title,
+      @CookieParam(AuthorCookie.NAME) @DefaultValue("") String author, @Context RoutingContext request) {
+    return Pages.edit(view(free(folder, title), NewTexts.shared(folder, title.strip()), 0, 1, author, request));
+  }
+
+  // a removed document's name can be used again: its next revision follows the one that removed it
+  private DocumentPath free(String folder, String title) {
+    var slug = Slug.of(title);
+    if (slug.isBlank()) {
+      throw ProblemException.badRequest("a new text needs a title", "give it the words that people use, such as `No heat, blower runs`");
+    }
+    var at = new DocumentPath(folder + slug.substring(0, Math.min(slug.length(), 80)) + ".md");
+    if (store.head(at).filter(Revision::isThere).isPresent()) {
+      throw ProblemException.of(409, "There is such a text already", "`" + at + "` is in the library", "give the new one another title, or edit that one")
+          .with(Map.of("there", (at.isTree() ? "/tree/" : "/text/") + UrlPath.of(at.text())));
+    }
+    return at;
+  }
+
+  private View view(DocumentPath at, String text, int basedOn, int line, String author, RoutingContext request) {
+    var base = basedOn == 0 ? store.head(at).map(Revision::number).orElse(0) : basedOn;
+    var href = UrlPath.of(at.text());
+    return new View(at.text(), href, basedOn == 0 ? "/" : (at.isTree() ? "/tree/" : "/text/") + href, basedOn == 0 ? "" : "/history/" + href,
+        text, base, AuthorCookie.name(author), request.get(LoopbackFilter.NONCE), line, at.isTree());
+  }
+}

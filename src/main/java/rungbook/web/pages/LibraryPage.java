@@ -1,0 +1,34 @@
+package rungbook.web.pages;
+
+import io.quarkus.qute.TemplateInstance;
+import jakarta.ws.rs.DefaultValue;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.QueryParam;
+import jakarta.ws.rs.core.MediaType;
+import java.util.List;
+import rungbook.web.service.CompiledLibrary;
+import rungbook.web.service.TreeEntry;
+import rungbook.web.views.Search;
+
+/** The first page: every tree, found by complaint. */
+@Path("/")
+@Produces(MediaType.TEXT_HTML)
+class LibraryPage {
+  private final CompiledLibrary shelf;
+
+  LibraryPage(CompiledLibrary shelf) {
+    this.shelf = shelf;
+  }
+
+  /** @param asked what was searched for; empty for the whole library */
+  record View(String company, String asked, List<TreeEntry> trees, int allTrees) {}
+
+  @GET
+  public TemplateInstance show(@QueryParam("q") @DefaultValue("") String asked) {
+    var library = shelf.library();
+    var found = Search.find(library.trees(), asked).stream().map(TreeEntry::of).toList();
+    return Pages.library(new View(shelf.company().orElse(""), asked.strip(), found, library.trees().size()));
+  }
+}

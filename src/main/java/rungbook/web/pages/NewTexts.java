@@ -1,0 +1,62 @@
+package rungbook.web.pages;
+
+/** The texts that new documents begin with: small, complete, and free of problems. */
+public final class NewTexts {
+  private NewTexts() {
+  }
+
+  public static String tree(String title, String complaint, String system) {
+    return """
+        ---
+        title: %s
+        complaint: %s
+        %s---
+
+        Say in a sentence or two when this tree is the right one.
+
+        ## First look
+
+        ```check
+        look: status light lit
+        ```
+
+        What to look at, and what it should look like.
+
+        - yes: [Light is on](#light-is-on)
+        - no: [Light is off](#light-is-off)
+
+        ## Light is on
+
+        ```finding
+        refer: the senior technician
+        ```
+
+        What was found, and what to tell.
+
+        ## Light is off
+
+        ```finding
+        refer: the senior technician
+        ```
+
+        What was found, and what to tell.
+        """.formatted(quoted(title), quoted(complaint), system.isBlank() ? "" : "system: " + quoted(system) + "\n");
+  }
+
+  /** @param folder one of the shared folders, with its slash */
+  public static String shared(String folder, String title) {
+    return "---\ntitle: " + quoted(title) + "\n" + switch (folder) {
+      case "shared/cautions/" -> "level: caution\n---\n\nWhat can hurt, and what to do about it.\n";
+      case "shared/meters/" -> "---\n\n```meter\nAC volts: 0 to 600 V, digit 0.1 V, 1 % + 3 digits, 10 Mohm\n```\n";
+      case "shared/systems/" -> "---\n\nThe sequence of operation.\n\n```locations\nthermostat: start\n```\n\n"
+          + "```points\nR: at thermostat\n```\n\n```faults\n```\n";
+      default -> "exits: done\n---\n\n## Do it\n\n```task\n```\n\n- done: [Done](#done)\n\n## Done\n\n```exit\nanswer: done\n```\n";
+    };
+  }
+
+  // a colon or a leading sign means something in front matter; in quotes it is only itself
+  private static String quoted(String value) {
+    var plain = value.replaceAll("\\p{Cntrl}+", " ");
+    return plain.matches("[\\p{L}\\p{N}][\\p{L}\\p{N} ,.'()/-]*") ? plain : "\"" + plain.replace("\\", "\\\\").replace("\"", "\\\"") + "\"";
+  }
+}

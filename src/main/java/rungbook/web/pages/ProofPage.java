@@ -1,0 +1,56 @@
+package rungbook.web.pages;
+
+import io.quarkus.qute.TemplateInstance;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.core.MediaType;
+import java.util.List;
+import java.util.Optional;
+import rungbook.source.Wording;
+import rungbook.store.Store;
+import rungbook.text.UrlPath;
+import rungbook.web.http.InlineCode;
+import rungbook.web.http.ProblemException;
+import rungbook.web.service.CompiledLibrary;
+import rungbook.web.service.ProofService;
+import rungbook.web.service.Requests;
+import rungbook.web.service.TreeEntry;
+import rungbook.web.views.ProblemView;
+import rungbook.web.views.ProofView;
+import rungbook.web.views.ProofViews;
+
+/** A tree's proof: a page of its own without scripts, a part of the tree's page with them. */
+@Path("/proof")
+@Produces(MediaType.TEXT_HTML)
+class ProofPage {
+  private final CompiledLibrary shelf;
+  private final Store store;
+  private final ProofService desk;
+
+  ProofPage(CompiledLibrary shelf, Store store, ProofService desk) {
+    this.shelf = shelf;
+    this.store = store;
+    this.desk = desk;
+  }
+
+  /** @param unproved why there is no proof; empty where there is one. @param problems what the proof shows wrong */
+  record View(String title, String treeHref, String editHref, String path, List<InlineCode.Part> unproved, Optional<ProofView> proof,
+              List<ProblemView> problems) {
+    public String about() {
+      return "Proof of " + title;
+    }
+  }
+
+  @GET
+  @Path("{path:.+}")
+  public TemplateInstance show(String path) {
+    var at = Requests.head(store, Requests.path(path)).path();
+    var compiled = shelf.tree(at).orElseThrow(() -> ProblemException.noTree(path));
+    var href = UrlPath.of(at.text());
+    var result = desk.saved(compiled);
+    var why = result.proved().isPresent() ? "" : Wording.of(result.problems().get(0)).sentence(result.problems().get(0));
+    return Pages.proof(new View(TreeEntry.of(compiled).title(), "/tree/" + href, "/edit/" + href, at.text(), InlineCode.parts(why),
+        result.proved().map(proof -> ProofViews.of(proof, "/tree/" + href)), ProblemView.of(result.problems())));
+  }
+}

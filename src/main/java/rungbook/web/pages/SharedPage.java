@@ -1,0 +1,81 @@
+package rungbook.web.pages;
+
+import io.quarkus.qute.TemplateInstance;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.core.MediaType;
+import java.util.List;
+import java.util.stream.Stream;
+import rungbook.markdown.DocumentReader;
+import rungbook.markdown.Entry;
+import rungbook.markdown.Prose;
+import rungbook.source.Source;
+import rungbook.store.Store;
+import rungbook.store.document.Revision;
+import rungbook.text.UrlPath;
+import rungbook.web.service.CompiledLibrary;
+import rungbook.web.service.DocumentEntry;
+import rungbook.web.service.Requests;
+import rungbook.web.views.PageLinks;
+import rungbook.web.views.ProblemView;
+
+/** What trees share, and any of its texts as people read it. */
+@Path("/")
+@Produces(MediaType.TEXT_HTML)
+class SharedPage {
+  private final CompiledLibrary shelf;
+  private final Store store;
+
+  SharedPage(CompiledLibrary shelf, Store store) {
+    this.shelf = shelf;
+    this.store = store;
+  }
+
+  record Folder(String path, String title, String about, List<Item> items) {}
+
+  /** @param level a caution's level; empty for anything else */
+  record Item(String path, String title, String level) {
+    public String href() {
+      return "/text/" + UrlPath.of(path);
+    }
+  }
+
+  record TextView(Item item, String href, String prose, List<ProblemView> problems, DocumentEntry revision) {}
+
+  @GET
+  @Path("shared")
+  public TemplateInstance list() {
+    return Pages.shared(Stream.of(
+        folder("cautions", "Cautions", "What can hurt, named by every step where it can"),
+        folder("systems", "Systems", "Locations, points, controls and faults that trees name; the circuit that proves them"),
+        folder("meters", "Meters", "What a meter can show, and how well"),
+        folder("fragments", "Fragments", "Steps that many trees take in, such as making a unit dead")).toList());
+  }
+
+  private Folder folder(String name, String title, String about) {
+    var path = "shared/" + name + "/";
+    return new Folder(path, title, about, shelf.library().text().in(path).values().stream().map(SharedPage::item).toList());
+  }
+
+  private static Item item(Source source) {
+    var document = DocumentReader.read(source);
+    return new Item(source.name(), document.front("title").map(Entry::value).orElse(source.name()),
+        document.front("level").map(Entry::value).orElse(""));
+  }
+
+  @GET
+  @Path("text/{path:.+}")
+  public TemplateInstance show(String path) {
+    var at = Requests.path(path);
+    var revision = Requests.head(store, at);
+    return Pages.text(view(revision));
+  }
+
+  private TextView view(Revision revision) {
+    var path = revision.path().text();
+    var source = new Source(path, revision.text());
+    return new TextView(item(source), UrlPath.of(path), Prose.of(DocumentReader.read(source), new PageLinks(path)).whole(),
+        ProblemView.of(shelf.problems(revision.path())), DocumentEntry.of(revision));
+  }
+}

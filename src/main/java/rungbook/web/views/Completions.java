@@ -1,0 +1,71 @@
+package rungbook.web.views;
+
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Stream;
+import rungbook.action.ActionKind;
+import rungbook.action.ActionObject;
+import rungbook.library.Library;
+import rungbook.system.Names;
+import rungbook.system.Vocabulary;
+import rungbook.tree.Quantity;
+import rungbook.tree.reader.StepKeys;
+import rungbook.web.service.TreeEntry;
+
+/**
+ * The words that a tree may use, as an editor offers them.
+ *
+ * @param keys the lines that each kind of block may have
+ * @param values what may stand behind a key, by key
+ * @param trees the other trees of the library, by file name and title
+ */
+public record Completions(Map<String, Collection<String>> keys, Map<String, Collection<String>> values, Map<String, String> trees) {
+  private static final Set<String> YES = Set.of("yes");
+
+  /** @param system a system's name as front matter writes it; empty for none */
+  public static Completions of(Library library, String system) {
+    var values = new LinkedHashMap<String, Collection<String>>();
+    values.put("system", ids(library, "shared/systems/"));
+    values.put("meter", ids(library, "shared/meters/"));
+    values.put("fragment", ids(library, "shared/fragments/"));
+    values.put("cautions", ids(library, "shared/cautions/").stream().map(id -> id.replace('-', ' ')).toList());
+    values.put("measure", Quantity.allWords());
+    values.put("healthy", YES);
+    values.put("evacuate", YES);
+    Optional.ofNullable(library.shared().systems().get(Names.key(system))).ifPresent(found -> addSystem(found, values));
+    return new Completions(lines(), values, trees(library));
+  }
+
+  private static void addSystem(Vocabulary system, Map<String, Collection<String>> values) {
+    for (ActionKind kind : ActionKind.values()) {
+      values.put(kind.words(), new TreeSet<>(kind.object().names(system)));
+    }
+    values.put("at", system.locations().values().stream().map(Vocabulary.Location::name).sorted().toList());
+    values.put("leads", new TreeSet<>(ActionObject.POINT.names(system)));
+    values.put("with", new TreeSet<>(ActionObject.SETTING.names(system)));
+    values.put("fault", new TreeSet<>(system.faults().values()));
+    Stream.of("look", "listen", "feel").forEach(sense ->
+        values.put(sense, system.sights().values().stream().sorted().toList()));
+  }
+
+  private static Map<String, Collection<String>> lines() {
+    var keys = new LinkedHashMap<String, Collection<String>>();
+    Stream.of("check", "task", "finding", "take", "exit").forEach(kind -> keys.put(kind, new TreeSet<>(StepKeys.of(kind))));
+    return keys;
+  }
+
+  private static List<String> ids(Library library, String folder) {
+    return List.copyOf(library.text().in(folder).keySet());
+  }
+
+  private static Map<String, String> trees(Library library) {
+    var trees = new LinkedHashMap<String, String>();
+    library.trees().forEach(tree -> trees.put(tree.tree().id(), TreeEntry.title(tree)));
+    return trees;
+  }
+}

@@ -1,0 +1,38 @@
+package rungbook.web.views;
+
+import java.util.List;
+import rungbook.web.http.InlineCode;
+
+/**
+ * A proof as a page shows it. Widths of bars are in percent.
+ *
+ * @param walked what was walked, in a sentence
+ * @param unmodelled titles of the checks of which the circuit knows nothing
+ * @param named the faults that the tree names, the least found first; {@code others} it does not name
+ * @param map the tree's drawing with shares at its ways
+ */
+public record ProofView(String walked, List<Fact> facts, List<String> unmodelled, List<Fault> named, List<Fault> others, List<Ending> endings,
+                 List<Check> checks, String map) {
+
+  record Fact(String name, String value) {}
+
+  /** @param outcome a word: found, partly found, missed; {@code mark} stands for it */
+  record Fault(String name, String likelihood, String outcome, String mark, Bar found, List<Place> ends) {}
+
+  /** @param width 0 to 100 */
+  record Bar(String words, int width) {}
+
+  /** Where some of a fault's installations end. @param href empty for what is not in this tree. @param names whether the finding names the fault */
+  record Place(String title, String href, String share, boolean names) {}
+
+  /** @param group of how many faults it leaves open, in words */
+  record Ending(String kind, String letter, String title, String href, Bar likelihood, String group, List<Arrived> arrived) {}
+
+  record Arrived(String name, Bar share, boolean named) {}
+
+  /** @param picture an SVG of the readings; {@code told} says the same in words */
+  record Check(String title, String href, String picture, String told, List<Limit> limits) {}
+
+  /** @param room where the limit may stand. @param better a better place for it; empty without one */
+  record Limit(String at, int line, boolean sound, String room, String better, List<List<InlineCode.Part>> wrong) {}
+}

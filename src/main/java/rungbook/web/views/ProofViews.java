@@ -1,0 +1,142 @@
+package rungbook.web.views;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import rungbook.map.Diagram;
+import rungbook.map.Drawing;
+import rungbook.proof.accounting.ReportNumbers;
+import rungbook.proof.accounting.Share;
+import rungbook.proof.propagation.End;
+import rungbook.proof.report.Bounds;
+import rungbook.proof.report.Proof;
+import rungbook.text.UrlPath;
+import rungbook.tree.Step;
+import rungbook.web.http.InlineCode;
+
+/** Puts a proof into words, bars and pictures. */
+public final class ProofViews {
+  private static final double TOO_FEW_TO_LIST = 1e-3;
+  private final Proof proof;
+  private final String treeHref;
+  private final double allLikelihood;
+
+  private ProofViews(Proof proof, String treeHref) {
+    this.proof = proof;
+    this.treeHref = treeHref;
+    allLikelihood = proof.fates().stream().mapToDouble(Proof.Fate::likelihood).sum();
+  }
+
+  /** @param treeHref where the tree's own page is */
+  public static ProofView of(Proof proof, String treeHref) {
+    var views = new ProofViews(proof, treeHref);
+    var faults = proof.fates().stream().skip(1).toList();
+    return new ProofView(views.walked(), views.facts(), proof.unmodelled(),
+        faults.stream().filter(Proof.Fate::claimed).sorted(Comparator.comparingDouble(Proof.Fate::found)).map(views::fault).toList(),
+        faults.stream().filter(fate -> !fate.claimed()).map(views::fault).toList(),
+        proof.endings().stream().map(views::ending).toList(),
+        proof.checks().stream().filter(check -> !check.limits().isEmpty()).map(views::check).toList(), views.map());
+  }
+
+  private String walked() {
+    return "Followed on " + proof.tree().system().orElseThrow().title() + " with " + (proof.fates().size() - 1) + " faults and without any, in "
+        + proof.drawn() + " installations drawn at random and in " + proof.corners() + " corners of the tolerances";
+  }
+
+  private List<ProofView.Fact> facts() {
+    var facts = new ArrayList<ProofView.Fact>();
+    var claimed = proof.claimed();
+    if (claimed.faults() > 0) {
+      var always = proof.fates().stream().filter(fate -> fate.claimed() && Share.isAll(fate.found())).count();
+      facts.add(new ProofView.Fact("Always found", always + " of " + claimed.faults() + " faults it names"));
+      facts.add(new ProofView.Fact("Detected", percent(claimed.detected()) + " by likelihood; "
+          + percent(proof.whole().detected()) + " of the whole system"));
+      facts.add(new ProofView.Fact("Isolated", percent(claimed.isolatedTo(1)) + " to one fault, "
+          + percent(claimed.isolatedTo(2)) + " to two or fewer, " + percent(claimed.isolatedTo(3)) + " to three or fewer"));
+      facts.add(new ProofView.Fact("Work", String.format(Locale.ROOT, "%.1f checks and %.0f minutes on average, walking included",
+          proof.meanChecks(), proof.meanMinutes())));
+    }
+    facts.add(new ProofView.Fact("False alarms", falseAlarms()));
+    return facts;
+  }
+
+  private String falseAlarms() {
+    if (proof.healthyCondemned() > 0) {
+      return percent(proof.healthyCondemned()) + " of healthy systems condemned";
+    }
+    return Misroutes.condemned(proof).findAny().isPresent() ? "healthy systems condemned in corners of the tolerances only" : "no healthy system condemned";
+  }
+
+  private ProofView.Fault fault(Proof.Fate fate) {
+    var outcome = Share.isAll(fate.found()) ? "found" : fate.found() > 0 ? "partly found" : fate.claimed() ? "missed" : "not named";
+    var mark = Share.isAll(fate.found()) ? "✓" : fate.found() > 0 ? "½" : fate.claimed() ? "✕" : "–";
+    return new ProofView.Fault(fate.name(), percent(fate.likelihood() / allLikelihood), outcome, mark, bar(fate.found()), ends(fate.name()));
+  }
+
+  private List<ProofView.Place> ends(String fault) {
+    return proof.endings().stream().flatMap(ending -> ending.arrived().stream()
+        .filter(arrived -> arrived.fault().equals(fault) && arrived.share() >= TOO_FEW_TO_LIST)
+        .map(arrived -> new ProofView.Place(title(ending), href(ending.end()), percent(arrived.share()), arrived.named()))).toList();
+  }
+
+  // a number and its sign stay on one line
+  private static String percent(double share) {
+    return ReportNumbers.percent(share).replace(" %", "\u00a0%");
+  }
+
+  private static ProofView.Bar bar(double share) {
+    return new ProofView.Bar(percent(share), (int) Math.round(100 * share));
+  }
+
+  private ProofView.Ending ending(Proof.Ending ending) {
+    var kind = ending.end() instanceof End.Finding ? "Finding" : ending.end() instanceof End.HandedOn ? "Other tree" : "No answer fits";
+    var letter = ending.end() instanceof End.Finding ? "F" : ending.end() instanceof End.HandedOn ? "→" : "?";
+    var group = ending.group() > 1 ? "leaves " + ending.group() + " faults open" : ending.group() == 1 ? "leaves one fault" : "";
+    return new ProofView.Ending(kind, letter, ending.title(), href(ending.end()), bar(ending.likelihood()),
+        ending.named().isEmpty() ? "" : group, arrived(ending));
+  }
+
+  private static List<ProofView.Arrived> arrived(Proof.Ending ending) {
+    return ending.arrived().stream().filter(one -> one.named() || one.share() >= TOO_FEW_TO_LIST)
+        .map(one -> new ProofView.Arrived(one.fault(), bar(one.share()), one.named())).toList();
+  }
+
+  private static String title(Proof.Ending ending) {
+    return ending.end() instanceof End.Stuck ? "no answer at " + ending.title() : ending.title();
+  }
+
+  private String href(End end) {
+    if (end instanceof End.HandedOn on) {
+      return "/tree/trees/" + UrlPath.of(on.tree()) + ".md";
+    }
+    return step(end instanceof End.Finding finding ? finding.step() : ((End.Stuck) end).step());
+  }
+
+  private String step(int step) {
+    return treeHref + "#" + proof.tree().steps().get(step).id();
+  }
+
+  private ProofView.Check check(Proof.Check check) {
+    var step = (Step.MeterCheck) proof.tree().steps().get(check.step());
+    var picture = new HistogramSvg(check, step.quantity().unit());
+    return new ProofView.Check(check.title(), step(check.step()), picture.svg(), picture.told(),
+        check.limits().stream().map(limit -> limit(step, limit)).toList());
+  }
+
+  private ProofView.Limit limit(Step.MeterCheck step, Proof.Limit limit) {
+    var unit = step.quantity().unit();
+    var line = step.source().placeAt(step.ways().get(limit.upperWay()).answerSpan().start()).line();
+    var wrong = Misroutes.of(proof, limit).map(InlineCode::parts).toList();
+    var better = wrong.isEmpty() || !Bounds.leaveRoom(limit) ? "" : limit.better().map(number -> ReportNumbers.number(number) + " " + unit).orElse("");
+    return new ProofView.Limit(ReportNumbers.number(limit.at()) + " " + unit, line, wrong.isEmpty(), Bounds.words(limit, unit), better, wrong);
+  }
+
+  private String map() {
+    var steps = proof.tree().steps();
+    Diagram.Shares shares = (step, way) -> proof.ways().stream()
+        .filter(flow -> steps.get(flow.step()) == step && step.ways().get(flow.way()) == way)
+        .mapToDouble(Proof.WayFlow::likelihood).findFirst();
+    return Drawing.of(Diagram.of(proof.tree(), shares), treeHref);
+  }
+}

@@ -1,0 +1,129 @@
+package rungbook.web.views;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import rungbook.markdown.Document;
+import rungbook.markdown.Entry;
+import rungbook.markdown.Prose;
+import rungbook.text.English;
+import rungbook.text.UrlPath;
+import rungbook.tree.Caution;
+import rungbook.tree.NameRef;
+import rungbook.tree.Step;
+import rungbook.tree.Target;
+import rungbook.tree.Tree;
+import rungbook.tree.Way;
+import rungbook.web.views.StepView.CautionView;
+import rungbook.web.views.StepView.Fact;
+import rungbook.web.views.StepView.Lead;
+import rungbook.web.views.StepView.WayView;
+
+/** Turns a tree's steps into what a page shows of them. */
+public final class StepViews {
+  private static final List<String> LEAD_COLOURS = List.of("red", "black");
+  // a step that takes in a fragment has a way of its own to the fragment's first step, which nobody wrote
+  private static final String INTO_FRAGMENT = "first";
+  private final Tree tree;
+  private final Map<String, Caution> cautions;
+  private final Map<Document, Prose> prose = new java.util.IdentityHashMap<>();
+
+  public StepViews(Tree tree, Map<String, Caution> cautions) {
+    this.tree = tree;
+    this.cautions = cautions;
+  }
+
+  public StepView of(Step step) {
+    var particulars = step.particulars();
+    return new StepView(step.id(), step.title(), kind(step), kind(step).substring(0, 1), step.source().placeAt(particulars.titleSpan().start()).line(),
+        facts(step), particulars.cautions().stream().map(this::caution).toList(), leads(step), prose(step.particulars().document()).of(particulars.section()),
+        step.ways().stream().map(this::way).toList(), isTakenIn(step) ? step.source().name() : "");
+  }
+
+  /** A document's prose, its links leading where pages are. */
+  public Prose prose(Document document) {
+    return prose.computeIfAbsent(document, own -> Prose.of(own, new PageLinks(own.source().name())));
+  }
+
+  private boolean isTakenIn(Step step) {
+    return step.particulars().document() != tree.document();
+  }
+
+  private static String kind(Step step) {
+    return step instanceof Step.Check ? "Check" : step instanceof Step.Finding ? "Finding" : "Task";
+  }
+
+  private static List<Fact> facts(Step step) {
+    var facts = new ArrayList<Fact>();
+    if (step instanceof Step.MeterCheck check) {
+      facts.add(new Fact("Measure", check.quantity().words()));
+      written(step, "expect").ifPresent(window -> facts.add(new Fact("Expect", window)));
+    }
+    if (step instanceof Step.SenseCheck check) {
+      facts.add(new Fact(English.capital(check.sense().word()), names(check.things())));
+    }
+    if (step instanceof Step.Finding finding) {
+      conclude(finding, facts);
+    }
+    step.actions().forEach(action -> facts.add(new Fact(English.capital(action.kind().words()), action.thing().text())));
+    written(step, "fragment").ifPresent(fragment -> facts.add(new Fact("Take in", fragment)));
+    written(step, "with").ifPresent(state -> facts.add(new Fact("With", state)));
+    step.at().ifPresent(place -> facts.add(new Fact("At", place.text())));
+    written(step, "minutes").ifPresent(minutes -> facts.add(new Fact("Minutes", minutes)));
+    return facts;
+  }
+
+  private static void conclude(Step.Finding finding, List<Fact> facts) {
+    if (!finding.faults().isEmpty()) {
+      facts.add(new Fact(finding.faults().size() == 1 ? "Fault" : "One of", names(finding.faults())));
+    }
+    if (finding.healthy()) {
+      facts.add(new Fact("Healthy", "no fault here"));
+    }
+    if (finding.evacuate()) {
+      facts.add(new Fact("Evacuate", "everybody leaves the building"));
+    }
+    finding.refer().ifPresent(whom -> facts.add(new Fact("Stop and call", whom.text())));
+  }
+
+  private static Optional<String> written(Step step, String key) {
+    return step.particulars().block().entry(key).map(Entry::value);
+  }
+
+  private static List<Lead> leads(Step step) {
+    if (!(step instanceof Step.MeterCheck check)) {
+      return List.of();
+    }
+    var leads = new ArrayList<Lead>();
+    for (var i = 0; i < check.leads().size(); i++) {
+      leads.add(new Lead(check.leads().size() == 1 ? "clamp" : LEAD_COLOURS.get(Math.min(i, 1)), check.leads().get(i).text()));
+    }
+    return leads;
+  }
+
+  private CautionView caution(NameRef named) {
+    return Optional.ofNullable(cautions.get(named.key()))
+        .map(caution -> new CautionView(caution.title(), caution.level().word(), "/text/shared/cautions/" + UrlPath.of(caution.id()) + ".md"))
+        .orElseGet(() -> new CautionView(named.text(), "caution", ""));
+  }
+
+  private WayView way(Way way) {
+    var label = way.label().isEmpty() && way.goal() instanceof Target.ToStep to ? tree.steps().get(to.step()).title() : way.label();
+    return new WayView(way.written().isEmpty() ? INTO_FRAGMENT : way.written(), label, href(way.goal()));
+  }
+
+  private Optional<String> href(Target goal) {
+    if (goal instanceof Target.ToStep to) {
+      return Optional.of("#" + tree.steps().get(to.step()).id());
+    }
+    return goal instanceof Target.ToTree to
+        ? Optional.of("/tree/trees/" + UrlPath.of(to.tree()) + ".md" + to.step().map(step -> "#" + step).orElse(""))
+        : Optional.empty();
+  }
+
+  private static String names(List<NameRef> named) {
+    return named.stream().map(NameRef::text).collect(Collectors.joining(", "));
+  }
+}

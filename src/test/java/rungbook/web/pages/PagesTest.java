@@ -1,0 +1,163 @@
+package rungbook.web.pages;
+
+import static io.restassured.RestAssured.given;
+import static org.hamcrest.Matchers.allOf;
+import static org.hamcrest.Matchers.containsString;
+import static org.hamcrest.Matchers.matchesPattern;
+import static org.hamcrest.Matchers.not;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.quarkus.test.junit.QuarkusTest;
+import jakarta.inject.Inject;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipOutputStream;
+import org.junit.jupiter.api.Test;
+import rungbook.store.Store;
+import rungbook.store.document.DocumentPath;
+import rungbook.store.document.LibraryArchive;
+import rungbook.store.document.Save;
+
+@QuarkusTest
+class PagesTest {
+  @Inject
+  Store store;
+
+  @Test
+  void theFirstPageHasTheCompanysTreesAndFindsThemByComplaint() {
+    page("/").then().statusCode(200).body(allOf(containsString("Marrow Hill Heating and Cooling"), containsString("No cooling, indoor blower runs")));
+    page("/?q=blower+stop").then().body(allOf(containsString("Blower does not stop"), not(containsString("No cooling, indoor blower runs"))));
+    page("/?q=zebra").then().body(containsString("No tree has all of these words"));
+    page("/?q=buzzing").then().body(containsString("Contactor buzzes or control voltage is low"));
+  }
+
+  @Test
+  void aTreePageHasItsTextItsMapItsProblemsAndItsPack() {
+    page("/tree/trees/no-cooling-blower-runs.md").then().statusCode(200)
+        .body(allOf(containsString("<svg"), containsString("No problems"), containsString("Download the pack"), containsString("red lead"), matchesPattern("(?s).*Digest <code>([0-9a-f]{4} ){5}[0-9a-f]{4}</code>.*")));
+    page("/tree/trees/control-fuse-keeps-opening.md").then().body(containsString("holds them together"));
+  }
+
+  @Test
+  void aTreeWithErrorsOffersNoPack() {
+    save("trees/pages-broken.md", "---\ntitle: Broken\ncomplaint: x\n---\n\n## A\n\n```check\nlook: light\n```\n\n- yes: [B](#b)\n");
+    page("/tree/trees/pages-broken.md").then().statusCode(200)
+        .body(allOf(containsString("becomes no pack"), containsString("error:"), not(containsString("Download the pack"))));
+  }
+
+  @Test
+  void hostileTextsReachNoPageAsLiveCode() {
+    save("trees/pages-hostile.md", """
+        ---
+        title: "<script>alert('title')</script>"
+        complaint: "<img src=x onerror=alert(1)>"
+        ---
+
+        <script>alert('introduction')</script> [x](javascript:alert(1)) <a href="javascript:alert(1)">y</a>
+
+        ## <b onclick="alert(1)">Step</b>
+
+        ```check
+        look: "<script>alert('look')</script>"
+        cautions: "<script>alert('caution')</script>"
+        ```
+
+        <iframe src="https://evil.example"></iframe> ![" onload="alert(1)](javascript:alert(1))
+
+        - "><script>alert('way')</script>: [<script>alert('label')</script>](#b)
+        - no: [x](javascript:alert(1))
+        """);
+    for (var path : new String[] {"/", "/tree/trees/pages-hostile.md", "/edit/trees/pages-hostile.md", "/history/trees/pages-hostile.md",
+        "/?q=<script>alert(1)</script>", "/tree/trees/<script>alert(1)</script>.md", "/api/map/trees/pages-hostile.md"}) {
+      var body = page(path).then().extract().asString();
+      assertFalse(body.contains("<script>alert"), path);
+      assertFalse(body.contains("<iframe"), path);
+      assertFalse(body.matches("(?s).*<[a-z][^>]*\\son[a-z]+=.*"), path);
+      assertFalse(body.matches("(?s).*<[a-z][^>]*(href|src)=\"javascript:.*"), path);
+    }
+  }
+
+  @Test
+  void theHistoryPageShowsTheDifferenceAndWhatLostTheRace() {
+    save("trees/pages-history.md", "old words stay\nfirst line\n");
+    store.save(Save.written(new DocumentPath("trees/pages-history.md"), 1, utf8("old words stay\nsecond line\n"), "Tobin", "better"));
+    store.save(Save.written(new DocumentPath("trees/pages-history.md"), 1, utf8("old words stay\nthird line\n"), "Odalys", "mine"));
+    page("/history/trees/pages-history.md").then().statusCode(200).body(allOf(containsString("<mark>first</mark>"),
+        containsString("<mark>second</mark>"), containsString("the chain of hashes holds"), containsString("Texts that lost the race"), containsString("third")));
+  }
+
+  @Test
+  void aZipIsImportedWholeAndSaysWhatItDid() throws IOException {
+    given().accept("text/html").multiPart("author", "Tobin").multiPart("files", "library.zip", zip("trees/pages-zip.md", "x", "notes.txt", "y"))
+        .when().post("/transfer").then().statusCode(200).body(allOf(containsString("1 saved"), containsString("notes.txt")));
+    assertTrue(store.head(new DocumentPath("trees/pages-zip.md")).isPresent());
+  }
+
+  @Test
+  void aFolderIsImportedWithItsPaths() {
+    given().accept("text/html").multiPart("author", "Tobin").multiPart("files", "mine/trees/pages-folder.md", utf8("x"))
+        .multiPart("files", "mine/shared/cautions/pages-folder.md", utf8("x"))
+        .when().post("/transfer").then().statusCode(200).body(containsString("2 saved"));
+    assertTrue(store.head(new DocumentPath("shared/cautions/pages-folder.md")).isPresent());
+  }
+
+  @Test
+  void aZipWithOneBadFileChangesNothingAndSaysWhy() throws IOException {
+    given().accept("text/html").multiPart("author", "Tobin").multiPart("files", "library.zip", zip("trees/pages-half.md", "x", "../../evil.md", "y"))
+        .when().post("/transfer").then().statusCode(400).body(allOf(containsString("../../evil.md"), containsString("outside the library")));
+    assertTrue(store.head(new DocumentPath("trees/pages-half.md")).isEmpty());
+    given().accept("text/html").multiPart("author", "Tobin").multiPart("files", "library.zip", utf8("no zip"))
+        .when().post("/transfer").then().statusCode(400).body(containsString("not a zip file"));
+  }
+
+  @Test
+  void whatIsExportedCanBeImported() throws IOException {
+    var zip = given().get("/api/export").then().statusCode(200).extract().asByteArray();
+    assertTrue(LibraryArchive.ofZip(Files.write(Files.createTempFile("export", ".zip"), zip)).files().containsKey(new DocumentPath("trees/no-cooling-blower-runs.md")));
+    given().contentType("application/zip").body(zip).when().post("/api/import?author=Tobin").then().statusCode(200)
+        .body("saved.size()", org.hamcrest.Matchers.equalTo(0));
+  }
+
+  @Test
+  void aPageThatIsNotThereSaysWhatToDo() {
+    page("/tree/trees/nothing.md").then().statusCode(404).contentType("text/html").body(containsString("What to do"));
+    page("/nowhere").then().statusCode(404).contentType("text/html").body(containsString("To the library"));
+    page("/new/tree?title=%3F%3F").then().statusCode(400).body(containsString("needs a title"));
+    page("/new/tree?title=No+cooling%2C+blower+runs").then().statusCode(409).body(containsString("href=\"/tree/trees/no-cooling-blower-runs.md\""));
+    page("/edit/trees/pictures/board.png").then().statusCode(400).body(containsString("is a picture"));
+  }
+
+  @Test
+  void everySharedTextCanBeReadAndEdited() {
+    page("/shared").then().statusCode(200).body(allOf(containsString("/text/shared/cautions/gas.md"), containsString("/text/shared/meters/field-meter.md")));
+    page("/text/shared/systems/heat-pump.md").then().statusCode(200).body(containsString("locations"));
+    page("/edit/shared/cautions/gas.md").then().statusCode(200).body(containsString("level: danger"));
+  }
+
+  private static io.restassured.response.Response page(String path) {
+    return given().urlEncodingEnabled(!path.contains("%")).accept("text/html").when().get(path);
+  }
+
+  private void save(String path, String text) {
+    store.save(Save.written(new DocumentPath(path), 0, utf8(text), "Odalys", ""));
+  }
+
+  private static byte[] utf8(String text) {
+    return text.getBytes(StandardCharsets.UTF_8);
+  }
+
+  private static byte[] zip(String... namesAndTexts) throws IOException {
+    var bytes = new ByteArrayOutputStream();
+    try (var zip = new ZipOutputStream(bytes)) {
+      for (var i = 0; i < namesAndTexts.length; i += 2) {
+        zip.putNextEntry(new ZipEntry(namesAndTexts[i]));
+        zip.write(utf8(namesAndTexts[i + 1]));
+      }
+    }
+    return bytes.toByteArray();
+  }
+}
