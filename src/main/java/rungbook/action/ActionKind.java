@@ -34,12 +34,12 @@ public enum ActionKind {
   TAG_OUT(ActionObject.POWER_SWITCH, "Leave off, locked and tagged", begin(ISOLATED, TAGGED_OUT)),
   KNOWN_SOURCE(ActionObject.FREE_TEXT, "Known live source", begin(METER_PROVED));
 
-  private static final Map<String, ActionKind> BY_WORDS =
-      Arrays.stream(values()).collect(Collectors.toUnmodifiableMap(ActionKind::words, kind -> kind));
+  private static final Map<String, ActionKind> BY_WORDS = Arrays.stream(values())
+      .collect(Collectors.toUnmodifiableMap(ActionKind::words, kind -> kind));
 
   /** What to restore means for a control that is not simply put back. */
-  private static final Map<Role, String> RESTORING =
-      Map.of(Role.ISOLATOR, "Take the lock off and switch on", Role.INTERLOCK, "Take the bypass off");
+  private static final Map<Role, String> RESTORING = Map.of(Role.ISOLATOR, "Take the lock off and switch on",
+      Role.INTERLOCK, "Take the bypass off");
 
   private final String words = name().toLowerCase(Locale.ROOT).replace('_', ' ');
   private final ActionObject object;
@@ -58,7 +58,8 @@ public enum ActionKind {
     this.instruction = instruction;
     this.begins = begins;
     this.ends = ends;
-    this.changesReadings = object == ActionObject.SETTING || begins.stream().anyMatch(EquipmentCondition::changesReadings)
+    this.changesReadings = object == ActionObject.SETTING
+        || begins.stream().anyMatch(EquipmentCondition::changesReadings)
         || ends.stream().anyMatch(EquipmentCondition::changesReadings);
     this.needsSuccess = begins.stream().anyMatch(EquipmentCondition::needsSuccess);
   }

@@ -32,8 +32,11 @@ record Batch(Optional<Path> library, Optional<Path> loose, SortedSet<Path> files
     var batches = new LinkedHashMap<List<Optional<Path>>, Batch>();
     for (Path file : files) {
       Optional<Path> library = libraryAround(file);
-      Optional<Path> loose = library.filter(root -> isMember(file, root)).isPresent() ? Optional.empty() : Optional.of(file.getParent());
-      batches.computeIfAbsent(List.of(library, loose), around -> new Batch(library.or(() -> home), loose, new TreeSet<>())).files().add(file);
+      Optional<Path> loose = library.filter(root -> isMember(file, root)).isPresent() ? Optional.empty()
+          : Optional.of(file.getParent());
+      batches
+          .computeIfAbsent(List.of(library, loose), around -> new Batch(library.or(() -> home), loose, new TreeSet<>()))
+          .files().add(file);
     }
     return batches.values();
   }
@@ -58,7 +61,8 @@ record Batch(Optional<Path> library, Optional<Path> loose, SortedSet<Path> files
   /** Whether a folder is a library: `shared` alone is a common name, so it must hold what trees share. */
   static boolean isLibrary(Path folder) {
     return Files.isDirectory(folder.resolve("trees"))
-        || Stream.of("systems", "cautions", "meters", "fragments").anyMatch(part -> Files.isDirectory(folder.resolve("shared").resolve(part)));
+        || Stream.of("systems", "cautions", "meters", "fragments")
+            .anyMatch(part -> Files.isDirectory(folder.resolve("shared").resolve(part)));
   }
 
   /** Every folder in which a save may change what a check of the files finds. */
@@ -90,12 +94,14 @@ record Batch(Optional<Path> library, Optional<Path> loose, SortedSet<Path> files
 
   /** A text's file, from its name in the library. */
   Path fileOf(String name) {
-    return loose.filter(folder -> name.startsWith("trees/")).map(folder -> folder.resolve(name.substring("trees/".length())))
+    return loose.filter(folder -> name.startsWith("trees/"))
+        .map(folder -> folder.resolve(name.substring("trees/".length())))
         .orElseGet(() -> library.orElseThrow().resolve(name));
   }
 
   /** A file's name in the library: the other way round. */
   String nameOf(Path file) {
-    return loose.map(folder -> "trees/" + folder.relativize(file)).orElseGet(() -> library.orElseThrow().relativize(file).toString()).replace('\\', '/');
+    return loose.map(folder -> "trees/" + folder.relativize(file))
+        .orElseGet(() -> library.orElseThrow().relativize(file).toString()).replace('\\', '/');
   }
 }

@@ -66,7 +66,8 @@ final class Checker {
   private List<Problem> check(Batch batch) throws IOException {
     Set<String> asked = names(batch);
     LibraryText text = batch.read();
-    return shown(batch, asked, text, asked.stream().anyMatch(name -> name.startsWith("shared/")) ? withShared(asked, text) : inTrees(asked, text));
+    return shown(batch, asked, text,
+        asked.stream().anyMatch(name -> name.startsWith("shared/")) ? withShared(asked, text) : inTrees(asked, text));
   }
 
   private static Set<String> names(Batch batch) {
@@ -83,7 +84,8 @@ final class Checker {
   }
 
   private Stream<Problem> inTrees(Set<String> asked, LibraryText text) {
-    return Stream.concat(unreadable(asked, text), trees(asked, text, Compiler.sharedAsNeeded(text)).flatMap(this::problems));
+    return Stream.concat(unreadable(asked, text),
+        trees(asked, text, Compiler.sharedAsNeeded(text)).flatMap(this::problems));
   }
 
   private static Stream<CompiledTree> trees(Set<String> asked, LibraryText text, Shared shared) {
@@ -94,12 +96,16 @@ final class Checker {
     return text.unreadable().stream().filter(problem -> asked.contains(problem.source().name()));
   }
 
-  /** A fragment's problems show in the trees that take it in, so all are compiled, and only what was asked for is kept. */
+  /**
+   * A fragment's problems show in the trees that take it in, so all are compiled, and only what was asked for is kept.
+   */
   private Stream<Problem> withShared(Set<String> asked, LibraryText text) {
     Library library = Compiler.readShared(text);
     Stream<Problem> inTrees = Compiler.trees(text, library.shared(), id -> true)
-        .flatMap(tree -> problems(tree).filter(problem -> asked.contains(tree.path()) || asked.contains(problem.source().name())));
-    return Stream.concat(library.sharedProblems().stream().filter(problem -> asked.contains(problem.source().name())), inTrees);
+        .flatMap(tree -> problems(tree)
+            .filter(problem -> asked.contains(tree.path()) || asked.contains(problem.source().name())));
+    return Stream.concat(library.sharedProblems().stream().filter(problem -> asked.contains(problem.source().name())),
+        inTrees);
   }
 
   private Stream<Problem> problems(CompiledTree tree) {

@@ -26,7 +26,8 @@ record Console(PrintWriter out, PrintWriter err, Style style, boolean watched, P
   static Console ofProcess() {
     boolean colour = STREAMS.contains("out") && !isSet("NO_COLOR") && !"dumb".equals(System.getenv("TERM"));
     return new Console(writer(FileDescriptor.out), writer(FileDescriptor.err), colour ? Style.COLOUR : Style.PLAIN,
-        STREAMS.contains("err"), Path.of("").toAbsolutePath(), Optional.ofNullable(System.getProperty("rungbook.home")).map(Path::of));
+        STREAMS.contains("err"), Path.of("").toAbsolutePath(),
+        Optional.ofNullable(System.getProperty("rungbook.home")).map(Path::of));
   }
 
   private static boolean isSet(String variable) {

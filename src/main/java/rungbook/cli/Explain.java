@@ -26,7 +26,8 @@ final class Explain implements Callable<Integer> {
   @Override
   public Integer call() {
     Wording wording = Wording.find(code).orElseThrow(() -> new UsageError("no problem is called `" + code + "`",
-        Nearest.to(code, Codes.all()).map(near -> "write `" + near + "`").orElse("write the code as the report shows it")));
+        Nearest.to(code, Codes.all()).map(near -> "write `" + near + "`")
+            .orElse("write the code as the report shows it")));
     terminal.out().print(RulePage.of(wording, terminal.style()));
     return 0;
   }

@@ -17,7 +17,8 @@ import rungbook.source.Problem;
 import rungbook.source.Source;
 
 /**
- * Makes the fixes of a check in the files themselves. A file is replaced at once or not at all, and one that has changed since
+ * Makes the fixes of a check in the files themselves. A file is replaced at once or not at all, and one that has
+ * changed since
  * it was checked is left alone. Of two fixes that touch the same place the first is made.
  */
 final class Fixing {
@@ -31,7 +32,10 @@ final class Fixing {
 
   private record Changes(Source source, List<Problem> problems, List<Edit> edits) {}
 
-  /** Makes what fixes there are and says so. @param problems with sources named as people see them. @return how many were made */
+  /**
+   * Makes what fixes there are and says so. @param problems with sources named as people see them. @return how many
+   * were made
+   */
   static int fix(List<Problem> problems, Console terminal) throws IOException {
     Fixing fixing = new Fixing(terminal);
     for (Problem problem : problems) {
@@ -47,7 +51,8 @@ final class Fixing {
 
   /** Every edit of a fix lies in the file of its problem. */
   private void plan(Problem problem, Fix fix) {
-    Changes changes = byFile.computeIfAbsent(problem.source().name(), name -> new Changes(problem.source(), new ArrayList<>(), new ArrayList<>()));
+    Changes changes = byFile.computeIfAbsent(problem.source().name(),
+        name -> new Changes(problem.source(), new ArrayList<>(), new ArrayList<>()));
     if (fix.edits().stream().anyMatch(edit -> changes.edits().stream().anyMatch(other -> touch(edit, other)))) {
       say(problem, "not fixed, for another fix changes the same place: check again");
     } else {

@@ -21,7 +21,8 @@ enum Format {
     int at = names.indexOf(written);
     if (at < 0) {
       throw new UsageError("unknown format `" + written + "`",
-          Nearest.to(written, names).map(near -> "write `" + near + "`").orElse("write one of " + String.join(", ", names)));
+          Nearest.to(written, names).map(near -> "write `" + near + "`")
+              .orElse("write one of " + String.join(", ", names)));
     }
     return values()[at];
   }

@@ -13,7 +13,9 @@ import java.util.TreeSet;
 import java.util.stream.Stream;
 import rungbook.source.Nearest;
 
-/** The Markdown files that the paths of a command line name: files as they are, folders with all that lies below them. */
+/**
+ * The Markdown files that the paths of a command line name: files as they are, folders with all that lies below them.
+ */
 final class InputFiles {
 
   private final Console terminal;
@@ -38,10 +40,12 @@ final class InputFiles {
     if (Files.isDirectory(path)) {
       takeFolder(path);
       if (files.size() == before && files.stream().noneMatch(file -> file.startsWith(path))) {
-        throw new UsageError("`" + written + "` holds no Markdown files", "name a folder of trees, or a file that ends in `.md`");
+        throw new UsageError("`" + written + "` holds no Markdown files",
+            "name a folder of trees, or a file that ends in `.md`");
       }
     } else if (!written.endsWith(".md")) {
-      throw new UsageError("`" + written + "` is not a Markdown file", "name a file that ends in `.md`, or a folder of them");
+      throw new UsageError("`" + written + "` is not a Markdown file",
+          "name a file that ends in `.md`, or a folder of them");
     } else {
       files.add(path);
     }
@@ -67,7 +71,8 @@ final class InputFiles {
     }
     try (Stream<Path> names = Files.list(folder)) {
       return Nearest.to(missing.getFileName().toString(), names.map(path -> path.getFileName().toString()).toList())
-          .map(name -> "write `" + terminal.shown(folder.resolve(name)) + "`").orElse("name a file or a folder that is there");
+          .map(name -> "write `" + terminal.shown(folder.resolve(name)) + "`")
+          .orElse("name a file or a folder that is there");
     }
   }
 

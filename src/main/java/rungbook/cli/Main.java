@@ -22,12 +22,14 @@ public final class Main {
 
   /** Runs one command. @return 0 clean, 1 problems, 2 misuse */
   static int run(Console terminal, String... arguments) {
-    return isPlainCheck(arguments) ? check(terminal, List.of(arguments).subList(1, arguments.length)) : parse(terminal, arguments);
+    return isPlainCheck(arguments) ? check(terminal, List.of(arguments).subList(1, arguments.length))
+        : parse(terminal, arguments);
   }
 
   /** Nothing but paths: by far the most frequent command, and an option parser would be a fifth of what it costs. */
   private static boolean isPlainCheck(String... arguments) {
-    return arguments.length > 1 && arguments[0].equals("check") && Stream.of(arguments).noneMatch(argument -> argument.startsWith("-"));
+    return arguments.length > 1 && arguments[0].equals("check")
+        && Stream.of(arguments).noneMatch(argument -> argument.startsWith("-"));
   }
 
   private static int check(Console terminal, List<String> paths) {

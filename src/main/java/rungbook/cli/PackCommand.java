@@ -22,7 +22,8 @@ import rungbook.report.TextReport;
 import rungbook.source.Severity;
 
 @Command(name = "pack", description = "Make trees into files that work on a phone with no signal",
-    footer = {"", "A folder becomes packs with an index; single files become packs that travel alone.", "Nothing is written while an error stands."})
+    footer = {"", "A folder becomes packs with an index; single files become packs that travel alone.",
+        "Nothing is written while an error stands."})
 final class PackCommand implements Callable<Integer> {
 
   private final Console terminal;
@@ -30,7 +31,8 @@ final class PackCommand implements Callable<Integer> {
   @Parameters(paramLabel = "PATH", arity = "1..*", description = "a tree, a folder of trees, or a whole library")
   private List<String> paths;
 
-  @Option(names = "--to", paramLabel = "FOLDER", defaultValue = "export", description = "where the packs go (default: export)")
+  @Option(names = "--to", paramLabel = "FOLDER", defaultValue = "export",
+      description = "where the packs go (default: export)")
   private String to;
 
   @Option(names = {"-h", "--help"}, usageHelp = true, description = "show this help")
@@ -45,7 +47,8 @@ final class PackCommand implements Callable<Integer> {
     Collection<Path> trees = InputFiles.files(paths, terminal).stream().filter(file -> !Batch.isShared(file)).toList();
     Collection<Batch> batches = Batch.of(trees, terminal.home());
     if (batches.size() != 1) {
-      throw new UsageError(trees.isEmpty() ? "there is no tree to pack" : "these trees lie in several folders", "pack one library or folder at a time");
+      throw new UsageError(trees.isEmpty() ? "there is no tree to pack" : "these trees lie in several folders",
+          "pack one library or folder at a time");
     }
     Checker.Compiled compiled = Checker.compile(batches.iterator().next(), terminal);
     if (compiled.report().count(Severity.ERROR) > 0) {
@@ -73,7 +76,8 @@ final class PackCommand implements Callable<Integer> {
     var lines = new ArrayList<String>();
     for (PackFile file : files) {
       replace(folder.resolve(file.name()), file.bytes());
-      lines.add(terminal.shown(folder.resolve(file.name())) + ", " + Digits.grouped((file.bytes().length + 1023) / 1024) + " KB");
+      lines.add(terminal.shown(folder.resolve(file.name())) + ", " + Digits.grouped((file.bytes().length + 1023) / 1024)
+          + " KB");
     }
     lines.forEach(terminal.out()::println);
   }

@@ -40,7 +40,8 @@ final class Progress implements AutoCloseable {
     if (System.nanoTime() - nextNanos >= 0) {
       nextNanos = System.nanoTime() + EVERY_NANOS;
       shown = true;
-      terminal.err().print(ERASE_LINE + "checking: " + Digits.grouped(Math.min(now, of)) + " of " + Digits.grouped(of) + " files");
+      terminal.err().print(
+          ERASE_LINE + "checking: " + Digits.grouped(Math.min(now, of)) + " of " + Digits.grouped(of) + " files");
       terminal.err().flush();
     }
   }

@@ -22,7 +22,10 @@ import rungbook.source.Problem;
 import rungbook.source.Problems;
 import rungbook.tree.Tree;
 
-/** What a run of {@code prove} found. @param report what is wrong with the trees as proved; {@code check} reports the rest */
+/**
+ * What a run of {@code prove} found. @param report what is wrong with the trees as proved; {@code check} reports the
+ * rest
+ */
 record ProveRun(List<ProofJson.Of> proofs, Report report) {
 
   static ProveRun of(Collection<Path> files, Console terminal, int samples) throws IOException {
@@ -37,17 +40,20 @@ record ProveRun(List<ProofJson.Of> proofs, Report report) {
     return new ProveRun(proofs, new Report(files.size(), problems));
   }
 
-  private static List<Problem> prove(Batch batch, Prover prover, Console terminal, List<ProofJson.Of> proofs, Progress progress) throws IOException {
+  private static List<Problem> prove(Batch batch, Prover prover, Console terminal, List<ProofJson.Of> proofs,
+      Progress progress) throws IOException {
     LibraryText text = batch.read();
     Map<String, CompiledTree> trees = new LinkedHashMap<>();
-    Compiler.trees(text, Compiler.sharedAsNeeded(text), id -> true).forEachOrdered(tree -> trees.put(tree.tree().id(), tree));
+    Compiler.trees(text, Compiler.sharedAsNeeded(text), id -> true)
+        .forEachOrdered(tree -> trees.put(tree.tree().id(), tree));
     Function<String, Optional<Tree>> others = id -> Optional.ofNullable(trees.get(id)).map(CompiledTree::tree);
     Problems found = new Problems();
     for (CompiledTree tree : trees.values()) {
       if (batch.asks(tree.path())) {
         Proving.Result result = prover.prove(tree.tree(), text, others);
         found.addAll(result.problems());
-        result.proved().ifPresent(proof -> proofs.add(new ProofJson.Of(terminal.shown(batch.fileOf(tree.path())), proof)));
+        result.proved()
+            .ifPresent(proof -> proofs.add(new ProofJson.Of(terminal.shown(batch.fileOf(tree.path())), proof)));
         progress.step();
       }
     }

@@ -16,7 +16,8 @@ final class Serve implements Callable<Integer> {
 
   private final Console terminal;
 
-  @Option(names = "--port", paramLabel = "PORT", description = "where it listens, on the loopback address (default: 8181)")
+  @Option(names = "--port", paramLabel = "PORT",
+      description = "where it listens, on the loopback address (default: 8181)")
   private Optional<Integer> port = Optional.empty();
 
   @Option(names = "--data", paramLabel = "FOLDER", description = "where the library is kept (default: ./data)")
@@ -31,8 +32,10 @@ final class Serve implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException, InterruptedException {
-    Path jar = terminal.home().map(home -> home.resolve("target/quarkus-app/quarkus-run.jar")).filter(Files::isRegularFile)
-        .orElseThrow(() -> new UsageError("the server is not built", "start it with `./rungbook serve`, which builds it"));
+    Path jar = terminal.home().map(home -> home.resolve("target/quarkus-app/quarkus-run.jar"))
+        .filter(Files::isRegularFile)
+        .orElseThrow(
+            () -> new UsageError("the server is not built", "start it with `./rungbook serve`, which builds it"));
     Process server = new ProcessBuilder(command(jar)).inheritIO().start();
     Runtime.getRuntime().addShutdownHook(new Thread(server::destroy));
     return server.waitFor();

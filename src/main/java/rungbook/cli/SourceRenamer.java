@@ -22,7 +22,8 @@ final class SourceRenamer {
 
   Problem of(Problem problem) {
     Optional<Witness> witness = problem.witness().map(this::of);
-    return new Problem(problem.code(), of(problem.source()), problem.span(), problem.facts(), witness, problem.fix().map(this::of));
+    return new Problem(problem.code(), of(problem.source()), problem.span(), problem.facts(), witness,
+        problem.fix().map(this::of));
   }
 
   private Witness of(Witness witness) {

@@ -11,7 +11,8 @@ import picocli.CommandLine;
 import rungbook.source.Nearest;
 
 /** Tells people what was wrong with the command line, and what came near. */
-final class UsageErrorHandler implements CommandLine.IParameterExceptionHandler, CommandLine.IExecutionExceptionHandler {
+final class UsageErrorHandler
+    implements CommandLine.IParameterExceptionHandler, CommandLine.IExecutionExceptionHandler {
 
   private final Console terminal;
 
@@ -38,8 +39,8 @@ final class UsageErrorHandler implements CommandLine.IParameterExceptionHandler,
   private static UsageError misuse(ParameterException e) {
     return e.getCause() instanceof UsageError misuse ? misuse
         : e instanceof UnmatchedArgumentException unmatched ? unmatched(unmatched)
-        : e instanceof MissingParameterException missing ? missing(missing)
-        : new UsageError(e.getMessage(), usage(e.getCommandLine()));
+            : e instanceof MissingParameterException missing ? missing(missing)
+                : new UsageError(e.getMessage(), usage(e.getCommandLine()));
   }
 
   private static UsageError unmatched(UnmatchedArgumentException e) {
@@ -48,11 +49,13 @@ final class UsageErrorHandler implements CommandLine.IParameterExceptionHandler,
     boolean option = written.startsWith("-");
     String kind = option ? "option" : line.getSubcommands().isEmpty() ? "argument" : "command";
     Optional<String> near = Nearest.to(written, option ? options(line) : List.copyOf(line.getSubcommands().keySet()));
-    return new UsageError("unknown " + kind + " `" + written + "`", near.map(name -> "write `" + name + "`").orElse(usage(line)));
+    return new UsageError("unknown " + kind + " `" + written + "`",
+        near.map(name -> "write `" + name + "`").orElse(usage(line)));
   }
 
   private static UsageError missing(MissingParameterException e) {
-    return new UsageError("`" + e.getCommandLine().getCommandName() + "` needs " + e.getMissing().get(0).paramLabel(), usage(e.getCommandLine()));
+    return new UsageError("`" + e.getCommandLine().getCommandName() + "` needs " + e.getMissing().get(0).paramLabel(),
+        usage(e.getCommandLine()));
   }
 
   private static List<String> options(CommandLine line) {

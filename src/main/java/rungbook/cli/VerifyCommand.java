@@ -14,7 +14,8 @@ import rungbook.pack.Verify;
 import rungbook.report.Columns;
 
 @Command(name = "verify", description = "Say whether packs are as they were written, and which they are",
-    footer = {"", "Tells damage and changes, not who wrote a pack: compare the digest that is printed here with the one on the server.",
+    footer = {"",
+        "Tells damage and changes, not who wrote a pack: compare the digest that is printed here with the one on the server.",
         "exit code: 0 all intact, 1 not all, 2 misuse"})
 final class VerifyCommand implements Callable<Integer> {
 
@@ -41,7 +42,8 @@ final class VerifyCommand implements Callable<Integer> {
     for (String written : files) {
       Path file = InputFiles.path(written, terminal);
       if (Files.isDirectory(file)) {
-        throw new UsageError("`" + written + "` is a folder", "name the packs in it: `" + written.replaceAll("/$", "") + "/*.html`");
+        throw new UsageError("`" + written + "` is a folder",
+            "name the packs in it: `" + written.replaceAll("/$", "") + "/*.html`");
       }
       intact &= verify(file);
     }

@@ -17,7 +17,9 @@ interface Watching extends AutoCloseable {
   @Override
   void close() throws IOException;
 
-  /** The system's own notices, or where it has none to give (a network drive, too many folders), a look every second. */
+  /**
+   * The system's own notices, or where it has none to give (a network drive, too many folders), a look every second.
+   */
   static Watching of(Collection<Path> folders) throws IOException {
     try {
       return NotifiedWatching.of(folders);

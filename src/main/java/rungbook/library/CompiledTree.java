@@ -22,6 +22,7 @@ public record CompiledTree(String path, Tree tree, List<Problem> problems) {
   /** Whether it may become a pack: nothing in it is an error, and none of its ways leads nowhere. */
   public boolean isSound() {
     return problems.stream().noneMatch(problem -> Wording.of(problem).severity() == Severity.ERROR)
-        && tree.steps().stream().flatMap(step -> step.ways().stream()).noneMatch(way -> way.goal() instanceof Target.Nowhere);
+        && tree.steps().stream().flatMap(step -> step.ways().stream())
+            .noneMatch(way -> way.goal() instanceof Target.Nowhere);
   }
 }

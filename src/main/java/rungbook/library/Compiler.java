@@ -19,7 +19,8 @@ public final class Compiler {
 
   public static Library compile(LibraryText text) {
     Library library = readShared(text);
-    return new Library(text, library.shared(), trees(text, library.shared(), id -> true).toList(), library.sharedProblems());
+    return new Library(text, library.shared(), trees(text, library.shared(), id -> true).toList(),
+        library.sharedProblems());
   }
 
   /** A library whose trees are still to be compiled, for whoever needs only some of them. */
@@ -31,7 +32,9 @@ public final class Compiler {
     return new Library(text, shared.shared(), List.of(), Listed.of(problems.inReadingOrder(), TextLimits.inForce()));
   }
 
-  /** What a library shares, each text read when a tree first asks for it: for whoever compiles few trees and no more. */
+  /**
+   * What a library shares, each text read when a tree first asks for it: for whoever compiles few trees and no more.
+   */
   public static Shared sharedAsNeeded(LibraryText text) {
     return SharedTexts.asNeeded(text);
   }
@@ -43,7 +46,10 @@ public final class Compiler {
         .map(tree -> compile(tree.getKey(), tree.getValue(), shared, text, crossings));
   }
 
-  /** One tree against what a library shares; what an editor does while someone types. @param id the file's name without {@code .md} */
+  /**
+   * One tree against what a library shares; what an editor does while someone types. @param id the file's name without
+   * {@code .md}
+   */
   public static CompiledTree compile(String id, Source source, Shared shared, LibraryText text) {
     return compile(id, source, shared, text, new Crossings(text));
   }
@@ -61,7 +67,8 @@ public final class Compiler {
     return "trees/" + id + ".md";
   }
 
-  private static CompiledTree compile(String id, Document document, Shared shared, LibraryText text, Crossings crossings) {
+  private static CompiledTree compile(String id, Document document, Shared shared, LibraryText text,
+      Crossings crossings) {
     TreeReader.Read read = TreeReader.read(id, document, shared);
     Problems problems = new Problems();
     problems.addAll(read.problems());

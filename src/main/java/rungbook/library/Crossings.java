@@ -16,7 +16,10 @@ import rungbook.source.Problem;
 import rungbook.tree.Step;
 import rungbook.tree.Tree;
 
-/** Whether ways on into the middle of another tree lead to a step that is there. Reads the other tree only when one asks for it. */
+/**
+ * Whether ways on into the middle of another tree lead to a step that is there. Reads the other tree only when one
+ * asks for it.
+ */
 final class Crossings {
 
   static final Code UNKNOWN_STEP_THERE = Code.of("unknown-step-there");
@@ -34,7 +37,8 @@ final class Crossings {
       for (ParsedWay way : step.particulars().section().ways()) {
         int end = way.target().indexOf(".md#");
         if (end > 0) {
-          inspect(step, way, way.target().substring(0, end), way.target().substring(end + ".md#".length())).ifPresent(problems::add);
+          inspect(step, way, way.target().substring(0, end), way.target().substring(end + ".md#".length()))
+              .ifPresent(problems::add);
         }
       }
     }
@@ -47,12 +51,14 @@ final class Crossings {
       return Optional.empty();
     }
     return Optional.of(Problem.at(UNKNOWN_STEP_THERE, step.source(), way.targetSpan()).with("target", target)
-        .with("tree", tree + ".md").near(tree + ".md#" + target, Nearest.to(target, steps.get()).map(name -> tree + ".md#" + name)));
+        .with("tree", tree + ".md")
+        .near(tree + ".md#" + target, Nearest.to(target, steps.get()).map(name -> tree + ".md#" + name)));
   }
 
   /** Empty for a tree that is not there, which is reported where the link is read. */
   private Optional<Set<String>> steps(String tree) {
-    return Optional.ofNullable(text.texts().get("trees/" + tree + ".md")).map(source -> DocumentReader.read(source).sections().stream()
-        .filter(Section::isStep).map(Section::slug).collect(Collectors.toSet()));
+    return Optional.ofNullable(text.texts().get("trees/" + tree + ".md"))
+        .map(source -> DocumentReader.read(source).sections().stream()
+            .filter(Section::isStep).map(Section::slug).collect(Collectors.toSet()));
   }
 }

@@ -18,7 +18,10 @@ import rungbook.source.Problem;
 import rungbook.source.Source;
 import rungbook.source.Span;
 
-/** Reads a library from a folder: {@code trees/} and {@code shared/} below it. Links that lead out of the folder are not followed. */
+/**
+ * Reads a library from a folder: {@code trees/} and {@code shared/} below it. Links that lead out of the folder are
+ * not followed.
+ */
 public final class Folder {
 
   static final Code FILE_UNREADABLE = Code.of("file-unreadable");
@@ -32,7 +35,10 @@ public final class Folder {
     this.root = root;
   }
 
-  /** @param root the library's folder. @throws IOException if it cannot be listed; a single file that cannot be read is a problem */
+  /**
+   * @param root the library's folder. @throws IOException if it cannot be listed; a single file that cannot be read is
+   * a problem
+   */
   public static LibraryText read(Path root) throws IOException {
     Folder folder = new Folder(root.toRealPath());
     for (String part : List.of("trees", "shared")) {
@@ -41,7 +47,10 @@ public final class Folder {
     return new LibraryText(new TreeMap<>(folder.texts), new TreeMap<>(folder.pictures), folder.unreadable);
   }
 
-  /** The library that a file or folder belongs to: the nearest folder around it that holds {@code trees/} or {@code shared/}. */
+  /**
+   * The library that a file or folder belongs to: the nearest folder around it that holds {@code trees/} or {@code
+   * shared/}.
+   */
   public static Optional<Path> rootOf(Path start) {
     for (Path at = start.toAbsolutePath().normalize(); at != null; at = at.getParent()) {
       if (Files.isDirectory(at.resolve("trees")) || Files.isDirectory(at.resolve("shared"))) {
@@ -89,7 +98,8 @@ public final class Folder {
   /** A text under the name it has in the library, or the problem that keeps it from being read. @param size in bytes */
   static Decoding.Decoded readText(String name, Path file, long size) {
     try {
-      return size > Decoding.MOST_BYTES ? refused(Decoding.tooLarge(name, size)) : Decoding.decode(name, Files.readAllBytes(file));
+      return size > Decoding.MOST_BYTES ? refused(Decoding.tooLarge(name, size))
+          : Decoding.decode(name, Files.readAllBytes(file));
     } catch (IOException e) {
       return refused(unreadable(name, e));
     }

@@ -15,7 +15,8 @@ import rungbook.source.Source;
  * @param pictures every other file, as bytes
  * @param unreadable what could not be read at all
  */
-public record LibraryText(SortedMap<String, Source> texts, SortedMap<String, byte[]> pictures, List<Problem> unreadable) {
+public record LibraryText(SortedMap<String, Source> texts, SortedMap<String, byte[]> pictures,
+    List<Problem> unreadable) {
 
   public LibraryText {
     texts = java.util.Collections.unmodifiableSortedMap(new TreeMap<>(texts));

@@ -23,7 +23,8 @@ final class Listed {
   /** Steps that all witnesses of one text name together; past it problems are shown without one. */
   private static final int MOST_STOPS = 20_000;
 
-  private static final Comparator<Problem> WORST_FIRST = Comparator.comparing(problem -> Wording.of(problem).severity());
+  private static final Comparator<
+      Problem> WORST_FIRST = Comparator.comparing(problem -> Wording.of(problem).severity());
 
   private Listed() {}
 
@@ -44,7 +45,8 @@ final class Listed {
       return problems;
     }
     var worst = new ArrayList<>(problems.stream().sorted(WORST_FIRST).limit(most).toList());
-    worst.add(Problem.at(MORE_PROBLEMS, problems.get(0).source(), Span.at(0)).with("more", problems.size() - most).with("most", most));
+    worst.add(Problem.at(MORE_PROBLEMS, problems.get(0).source(), Span.at(0)).with("more", problems.size() - most)
+        .with("most", most));
     return worst;
   }
 

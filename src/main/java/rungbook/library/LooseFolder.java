@@ -16,7 +16,8 @@ import rungbook.source.Problem;
 import rungbook.source.Source;
 
 /**
- * Reads trees that lie in no library: the Markdown files of one folder, as if it were a library's {@code trees/}. Only the
+ * Reads trees that lie in no library: the Markdown files of one folder, as if it were a library's {@code trees/}. Only
+ * the
  * pictures that they show are read, since such a folder may hold anything.
  */
 public final class LooseFolder {
@@ -30,12 +31,15 @@ public final class LooseFolder {
     this.folder = folder;
   }
 
-  /** @param shared a library whose shared texts the trees may name. @throws IOException if the folder cannot be listed */
+  /**
+   * @param shared a library whose shared texts the trees may name. @throws IOException if the folder cannot be listed
+   */
   public static LibraryText read(Path folder, LibraryText shared) throws IOException {
     LooseFolder loose = new LooseFolder(folder);
     loose.takeShared(shared);
     try (Stream<Path> files = Files.list(folder)) {
-      files.filter(file -> file.toString().endsWith(".md")).filter(Files::isRegularFile).sorted().forEach(loose::readTree);
+      files.filter(file -> file.toString().endsWith(".md")).filter(Files::isRegularFile).sorted()
+          .forEach(loose::readTree);
     }
     return new LibraryText(new TreeMap<>(loose.texts), new TreeMap<>(loose.pictures), loose.unreadable);
   }

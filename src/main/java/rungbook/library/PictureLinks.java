@@ -56,7 +56,8 @@ public final class PictureLinks {
     }
     byte[] bytes = pictures.get(path.get());
     if (bytes == null) {
-      return problem(PICTURE_MISSING, document, picture).map(p -> p.near(picture.target(), nearest(document, picture, pictures.keySet())));
+      return problem(PICTURE_MISSING, document, picture)
+          .map(p -> p.near(picture.target(), nearest(document, picture, pictures.keySet())));
     }
     if (bytes.length > PictureKind.MOST_BYTES) {
       return problem(PICTURE_TOO_LARGE, document, picture);
@@ -67,7 +68,8 @@ public final class PictureLinks {
   private static Optional<String> nearest(Document document, Picture picture, Set<String> paths) {
     String file = document.source().name();
     String folder = file.substring(0, file.lastIndexOf('/') + 1);
-    List<String> targets = paths.stream().filter(path -> path.startsWith(folder)).map(path -> path.substring(folder.length())).toList();
+    List<String> targets = paths.stream().filter(path -> path.startsWith(folder))
+        .map(path -> path.substring(folder.length())).toList();
     return Nearest.to(picture.target(), targets);
   }
 
@@ -75,10 +77,14 @@ public final class PictureLinks {
     return Optional.of(Problem.at(code, document.source(), picture.span()).with("picture", picture.target()));
   }
 
-  /** A picture's path in the library, from the file it stands in; empty if it leads out of that file's folder or is an address. */
+  /**
+   * A picture's path in the library, from the file it stands in; empty if it leads out of that file's folder or is an
+   * address.
+   */
   public static Optional<String> path(String file, String target) {
     boolean address = target.contains(":") || target.startsWith("/") || target.contains("\\");
     boolean climbs = Stream.of(target.split("/")).anyMatch(part -> part.equals("..") || part.equals("."));
-    return address || climbs || target.isBlank() ? Optional.empty() : Optional.of(file.substring(0, file.lastIndexOf('/') + 1) + target);
+    return address || climbs || target.isBlank() ? Optional.empty()
+        : Optional.of(file.substring(0, file.lastIndexOf('/') + 1) + target);
   }
 }

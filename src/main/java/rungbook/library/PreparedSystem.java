@@ -70,11 +70,13 @@ final class PreparedSystem {
     }
     long positions = CircuitState.positionCount(system.vocabulary());
     if (positions > budget.positions()) {
-      return Circuit.none("the controls of its system have " + positions + " positions together, and at most " + budget.positions()
-          + " are tried");
+      return Circuit.none(
+          "the controls of its system have " + positions + " positions together, and at most " + budget.positions()
+              + " are tried");
     }
     if (system.faults().size() > budget.faults()) {
-      return Circuit.none("its system has " + system.faults().size() + " faults, and at most " + budget.faults() + " are tried");
+      return Circuit
+          .none("its system has " + system.faults().size() + " faults, and at most " + budget.faults() + " are tried");
     }
     return new Circuit(Optional.of(DictionaryInstallations.of(system, drawn)), "");
   }

@@ -17,7 +17,8 @@ import rungbook.system.Vocabulary;
 import rungbook.tree.Tree;
 
 /**
- * Proves trees on the systems of a library. What was solved of a system is kept for as long as its text stays the same, so the
+ * Proves trees on the systems of a library. What was solved of a system is kept for as long as its text stays the
+ * same, so the
  * second proof of a tree costs little; of many systems those last used are kept. Threads may share one.
  */
 public final class Prover {
@@ -85,7 +86,8 @@ public final class Prover {
   }
 
   private static Proving.Result failed(Tree tree, Throwable failed) {
-    String place = Stream.of(failed.getStackTrace()).filter(frame -> frame.getClassName().startsWith("rungbook.")).findFirst()
+    String place = Stream.of(failed.getStackTrace()).filter(frame -> frame.getClassName().startsWith("rungbook."))
+        .findFirst()
         .map(frame -> " in " + frame.getFileName() + ", line " + frame.getLineNumber()).orElse("");
     Span title = tree.document().front("title").map(entry -> entry.valueSpan()).orElse(Span.at(0));
     return new Proving.Result.Unproved(Problem.at(PROOF_FAILED, tree.source(), title)

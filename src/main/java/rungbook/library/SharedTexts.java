@@ -56,7 +56,8 @@ final class SharedTexts {
     return shared(this::now, this::system, this::fragment);
   }
 
-  private Shared shared(Take take, BiFunction<String, Document, Vocabulary> system, BiFunction<String, Document, Document> fragment) {
+  private Shared shared(Take take, BiFunction<String, Document, Vocabulary> system,
+      BiFunction<String, Document, Document> fragment) {
     return new Shared(take.from("shared/systems/", system), take.from("shared/meters/", this::meter),
         take.from("shared/cautions/", this::caution), take.from("shared/fragments/", fragment),
         text.in("trees/").keySet());
@@ -117,7 +118,8 @@ final class SharedTexts {
     Optional<SignalWord> signal = SignalWord.of(level);
     if (signal.isEmpty()) {
       var span = document.front("level").map(Entry::valueSpan).orElse(document.frontSpan());
-      problems.add(Problem.at(CAUTION_LEVEL, document.source(), span).with("level", level).near(level, Nearest.to(level, SignalWord.words())));
+      problems.add(Problem.at(CAUTION_LEVEL, document.source(), span).with("level", level).near(level,
+          Nearest.to(level, SignalWord.words())));
     }
     return new Caution(id, title, signal.orElse(SignalWord.WARNING), document); // too much care does no harm
   }

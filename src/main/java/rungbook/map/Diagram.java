@@ -85,23 +85,27 @@ public record Diagram(String title, List<Node> nodes, List<Wire> wires) {
     if (way.goal() instanceof Target.ToStep step) {
       return step.step();
     }
-    return way.goal() instanceof Target.ToTree tree ? flags.computeIfAbsent(tree, other -> addFlag(other, way.label(), nodes)) : -1;
+    return way.goal() instanceof Target.ToTree tree
+        ? flags.computeIfAbsent(tree, other -> addFlag(other, way.label(), nodes)) : -1;
   }
 
   private static int addFlag(Target.ToTree tree, String label, List<Node> nodes) {
-    nodes.add(new Node(Shape.FLAG, label, "another tree", tree.tree() + ".md" + tree.step().map(step -> "#" + step).orElse("")));
+    nodes.add(new Node(Shape.FLAG, label, "another tree",
+        tree.tree() + ".md" + tree.step().map(step -> "#" + step).orElse("")));
     return nodes.size() - 1;
   }
 
   // several answers that lead to the same step share a wire
   private static List<Wire> joined(List<Wire> wires) {
-    var byEnds = wires.stream().collect(Collectors.groupingBy(wire -> List.of(wire.from(), wire.to()), LinkedHashMap::new, Collectors.toList()));
+    var byEnds = wires.stream().collect(
+        Collectors.groupingBy(wire -> List.of(wire.from(), wire.to()), LinkedHashMap::new, Collectors.toList()));
     return byEnds.values().stream().map(Diagram::join).toList();
   }
 
   private static Wire join(List<Wire> same) {
     var answers = same.stream().map(Wire::answer).collect(Collectors.joining(" / "));
-    var known = same.stream().map(Wire::share).filter(OptionalDouble::isPresent).mapToDouble(OptionalDouble::getAsDouble).toArray();
+    var known = same.stream().map(Wire::share).filter(OptionalDouble::isPresent)
+        .mapToDouble(OptionalDouble::getAsDouble).toArray();
     var share = known.length == 0 ? OptionalDouble.empty() : OptionalDouble.of(java.util.Arrays.stream(known).sum());
     return new Wire(same.get(0).from(), same.get(0).to(), answers, share);
   }

@@ -35,7 +35,8 @@ record DiagramLayout(Diagram diagram, double width, double height, List<Box> box
   private static final double ABOVE_PX = 56;
 
   /** A node's place and its text, line by line. */
-  record Box(Diagram.Node node, double x, double y, double width, double height, List<String> title, List<String> note) {}
+  record Box(Diagram.Node node, double x, double y, double width, double height, List<String> title,
+      List<String> note) {}
 
   record Point(double x, double y) {}
 

@@ -41,7 +41,7 @@ public final class Drawing {
 
   private String draw() {
     add("<svg xmlns=\"http://www.w3.org/2000/svg\" class=\"map\" role=\"group\" aria-label=\"Map of %s\" width=\"%s\" height=\"%s\" "
-            + "viewBox=\"0 0 %2$s %3$s\" font-family=\"system-ui,sans-serif\" fill=\"none\" stroke=\"%s\" stroke-width=\"%s\" stroke-linejoin=\"round\">",
+        + "viewBox=\"0 0 %2$s %3$s\" font-family=\"system-ui,sans-serif\" fill=\"none\" stroke=\"%s\" stroke-width=\"%s\" stroke-linejoin=\"round\">",
         escape(arrangement.diagram().title()), px(arrangement.width()), px(arrangement.height()), INK, px(THIN_PX));
     arrangement.runs().forEach(this::wire);
     arrangement.runs().forEach(this::answer);
@@ -59,9 +59,12 @@ public final class Drawing {
   }
 
   private void wire(Run run) {
-    var width = run.wire().share().isPresent() ? THIN_PX + (WIDEST_WIRE_PX - THIN_PX) * run.wire().share().getAsDouble() : THIN_PX;
-    var path = run.points().stream().map(point -> px(point.x()) + " " + px(point.y())).collect(Collectors.joining("L", "M", ""));
-    add("<path d=\"%s\" stroke-width=\"%s\"%s/>", path, px(width), run.wire().share().isPresent() ? flow(run.wire().share().getAsDouble()) : "");
+    var width = run.wire().share().isPresent() ? THIN_PX + (WIDEST_WIRE_PX - THIN_PX) * run.wire().share().getAsDouble()
+        : THIN_PX;
+    var path = run.points().stream().map(point -> px(point.x()) + " " + px(point.y()))
+        .collect(Collectors.joining("L", "M", ""));
+    add("<path d=\"%s\" stroke-width=\"%s\"%s/>", path, px(width),
+        run.wire().share().isPresent() ? flow(run.wire().share().getAsDouble()) : "");
     var end = run.points().get(run.points().size() - 1);
     add("<path d=\"M%s %sl-5 -9h10z\" fill=\"%s\"/>", px(end.x()), px(end.y()), INK);
   }
@@ -83,9 +86,11 @@ public final class Drawing {
 
   private void node(Box box) {
     var node = box.node();
-    add("<a href=\"%s\" aria-label=\"%s\">", escape(address(node)), escape(node.shape().word() + ": " + node.title() + ". " + node.note()));
+    add("<a href=\"%s\" aria-label=\"%s\">", escape(address(node)),
+        escape(node.shape().word() + ": " + node.title() + ". " + node.note()));
     outline(box);
-    add("<circle cx=\"%s\" cy=\"%s\" r=\"12\" fill=\"%s\" stroke=\"none\"/>", px(box.x() + box.width() / 2), px(box.y()), INK);
+    add("<circle cx=\"%s\" cy=\"%s\" r=\"12\" fill=\"%s\" stroke=\"none\"/>", px(box.x() + box.width() / 2),
+        px(box.y()), INK);
     add("<text x=\"%s\" y=\"%s\" font-size=\"13\" font-weight=\"700\" text-anchor=\"middle\" fill=\"%s\" stroke=\"none\">%s</text>",
         px(box.x() + box.width() / 2), px(box.y() + 5), FACE, node.shape().letter());
     lines(box);
@@ -115,13 +120,15 @@ public final class Drawing {
     var bottom = box.y() + box.height();
     add("<path d=\"M%s %sH%sQ%s %s %3$s %sH%1$sQ%s %5$s %1$s %2$sz\" fill=\"%s\"/>", px(left), px(box.y()), px(right),
         px(right + bulge), px(box.y() + box.height() / 2), px(bottom), px(left - bulge), FACE);
-    add("<path d=\"M%s %sQ%s %s %1$s %sM%s %2$sQ%s %4$s %6$s %5$s\" stroke-width=\"%s\"/>", px(left), px(box.y()), px(left - bulge),
+    add("<path d=\"M%s %sQ%s %s %1$s %sM%s %2$sQ%s %4$s %6$s %5$s\" stroke-width=\"%s\"/>", px(left), px(box.y()),
+        px(left - bulge),
         px(box.y() + box.height() / 2), px(bottom), px(right), px(right + bulge), px(HEAVY_PX));
   }
 
   private void block(Box box) {
     rect(box, THIN_PX);
-    add("<path d=\"M%s %sH%s\" stroke-width=\"%s\"/>", px(box.x()), px(box.y() + 2), px(box.x() + box.width()), px(HEAVY_PX));
+    add("<path d=\"M%s %sH%s\" stroke-width=\"%s\"/>", px(box.x()), px(box.y() + 2), px(box.x() + box.width()),
+        px(HEAVY_PX));
   }
 
   private void flag(Box box) {

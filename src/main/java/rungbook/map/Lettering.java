@@ -11,8 +11,7 @@ final class Lettering {
   private static final int WIDE = 860;
   private static final int FULL = 1000;
 
-  private Lettering() {
-  }
+  private Lettering() {}
 
   /** The room a line needs, in pixels. */
   static double width(String text, double heightPx) {
@@ -29,7 +28,10 @@ final class Lettering {
     return "mwMW@%".indexOf(c) >= 0 || Character.isUpperCase(c) ? WIDE - (Character.isUpperCase(c) ? 160 : 0) : USUAL;
   }
 
-  /** Breaks a text into lines no wider than asked, between words where it can; what is past the last line ends in an ellipsis. */
+  /**
+   * Breaks a text into lines no wider than asked, between words where it can; what is past the last line ends in an
+   * ellipsis.
+   */
   static List<String> wrap(String text, double heightPx, double widthPx, int mostLines) {
     var lines = new ArrayList<String>();
     var rest = text.strip();

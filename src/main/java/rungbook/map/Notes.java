@@ -7,8 +7,7 @@ import rungbook.tree.Step;
 
 /** A step in a few words. */
 final class Notes {
-  private Notes() {
-  }
+  private Notes() {}
 
   static String of(Step step) {
     if (step instanceof Step.MeterCheck check) {
@@ -32,7 +31,8 @@ final class Notes {
     if (finding.healthy()) {
       return "no fault here";
     }
-    return finding.faults().isEmpty() ? finding.refer().map(to -> "call " + to.text()).orElse("") : names(finding.faults());
+    return finding.faults().isEmpty() ? finding.refer().map(to -> "call " + to.text()).orElse("")
+        : names(finding.faults());
   }
 
   private static String actions(Step.Task task) {

@@ -15,7 +15,8 @@ import rungbook.source.TextLimits;
  * @param sections the level-2 headings in order, steps and plain chapters alike
  * @param loose blocks before the first level-2 heading (systems and meters keep theirs there)
  * @param pictures every picture in the text
- * @param misspelt the words after a fence that are nearly a step's; a problem names each, and its heading may be meant as a step
+ * @param misspelt the words after a fence that are nearly a step's; a problem names each, and its heading may be meant
+ * as a step
  * @param limits what it was held to
  */
 public record Document(
@@ -33,7 +34,8 @@ public record Document(
 
   /** A text that is not read any further, and why. */
   public static Document refused(Source source, Problem why, TextLimits limits) {
-    return new Document(source, List.of(), Span.at(0), List.of(), List.of(), List.of(), List.of(), List.of(why), limits);
+    return new Document(source, List.of(), Span.at(0), List.of(), List.of(), List.of(), List.of(), List.of(why),
+        limits);
   }
 
   /** A front matter value by its key. */

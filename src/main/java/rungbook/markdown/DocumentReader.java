@@ -65,7 +65,8 @@ public final class DocumentReader {
     endSection(source.text().length());
     var inlines = Inlines.of(root, source, front.end());
     problems.addAll(inlines.problems());
-    return new Document(source, lines.entries(), front.inner(), sections, loose, inlines.pictures(), misspelt, problems.all(), limits);
+    return new Document(source, lines.entries(), front.inner(), sections, loose, inlines.pictures(), misspelt,
+        problems.all(), limits);
   }
 
   private void take(Node node) {
@@ -92,7 +93,8 @@ public final class DocumentReader {
   private void refuse(Span span, String kind, Optional<String> near) {
     if (near.isPresent()) {
       misspelt.add(span);
-      problems.add(Problem.at(UNKNOWN_BLOCK, source, span).with("block", kind.toLowerCase(Locale.ROOT)).near(kind, near));
+      problems
+          .add(Problem.at(UNKNOWN_BLOCK, source, span).with("block", kind.toLowerCase(Locale.ROOT)).near(kind, near));
     }
   }
 

@@ -11,8 +11,8 @@ import java.util.List;
 /** The Markdown parser as this project sets it up: CommonMark and tables. */
 public final class Flexmark {
 
-  static final DataHolder OPTIONS =
-      new MutableDataSet().set(Parser.EXTENSIONS, List.of(TablesExtension.create())).toImmutable();
+  static final DataHolder OPTIONS = new MutableDataSet().set(Parser.EXTENSIONS, List.of(TablesExtension.create()))
+      .toImmutable();
 
   // with an inline parser of one's own the library leaves link references to whoever brings it
   private static final Parser PARSER = Parser.builder(OPTIONS).customInlineParserFactory(PlainInlines.factory())

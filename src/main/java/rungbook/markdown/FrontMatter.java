@@ -35,7 +35,8 @@ record FrontMatter(Span inner, int end, List<Problem> problems) {
   }
 
   private static boolean isFence(String text, int start, int end) {
-    return text.startsWith(FENCE, start) && end - start >= FENCE.length() && text.substring(start + FENCE.length(), end).isBlank();
+    return text.startsWith(FENCE, start) && end - start >= FENCE.length()
+        && text.substring(start + FENCE.length(), end).isBlank();
   }
 
   private static int lineEnd(String text, int start) {

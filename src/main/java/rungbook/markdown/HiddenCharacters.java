@@ -8,8 +8,10 @@ import rungbook.source.Source;
 import rungbook.source.Span;
 
 /**
- * Characters that nobody sees and that change what is read: marks of writing direction (with them {@code 42 minutes} can be shown
- * as {@code 24 minutes}; Unicode Technical Report 36, section 2), characters without width, and control characters. Each run of
+ * Characters that nobody sees and that change what is read: marks of writing direction (with them {@code 42 minutes}
+ * can be shown
+ * as {@code 24 minutes}; Unicode Technical Report 36, section 2), characters without width, and control characters.
+ * Each run of
  * them is reported once.
  */
 final class HiddenCharacters {
@@ -40,7 +42,8 @@ final class HiddenCharacters {
     int character = source.text().charAt(start);
     String hex = Integer.toHexString(character).toUpperCase(java.util.Locale.ROOT);
     String name = Character.getName(character);
-    return Problem.at(HIDDEN_CHARACTER, source, new Span(start, end)).with("character", "U+" + "0".repeat(4 - hex.length()) + hex)
+    return Problem.at(HIDDEN_CHARACTER, source, new Span(start, end))
+        .with("character", "U+" + "0".repeat(4 - hex.length()) + hex)
         .with("name", name == null ? "no name" : name.toLowerCase(java.util.Locale.ROOT));
   }
 
@@ -52,7 +55,8 @@ final class HiddenCharacters {
     if (c < '\u200B') {
       return c <= '\u009F';
     }
-    return isDirection(c) || isWidthless(c) || (c == ZERO_WIDTH_JOINER || c == ZERO_WIDTH_NON_JOINER) && !joins(text, at);
+    return isDirection(c) || isWidthless(c)
+        || (c == ZERO_WIDTH_JOINER || c == ZERO_WIDTH_NON_JOINER) && !joins(text, at);
   }
 
   private static boolean isDirection(char c) {

@@ -8,11 +8,12 @@ import java.util.stream.Stream;
 public final class Kinds {
 
   public static final Set<String> OF_STEPS = Set.of("check", "task", "finding", "take", "exit");
-  public static final Set<String> OF_SYSTEMS =
-      Set.of("locations", "points", "controls", "supply", "parts", "states", "sights", "boards", "cables", "faults");
+  public static final Set<String> OF_SYSTEMS = Set.of("locations", "points", "controls", "supply", "parts", "states",
+      "sights", "boards", "cables", "faults");
   public static final Set<String> OF_METERS = Set.of("meter");
 
-  private static final Set<String> ALL = Stream.of(OF_STEPS, OF_SYSTEMS, OF_METERS).flatMap(Set::stream).collect(Collectors.toUnmodifiableSet());
+  private static final Set<String> ALL = Stream.of(OF_STEPS, OF_SYSTEMS, OF_METERS).flatMap(Set::stream)
+      .collect(Collectors.toUnmodifiableSet());
 
   private Kinds() {}
 

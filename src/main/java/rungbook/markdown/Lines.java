@@ -12,7 +12,8 @@ import rungbook.source.Source;
 import rungbook.source.Span;
 
 /**
- * The {@code key: value} lines of front matter and blocks. Lines are YAML; nearly all are plain scalars and are read here
+ * The {@code key: value} lines of front matter and blocks. Lines are YAML; nearly all are plain scalars and are read
+ * here
  * directly, which is several times faster. Text with any other YAML in it goes to the YAML parser whole.
  */
 final class Lines {
@@ -47,7 +48,10 @@ final class Lines {
     return new Read(read.entries(), problems);
   }
 
-  /** The first entry whose key stood before. A step's few lines are compared with one another, a system's many by a set. */
+  /**
+   * The first entry whose key stood before. A step's few lines are compared with one another, a system's many by a
+   * set.
+   */
   private static Optional<Entry> doubled(List<Entry> entries) {
     if (entries.size() > FEW) {
       Set<String> seen = new HashSet<>();
@@ -92,7 +96,8 @@ final class Lines {
     while (colon < end && isKeyLetter(text.charAt(colon))) {
       colon++;
     }
-    if (colon == start || colon == end || text.charAt(colon) != ':' || text.charAt(start) == '-' || text.charAt(start) == ' ') {
+    if (colon == start || colon == end || text.charAt(colon) != ':' || text.charAt(start) == '-'
+        || text.charAt(start) == ' ') {
       return false;
     }
     int value = colon + 1;
@@ -102,7 +107,8 @@ final class Lines {
     if (value < end && (value == colon + 1 || !isPlain(text, value, end))) {
       return false;
     }
-    entries.add(new Entry(text.substring(start, colon).strip(), new Span(start, colon), text.substring(value, end), new Span(value, end)));
+    entries.add(new Entry(text.substring(start, colon).strip(), new Span(start, colon), text.substring(value, end),
+        new Span(value, end)));
     return true;
   }
 
@@ -127,7 +133,8 @@ final class Lines {
 
   /** Control characters and marks that YAML refuses or treats in its own way. */
   private static boolean isUnusual(char c) {
-    return c < ' ' || c >= '\u007F' && c <= '\u009F' || c >= '\uD800' && c <= '\uDFFF' || c == '\uFEFF' || c >= '\uFFFE';
+    return c < ' ' || c >= '\u007F' && c <= '\u009F' || c >= '\uD800' && c <= '\uDFFF' || c == '\uFEFF'
+        || c >= '\uFFFE';
   }
 
   private static boolean isKeyLetter(char c) {

@@ -1,7 +1,8 @@
 package rungbook.markdown;
 
 /**
- * Keeps track of whether a line stands in a fenced block, where it belongs to no paragraph however long the block is. When in
+ * Keeps track of whether a line stands in a fenced block, where it belongs to no paragraph however long the block is.
+ * When in
  * doubt it does not: a block in a quote or a list, or after HTML, which may swallow a fence, gets no such licence.
  */
 final class OpenFence {
@@ -24,7 +25,8 @@ final class OpenFence {
       return true;
     }
     afterHtml |= inner < end && text.charAt(inner) == '<';
-    if (afterHtml || run < 3 || !isSpaces(text, start, inner) || text.charAt(inner) == '`' && text.lastIndexOf('`', end - 1) >= inner + run) {
+    if (afterHtml || run < 3 || !isSpaces(text, start, inner)
+        || text.charAt(inner) == '`' && text.lastIndexOf('`', end - 1) >= inner + run) {
       return false;
     }
     mark = text.charAt(inner);
@@ -43,7 +45,8 @@ final class OpenFence {
   /** How many equal fence marks the line starts with. */
   private static int run(String text, int inner, int end) {
     int at = inner;
-    while (at < end && (text.charAt(inner) == '`' || text.charAt(inner) == '~') && text.charAt(at) == text.charAt(inner)) {
+    while (at < end && (text.charAt(inner) == '`' || text.charAt(inner) == '~')
+        && text.charAt(at) == text.charAt(inner)) {
       at++;
     }
     return at - inner;

@@ -15,13 +15,15 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * The CommonMark inline parser, but for one thing: a line without any character that means something to it is taken as plain text
+ * The CommonMark inline parser, but for one thing: a line without any character that means something to it is taken as
+ * plain text
  * at once. Most headings, answers and sentences of a tree are such lines.
  */
 final class PlainInlines extends CommonmarkInlineParser {
 
   private PlainInlines(
-      DataHolder options, BitSet specialCharacters, BitSet delimiterCharacters, Map<Character, DelimiterProcessor> delimiterProcessors,
+      DataHolder options, BitSet specialCharacters, BitSet delimiterCharacters,
+      Map<Character, DelimiterProcessor> delimiterProcessors,
       LinkRefProcessorData linkRefProcessors, List<InlineParserExtensionFactory> extensions) {
     super(options, specialCharacters, delimiterCharacters, delimiterProcessors, linkRefProcessors, extensions);
   }
@@ -30,9 +32,11 @@ final class PlainInlines extends CommonmarkInlineParser {
     return new InlineParserFactory() {
       @Override
       public InlineParser inlineParser(
-          DataHolder options, BitSet specialCharacters, BitSet delimiterCharacters, Map<Character, DelimiterProcessor> delimiterProcessors,
+          DataHolder options, BitSet specialCharacters, BitSet delimiterCharacters,
+          Map<Character, DelimiterProcessor> delimiterProcessors,
           LinkRefProcessorData linkRefProcessors, List<InlineParserExtensionFactory> extensions) {
-        return new PlainInlines(options, specialCharacters, delimiterCharacters, delimiterProcessors, linkRefProcessors, extensions);
+        return new PlainInlines(options, specialCharacters, delimiterCharacters, delimiterProcessors, linkRefProcessors,
+            extensions);
       }
     };
   }

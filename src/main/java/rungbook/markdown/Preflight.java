@@ -8,7 +8,8 @@ import rungbook.source.Span;
 import rungbook.source.TextLimits;
 
 /**
- * Refuses shapes that no technician writes and that make Markdown parsers slow or deep: endless lines and paragraphs, deep
+ * Refuses shapes that no technician writes and that make Markdown parsers slow or deep: endless lines and paragraphs,
+ * deep
  * nesting, thousands of brackets in one paragraph, tens of thousands of lines. One pass over the text.
  */
 final class Preflight {

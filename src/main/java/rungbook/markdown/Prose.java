@@ -16,13 +16,18 @@ import java.util.TreeMap;
 import java.util.stream.Collectors;
 
 /**
- * A document's prose as HTML that holds no live code: HTML in the text is shown as text, links and pictures lead only where
- * {@link Targets} allows. The blocks and the ways on that the tree is made of are left out; a page shows them in its own way.
+ * A document's prose as HTML that holds no live code: HTML in the text is shown as text, links and pictures lead only
+ * where
+ * {@link Targets} allows. The blocks and the ways on that the tree is made of are left out; a page shows them in its
+ * own way.
  * A document whose shape was refused has no prose.
  */
 public final class Prose {
 
-  /** Without heading ids: nothing here writes them, and the library would make those of the whole document for each node. */
+  /**
+   * Without heading ids: nothing here writes them, and the library would make those of the whole document for each
+   * node.
+   */
   private static final HtmlRenderer RENDERER = renderer(new MutableDataSet(Flexmark.OPTIONS)
       .set(HtmlRenderer.GENERATE_HEADER_ID, false).set(HtmlRenderer.RENDER_HEADER_ID, false));
 
@@ -68,7 +73,8 @@ public final class Prose {
   /** A section's prose, its heading left out. */
   public String of(Section section) {
     return bySectionStart.getOrDefault(section.span().start(), List.of()).stream()
-        .filter(node -> !isKnownBlock(node) && !holdsWays(node, section)).map(Prose::html).collect(Collectors.joining());
+        .filter(node -> !isKnownBlock(node) && !holdsWays(node, section)).map(Prose::html)
+        .collect(Collectors.joining());
   }
 
   /** Everything after the front matter, as it stands. */

@@ -41,11 +41,16 @@ final class SafeNodes implements NodeRenderer {
   @Override
   public Set<NodeRenderingHandler<?>> getNodeRenderingHandlers() {
     return Set.of(
-        new NodeRenderingHandler<>(Link.class, (node, context, html) -> link(node, node.getUrl().unescape(), node.getTitle().unescape(), context, html)),
+        new NodeRenderingHandler<>(Link.class,
+            (node, context, html) -> link(node, node.getUrl().unescape(), node.getTitle().unescape(), context, html)),
         new NodeRenderingHandler<>(LinkRef.class, this::reference),
-        new NodeRenderingHandler<>(AutoLink.class, (node, context, html) -> plainLink(node.getText().toString(), "", context, html)),
-        new NodeRenderingHandler<>(MailLink.class, (node, context, html) -> plainLink(node.getText().toString(), "mailto:", context, html)),
-        new NodeRenderingHandler<>(Image.class, (node, context, html) -> picture(node, node.getUrl().unescape(), node.getTitle().unescape(), context, html)),
+        new NodeRenderingHandler<>(AutoLink.class,
+            (node, context, html) -> plainLink(node.getText().toString(), "", context, html)),
+        new NodeRenderingHandler<>(MailLink.class,
+            (node, context, html) -> plainLink(node.getText().toString(), "mailto:", context, html)),
+        new NodeRenderingHandler<>(Image.class,
+            (node, context, html) -> picture(node, node.getUrl().unescape(), node.getTitle().unescape(), context,
+                html)),
         new NodeRenderingHandler<>(ImageRef.class, this::pictureReference));
   }
 
@@ -94,7 +99,8 @@ final class SafeNodes implements NodeRenderer {
   private void picture(Node node, String target, String title, NodeRendererContext context, HtmlWriter html) {
     String words = Inlines.words(node);
     targets(context).picture(target).ifPresentOrElse(
-        found -> html.raw("<img src=\"" + attribute(found) + "\" alt=\"" + Escaping.escapeHtml(words, false) + "\"" + titled(title) + " />"),
+        found -> html.raw("<img src=\"" + attribute(found) + "\" alt=\"" + Escaping.escapeHtml(words, false) + "\""
+            + titled(title) + " />"),
         () -> html.text(words));
   }
 

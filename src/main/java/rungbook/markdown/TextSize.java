@@ -24,7 +24,10 @@ final class TextSize {
     this.limits = limits;
   }
 
-  /** @param inner where the line's words start, behind the marks of quotes and lists @param fenced whether it stands in a fenced block */
+  /**
+   * @param inner where the line's words start, behind the marks of quotes and lists @param fenced whether it stands in
+   * a fenced block
+   */
   Optional<Problem> take(Source source, int start, int inner, int end, boolean fenced) {
     if (inner == end && isBlank(start, end)) {
       return Optional.empty();
@@ -33,7 +36,8 @@ final class TextSize {
     if (!fenced) {
       count(start, inner, end);
     }
-    return past().map(limit -> Problem.at(TEXT_TOO_LONG, source, new Span(start, end)).with("what", limit.what()).with("most", limit.most()));
+    return past().map(limit -> Problem.at(TEXT_TOO_LONG, source, new Span(start, end)).with("what", limit.what())
+        .with("most", limit.most()));
   }
 
   private void count(int start, int inner, int end) {
@@ -49,8 +53,8 @@ final class TextSize {
   private Optional<Limit> past() {
     return lines > limits.lines() ? Optional.of(new Limit("lines", limits.lines()))
         : headings > limits.headings() ? Optional.of(new Limit("headings", limits.headings()))
-        : items > limits.items() ? Optional.of(new Limit("list items", limits.items()))
-        : links > limits.links() ? Optional.of(new Limit("links", limits.links())) : Optional.empty();
+            : items > limits.items() ? Optional.of(new Limit("list items", limits.items()))
+                : links > limits.links() ? Optional.of(new Limit("links", limits.links())) : Optional.empty();
   }
 
   /** A bullet; or a number and a point or a bracket. */

@@ -71,7 +71,8 @@ final class Ways {
   }
 
   private Optional<ParsedWay> read(Node item) {
-    if (item.getFirstChild() instanceof Paragraph line && line.getNext() == null && line.getLastChild() instanceof Link link) {
+    if (item.getFirstChild() instanceof Paragraph line && line.getNext() == null
+        && line.getLastChild() instanceof Link link) {
       int start = shift + line.getStartOffset();
       int colon = lastBefore(shift + link.getStartOffset(), start);
       if (colon >= start && source.text().charAt(colon) == ':') {
@@ -83,7 +84,8 @@ final class Ways {
 
   private ParsedWay way(Link link, int start, String answer) {
     return new ParsedWay(answer, new Span(start, start + answer.length()), Inlines.words(link, source, shift),
-        Inlines.unescaped(link.getUrl(), source, shift), new Span(shift + link.getUrl().getStartOffset(), shift + link.getUrl().getEndOffset()),
+        Inlines.unescaped(link.getUrl(), source, shift),
+        new Span(shift + link.getUrl().getStartOffset(), shift + link.getUrl().getEndOffset()),
         new Span(start, shift + link.getEndOffset()));
   }
 

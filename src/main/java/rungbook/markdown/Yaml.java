@@ -17,7 +17,8 @@ import rungbook.source.Source;
 import rungbook.source.Span;
 
 /**
- * Lines that use more of YAML than plain scalars: quotes, folded text, lists. Works on the parser's events, so nothing is
+ * Lines that use more of YAML than plain scalars: quotes, folded text, lists. Works on the parser's events, so nothing
+ * is
  * composed and no alias can grow; every scalar is text, whatever it looks like.
  */
 final class Yaml {
@@ -60,7 +61,7 @@ final class Yaml {
     while (events.hasNext()) {
       Event event = events.next();
       switch (event.getEventId()) {
-        case StreamStart, StreamEnd, DocumentStart, DocumentEnd, Comment -> { }
+        case StreamStart, StreamEnd, DocumentStart, DocumentEnd, Comment -> {}
         case MappingStart -> readMapping(events);
         default -> {
           refuse(event);
@@ -97,7 +98,8 @@ final class Yaml {
     for (; event instanceof ScalarEvent scalar; event = events.next()) {
       items.add(scalar.getValue());
     }
-    add(key, String.join(", ", items), new Span(offset(start.getStartMark().orElseThrow()), offset(event.getEndMark().orElseThrow())));
+    add(key, String.join(", ", items),
+        new Span(offset(start.getStartMark().orElseThrow()), offset(event.getEndMark().orElseThrow())));
     return event.getEventId() == Event.ID.SequenceEnd;
   }
 
@@ -114,7 +116,10 @@ final class Yaml {
     return new Span(start, Math.max(start, offset(event.getEndMark().orElseThrow())));
   }
 
-  /** The parser counts code points, a span counts UTF-16 units. Counts on from the mark before, which is nearly always close. */
+  /**
+   * The parser counts code points, a span counts UTF-16 units. Counts on from the mark before, which is nearly always
+   * close.
+   */
   private int offset(Mark mark) {
     while (codePoints < mark.getIndex() && offset < span.end()) {
       offset = source.text().offsetByCodePoints(offset, 1);

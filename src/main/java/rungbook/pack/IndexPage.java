@@ -45,7 +45,8 @@ public final class IndexPage {
 
   /** Each word once, as the script reads it: {@code stopping/stop}, or {@code fan} where the stem is the word. */
   private static String words(List<SearchWord> words) {
-    return words.stream().map(word -> word.word().equals(word.stem()) ? word.word() : word.word() + "/" + word.stem()).distinct()
+    return words.stream().map(word -> word.word().equals(word.stem()) ? word.word() : word.word() + "/" + word.stem())
+        .distinct()
         .collect(Collectors.joining(" "));
   }
 }

@@ -44,7 +44,8 @@ final class ProofBuilder {
     for (int i = 1; i < names.size(); i++) {
       allLikelihood += installations.likelihood(i);
     }
-    tree.steps().stream().filter(Step.Finding.class::isInstance).forEach(step -> claimed.or(course.behind().named((Step.Finding) step)));
+    tree.steps().stream().filter(Step.Finding.class::isInstance)
+        .forEach(step -> claimed.or(course.behind().named((Step.Finding) step)));
   }
 
   /** Findings in the order of the text, then trees that take over, then where it stops. */
@@ -60,9 +61,11 @@ final class ProofBuilder {
     for (int i = 0; i < names.size(); i++) {
       fates.add(fate(i));
     }
-    List<Proof.Check> checks = walker.checks.stream().map(this::check).sorted(Comparator.comparingInt(Proof.Check::step)).toList();
+    List<Proof.Check> checks = walker.checks.stream().map(this::check)
+        .sorted(Comparator.comparingInt(Proof.Check::step)).toList();
     List<Proof.Ending> endings = ends.stream().map(this::ending).toList();
-    Proof proof = new Proof(tree, fates, endings, checks, ways(), installations.drawn(), installations.samples() - installations.drawn(),
+    Proof proof = new Proof(tree, fates, endings, checks, ways(), installations.drawn(),
+        installations.samples() - installations.drawn(),
         measures(claimed), measures(all()), condemned(), mean(walker.flow.checks), mean(walker.flow.minutes),
         condemnations(), walker.unmodelled.values().stream().toList(), List.of());
     return proof.with(new ProofRuleContext(tree, course, walker, names, ends, proof, new WitnessBudget()).problems());
@@ -76,7 +79,8 @@ final class ProofBuilder {
 
   private Proof.Check check(CheckTally tally) {
     List<Proof.Limit> limits = new LimitAnalysis(tally, installations, names).all();
-    return new Proof.Check(tally.step, tally.check.title(), limits, tally.humps(), tally.meterRisks(), tally.inconclusiveShare());
+    return new Proof.Check(tally.step, tally.check.title(), limits, tally.humps(), tally.meterRisks(),
+        tally.inconclusiveShare());
   }
 
   private Proof.Fate fate(int caseNumber) {
@@ -101,7 +105,8 @@ final class ProofBuilder {
         referred += !finding.healthy() && finding.faults().isEmpty() ? share : 0;
       }
     }
-    return new Proof.Fate(names.get(caseNumber), installations.likelihood(caseNumber), claimed.get(caseNumber), found, mistaken, healthy,
+    return new Proof.Fate(names.get(caseNumber), installations.likelihood(caseNumber), claimed.get(caseNumber), found,
+        mistaken, healthy,
         referred, handedOn, nothing, walker.flow.checks[caseNumber], walker.flow.minutes[caseNumber]);
   }
 
@@ -113,7 +118,8 @@ final class ProofBuilder {
     List<Proof.Condemned> condemned = new ArrayList<>();
     for (ArrivalTable.Arrivals arrivals : ends) {
       int sample = arrivals.witness()[0];
-      if (sample >= 0 && arrivals.end() instanceof End.Finding end && tree.steps().get(end.step()) instanceof Step.Finding finding
+      if (sample >= 0 && arrivals.end() instanceof End.Finding end
+          && tree.steps().get(end.step()) instanceof Step.Finding finding
           && !finding.faults().isEmpty()) {
         condemned.add(new Proof.Condemned(end.step(), finding.title(), arrivals.shares()[0], sample,
             installations.circumstances(0, sample)));
@@ -140,7 +146,8 @@ final class ProofBuilder {
         for (int i = 1; i < names.size(); i++) {
           likelihood += installations.likelihood(i) * walker.flow.taken(step, way, i);
         }
-        ways.add(new Proof.WayFlow(step, way, walker.flow.taken(step, way, 0), allLikelihood == 0 ? 0 : likelihood / allLikelihood));
+        ways.add(new Proof.WayFlow(step, way, walker.flow.taken(step, way, 0),
+            allLikelihood == 0 ? 0 : likelihood / allLikelihood));
       }
     }
     return ways;
@@ -157,7 +164,8 @@ final class ProofBuilder {
       }
     }
     arrived.sort(Comparator.comparingDouble((Proof.Arrived one) -> -one.share()));
-    return new Proof.Ending(arrivals.end(), title(arrivals.end()), named.stream().mapToObj(names::get).toList(), arrived,
+    return new Proof.Ending(arrivals.end(), title(arrivals.end()), named.stream().mapToObj(names::get).toList(),
+        arrived,
         allLikelihood == 0 ? 0 : likelihood / allLikelihood, group(arrivals));
   }
 
@@ -169,7 +177,8 @@ final class ProofBuilder {
   }
 
   private BitSet named(ArrivalTable.Arrivals arrivals) {
-    return arrivals.end() instanceof End.Finding end ? course.behind().named((Step.Finding) tree.steps().get(end.step())) : new BitSet();
+    return arrivals.end() instanceof End.Finding end
+        ? course.behind().named((Step.Finding) tree.steps().get(end.step())) : new BitSet();
   }
 
   /** The faults that a finding leaves: those it names, and those that come here without being named. */

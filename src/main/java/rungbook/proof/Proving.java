@@ -43,12 +43,14 @@ public final class Proving {
    * @param installations of the tree's own system
    * @param others the other trees of the library, by id
    */
-  public static Result prove(Tree tree, Installations installations, WalkTimes walks, Function<String, Optional<Tree>> others) {
+  public static Result prove(Tree tree, Installations installations, WalkTimes walks,
+      Function<String, Optional<Tree>> others) {
     return prove(tree, installations, walks, others, Budget.USUAL);
   }
 
   /** @param budget how much work it may be */
-  public static Result prove(Tree tree, Installations installations, WalkTimes walks, Function<String, Optional<Tree>> others, Budget budget) {
+  public static Result prove(Tree tree, Installations installations, WalkTimes walks,
+      Function<String, Optional<Tree>> others, Budget budget) {
     if (tree.system().isEmpty()) {
       return withoutSystem(tree);
     }
@@ -59,9 +61,11 @@ public final class Proving {
     }
     ProofContext course = ProofContext.of(installations, walks, words, tree.meter(), others);
     int mostStates = Math.max(1, budget.solutions() / installations.cases().size());
-    Optional<StateEnumeration> plan = StateEnumeration.of(tree.steps(), order.get(), course, mostStates, budget.arrivals());
+    Optional<
+        StateEnumeration> plan = StateEnumeration.of(tree.steps(), order.get(), course, mostStates, budget.arrivals());
     if (plan.isEmpty()) {
-      return unproved(tree, "its tasks bring the equipment into more states than the " + mostStates + " that can be solved");
+      return unproved(tree,
+          "its tasks bring the equipment into more states than the " + mostStates + " that can be solved");
     }
     Propagation walker = new Propagation(tree, course, plan.get(), course.behind().of(tree.steps(), order.get()));
     walker.walk(order.get());
@@ -70,13 +74,15 @@ public final class Proving {
 
   /** A tree that names no system, or one that the library does not have. */
   public static Result withoutSystem(Tree tree) {
-    return unproved(tree, tree.document().front("system").map(entry -> "there is no system `" + entry.value() + "` in `shared/systems/`")
-        .orElse("it names no system"));
+    return unproved(tree,
+        tree.document().front("system").map(entry -> "there is no system `" + entry.value() + "` in `shared/systems/`")
+            .orElse("it names no system"));
   }
 
   /** Says why a tree is not proved, where it names its system, else at its title. */
   public static Result unproved(Tree tree, String why) {
-    Span span = tree.document().front("system").or(() -> tree.document().front("title")).map(entry -> entry.valueSpan()).orElse(Span.at(0));
+    Span span = tree.document().front("system").or(() -> tree.document().front("title")).map(entry -> entry.valueSpan())
+        .orElse(Span.at(0));
     return new Result.Unproved(Problem.at(NOT_PROVED, tree.source(), span).with("why", why));
   }
 }

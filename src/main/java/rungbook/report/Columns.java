@@ -3,7 +3,10 @@ package rungbook.report;
 /** How wide characters stand on a terminal, and which of them may be sent to one. */
 public final class Columns {
 
-  /** First and last of the ranges that take two columns: East Asian wide and full width, and pictographs (Unicode 15, UAX 11). */
+  /**
+   * First and last of the ranges that take two columns: East Asian wide and full width, and pictographs (Unicode 15,
+   * UAX 11).
+   */
   private static final int[][] WIDE = {
       {0x1100, 0x115F}, {0x231A, 0x231B}, {0x2329, 0x232A}, {0x23E9, 0x23EC}, {0x25FD, 0x25FE}, {0x2614, 0x2615},
       {0x2648, 0x2653}, {0x26A1, 0x26A1}, {0x26BD, 0x26BE}, {0x26D4, 0x26D4}, {0x2705, 0x2705}, {0x274C, 0x274C},
@@ -49,11 +52,13 @@ public final class Columns {
 
   public static String printable(String text) {
     return text.codePoints().noneMatch(Columns::isSteering) ? text
-        : text.codePoints().map(Columns::printable).collect(StringBuilder::new, StringBuilder::appendCodePoint, StringBuilder::append).toString();
+        : text.codePoints().map(Columns::printable)
+            .collect(StringBuilder::new, StringBuilder::appendCodePoint, StringBuilder::append).toString();
   }
 
   private static boolean isSteering(int codePoint) {
-    return Character.isISOControl(codePoint) || codePoint >= 0x202A && codePoint <= 0x202E || codePoint >= 0x2066 && codePoint <= 0x2069
+    return Character.isISOControl(codePoint) || codePoint >= 0x202A && codePoint <= 0x202E
+        || codePoint >= 0x2066 && codePoint <= 0x2069
         || codePoint == 0x2028 || codePoint == 0x2029 || codePoint >= 0xD800 && codePoint <= 0xDFFF;
   }
 }

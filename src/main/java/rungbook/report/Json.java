@@ -22,7 +22,8 @@ final class Json {
   static String write(Writing writing) {
     var text = new StringWriter();
     try (JsonGenerator json = new JsonFactory().createGenerator(text)) {
-      json.setPrettyPrinter(new DefaultPrettyPrinter().withObjectIndenter(new DefaultIndenter("  ", "\n")).withArrayIndenter(new DefaultIndenter("  ", "\n")));
+      json.setPrettyPrinter(new DefaultPrettyPrinter().withObjectIndenter(new DefaultIndenter("  ", "\n"))
+          .withArrayIndenter(new DefaultIndenter("  ", "\n")));
       writing.to(json);
     } catch (IOException e) {
       throw new UncheckedIOException(e); // a string cannot fail to be written to

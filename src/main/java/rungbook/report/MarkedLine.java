@@ -22,7 +22,8 @@ record MarkedLine(int number, String text, String marks) {
     Place place = source.placeAt(span.start());
     Span line = source.lineSpan(place.line());
     int start = Math.min(span.start(), line.end());
-    Cells cells = new Cells(source.text(line), start - line.start(), Math.max(start, Math.min(span.end(), line.end())) - line.start());
+    Cells cells = new Cells(source.text(line), start - line.start(),
+        Math.max(start, Math.min(span.end(), line.end())) - line.start());
     return cells.cut(place.line(), most);
   }
 
@@ -35,7 +36,7 @@ record MarkedLine(int number, String text, String marks) {
     private int markEnd;
 
     Cells(String line, int from, int to) {
-      for (int i = 0; i < line.length(); ) {
+      for (int i = 0; i < line.length();) {
         markStart = i == from ? column : markStart;
         markEnd = i == to ? column : markEnd;
         int codePoint = line.codePointAt(i);

@@ -84,7 +84,8 @@ public final class ProofJson {
   private static void writeEndings(JsonGenerator json, Proof proof) throws IOException {
     for (Proof.Ending ending : proof.endings()) {
       Json.item(json, item -> {
-        item.writeStringField("kind", ending.end() instanceof End.Finding ? "finding" : ending.end() instanceof End.HandedOn ? "tree" : "stuck");
+        item.writeStringField("kind",
+            ending.end() instanceof End.Finding ? "finding" : ending.end() instanceof End.HandedOn ? "tree" : "stuck");
         item.writeStringField("title", ending.title());
         item.writeNumberField("likelihood", ending.likelihood());
         item.writeNumberField("group", ending.group());

@@ -42,7 +42,8 @@ public final class ProofText {
   private void head(String file) {
     line(style.strong(Columns.printable(proof.tree().title())) + style.faint("  " + Columns.printable(file)));
     String system = proof.tree().system().map(words -> words.id()).orElse("");
-    line("  proved on " + system + ": " + (proof.fates().size() - 1) + " faults and the healthy system, on " + proof.drawn()
+    line("  proved on " + system + ": " + (proof.fates().size() - 1) + " faults and the healthy system, on "
+        + proof.drawn()
         + " installations drawn at random and " + proof.corners() + " corners of the tolerances");
     if (!proof.unmodelled().isEmpty()) {
       wrapped("  the circuit knows nothing of: ", String.join(", ", proof.unmodelled()));
@@ -53,14 +54,20 @@ public final class ProofText {
   private void measures() {
     TestabilityMeasures claimed = proof.claimed();
     double share = proof.whole().likelihood() == 0 ? 0 : claimed.likelihood() / proof.whole().likelihood();
-    fact("names", English.counted(claimed.faults(), "fault") + ", " + ReportNumbers.percent(share) + " of the system's likelihood");
+    fact("names", English.counted(claimed.faults(), "fault") + ", " + ReportNumbers.percent(share)
+        + " of the system's likelihood");
     if (claimed.faults() > 0) {
-      fact("detected", ReportNumbers.percent(claimed.detected()) + " of that; " + ReportNumbers.percent(proof.whole().detected()) + " of the whole system");
-      fact("isolated", ReportNumbers.percent(claimed.isolatedTo(1)) + " to one fault, " + ReportNumbers.percent(claimed.isolatedTo(2)) + " to two or fewer, "
-          + ReportNumbers.percent(claimed.isolatedTo(3)) + " to three or fewer");
-      fact("work", String.format(Locale.ROOT, "%.1f checks and %.0f minutes on average, walking included", proof.meanChecks(), proof.meanMinutes()));
+      fact("detected", ReportNumbers.percent(claimed.detected()) + " of that; "
+          + ReportNumbers.percent(proof.whole().detected()) + " of the whole system");
+      fact("isolated",
+          ReportNumbers.percent(claimed.isolatedTo(1)) + " to one fault, "
+              + ReportNumbers.percent(claimed.isolatedTo(2)) + " to two or fewer, "
+              + ReportNumbers.percent(claimed.isolatedTo(3)) + " to three or fewer");
+      fact("work", String.format(Locale.ROOT, "%.1f checks and %.0f minutes on average, walking included",
+          proof.meanChecks(), proof.meanMinutes()));
     }
-    fact("false alarms", proof.healthyCondemned() == 0 ? "no healthy system condemned" : ReportNumbers.percent(proof.healthyCondemned()) + " of healthy systems condemned");
+    fact("false alarms", proof.healthyCondemned() == 0 ? "no healthy system condemned"
+        : ReportNumbers.percent(proof.healthyCondemned()) + " of healthy systems condemned");
     out.append('\n');
   }
 
@@ -70,19 +77,23 @@ public final class ProofText {
       row(title(ending), ReportNumbers.percent(ending.likelihood()), who(ending), text -> text);
     }
     proof.fates().stream().filter(fate -> fate.claimed() && !Share.isAll(fate.found()))
-        .forEach(fate -> wrapped("  not always found: ", fate.name() + ", in " + ReportNumbers.percent(fate.found()) + " of installations"));
+        .forEach(fate -> wrapped("  not always found: ",
+            fate.name() + ", in " + ReportNumbers.percent(fate.found()) + " of installations"));
     out.append('\n');
   }
 
   private static String title(Proof.Ending ending) {
-    return ending.end() instanceof End.HandedOn ? "-> " + ending.title() : ending.end() instanceof End.Stuck ? "no answer at " + ending.title() : ending.title();
+    return ending.end() instanceof End.HandedOn ? "-> " + ending.title()
+        : ending.end() instanceof End.Stuck ? "no answer at " + ending.title() : ending.title();
   }
 
   private static String who(Proof.Ending ending) {
     boolean names = !ending.named().isEmpty();
-    List<Proof.Arrived> shown = ending.arrived().stream().filter(one -> !names || one.named() || one.share() >= 0.001).toList();
+    List<Proof.Arrived> shown = ending.arrived().stream().filter(one -> !names || one.named() || one.share() >= 0.001)
+        .toList();
     String first = shown.stream().limit(names ? shown.size() : MOST_NAMED)
-        .map(one -> one.fault() + (Share.isAll(one.share()) ? "" : " " + ReportNumbers.percent(one.share())) + (names && !one.named() ? " (not named)" : ""))
+        .map(one -> one.fault() + (Share.isAll(one.share()) ? "" : " " + ReportNumbers.percent(one.share()))
+            + (names && !one.named() ? " (not named)" : ""))
         .collect(Collectors.joining(", "));
     return names || shown.size() <= MOST_NAMED ? first : first + " and " + (shown.size() - MOST_NAMED) + " more";
   }
@@ -97,14 +108,16 @@ public final class ProofText {
       for (Proof.Limit limit : check.limits()) {
         Place place = step.source().placeAt(step.ways().get(limit.upperWay()).answerSpan().start());
         String unit = step.quantity().unit();
-        row(check.title() + ", line " + place.line(), ReportNumbers.number(limit.at()) + " " + unit, Bounds.words(limit, unit) + wrong(limit), text -> text);
+        row(check.title() + ", line " + place.line(), ReportNumbers.number(limit.at()) + " " + unit,
+            Bounds.words(limit, unit) + wrong(limit), text -> text);
       }
     }
   }
 
   private static String wrong(Proof.Limit limit) {
     String who = limit.misrouted().stream().filter(one -> one.share() > 0 || one.healthy())
-        .map(one -> one.fault() + " " + (one.share() == 0 ? "in the worst case" : ReportNumbers.percent(one.share())) + ", at " + one.circumstances())
+        .map(one -> one.fault() + " " + (one.share() == 0 ? "in the worst case" : ReportNumbers.percent(one.share()))
+            + ", at " + one.circumstances())
         .limit(MOST_NAMED).collect(Collectors.joining("; "));
     return who.isEmpty() ? "; nobody" : "; wrong: " + who;
   }
@@ -116,7 +129,8 @@ public final class ProofText {
   private void row(String name, String number, String words, java.util.function.UnaryOperator<String> dress) {
     String shown = Columns.printable(name);
     String cut = shown.length() > NAME ? shown.substring(0, NAME - 1) + "…" : shown;
-    String label = "  " + cut + " ".repeat(NAME - cut.length()) + " ".repeat(Math.max(0, NUMBER - number.length())) + number + "  ";
+    String label = "  " + cut + " ".repeat(NAME - cut.length()) + " ".repeat(Math.max(0, NUMBER - number.length()))
+        + number + "  ";
     int width = label.length();
     out.append(dress.apply(label + Wrap.text(Columns.printable(words), width, width))).append('\n');
   }

@@ -18,8 +18,9 @@ public final class RulePage {
 
   public static String of(Wording wording, Style style) {
     RulePage page = new RulePage(style);
-    page.lines.add(style.severity(wording.severity(), wording.severity().word()) + " " + style.strong(wording.code().name()) + ": "
-        + Wrap.text(wording.says(), wording.severity().word().length() + wording.code().name().length() + 3, 2));
+    page.lines.add(
+        style.severity(wording.severity(), wording.severity().word()) + " " + style.strong(wording.code().name()) + ": "
+            + Wrap.text(wording.says(), wording.severity().word().length() + wording.code().name().length() + 3, 2));
     page.lines.add("  " + style.strong("hint: ") + Wrap.text(wording.hint(), 8, 8));
     page.lines.add("");
     wording.page().strip().lines().forEach(page::take);

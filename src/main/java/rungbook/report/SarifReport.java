@@ -60,7 +60,8 @@ public final class SarifReport {
       help.writeStringField("text", wording.hint());
       help.writeStringField("markdown", wording.page().strip());
     });
-    Json.object(json, "defaultConfiguration", configuration -> configuration.writeStringField("level", level(wording.severity())));
+    Json.object(json, "defaultConfiguration",
+        configuration -> configuration.writeStringField("level", level(wording.severity())));
   }
 
   private void writeResult(JsonGenerator json, Problem problem) throws IOException {
@@ -69,7 +70,8 @@ public final class SarifReport {
     json.writeNumberField("ruleIndex", codes.indexOf(problem.code()));
     json.writeStringField("level", level(wording.severity()));
     writeText(json, "message", message(wording, problem));
-    Json.array(json, "locations", locations -> Json.item(locations, location -> writePlace(location, problem.source(), problem.span())));
+    Json.array(json, "locations",
+        locations -> Json.item(locations, location -> writePlace(location, problem.source(), problem.span())));
     if (problem.witness().orElse(null) instanceof Witness.Path path && !path.stops().isEmpty()) {
       writeFlow(json, path);
     }
@@ -105,7 +107,8 @@ public final class SarifReport {
     if (witness instanceof Witness.Reading reading) {
       return ", as a reading of " + reading.shown() + " shows";
     }
-    return witness instanceof Witness.Answers answers ? ", as the answer `" + String.join(", ", answers.words()) + "` shows" : "";
+    return witness instanceof Witness.Answers answers
+        ? ", as the answer `" + String.join(", ", answers.words()) + "` shows" : "";
   }
 
   private static void writeFlow(JsonGenerator json, Witness.Path path) throws IOException {

@@ -59,7 +59,8 @@ public final class TextReport {
     String severity = wording.severity().word();
     String label = severity + " " + problem.code() + ": ";
     int used = Columns.of(place) + label.length();
-    out.append(style.strong(place)).append(style.severity(wording.severity(), severity)).append(label.substring(severity.length()))
+    out.append(style.strong(place)).append(style.severity(wording.severity(), severity))
+        .append(label.substring(severity.length()))
         .append(Wrap.text(Columns.printable(wording.sentence(problem)), used, INDENT.length())).append('\n');
   }
 
@@ -76,7 +77,8 @@ public final class TextReport {
 
   private void writeAside(String label, String text) {
     out.append(INDENT).append(style.strong(label))
-        .append(Wrap.text(Columns.printable(text), INDENT.length() + label.length(), INDENT.length() + label.length())).append('\n');
+        .append(Wrap.text(Columns.printable(text), INDENT.length() + label.length(), INDENT.length() + label.length()))
+        .append('\n');
   }
 
   private void writeWitness(Witness witness) {
@@ -96,7 +98,9 @@ public final class TextReport {
       Place place = stop.source().placeAt(stop.span().start());
       String answer = stop.answer().isEmpty() ? "" : ": " + stop.answer();
       String label = Digits.right(number++, 5) + ". ";
-      out.append(label).append(Wrap.text(Columns.printable(stop.step() + " (line " + place.line() + ")" + answer), label.length(), label.length()))
+      out.append(label)
+          .append(Wrap.text(Columns.printable(stop.step() + " (line " + place.line() + ")" + answer), label.length(),
+              label.length()))
           .append('\n');
     }
   }

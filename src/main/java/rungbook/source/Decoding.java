@@ -29,7 +29,8 @@ public final class Decoding {
       return refused(tooLarge(name, bytes.length));
     }
     String text = new String(bytes, StandardCharsets.UTF_8);
-    return text.indexOf(REPLACEMENT) < 0 ? new Decoded(new Source(name, withoutMark(text)), Optional.empty()) : decodeStrictly(name, bytes);
+    return text.indexOf(REPLACEMENT) < 0 ? new Decoded(new Source(name, withoutMark(text)), Optional.empty())
+        : decodeStrictly(name, bytes);
   }
 
   /** Slower, for text that holds the replacement character: either written so, or made by the decoding. */
@@ -43,7 +44,8 @@ public final class Decoding {
 
   /** The problem of a file that is larger than {@link #MOST_BYTES}; its text is not kept. */
   public static Problem tooLarge(String name, long bytes) {
-    return Problem.at(FILE_TOO_LARGE, new Source(name, ""), Span.at(0)).with("size", megabytes(bytes)).with("most", megabytes(MOST_BYTES));
+    return Problem.at(FILE_TOO_LARGE, new Source(name, ""), Span.at(0)).with("size", megabytes(bytes)).with("most",
+        megabytes(MOST_BYTES));
   }
 
   private static Decoded refused(Problem problem) {

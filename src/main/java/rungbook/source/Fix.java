@@ -18,13 +18,15 @@ public record Fix(String label, List<Edit> edits) {
   }
 
   /**
-   * Writes another name in the place of one that nothing has. The name is looked for in the span, which may hold more than it,
+   * Writes another name in the place of one that nothing has. The name is looked for in the span, which may hold more
+   * than it,
    * such as quotes or a control's name; empty if it is not there letter by letter.
    */
   static Optional<Fix> rename(Source source, Span span, String written, String name) {
     int at = source.text(span).toLowerCase(Locale.ROOT).lastIndexOf(written.toLowerCase(Locale.ROOT));
     return at < 0 || written.isEmpty() ? Optional.empty()
-        : Optional.of(new Fix("write `" + name + "`", List.of(new Edit(source, span.part(at, written.length()), name))));
+        : Optional
+            .of(new Fix("write `" + name + "`", List.of(new Edit(source, span.part(at, written.length()), name))));
   }
 
   /** A text with edits made that lie in it and do not overlap. */

@@ -13,7 +13,10 @@ public final class Nearest {
 
   private Nearest() {}
 
-  /** The nearest of {@code names} by edit distance (Damerau's, adjacent swaps included), if at most a third of it differs. */
+  /**
+   * The nearest of {@code names} by edit distance (Damerau's, adjacent swaps included), if at most a third of it
+   * differs.
+   */
   public static Optional<String> to(String written, Collection<String> names) {
     if (written.length() > LONGEST) {
       return Optional.empty();

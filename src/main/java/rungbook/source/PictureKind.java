@@ -41,7 +41,8 @@ public enum PictureKind {
 
   /** All endings with a full stop before each, as a file chooser filters by them. */
   public static String filter() {
-    return Arrays.stream(values()).flatMap(kind -> kind.endings.stream()).map(ending -> "." + ending).collect(Collectors.joining(","));
+    return Arrays.stream(values()).flatMap(kind -> kind.endings.stream()).map(ending -> "." + ending)
+        .collect(Collectors.joining(","));
   }
 
   /** Its name as people write it. */

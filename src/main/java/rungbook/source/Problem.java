@@ -12,11 +12,12 @@ import java.util.Optional;
  * @param facts what fills the sentence's blanks, by name
  * @param fix a change that removes it, where one is known
  */
-public record Problem(Code code, Source source, Span span, Map<String, String> facts, Optional<Witness> witness, Optional<Fix> fix) {
+public record Problem(Code code, Source source, Span span, Map<String, String> facts, Optional<Witness> witness,
+    Optional<Fix> fix) {
 
   /** By file, then by place, then by code: the order in which people read. */
-  public static final Comparator<Problem> IN_READING_ORDER =
-      Comparator.<Problem, String>comparing(p -> p.source().name()).thenComparing(Problem::span).thenComparing(Problem::code);
+  public static final Comparator<Problem> IN_READING_ORDER = Comparator
+      .<Problem, String>comparing(p -> p.source().name()).thenComparing(Problem::span).thenComparing(Problem::code);
 
   public Problem {
     facts = Map.copyOf(facts);
@@ -32,7 +33,10 @@ public record Problem(Code code, Source source, Span span, Map<String, String> f
     return new Problem(code, source, span, more, witness, fix);
   }
 
-  /** Adds what a reader probably meant, if a name came near, and the fix that writes it. @param written the name as it is written */
+  /**
+   * Adds what a reader probably meant, if a name came near, and the fix that writes it. @param written the name as it
+   * is written
+   */
   public Problem near(String written, Optional<String> nearest) {
     return nearest.map(name -> with("near", name).fixedBy(Fix.rename(source, span, written, name))).orElse(this);
   }

@@ -1,6 +1,9 @@
 package rungbook.source;
 
-/** How much a problem matters, worst first. Errors keep a tree from becoming a pack; notes are no problem by themselves. */
+/**
+ * How much a problem matters, worst first. Errors keep a tree from becoming a pack; notes are no problem by
+ * themselves.
+ */
 public enum Severity {
   ERROR,
   WARNING,

@@ -3,8 +3,10 @@ package rungbook.source;
 import java.util.function.UnaryOperator;
 
 /**
- * How much one text may hold and cost. Past a limit it is refused with a problem, so that no text keeps the others waiting.
- * Each limit is also a setting: the system property {@code rungbook.limit.lines}, or {@code RUNGBOOK_LIMIT_LINES} in the environment.
+ * How much one text may hold and cost. Past a limit it is refused with a problem, so that no text keeps the others
+ * waiting.
+ * Each limit is also a setting: the system property {@code rungbook.limit.lines}, or {@code RUNGBOOK_LIMIT_LINES} in
+ * the environment.
  *
  * @param lines lines that are not blank
  * @param headings headings of any level
@@ -29,7 +31,8 @@ public record TextLimits(int lines, int headings, int items, int links, int step
   /** @param settings by name; null for what is not set. What is no number above zero counts as not set. */
   public static TextLimits of(UnaryOperator<String> settings) {
     return new TextLimits(number(settings, "lines", USUAL.lines), number(settings, "headings", USUAL.headings),
-        number(settings, "items", USUAL.items), number(settings, "links", USUAL.links), number(settings, "steps", USUAL.steps),
+        number(settings, "items", USUAL.items), number(settings, "links", USUAL.links),
+        number(settings, "steps", USUAL.steps),
         number(settings, "depth", USUAL.depth), number(settings, "problems", USUAL.problems));
   }
 

@@ -61,7 +61,8 @@ public record Wording(Code code, Severity severity, String says, String hint, Op
       return Optional.empty();
     }
     try (InputStream in = Wording.class.getResourceAsStream("/rungbook/rules/" + name + ".md")) {
-      return in == null ? Optional.empty() : Optional.of(read(Code.of(name), new String(in.readAllBytes(), StandardCharsets.UTF_8)));
+      return in == null ? Optional.empty()
+          : Optional.of(read(Code.of(name), new String(in.readAllBytes(), StandardCharsets.UTF_8)));
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
@@ -76,7 +77,8 @@ public record Wording(Code code, Severity severity, String says, String hint, Op
     var front = text.substring(FENCE.length(), end).lines()
         .map(line -> line.split(": ", 2))
         .collect(Collectors.toMap(pair -> pair[0], pair -> pair[1]));
-    return new Wording(code, Severity.valueOf(front.get("severity").toUpperCase(Locale.ROOT)), front.get("says"), front.get("hint"),
+    return new Wording(code, Severity.valueOf(front.get("severity").toUpperCase(Locale.ROOT)), front.get("says"),
+        front.get("hint"),
         Optional.ofNullable(front.get("near")), text.substring(end + 1 + FENCE.length()));
   }
 }

@@ -8,14 +8,15 @@ import rungbook.store.document.Refused;
 
 /** Tells whether a library's database is damaged, and how to get the library back. */
 public final class DamagedDatabase {
-  // H2's ErrorCode: FILE_CORRUPTED_1, FILE_VERSION_ERROR_1, GENERAL_ERROR_1 (an inconsistency that H2 met), from its documentation
+  // H2's ErrorCode: FILE_CORRUPTED_1, FILE_VERSION_ERROR_1, GENERAL_ERROR_1 (an inconsistency that H2 met), from its
+  // documentation
   private static final Set<Integer> CORRUPTED = Set.of(90030, 90048, 50000);
 
-  private DamagedDatabase() {
-  }
+  private DamagedDatabase() {}
 
   public static boolean isReason(Throwable failure) {
-    return failure instanceof MVStoreException || failure instanceof SQLException sql && CORRUPTED.contains(sql.getErrorCode());
+    return failure instanceof MVStoreException
+        || failure instanceof SQLException sql && CORRUPTED.contains(sql.getErrorCode());
   }
 
   static Refused refused(Path folder, String how) {

@@ -13,10 +13,12 @@ import java.util.regex.Pattern;
 import rungbook.store.document.Refused;
 
 /**
- * The folder that a library is kept in. It is looked at before the database is opened, so that a damaged or missing database is
+ * The folder that a library is kept in. It is looked at before the database is opened, so that a damaged or missing
+ * database is
  * named, and never taken for a new one.
  *
- * <p>A marker beside the database says how many revisions it held at the last start: revisions only ever grow in number.
+ * <p>A marker beside the database says how many revisions it held at the last start: revisions only ever grow in
+ * number.
  */
 public record DataFolder(Path folder) {
   static final String DATABASE = "rungbook.mv.db";
@@ -39,7 +41,8 @@ public record DataFolder(Path folder) {
       requireDatabase();
     } catch (IOException failed) {
       throw DiskFull.isReason(failed)
-          ? new Refused("the disk that holds `" + folder + "` is full", "make room on it and start again; what was saved is safe")
+          ? new Refused("the disk that holds `" + folder + "` is full",
+              "make room on it and start again; what was saved is safe")
           : new Refused("the folder `" + folder + "` cannot be used (" + OwnerOnly.why(failed) + ")",
               "choose a folder that you may write to with --data FOLDER");
     }
@@ -65,10 +68,13 @@ public record DataFolder(Path folder) {
     }
   }
 
-  /** Whether nothing but a library is in it; the permissions of a folder that holds more are somebody else's to choose. */
+  /**
+   * Whether nothing but a library is in it; the permissions of a folder that holds more are somebody else's to choose.
+   */
   private boolean isOurs() throws IOException {
     try (var names = Files.list(folder)) {
-      return names.map(path -> path.getFileName().toString()).allMatch(name -> name.startsWith("rungbook.") || name.equals(UPLOADS));
+      return names.map(path -> path.getFileName().toString())
+          .allMatch(name -> name.startsWith("rungbook.") || name.equals(UPLOADS));
     }
   }
 
@@ -118,7 +124,8 @@ public record DataFolder(Path folder) {
   void requireAsManyAsHeld(long revisions) {
     held().ifPresent(before -> {
       if (revisions < before) {
-        throw DamagedDatabase.refused(folder, "it holds " + revisions + " revisions and held " + before + " at the last start");
+        throw DamagedDatabase.refused(folder,
+            "it holds " + revisions + " revisions and held " + before + " at the last start");
       }
     });
   }
@@ -131,8 +138,9 @@ public record DataFolder(Path folder) {
     var part = folder.resolve(MARKER + ".part");
     Files.deleteIfExists(part);
     OwnerOnly.createFile(part);
-    Files.writeString(part, "This folder holds a Rungbook library: without this file, a lost database would be taken for a new one.\nrevisions: "
-        + revisions + "\n");
+    Files.writeString(part,
+        "This folder holds a Rungbook library: without this file, a lost database would be taken for a new one.\nrevisions: "
+            + revisions + "\n");
     try (var file = FileChannel.open(part, StandardOpenOption.WRITE)) {
       file.force(true);
     }

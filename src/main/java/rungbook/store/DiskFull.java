@@ -5,8 +5,7 @@ import java.util.Locale;
 
 /** Tells whether something failed because the disk, or the user's share of it, is full. */
 public final class DiskFull {
-  private DiskFull() {
-  }
+  private DiskFull() {}
 
   public static boolean isReason(Throwable failure) {
     for (var cause = failure; cause != null; cause = cause.getCause()) {
@@ -19,6 +18,7 @@ public final class DiskFull {
 
   // the texts of ENOSPC and EDQUOT on Linux and macOS, and of ERROR_DISK_FULL on Windows; from memory
   private static boolean says(String message) {
-    return message.contains("no space left") || message.contains("quota exceeded") || message.contains("not enough space on the disk");
+    return message.contains("no space left") || message.contains("quota exceeded")
+        || message.contains("not enough space on the disk");
   }
 }

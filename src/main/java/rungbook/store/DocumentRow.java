@@ -38,7 +38,8 @@ public class DocumentRow extends PanacheEntityBase {
     var key = NameKey.ofNew(path);
     DocumentRow.<DocumentRow>find("nameKey", key.text()).firstResultOptional().ifPresent(other -> {
       throw new Refused("`" + path + "` and `" + other.path + "` would be the same file on some computers",
-          "use the name `" + other.path + "`, which is in the library or in its history, or choose one that differs in more than case and spaces");
+          "use the name `" + other.path
+              + "`, which is in the library or in its history, or choose one that differs in more than case and spaces");
     });
     var row = new DocumentRow();
     row.path = path.text();
@@ -53,7 +54,8 @@ public class DocumentRow extends PanacheEntityBase {
     if (without.isEmpty()) {
       return;
     }
-    var taken = new HashSet<>(DocumentRow.<DocumentRow>list("nameKey is not null").stream().map(row -> row.nameKey).toList());
+    var taken = new HashSet<>(
+        DocumentRow.<DocumentRow>list("nameKey is not null").stream().map(row -> row.nameKey).toList());
     for (var row : without) {
       var key = NameKey.of(new DocumentPath(row.path)).text();
       row.nameKey = taken.add(key) ? key : null;

@@ -46,7 +46,8 @@ public class DraftRow extends PanacheEntityBase {
 
   /** The same text, kept before: a client that tries again makes no second draft. */
   static Optional<DraftRow> alike(Save save) {
-    return DraftRow.<DraftRow>list("path = ?1 and basedOn = ?2 and author = ?3", save.path().text(), save.basedOn(), save.author())
+    return DraftRow
+        .<DraftRow>list("path = ?1 and basedOn = ?2 and author = ?3", save.path().text(), save.basedOn(), save.author())
         .stream().filter(row -> Arrays.equals(row.content, save.content())).findFirst();
   }
 

@@ -3,11 +3,14 @@ package rungbook.store;
 import java.util.function.Predicate;
 
 /**
- * Lets concurrent saves share one sync of the disk: each waits for a sync that began after its own commit. The first one that
+ * Lets concurrent saves share one sync of the disk: each waits for a sync that began after its own commit. The first
+ * one that
  * finds no sync running does it for all that had committed by then; those that commit meanwhile wait for the next.
  *
- * <p>After a sync that failed, nobody knows what the disk holds: the operating system may have dropped what it could not write
- * and report success the next time. So every later one is refused, unless {@code passes} says that the failure leaves no doubt.
+ * <p>After a sync that failed, nobody knows what the disk holds: the operating system may have dropped what it could
+ * not write
+ * and report success the next time. So every later one is refused, unless {@code passes} says that the failure leaves
+ * no doubt.
  */
 final class GroupSync {
   private final Runnable sync;

@@ -16,7 +16,8 @@ import rungbook.store.document.Revision;
 import rungbook.store.document.Save;
 
 /**
- * Brings many files into the library at once: all of them, each on top of what the library holds at that moment, or none. What
+ * Brings many files into the library at once: all of them, each on top of what the library holds at that moment, or
+ * none. What
  * others save meanwhile stays in the history below, and is named.
  */
 @ApplicationScoped
@@ -34,9 +35,11 @@ public class Imports {
     /**
      * Every file is in the library.
      *
-     * @param savedMeanwhile those of {@code saved} that somebody else saved while the import was read; their text is the revision before
+     * @param savedMeanwhile those of {@code saved} that somebody else saved while the import was read; their text is
+     * the revision before
      */
-    record Imported(List<DocumentPath> saved, List<DocumentPath> unchanged, Set<DocumentPath> savedMeanwhile) implements Result {}
+    record Imported(List<DocumentPath> saved, List<DocumentPath> unchanged, Set<DocumentPath> savedMeanwhile)
+        implements Result {}
 
     /** Nothing was imported, and why: every file that the library does not take in. */
     record NothingImported(List<Refusal> refused) implements Result {}
@@ -70,8 +73,10 @@ public class Imports {
   }
 
   private static Result imported(List<Outcome> outcomes, Map<String, Integer> before) {
-    var saved = outcomes.stream().filter(Outcome.Saved.class::isInstance).map(o -> ((Outcome.Saved) o).revision()).toList();
-    var unchanged = outcomes.stream().filter(Outcome.Unchanged.class::isInstance).map(o -> ((Outcome.Unchanged) o).revision().path()).toList();
+    var saved = outcomes.stream().filter(Outcome.Saved.class::isInstance).map(o -> ((Outcome.Saved) o).revision())
+        .toList();
+    var unchanged = outcomes.stream().filter(Outcome.Unchanged.class::isInstance)
+        .map(o -> ((Outcome.Unchanged) o).revision().path()).toList();
     var meanwhile = saved.stream().filter(r -> r.number() - 1 > before.getOrDefault(r.path().text(), 0))
         .map(Revision::path).collect(Collectors.toCollection(TreeSet::new));
     return new Result.Imported(saved.stream().map(Revision::path).toList(), unchanged, meanwhile);

@@ -10,10 +10,12 @@ import java.nio.file.Path;
 import java.nio.file.attribute.PosixFileAttributeView;
 import java.nio.file.attribute.PosixFilePermissions;
 
-/** Files that their owner alone can read, where the file system knows owners (POSIX); elsewhere as the system makes them. */
+/**
+ * Files that their owner alone can read, where the file system knows owners (POSIX); elsewhere as the system makes
+ * them.
+ */
 final class OwnerOnly {
-  private OwnerOnly() {
-  }
+  private OwnerOnly() {}
 
   static void createFolder(Path folder) throws IOException {
     Files.createDirectories(folder);
@@ -32,7 +34,9 @@ final class OwnerOnly {
     }
   }
 
-  /** A new file's name is on the disk only when its folder is; Windows does not open folders, and needs no such step. */
+  /**
+   * A new file's name is on the disk only when its folder is; Windows does not open folders, and needs no such step.
+   */
   static void forceFolder(Path folder) throws IOException {
     if (Files.getFileAttributeView(folder, PosixFileAttributeView.class) != null) {
       try (var channel = FileChannel.open(folder)) {
@@ -49,6 +53,7 @@ final class OwnerOnly {
     if (failed instanceof FileAlreadyExistsException) {
       return "there is a file of that name";
     }
-    return failed instanceof FileSystemException known && known.getReason() != null ? known.getReason() : failed.getMessage();
+    return failed instanceof FileSystemException known && known.getReason() != null ? known.getReason()
+        : failed.getMessage();
   }
 }

@@ -69,12 +69,14 @@ public class RevisionRow extends PanacheEntityBase {
   }
 
   static List<RevisionRow> before(DocumentPath path, int number, int most) {
-    return find("from RevisionRow r join fetch r.document d where d.path = ?1 and r.number < ?2 order by r.number desc", path.text(), number)
+    return find("from RevisionRow r join fetch r.document d where d.path = ?1 and r.number < ?2 order by r.number desc",
+        path.text(), number)
         .page(0, most).list();
   }
 
   static List<RevisionRow> between(DocumentPath path, int from, int end) {
-    return list("from RevisionRow r join fetch r.document d where d.path = ?1 and r.number >= ?2 and r.number < ?3 order by r.number",
+    return list(
+        "from RevisionRow r join fetch r.document d where d.path = ?1 and r.number >= ?2 and r.number < ?3 order by r.number",
         path.text(), from, end);
   }
 

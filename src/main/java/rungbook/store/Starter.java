@@ -27,7 +27,7 @@ class Starter {
 
   /** @param folder a folder with {@code trees/} and {@code shared/}; else the library inside the program */
   Starter(Store store, @ConfigProperty(name = "rungbook.starter") Optional<Path> folder,
-          @ConfigProperty(name = "rungbook.data") Path data) {
+      @ConfigProperty(name = "rungbook.data") Path data) {
     this.store = store;
     this.folder = folder;
     this.data = new DataFolder(data);

@@ -118,10 +118,12 @@ public class Store {
     }
   }
 
-  // A race is lost when somebody commits between our look and our write; the next look sees what they wrote. A long transaction
-  // could lose against busy writers for ever, and they wait in vain for the rows it holds: after a few tries it has the library to itself.
+  // A race is lost when somebody commits between our look and our write; the next look sees what they wrote. A long
+  // transaction
+  // could lose against busy writers for ever, and they wait in vain for the rows it holds: after a few tries it has
+  // the library to itself.
   private List<Outcome> raceToSave(Callable<List<Outcome>> work) {
-    for (var tries = 1; ; tries++) {
+    for (var tries = 1;; tries++) {
       var turn = tries < TRIES_BESIDE_OTHERS ? turns.readLock() : turns.writeLock();
       turn.lock();
       try {
@@ -166,7 +168,8 @@ public class Store {
   }
 
   private static Refused unknownBase(Save save) {
-    return new Refused("`" + save.path() + "` has no revision " + save.basedOn(), "a new document is based on revision 0");
+    return new Refused("`" + save.path() + "` has no revision " + save.basedOn(),
+        "a new document is based on revision 0");
   }
 
   private Outcome append(Save save, Optional<Revision> head) {
@@ -174,7 +177,8 @@ public class Store {
     var number = save.basedOn() + 1;
     var parent = head.map(Revision::hash).orElse(Hash.NONE);
     var hash = Chain.of(save.path(), number, save.change(), save.author(), save.message(), at, parent, save.content());
-    var revision = new Revision(save.path(), number, save.change(), save.author(), save.message(), at, parent, hash, save.content());
+    var revision = new Revision(save.path(), number, save.change(), save.author(), save.message(), at, parent, hash,
+        save.content());
     var document = DocumentRow.at(save.path()).orElseGet(() -> DocumentRow.begin(save.path()));
     document.head = number;
     RevisionRow.of(document, revision).persistAndFlush();
@@ -190,7 +194,8 @@ public class Store {
     if (DraftRow.count("path", save.path().text()) >= StoreLimits.DRAFTS_COUNT) {
       throw new Refused("somebody else saved revision " + current.number() + " first, and `" + save.path() + "` has "
           + StoreLimits.DRAFTS_COUNT + " drafts already: this one is not kept",
-          "keep your text, discard drafts on the document's history page, then save on top of revision " + current.number());
+          "keep your text, discard drafts on the document's history page, then save on top of revision "
+              + current.number());
     }
     var draft = DraftRow.of(save, Instant.now().truncatedTo(ChronoUnit.MILLIS));
     draft.persistAndFlush();
@@ -210,14 +215,14 @@ public class Store {
 
   /** The newest revision of every document that is there, in the order of their paths. */
   public List<Revision> heads() {
-    return QuarkusTransaction.joiningExisting().call(() ->
-        RevisionRow.heads().stream().map(RevisionRow::toRevision).filter(Revision::isThere).toList());
+    return QuarkusTransaction.joiningExisting()
+        .call(() -> RevisionRow.heads().stream().map(RevisionRow::toRevision).filter(Revision::isThere).toList());
   }
 
   /** The number of every document's newest revision, by path. */
   Map<String, Integer> headNumbers() {
-    return QuarkusTransaction.joiningExisting().call(() ->
-        DocumentRow.all().stream().collect(Collectors.toMap(row -> row.path, row -> row.head)));
+    return QuarkusTransaction.joiningExisting()
+        .call(() -> DocumentRow.all().stream().collect(Collectors.toMap(row -> row.path, row -> row.head)));
   }
 
   /** Brings what an older program wrote up to what this one needs. */
@@ -236,8 +241,8 @@ public class Store {
 
   /** All revisions, oldest first; empty when the document never was. */
   public List<Revision> history(DocumentPath path) {
-    return QuarkusTransaction.joiningExisting().call(() ->
-        new ArrayList<>(RevisionRow.history(path).stream().map(RevisionRow::toRevision).toList()));
+    return QuarkusTransaction.joiningExisting()
+        .call(() -> new ArrayList<>(RevisionRow.history(path).stream().map(RevisionRow::toRevision).toList()));
   }
 
   /**
@@ -247,14 +252,14 @@ public class Store {
    * @param most how many at most
    */
   public List<Revision> history(DocumentPath path, int before, int most) {
-    return QuarkusTransaction.joiningExisting().call(() ->
-        RevisionRow.before(path, before, most).stream().map(RevisionRow::toRevision).sorted(Comparator.comparingInt(Revision::number)).toList());
+    return QuarkusTransaction.joiningExisting().call(() -> RevisionRow.before(path, before, most).stream()
+        .map(RevisionRow::toRevision).sorted(Comparator.comparingInt(Revision::number)).toList());
   }
 
   /** The first revision of a document that is not what its hash says, or that does not follow its parent. */
   public Optional<Integer> firstBroken(DocumentPath path) {
     var chain = new Chain.Check();
-    for (var from = 1; ; from += READ_AT_ONCE) {
+    for (var from = 1;; from += READ_AT_ONCE) {
       var some = between(path, from, from + READ_AT_ONCE);
       if (!some.stream().allMatch(chain::holds)) {
         return Optional.of(chain.number());
@@ -266,8 +271,8 @@ public class Store {
   }
 
   private List<Revision> between(DocumentPath path, int from, int end) {
-    return QuarkusTransaction.joiningExisting().call(() ->
-        RevisionRow.between(path, from, end).stream().map(RevisionRow::toRevision).toList());
+    return QuarkusTransaction.joiningExisting()
+        .call(() -> RevisionRow.between(path, from, end).stream().map(RevisionRow::toRevision).toList());
   }
 
   public Optional<Draft> draft(DocumentPath path, long id) {
@@ -275,8 +280,8 @@ public class Store {
   }
 
   public List<Draft> drafts(DocumentPath path) {
-    return QuarkusTransaction.joiningExisting().call(() ->
-        DraftRow.<DraftRow>list("path", Sort.by("id"), path.text()).stream().map(DraftRow::toDraft).toList());
+    return QuarkusTransaction.joiningExisting().call(
+        () -> DraftRow.<DraftRow>list("path", Sort.by("id"), path.text()).stream().map(DraftRow::toDraft).toList());
   }
 
   /**
@@ -285,7 +290,8 @@ public class Store {
    * @return whether there was such a draft
    */
   public boolean putAway(DocumentPath path, long draftId) {
-    return QuarkusTransaction.requiringNew().call(() -> DraftRow.delete("path = ?1 and id = ?2", path.text(), draftId)) > 0;
+    return QuarkusTransaction.requiringNew()
+        .call(() -> DraftRow.delete("path = ?1 and id = ?2", path.text(), draftId)) > 0;
   }
 
   /** Puts a draft away; its text is then gone. */

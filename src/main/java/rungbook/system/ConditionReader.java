@@ -78,7 +78,8 @@ final class ConditionReader {
     return words.controls().values().stream()
         .filter(control -> key.startsWith(Names.key(control.name()) + " "))
         .filter(control -> control.positions().contains(key.substring(control.name().length() + 1)))
-        .map(control -> (Condition) new Condition.Stands(Names.key(control.name()), key.substring(control.name().length() + 1)))
+        .map(control -> (Condition) new Condition.Stands(Names.key(control.name()),
+            key.substring(control.name().length() + 1)))
         .findFirst();
   }
 
@@ -93,7 +94,8 @@ final class ConditionReader {
       case "on" -> consumers.contains(name) ? Optional.of(new Condition.On(name)) : Optional.empty();
       case "humming" -> consumers.contains(name) ? Optional.of(new Condition.Humming(name)) : Optional.empty();
       case "closed" -> switches.contains(name) ? Optional.of(new Condition.Closed(name)) : Optional.empty();
-      case "open" -> switches.contains(name) ? Optional.of(new Condition.Not(new Condition.Closed(name))) : Optional.empty();
+      case "open" ->
+          switches.contains(name) ? Optional.of(new Condition.Not(new Condition.Closed(name))) : Optional.empty();
       default -> Optional.empty();
     };
   }

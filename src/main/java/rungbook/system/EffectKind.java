@@ -5,16 +5,19 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
- * What can go wrong with which kind of part: the one table of effects and parts. An effect that a part cannot have would do
+ * What can go wrong with which kind of part: the one table of effects and parts. An effect that a part cannot have
+ * would do
  * nothing, and a fault that does nothing can never be found.
  */
 enum EffectKind {
   OPEN("opened", "open %s", Part.Supply.class, Part.Fuse.class, Part.Switch.class, Part.Cable.class, Part.Wire.class,
       Part.Transformer.class, Part.Load.class, Part.Capacitor.class),
   /** A conductor is not bridged from end to end: two of them touch, which is {@link Effect.Join}. */
-  SHORT("shorted", "short %s", Part.Supply.class, Part.Fuse.class, Part.Switch.class, Part.Transformer.class, Part.Load.class,
+  SHORT("shorted", "short %s", Part.Supply.class, Part.Fuse.class, Part.Switch.class, Part.Transformer.class,
+      Part.Load.class,
       Part.Capacitor.class),
-  RAISE("raised", "raise %s by 5 ohm", Part.Supply.class, Part.Fuse.class, Part.Switch.class, Part.Cable.class, Part.Wire.class,
+  RAISE("raised", "raise %s by 5 ohm", Part.Supply.class, Part.Fuse.class, Part.Switch.class, Part.Cable.class,
+      Part.Wire.class,
       Part.Transformer.class, Part.Load.class, Part.Capacitor.class),
   HOLD("held", "hold %s open", Part.Switch.class),
   STOP("stopped", "stop %s", Part.Load.class, Part.State.class),
@@ -43,9 +46,13 @@ enum EffectKind {
     return done;
   }
 
-  /** What can be written of a part instead: {@code `open control fuse`, `short control fuse`}. @param name of the part or limb */
+  /**
+   * What can be written of a part instead: {@code `open control fuse`, `short control fuse`}. @param name of the part
+   * or limb
+   */
   static String instead(Part part, String name) {
-    String fit = Stream.of(values()).filter(kind -> kind.fits(part)).map(kind -> "`" + String.format(kind.form, name) + "`")
+    String fit = Stream.of(values()).filter(kind -> kind.fits(part))
+        .map(kind -> "`" + String.format(kind.form, name) + "`")
         .collect(Collectors.joining(", "));
     return fit.isEmpty() ? "an effect on a wire that ends there" : fit;
   }

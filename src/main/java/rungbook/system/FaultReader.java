@@ -60,9 +60,11 @@ final class FaultReader {
     // once its resistance is a sound transformer
     form("weaken (.+) " + N + " times",
         m -> parts.part(WEAKEN, m.group(1), item).map(key -> new Effect.Weaken(key, quantity(m, 2, 1))));
-    form("tap (.+) for " + N + " V", m -> parts.part(TAP, m.group(1), item).map(key -> new Effect.Tap(key, quantity(m, 2, 0))));
+    form("tap (.+) for " + N + " V",
+        m -> parts.part(TAP, m.group(1), item).map(key -> new Effect.Tap(key, quantity(m, 2, 0))));
     form("lower (.+) to " + N + " to " + N + " V",
-        m -> parts.part(LOWER, m.group(1), item).map(key -> new Effect.Lower(key, range(quantity(m, 2, 0), quantity(m, 3, 0)))));
+        m -> parts.part(LOWER, m.group(1), item)
+            .map(key -> new Effect.Lower(key, range(quantity(m, 2, 0), quantity(m, 3, 0)))));
   }
 
   private void form(String pattern, Function<Matcher, Optional<Effect>> read) {

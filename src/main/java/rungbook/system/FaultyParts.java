@@ -37,7 +37,8 @@ final class FaultyParts {
     return fit(effect, part, written, system.parts().stream().map(Part::name).toList(), item);
   }
 
-  private Optional<String> fit(EffectKind effect, Optional<Part> part, String written, List<String> names, Entry.Item item) {
+  private Optional<String> fit(EffectKind effect, Optional<Part> part, String written, List<String> names,
+      Entry.Item item) {
     if (part.isEmpty()) {
       if (everyPartIsRead) {
         problems.unknown(FAULT_WITHOUT_PART, item.span(), written, names);

@@ -27,10 +27,12 @@ public sealed interface Part {
   record Fuse(String name, Span span, List<PartBranch> limbs, double ratedAmps, boolean breaker) implements Part {}
 
   /** @param opensWith the panel that opens it; a hand switch closes whenever nobody has opened it */
-  record Switch(String name, Span span, List<PartBranch> limbs, Condition closedWhen, Optional<String> opensWith) implements Part {}
+  record Switch(String name, Span span, List<PartBranch> limbs, Condition closedWhen, Optional<String> opensWith)
+      implements Part {}
 
   record Cable(
-      String name, Span span, List<PartBranch> limbs, int awg, Interval feet, Interval celsius, Interval picofaradsPerFoot,
+      String name, Span span, List<PartBranch> limbs, int awg, Interval feet, Interval celsius,
+      Interval picofaradsPerFoot,
       Interval picofaradsPerFootToGround) implements Part {}
 
   record Wire(String name, Span span, List<PartBranch> limbs, double ohms) implements Part {}
@@ -43,7 +45,8 @@ public sealed interface Part {
    * @param secondaryOhms what the windings add in series, seen from the secondary
    */
   record Transformer(
-      String name, Span span, List<PartBranch> limbs, double primaryVolts, double secondaryVolts, double voltAmps, Interval noLoadVolts,
+      String name, Span span, List<PartBranch> limbs, double primaryVolts, double secondaryVolts, double voltAmps,
+      Interval noLoadVolts,
       Interval secondaryOhms) implements Part {}
 
   /**

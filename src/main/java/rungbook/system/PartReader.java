@@ -11,7 +11,10 @@ import rungbook.markdown.Entry;
 import rungbook.source.Code;
 import rungbook.source.Span;
 
-/** Reads one line of {@code parts}. What it needs and lacks is reported; a typical value stands in so that reading goes on. */
+/**
+ * Reads one line of {@code parts}. What it needs and lacks is reported; a typical value stands in so that reading goes
+ * on.
+ */
 final class PartReader {
 
   static final Code ABSURD_QUANTITY = Code.of("absurd-quantity");
@@ -87,7 +90,8 @@ final class PartReader {
     };
   }
 
-  static final List<String> KINDS = List.of("supply", "breaker", "fuse", "switch", "interlock", "contact", "cable", "wire",
+  static final List<String> KINDS = List.of("supply", "breaker", "fuse", "switch", "interlock", "contact", "cable",
+      "wire",
       "joint", "transformer", "coil", "motor", "load", "board", "thermostat", "input", "heater", "capacitor", "state");
 
   private Span span() {
@@ -121,7 +125,8 @@ final class PartReader {
     var wanted = phrases.takeAfter("conductor ");
     var ends = phrases.words().stream().filter(item -> item.text().contains(" to ")).findFirst();
     if (ends.isEmpty() || wanted.isEmpty()) {
-      lacks(ends.isEmpty() ? "the two places it runs between, such as `thermostat to furnace`" : "its conductors, such as `conductor Y`");
+      lacks(ends.isEmpty() ? "the two places it runs between, such as `thermostat to furnace`"
+          : "its conductors, such as `conductor Y`");
       return List.of();
     }
     phrases.words().remove(ends.get());
@@ -227,7 +232,8 @@ final class PartReader {
     OptionalDouble wire = optional("ohm");
     double amps = need("A");
     var on = Part.Impedance.of(volts, volts * amps, OptionalDouble.empty(), factor);
-    var rest = may("A locked").map(a -> Part.Impedance.of(volts, volts * a.middle(), OptionalDouble.empty(), factor)).orElse(on);
+    var rest = may("A locked").map(a -> Part.Impedance.of(volts, volts * a.middle(), OptionalDouble.empty(), factor))
+        .orElse(on);
     return consumer(volts, rest, on, wire.orElse(Math.min(on.resistance(), rest.resistance())), 0.6, 0.5);
   }
 
@@ -247,7 +253,8 @@ final class PartReader {
     return may(key).map(value -> OptionalDouble.of(value.middle())).orElse(OptionalDouble.empty());
   }
 
-  private Part consumer(double volts, Part.Impedance rest, Part.Impedance on, double wireOhms, double onShare, double offShare) {
+  private Part consumer(double volts, Part.Impedance rest, Part.Impedance on, double wireOhms, double onShare,
+      double offShare) {
     Interval onVolts = may("picks up at V").or(() -> may("works above V")).orElse(exactly(volts * onShare));
     Interval offVolts = may("drops out at V").orElse(exactly(Math.min(onVolts.low(), volts * offShare)));
     Condition only = condition("only when ").orElse(Condition.ALWAYS);
@@ -271,7 +278,9 @@ final class PartReader {
       lacks("`when …`, or `set when …` and `reset when …`");
     }
     return new Part.State(name, span(), when.or(() -> set).orElse(Condition.ALWAYS),
-        when.isPresent() ? Optional.empty() : condition("reset when ").or(() -> Optional.of(new Condition.Not(Condition.ALWAYS))), after);
+        when.isPresent() ? Optional.empty()
+            : condition("reset when ").or(() -> Optional.of(new Condition.Not(Condition.ALWAYS))),
+        after);
   }
 
   private void reportLeftOver() {

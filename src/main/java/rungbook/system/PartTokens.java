@@ -90,7 +90,8 @@ final class PartTokens {
   List<Entry.Item> takeAfter(String start) {
     var taken = words.stream().filter(item -> item.text().startsWith(start)).toList();
     words.removeAll(taken);
-    return taken.stream().map(item -> new Entry.Item(item.text().substring(start.length()).strip(), item.span())).toList();
+    return taken.stream().map(item -> new Entry.Item(item.text().substring(start.length()).strip(), item.span()))
+        .toList();
   }
 
   /** Quantities that nobody has asked for. */

@@ -50,7 +50,8 @@ final class SystemChecks {
             + Math.round(t.noLoadVolts().high() * 10) / 10.0 + " V with nothing connected");
       }
       if (t.voltAmps() > Class2.MOST_VOLT_AMPS) {
-        problems.add(TRANSFORMER_OUTSIDE_CLASS_2, t.span(), "name", t.name(), "what", "is rated " + t.voltAmps() + " VA");
+        problems.add(TRANSFORMER_OUTSIDE_CLASS_2, t.span(), "name", t.name(), "what",
+            "is rated " + t.voltAmps() + " VA");
       }
     });
   }
@@ -62,7 +63,8 @@ final class SystemChecks {
         .forEach(t -> fed.addAll(List.of(t.limbs().get(1).a(), t.limbs().get(1).b())));
     var near = reached(fed);
     system.parts(Part.Fuse.class).filter(fuse -> !fuse.breaker())
-        .filter(fuse -> fuse.limbs().stream().anyMatch(limb -> near.contains(limb.a()) && !nearSupply().contains(limb.a())))
+        .filter(
+            fuse -> fuse.limbs().stream().anyMatch(limb -> near.contains(limb.a()) && !nearSupply().contains(limb.a())))
         .filter(fuse -> fuse.ratedAmps() > Class2.mostFuseAmps(secondaryVolts()))
         .forEach(fuse -> problems.add(FUSE_OUTSIDE_CLASS_2, fuse.span(), "name", fuse.name(), "most",
             Math.round(Class2.mostFuseAmps(secondaryVolts()) * 100) / 100.0));
@@ -86,9 +88,11 @@ final class SystemChecks {
       problems.add(NO_SUPPLY, start, "name", system.vocabulary().title());
       return;
     }
-    system.parts(Part.Transformer.class).forEach(t -> t.limbs().forEach(limb -> from.addAll(List.of(limb.a(), limb.b()))));
+    system.parts(Part.Transformer.class)
+        .forEach(t -> t.limbs().forEach(limb -> from.addAll(List.of(limb.a(), limb.b()))));
     var fed = reached(from);
-    system.parts(Part.Load.class).filter(load -> load.limbs().stream().anyMatch(limb -> !fed.contains(limb.a()) || !fed.contains(limb.b())))
+    system.parts(Part.Load.class)
+        .filter(load -> load.limbs().stream().anyMatch(limb -> !fed.contains(limb.a()) || !fed.contains(limb.b())))
         .forEach(load -> problems.add(LOAD_UNREACHABLE, load.span(), "name", load.name()));
   }
 
@@ -116,8 +120,9 @@ final class SystemChecks {
   }
 
   private void nothingIsShorted() {
-    system.parts().stream().filter(part -> part instanceof Part.Supply || part instanceof Part.Transformer).forEach(part ->
-        part.limbs().stream().filter(limb -> reached(Set.of(limb.a()), SystemChecks::isMetal).contains(limb.b())).findFirst()
+    system.parts().stream().filter(part -> part instanceof Part.Supply || part instanceof Part.Transformer)
+        .forEach(part -> part.limbs().stream()
+            .filter(limb -> reached(Set.of(limb.a()), SystemChecks::isMetal).contains(limb.b())).findFirst()
             .ifPresent(limb -> problems.add(SUPPLY_SHORTED, part.span(), "name", limb.name())));
   }
 

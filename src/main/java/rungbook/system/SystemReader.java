@@ -20,7 +20,8 @@ public final class SystemReader {
   public static final int MOST_PARTS = 400;
 
   private static final Set<String> SWITCHES = Set.of("switch", "interlock", "contact", "fuse", "breaker");
-  private static final Set<String> CONSUMERS = Set.of("coil", "motor", "load", "board", "thermostat", "input", "heater", "state");
+  private static final Set<
+      String> CONSUMERS = Set.of("coil", "motor", "load", "board", "thermostat", "input", "heater", "state");
 
   private final Document document;
   private final Vocabulary words;
@@ -75,6 +76,7 @@ public final class SystemReader {
   }
 
   private Set<String> keysOf(Set<String> kinds) {
-    return entries("parts").filter(entry -> kinds.contains(PartReader.kindOf(entry))).map(entry -> Names.key(entry.key())).collect(toSet());
+    return entries("parts").filter(entry -> kinds.contains(PartReader.kindOf(entry)))
+        .map(entry -> Names.key(entry.key())).collect(toSet());
   }
 }

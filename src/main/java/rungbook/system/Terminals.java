@@ -59,7 +59,8 @@ final class Terminals {
     if (places.size() == 1) {
       return Optional.of(new Terminal(point, places.iterator().next()));
     }
-    problems.add(TERMINAL_WITHOUT_PLACE, span, "name", point, "places", String.join(", ", places.stream().sorted().toList()));
+    problems.add(TERMINAL_WITHOUT_PLACE, span, "name", point, "places",
+        String.join(", ", places.stream().sorted().toList()));
     return Optional.empty();
   }
 

@@ -50,7 +50,7 @@ public record Vocabulary(
   /** Everything that can be taken off, exchanged or discharged: parts, points and controls. */
   public Collection<String> things() {
     return Stream.of(parts.values().stream().map(Part::name), points.values().stream().map(Point::name),
-            controls.values().stream().map(Control::name)).flatMap(names -> names).toList();
+        controls.values().stream().map(Control::name)).flatMap(names -> names).toList();
   }
 
   /** Whether a part is of a kind; false for a name that is no part. */

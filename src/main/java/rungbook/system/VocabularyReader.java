@@ -20,7 +20,9 @@ import rungbook.system.Vocabulary.Part;
 import rungbook.system.Vocabulary.Point;
 import rungbook.system.Vocabulary.Role;
 
-/** Picks the vocabulary out of a system's blocks; what is wrong with them is reported where the whole system is read. */
+/**
+ * Picks the vocabulary out of a system's blocks; what is wrong with them is reported where the whole system is read.
+ */
 public final class VocabularyReader {
 
   private static final Pattern VOLTS = Pattern.compile("(\\d+(?:\\.\\d+)?) V");
@@ -46,8 +48,8 @@ public final class VocabularyReader {
   /** The parts, and each conductor of a cable under its own name: {@code Y outdoor cable}. */
   private Map<String, Part> parts() {
     var parts = lines("parts", this::part);
-    document.blocks("parts").stream().flatMap(block -> block.entries().stream()).forEach(entry ->
-        items(entry).filter(item -> item.startsWith(CONDUCTOR)).forEach(item -> {
+    document.blocks("parts").stream().flatMap(block -> block.entries().stream())
+        .forEach(entry -> items(entry).filter(item -> item.startsWith(CONDUCTOR)).forEach(item -> {
           String name = item.substring(CONDUCTOR.length()).split(" to ")[0].strip() + " " + entry.key();
           parts.put(Names.key(name), new Part(name, "conductor"));
         }));
@@ -63,7 +65,8 @@ public final class VocabularyReader {
   }
 
   private Location location(Entry entry) {
-    Optional<String> panel = items(entry).filter(item -> item.startsWith("panel ")).map(item -> item.substring(6).strip()).findFirst();
+    Optional<String> panel = items(entry).filter(item -> item.startsWith("panel "))
+        .map(item -> item.substring(6).strip()).findFirst();
     return new Location(entry.key(), panel);
   }
 
@@ -79,10 +82,12 @@ public final class VocabularyReader {
 
   private Control control(Entry entry) {
     List<String> words = items(entry).toList();
-    Role role = words.contains("isolates power") ? Role.ISOLATOR : words.contains("interlock") ? Role.INTERLOCK : Role.SELECTOR;
+    Role role = words.contains("isolates power") ? Role.ISOLATOR
+        : words.contains("interlock") ? Role.INTERLOCK : Role.SELECTOR;
     Set<String> places = places(entry);
     List<String> positions = role != Role.SELECTOR ? List.of()
-        : words.stream().filter(word -> !word.startsWith("at ") && !places.contains(Names.key(word))).map(Names::key).toList();
+        : words.stream().filter(word -> !word.startsWith("at ") && !places.contains(Names.key(word))).map(Names::key)
+            .toList();
     return new Control(entry.key(), role, positions, places);
   }
 
@@ -90,7 +95,8 @@ public final class VocabularyReader {
   private Set<String> places(Entry entry) {
     Set<String> known = document.blocks("locations").stream().flatMap(block -> block.entries().stream())
         .map(line -> Names.key(line.key())).collect(toSet());
-    return items(entry).map(item -> Names.key(item.startsWith("at ") ? item.substring(3) : item)).filter(known::contains)
+    return items(entry).map(item -> Names.key(item.startsWith("at ") ? item.substring(3) : item))
+        .filter(known::contains)
         .collect(toSet());
   }
 

@@ -32,10 +32,12 @@ public record WalkTimes(String start, Map<String, Way> ways) {
 
   public static WalkTimes read(Document document) {
     List<Entry> lines = document.blocks("locations").stream().flatMap(block -> block.entries().stream()).toList();
-    String start = lines.stream().filter(line -> item(line, "start").isPresent()).map(line -> Names.key(line.key())).findFirst().orElse("");
+    String start = lines.stream().filter(line -> item(line, "start").isPresent()).map(line -> Names.key(line.key()))
+        .findFirst().orElse("");
     var ways = new HashMap<String, Way>();
     for (Entry line : lines) {
-      Optional<Matcher> walk = line.items().stream().map(item -> WALK.matcher(item.text())).filter(Matcher::matches).findFirst();
+      Optional<Matcher> walk = line.items().stream().map(item -> WALK.matcher(item.text())).filter(Matcher::matches)
+          .findFirst();
       String from = item(line, "from ").map(text -> Names.key(text.substring(5))).orElse(start);
       walk.ifPresent(match -> ways.put(Names.key(line.key()), new Way(from, Double.parseDouble(match.group(1)))));
     }

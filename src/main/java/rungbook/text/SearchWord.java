@@ -6,7 +6,8 @@ import java.util.List;
 import java.util.Locale;
 
 /**
- * A word as it is searched for: {@code a/c} is {@code ac}, {@code won't} is {@code wont}. The index of packs does the same in
+ * A word as it is searched for: {@code a/c} is {@code ac}, {@code won't} is {@code wont}. The index of packs does the
+ * same in
  * {@code index.js}; a test holds the two together.
  *
  * @param stem the word without a common English ending, so that {@code stops} finds {@code stopping}
@@ -38,7 +39,8 @@ public record SearchWord(String word, String stem) {
 
   private static String stem(String word) {
     for (String ending : List.of("ing", "ed", "es", "s")) {
-      String rest = word.endsWith(ending) && !word.endsWith("ss") ? word.substring(0, word.length() - ending.length()) : "";
+      String rest = word.endsWith(ending) && !word.endsWith("ss") ? word.substring(0, word.length() - ending.length())
+          : "";
       if (rest.length() >= SHORTEST_STEM && rest.matches(".*[aeiouy].*")) {
         return withoutE(single(rest));
       }

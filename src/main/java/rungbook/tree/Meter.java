@@ -20,7 +20,8 @@ public record Meter(String id, String title, Map<Quantity, Scale> scales) {
    * @param inputOhms the load it puts on the circuit, for volts
    */
   public record Scale(
-      BigDecimal low, BigDecimal high, BigDecimal digit, BigDecimal percent, BigDecimal digits, Optional<BigDecimal> inputOhms) {
+      BigDecimal low, BigDecimal high, BigDecimal digit, BigDecimal percent, BigDecimal digits,
+      Optional<BigDecimal> inputOhms) {
 
     /** The largest error at a reading: ±(percent of reading + digits). */
     public BigDecimal errorAt(BigDecimal reading) {
@@ -33,7 +34,8 @@ public record Meter(String id, String title, Map<Quantity, Scale> scales) {
   }
 
   /**
-   * The meter assumed where a library names none: 600 V, 6000 counts, ±(1 % + 3 digits), 10 MΩ and 3 kΩ. The accuracy is the
+   * The meter assumed where a library names none: 600 V, 6000 counts, ±(1 % + 3 digits), 10 MΩ and 3 kΩ. The accuracy
+   * is the
    * one a meter maker's help page states; the rest is common practice, no source.
    */
   public static Meter common() {
@@ -51,7 +53,8 @@ public record Meter(String id, String title, Map<Quantity, Scale> scales) {
   }
 
   private static Scale scale(String low, String high, String digit, String percent, String digits, String inputOhms) {
-    return new Scale(new BigDecimal(low), new BigDecimal(high), new BigDecimal(digit), new BigDecimal(percent), new BigDecimal(digits),
+    return new Scale(new BigDecimal(low), new BigDecimal(high), new BigDecimal(digit), new BigDecimal(percent),
+        new BigDecimal(digits),
         Optional.ofNullable(inputOhms).map(BigDecimal::new));
   }
 }

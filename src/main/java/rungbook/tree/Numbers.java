@@ -3,7 +3,10 @@ package rungbook.tree;
 import java.math.BigDecimal;
 import java.util.Optional;
 
-/** Exact decimals with a unit, as people write them: {@code 24}, {@code 24.0 V}. The decimal sign is a point; thousands have no sign. */
+/**
+ * Exact decimals with a unit, as people write them: {@code 24}, {@code 24.0 V}. The decimal sign is a point; thousands
+ * have no sign.
+ */
 public final class Numbers {
 
   /** Longer numbers are no reading of any meter, and would only cost time. */
@@ -34,6 +37,7 @@ public final class Numbers {
   private static boolean isNumber(String digits) {
     int point = digits.indexOf('.');
     int first = digits.startsWith("-") ? 1 : 0;
-    return digits.length() > first && point != first && point == digits.lastIndexOf('.') && point != digits.length() - 1;
+    return digits.length() > first && point != first && point == digits.lastIndexOf('.')
+        && point != digits.length() - 1;
   }
 }

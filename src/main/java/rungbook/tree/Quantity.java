@@ -20,8 +20,8 @@ public enum Quantity {
   TEMPERATURE("temperature", "°F", 0),
   PRESSURE("pressure", "in. w.c.", 0);
 
-  private static final Map<String, Quantity> BY_KEY =
-      Arrays.stream(values()).collect(Collectors.toUnmodifiableMap(quantity -> Names.key(quantity.words), quantity -> quantity));
+  private static final Map<String, Quantity> BY_KEY = Arrays.stream(values())
+      .collect(Collectors.toUnmodifiableMap(quantity -> Names.key(quantity.words), quantity -> quantity));
 
   private final String words;
   private final String unit;
@@ -71,6 +71,7 @@ public enum Quantity {
 
   /** A number with a unit, in this quantity's own unit; empty if the unit does not fit. An empty unit is its own. */
   public Optional<BigDecimal> inOwnUnit(BigDecimal number, String writtenUnit) {
-    return writtenUnit.isEmpty() ? Optional.of(number) : Unit.named(writtenUnit).filter(found -> found.of(unit)).map(found -> found.convert(number));
+    return writtenUnit.isEmpty() ? Optional.of(number)
+        : Unit.named(writtenUnit).filter(found -> found.of(unit)).map(found -> found.convert(number));
   }
 }

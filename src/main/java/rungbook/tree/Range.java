@@ -6,7 +6,8 @@ import java.util.Optional;
 /**
  * Readings between two ends, in the quantity's own unit. An absent end is open to that side.
  *
- * @param lowIncluded whether {@code low} itself belongs to it ({@code 24 or more}, {@code 24 to 28}) or not ({@code over 24})
+ * @param lowIncluded whether {@code low} itself belongs to it ({@code 24 or more}, {@code 24 to 28}) or not ({@code
+ * over 24})
  */
 public record Range(Optional<BigDecimal> low, boolean lowIncluded, Optional<BigDecimal> high, boolean highIncluded) {
 

@@ -10,7 +10,8 @@ import java.util.Optional;
 import java.util.OptionalInt;
 
 /**
- * Which reading leads which way. Readings are counted in the meter's last digit, so a gap narrower than that is none, and
+ * Which reading leads which way. Readings are counted in the meter's last digit, so a gap narrower than that is none,
+ * and
  * every reading the display can show is one whole number.
  *
  * @param digit one count, in the quantity's own unit
@@ -22,7 +23,8 @@ import java.util.OptionalInt;
  * @param elseWay the way that takes whatever is left
  */
 public record Readings(
-    Quantity quantity, BigDecimal digit, long lowCount, long highCount, List<Taken> spans, List<Taken> fromLowToHigh, OptionalInt overloadWay, OptionalInt noReadingWay,
+    Quantity quantity, BigDecimal digit, long lowCount, long highCount, List<Taken> spans, List<Taken> fromLowToHigh,
+    OptionalInt overloadWay, OptionalInt noReadingWay,
     OptionalInt elseWay) {
 
   private static final BigDecimal FARTHEST = BigDecimal.valueOf(Long.MAX_VALUE / 4);
@@ -59,7 +61,8 @@ public record Readings(
         spans.add(counts(way, cut(within.range(), check, way), scale.digit(), low, high));
       }
     }
-    return new Readings(check.quantity(), scale.digit(), low, high, List.copyOf(spans), sorted(spans), overload(ways), only(ways, Answer.NoReading.class),
+    return new Readings(check.quantity(), scale.digit(), low, high, List.copyOf(spans), sorted(spans), overload(ways),
+        only(ways, Answer.NoReading.class),
         only(ways, Answer.AnythingElse.class));
   }
 
@@ -141,11 +144,13 @@ public record Readings(
   }
 
   private String number(long count) {
-    return digit.multiply(BigDecimal.valueOf(count)).setScale(Math.max(0, digit.stripTrailingZeros().scale()), RoundingMode.UNNECESSARY).toPlainString();
+    return digit.multiply(BigDecimal.valueOf(count))
+        .setScale(Math.max(0, digit.stripTrailingZeros().scale()), RoundingMode.UNNECESSARY).toPlainString();
   }
 
   /**
-   * Ranges that meet share an end: it belongs to a single value that stands there, else to the range inside the expected window,
+   * Ranges that meet share an end: it belongs to a single value that stands there, else to the range inside the
+   * expected window,
    * else to the upper one.
    */
   private static Range cut(Range range, Step.MeterCheck check, int self) {
@@ -158,7 +163,10 @@ public record Readings(
     return end.isPresent() && neighbour(end.get(), check, self, isLow).isPresent();
   }
 
-  /** The other range that ends where this one starts (or starts where it ends), both including that end; a single value first. */
+  /**
+   * The other range that ends where this one starts (or starts where it ends), both including that end; a single value
+   * first.
+   */
   private static Optional<Range> neighbour(BigDecimal end, Step.MeterCheck check, int self, boolean isLow) {
     Optional<Range> found = Optional.empty();
     List<Way> ways = check.ways();
@@ -175,7 +183,8 @@ public record Readings(
 
   private static boolean facesAt(BigDecimal end, Range other, boolean isLow) {
     Optional<BigDecimal> facing = isLow ? other.high() : other.low();
-    return (isLow ? other.highIncluded() : other.lowIncluded()) && facing.isPresent() && facing.get().compareTo(end) == 0;
+    return (isLow ? other.highIncluded() : other.lowIncluded()) && facing.isPresent()
+        && facing.get().compareTo(end) == 0;
   }
 
   private static boolean ownsEnd(Range range, Step.MeterCheck check, int self, boolean isLow) {
@@ -191,7 +200,8 @@ public record Readings(
 
   /** An open side is inside only a window that is open there. */
   private static boolean inside(Range range, Range window) {
-    return range.low().map(window::contains).orElse(window.low().isEmpty()) && range.high().map(window::contains).orElse(window.high().isEmpty());
+    return range.low().map(window::contains).orElse(window.low().isEmpty())
+        && range.high().map(window::contains).orElse(window.high().isEmpty());
   }
 
   private static boolean isPoint(Range range) {
@@ -199,8 +209,12 @@ public record Readings(
   }
 
   private static Taken counts(int way, Range range, BigDecimal digit, long low, long high) {
-    long from = range.low().map(end -> count(end, digit, RoundingMode.CEILING) + (range.lowIncluded() || !isWhole(end, digit) ? 0 : 1)).orElse(low);
-    long to = range.high().map(end -> count(end, digit, RoundingMode.FLOOR) - (range.highIncluded() || !isWhole(end, digit) ? 0 : 1)).orElse(high);
+    long from = range.low()
+        .map(end -> count(end, digit, RoundingMode.CEILING) + (range.lowIncluded() || !isWhole(end, digit) ? 0 : 1))
+        .orElse(low);
+    long to = range.high()
+        .map(end -> count(end, digit, RoundingMode.FLOOR) - (range.highIncluded() || !isWhole(end, digit) ? 0 : 1))
+        .orElse(high);
     return new Taken(way, from, to);
   }
 
@@ -210,7 +224,8 @@ public record Readings(
 
   /** Numbers far beyond any meter are brought back to a count that is still far beyond. */
   private static long count(BigDecimal value, BigDecimal digit, RoundingMode rounding) {
-    BigDecimal counts = isPowerOfTen(digit) ? value.scaleByPowerOfTen(digit.scale()).setScale(0, rounding) : value.divide(digit, 0, rounding);
+    BigDecimal counts = isPowerOfTen(digit) ? value.scaleByPowerOfTen(digit.scale()).setScale(0, rounding)
+        : value.divide(digit, 0, rounding);
     return counts.min(FARTHEST).max(FARTHEST.negate()).longValueExact();
   }
 

@@ -11,7 +11,8 @@ import rungbook.system.Vocabulary;
  * @param trees the ids of every tree, for links between them
  */
 public record Shared(
-    Map<String, Vocabulary> systems, Map<String, Meter> meters, Map<String, Caution> cautions, Map<String, Document> fragments,
+    Map<String, Vocabulary> systems, Map<String, Meter> meters, Map<String, Caution> cautions,
+    Map<String, Document> fragments,
     Set<String> trees) {
 
   public static Shared none() {

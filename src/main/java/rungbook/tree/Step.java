@@ -20,7 +20,8 @@ public sealed interface Step {
 
   /** Something read with a meter. */
   record MeterCheck(
-      StepHeader particulars, Quantity quantity, Span quantitySpan, List<NameRef> leads, Optional<Range> expected, Span expectedSpan,
+      StepHeader particulars, Quantity quantity, Span quantitySpan, List<NameRef> leads, Optional<Range> expected,
+      Span expectedSpan,
       List<Setting> presumed)
       implements Check {
     public MeterCheck {
@@ -30,7 +31,8 @@ public sealed interface Step {
   }
 
   /** Something looked at, listened for, smelled, felt or asked. */
-  record SenseCheck(StepHeader particulars, Sense sense, List<NameRef> things, List<Setting> presumed) implements Check {
+  record SenseCheck(StepHeader particulars, Sense sense, List<NameRef> things, List<Setting> presumed)
+      implements Check {
     public SenseCheck {
       things = List.copyOf(things);
       presumed = List.copyOf(presumed);
@@ -52,7 +54,8 @@ public sealed interface Step {
 
   /** A conclusion. */
   record Finding(
-      StepHeader particulars, List<NameRef> faults, boolean healthy, Optional<NameRef> refer, boolean evacuate, List<Action> repair)
+      StepHeader particulars, List<NameRef> faults, boolean healthy, Optional<NameRef> refer, boolean evacuate,
+      List<Action> repair)
       implements Step {
     public Finding {
       faults = List.copyOf(faults);
@@ -64,8 +67,8 @@ public sealed interface Step {
   enum Sense {
     LOOK, LISTEN, SMELL, FEEL, ASK;
 
-    private static final Map<String, Sense> BY_WORD =
-        Arrays.stream(values()).collect(Collectors.toUnmodifiableMap(Sense::word, sense -> sense));
+    private static final Map<String,
+        Sense> BY_WORD = Arrays.stream(values()).collect(Collectors.toUnmodifiableMap(Sense::word, sense -> sense));
 
     private final String word = name().toLowerCase(Locale.ROOT);
 

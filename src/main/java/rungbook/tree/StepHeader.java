@@ -17,7 +17,8 @@ import rungbook.source.Span;
  * @param minutes the time it takes, walking not counted
  */
 public record StepHeader(
-    String id, Document document, Section section, Block block, Optional<NameRef> at, BigDecimal minutes, List<NameRef> cautions,
+    String id, Document document, Section section, Block block, Optional<NameRef> at, BigDecimal minutes,
+    List<NameRef> cautions,
     List<Way> ways) {
 
   public StepHeader {

@@ -13,7 +13,8 @@ import rungbook.system.Vocabulary;
  * @param steps in the order of the text; the first is where it starts. Empty if the text has none
  */
 public record Tree(
-    String id, String title, String complaint, Document document, Optional<Vocabulary> system, Meter meter, List<Step> steps) {
+    String id, String title, String complaint, Document document, Optional<Vocabulary> system, Meter meter,
+    List<Step> steps) {
 
   public Tree {
     steps = List.copyOf(steps);

@@ -10,7 +10,8 @@ record Unit(String own, BigDecimal factor, BigDecimal offset) {
   private static final Map<String, Unit> BY_NAME = Map.ofEntries(
       scaled("V", "V", "1"), scaled("mV", "V", "0.001"), scaled("kV", "V", "1000"),
       scaled("ohm", "Ω", "1"), scaled("ohms", "Ω", "1"), scaled("Ω", "Ω", "1"), scaled("\u2126", "Ω", "1"),
-      scaled("kohm", "Ω", "1000"), scaled("kΩ", "Ω", "1000"), scaled("Mohm", "Ω", "1000000"), scaled("MΩ", "Ω", "1000000"),
+      scaled("kohm", "Ω", "1000"), scaled("kΩ", "Ω", "1000"), scaled("Mohm", "Ω", "1000000"),
+      scaled("MΩ", "Ω", "1000000"),
       scaled("A", "A", "1"), scaled("mA", "A", "0.001"),
       scaled("uA", "µA", "1"), scaled("µA", "µA", "1"), scaled("μA", "µA", "1"),
       scaled("uF", "µF", "1"), scaled("µF", "µF", "1"), scaled("μF", "µF", "1"),

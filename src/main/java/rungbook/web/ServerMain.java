@@ -14,8 +14,7 @@ public final class ServerMain {
   static final String DATA = "rungbook.data";
   private static final String PORT = "rungbook.port";
 
-  private ServerMain() {
-  }
+  private ServerMain() {}
 
   public static void main(String... arguments) {
     var folder = given(DATA, "RUNGBOOK_DATA").map(data -> Path.of(data).toAbsolutePath());
@@ -33,7 +32,8 @@ public final class ServerMain {
 
   // H2 takes a relative folder only with a leading ./, which nobody types
   private static Optional<String> given(String property, String variable) {
-    return Stream.of(System.getProperty(property), System.getenv(variable)).filter(given -> given != null && !given.isBlank()).findFirst();
+    return Stream.of(System.getProperty(property), System.getenv(variable))
+        .filter(given -> given != null && !given.isBlank()).findFirst();
   }
 
   private static void end(int code, Throwable failure) {

@@ -10,8 +10,7 @@ import rungbook.store.document.Refused;
 final class StartFailure {
   private static final int MOST_PORT = 65_535;
 
-  private StartFailure() {
-  }
+  private StartFailure() {}
 
   static String reason(Throwable failure) {
     if (DiskFull.isReason(failure)) {
@@ -48,7 +47,8 @@ final class StartFailure {
   /** @throws IllegalArgumentException with a sentence, when it is no port */
   static void requirePort(String port) {
     if (!port.matches("\\d{1,5}") || Integer.parseInt(port) > MOST_PORT) {
-      throw new IllegalArgumentException("`" + port + "` is no port; choose one from 1 to " + MOST_PORT + " with --port PORT");
+      throw new IllegalArgumentException(
+          "`" + port + "` is no port; choose one from 1 to " + MOST_PORT + " with --port PORT");
     }
   }
 }

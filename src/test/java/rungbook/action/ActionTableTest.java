@@ -195,7 +195,8 @@ class ActionTableTest {
     var actions = read.tree().steps().get(0).actions();
     assertEquals(1, actions.size());
     assertEquals(row.changes, sorted(actions.get(0).changes().stream().map(ActionTableTest::written)));
-    assertEquals(row.accepted, read.problems().stream().noneMatch(problem -> problem.code().name().startsWith("unknown-")));
+    assertEquals(row.accepted,
+        read.problems().stream().noneMatch(problem -> problem.code().name().startsWith("unknown-")));
   }
 
   @Test

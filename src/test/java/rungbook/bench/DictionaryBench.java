@@ -60,10 +60,14 @@ public class DictionaryBench {
 
   private static ControlSystem splitSystem() throws IOException {
     Path file = Path.of("shared/systems/split-cooling-gas-furnace.md");
-    return SystemReader.read("split", DocumentReader.read(new Source(file.toString(), Files.readString(file)))).system();
+    return SystemReader.read("split", DocumentReader.read(new Source(file.toString(), Files.readString(file))))
+        .system();
   }
 
-  /** Apart, for to write its netlists it solves circuits one sample at a time, after which the compiled loops over samples are slower. */
+  /**
+   * Apart, for to write its netlists it solves circuits one sample at a time, after which the compiled loops over
+   * samples are slower.
+   */
   @State(Scope.Benchmark)
   public static class Peer {
 
@@ -79,8 +83,10 @@ public class DictionaryBench {
     var start = CircuitState.start(system.vocabulary());
     var heat = start.set("thermostat", "heating");
     var cool = start.set("thermostat", "cooling");
-    return List.of(start, cool, heat, start.set("fan", "on"), heat.set("sequence", "warm-up"), heat.set("sequence", "trial"),
-        cool.isolate("outdoor disconnect"), start.isolate("furnace switch"), cool.open("blower door").bypass("door switch"),
+    return List.of(start, cool, heat, start.set("fan", "on"), heat.set("sequence", "warm-up"),
+        heat.set("sequence", "trial"),
+        cool.isolate("outdoor disconnect"), start.isolate("furnace switch"),
+        cool.open("blower door").bypass("door switch"),
         heat.bypass("limit"));
   }
 

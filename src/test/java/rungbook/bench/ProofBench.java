@@ -38,9 +38,11 @@ import rungbook.tree.reader.TreeReader;
 public class ProofBench {
 
   private static final int DRAWN = 256;
-  private static final List<String> STATES = List.of("thermostat off, fan on", "thermostat heating, fan on", "thermostat cooling, fan on",
-      "thermostat off, fan auto", "thermostat heating, fan auto", "thermostat cooling, fan auto", "sequence warm-up", "sequence trial",
-      "thermostat heating", "sequence warm-up, fan on");
+  private static final List<
+      String> STATES = List.of("thermostat off, fan on", "thermostat heating, fan on", "thermostat cooling, fan on",
+          "thermostat off, fan auto", "thermostat heating, fan auto", "thermostat cooling, fan auto",
+          "sequence warm-up", "sequence trial",
+          "thermostat heating", "sequence warm-up, fan on");
   private static final List<String> LEADS = List.of("R, C", "Y, C", "W, C");
 
   private SystemReader.Read system;
@@ -54,7 +56,8 @@ public class ProofBench {
     Document document = DocumentReader.read(new Source(name, Files.readString(Path.of(name))));
     system = SystemReader.read("split-cooling-gas-furnace", document);
     walks = WalkTimes.read(document);
-    var shared = new Shared(java.util.Map.of("split cooling gas furnace", system.system().vocabulary()), java.util.Map.of(), java.util.Map.of(),
+    var shared = new Shared(java.util.Map.of("split cooling gas furnace", system.system().vocabulary()),
+        java.util.Map.of(), java.util.Map.of(),
         java.util.Map.of(), java.util.Set.of());
     tree = TreeReader.read("forty", DocumentReader.read(new Source("trees/forty.md", text())), shared).tree();
     solved = DictionaryInstallations.of(system.system(), DRAWN);
@@ -79,15 +82,20 @@ public class ProofBench {
   private static String text() {
     var text = new StringBuilder("---\ntitle: Forty\ncomplaint: c\nsystem: split-cooling-gas-furnace\n---\n");
     for (int state = 0; state < STATES.size(); state++) {
-      text.append("\n## State %d\n\n```task\nset: %s\nat: furnace\n```\n\n- done: [Check %d 0](#check-%d-0)\n".formatted(state, STATES.get(state), state, state));
+      text.append("\n## State %d\n\n```task\nset: %s\nat: furnace\n```\n\n- done: [Check %d 0](#check-%d-0)\n"
+          .formatted(state, STATES.get(state), state, state));
       for (int check = 0; check < LEADS.size(); check++) {
         String next = check + 1 < LEADS.size() ? "Check %d %d".formatted(state, check + 1)
             : state + 1 < STATES.size() ? "State " + (state + 1) : "Sound";
-        text.append("\n## Check %d %d\n\n```check\nmeasure: AC volts\nleads: %s\nat: furnace\nexpect: 0 to 30 V\n```\n\n".formatted(state, check, LEADS.get(check)));
-        text.append("- 20 to 30: [%s](#%s)\n- under 20: [%s](#%s)\n- over 30: [High](#high)\n- no reading: [High](#high)\n"
-            .formatted(next, next.toLowerCase().replace(' ', '-'), next, next.toLowerCase().replace(' ', '-')));
+        text.append(
+            "\n## Check %d %d\n\n```check\nmeasure: AC volts\nleads: %s\nat: furnace\nexpect: 0 to 30 V\n```\n\n"
+                .formatted(state, check, LEADS.get(check)));
+        text.append(
+            "- 20 to 30: [%s](#%s)\n- under 20: [%s](#%s)\n- over 30: [High](#high)\n- no reading: [High](#high)\n"
+                .formatted(next, next.toLowerCase().replace(' ', '-'), next, next.toLowerCase().replace(' ', '-')));
       }
     }
-    return text + "\n## Sound\n\n```finding\nhealthy: yes\n```\n\n## High\n\n```finding\nfault: transformer on wrong tap\n```\n";
+    return text
+        + "\n## Sound\n\n```finding\nhealthy: yes\n```\n\n## High\n\n```finding\nfault: transformer on wrong tap\n```\n";
   }
 }

@@ -31,7 +31,9 @@ import rungbook.tree.Shared;
 import rungbook.tree.Tree;
 import rungbook.tree.reader.TreeReader;
 
-/** How the walk grows with faults, steps and samples, on readings made up as they are asked for: no circuit is solved. */
+/**
+ * How the walk grows with faults, steps and samples, on readings made up as they are asked for: no circuit is solved.
+ */
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.MILLISECONDS)
@@ -62,7 +64,8 @@ public class ProofGrowthBench {
     for (int i = 0; i < checks; i++) {
       points.put("t" + i, new Vocabulary.Point("t" + i, Set.of("box"), OptionalDouble.empty()));
     }
-    var words = new Vocabulary("made-up", "Made up", Map.of("box", new Vocabulary.Location("box", Optional.empty())), points, Map.of(), Map.of(), Map.of(), names);
+    var words = new Vocabulary("made-up", "Made up", Map.of("box", new Vocabulary.Location("box", Optional.empty())),
+        points, Map.of(), Map.of(), Map.of(), names);
     var shared = new Shared(Map.of("made up", words), Map.of(), Map.of(), Map.of(), Set.of());
     tree = TreeReader.read("chain", DocumentReader.read(new Source("trees/chain.md", text())), shared).tree();
     installations = new MadeUp();
@@ -78,7 +81,8 @@ public class ProofGrowthBench {
     var text = new StringBuilder("---\ntitle: Chain\ncomplaint: c\nsystem: made-up\n---\n");
     for (int i = 0; i < checks; i++) {
       String next = i + 1 < checks ? "Check " + (i + 1) : "Sound";
-      text.append("\n## Check %d\n\n```check\nmeasure: AC volts\nleads: T%d, T0\nat: box\nexpect: 0 to 60 V\n```\n\n".formatted(i, i));
+      text.append("\n## Check %d\n\n```check\nmeasure: AC volts\nleads: T%d, T0\nat: box\nexpect: 0 to 60 V\n```\n\n"
+          .formatted(i, i));
       text.append("- 20 to 60: [%s](#%s)\n- under 20: [%s](#%s)\n- over 60: [High](#high)\n"
           .formatted(next, next.toLowerCase().replace(' ', '-'), next, next.toLowerCase().replace(' ', '-')));
     }

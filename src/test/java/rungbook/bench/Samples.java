@@ -35,24 +35,26 @@ public final class Samples {
   }
 
   private static void check(StringBuilder text, int i, String next) {
-    text.append("""
-        ## Terminal %d
+    text.append(
+        """
+            ## Terminal %d
 
-        ```check
-        measure: AC volts
-        leads: T%d, C
-        expect: 24 to 28 V
-        minutes: 1
-        ```
+            ```check
+            measure: AC volts
+            leads: T%d, C
+            expect: 24 to 28 V
+            minutes: 1
+            ```
 
-        Red lead on terminal **%d**, black lead on **C**. Hold both probes still until the display is steady, and read it
-        with the panel open and the door switch held in. A reading that wanders tells of a loose splice.
+            Red lead on terminal **%d**, black lead on **C**. Hold both probes still until the display is steady, and read it
+            with the panel open and the door switch held in. A reading that wanders tells of a loose splice.
 
-        - 24 to 28: [%s](#%s)
-        - under 24: [Part %d is open](#part-%d-is-open)
-        - over 28: [Part %d is open](#part-%d-is-open)
+            - 24 to 28: [%s](#%s)
+            - under 24: [Part %d is open](#part-%d-is-open)
+            - over 28: [Part %d is open](#part-%d-is-open)
 
-        """.formatted(i, i, i, next, next.toLowerCase().replace(' ', '-'), i, i, i, i));
+            """
+            .formatted(i, i, i, next, next.toLowerCase().replace(' ', '-'), i, i, i, i));
   }
 
   private static void finding(StringBuilder text, String title, String line) {

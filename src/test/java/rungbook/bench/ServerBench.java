@@ -7,7 +7,9 @@ import java.util.Arrays;
 import java.util.Locale;
 import rungbook.web.Packaged;
 
-/** Times the packaged server from outside: its start on a library that is there, and the live check of a 100-step tree. */
+/**
+ * Times the packaged server from outside: its start on a library that is there, and the live check of a 100-step tree.
+ */
 public final class ServerBench {
   private static final int STARTS = 7;
   private static final int WARM_UP_CHECKS = 1_000;
@@ -20,7 +22,8 @@ public final class ServerBench {
     var folder = Files.createTempDirectory("rungbook-bench");
     var data = folder.resolve("data");
     Packaged.start(data).close();
-    System.out.printf(Locale.ROOT, "load when started: %s%n", Files.readString(java.nio.file.Path.of("/proc/loadavg")).split(" ")[0]);
+    System.out.printf(Locale.ROOT, "load when started: %s%n",
+        Files.readString(java.nio.file.Path.of("/proc/loadavg")).split(" ")[0]);
     var starts = new double[STARTS];
     for (var i = 0; i < STARTS; i++) {
       try (var program = Packaged.start(data)) {
@@ -57,7 +60,9 @@ public final class ServerBench {
 
   private static void report(String what, double[] values) {
     Arrays.sort(values);
-    System.out.printf(Locale.ROOT, "%s: least %.2f, median %.2f, 99th percentile %.2f, most %.2f of %d%n", what, values[0],
-        values[values.length / 2], values[(int) Math.ceil(values.length * 0.99) - 1], values[values.length - 1], values.length);
+    System.out.printf(Locale.ROOT, "%s: least %.2f, median %.2f, 99th percentile %.2f, most %.2f of %d%n", what,
+        values[0],
+        values[values.length / 2], values[(int) Math.ceil(values.length * 0.99) - 1], values[values.length - 1],
+        values.length);
   }
 }

@@ -27,7 +27,8 @@ import org.openqa.selenium.logging.LoggingPreferences;
 import org.openqa.selenium.support.ui.WebDriverWait;
 
 /**
- * Debian's Chromium, driven headless. It has to be installed: {@code apt-get install chromium chromium-driver}. A test without
+ * Debian's Chromium, driven headless. It has to be installed: {@code apt-get install chromium chromium-driver}. A test
+ * without
  * it fails and says so; it is never skipped.
  */
 public final class Browser implements AutoCloseable {
@@ -67,7 +68,8 @@ public final class Browser implements AutoCloseable {
     var options = new ChromeOptions();
     options.setBinary(CHROMIUM.toFile());
     options.setCapability(ChromeOptions.LOGGING_PREFS, logs);
-    return options.addArguments("--headless", "--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--hide-scrollbars",
+    return options.addArguments("--headless", "--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run",
+        "--hide-scrollbars",
         "--disable-background-networking", "--disable-component-update", "--disable-sync", "--disable-dev-shm-usage");
   }
 
@@ -86,7 +88,8 @@ public final class Browser implements AutoCloseable {
 
   /** In CSS pixels, as a phone or a desk screen would have it; narrower than a desk window can be made. */
   public Browser size(int width, int height) {
-    cdp("Emulation.setDeviceMetricsOverride", Map.of("width", width, "height", height, "deviceScaleFactor", 1, "mobile", width < 768));
+    cdp("Emulation.setDeviceMetricsOverride",
+        Map.of("width", width, "height", height, "deviceScaleFactor", 1, "mobile", width < 768));
     return this;
   }
 
@@ -118,7 +121,8 @@ public final class Browser implements AutoCloseable {
 
   public Browser networkCut() {
     cdp("Network.enable", Map.of());
-    cdp("Network.emulateNetworkConditions", Map.of("offline", true, "latency", 0, "downloadThroughput", 0, "uploadThroughput", 0));
+    cdp("Network.emulateNetworkConditions",
+        Map.of("offline", true, "latency", 0, "downloadThroughput", 0, "uploadThroughput", 0));
     return this;
   }
 
@@ -158,7 +162,8 @@ public final class Browser implements AutoCloseable {
 
   /** How far the page can be scrolled sideways, in CSS pixels: 0 for a page that fits. */
   public long sidewaysPixels() {
-    return (Long) run("const e = document.documentElement; return Math.max(e.scrollWidth, document.body.scrollWidth) - e.clientWidth");
+    return (Long) run(
+        "const e = document.documentElement; return Math.max(e.scrollWidth, document.body.scrollWidth) - e.clientWidth");
   }
 
   /** The addresses asked for since the last call, pages themselves included; {@code data:} is none. */
@@ -181,15 +186,20 @@ public final class Browser implements AutoCloseable {
 
   /** What axe-core finds wrong, {@code rule: elements}; empty for a page without a violation. */
   public List<String> violations() {
-    var axe = new AxeBuilder().withTags(List.of("wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"));
+    var axe = new AxeBuilder()
+        .withTags(List.of("wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"));
     return axe.analyze(driver).getViolations().stream().map(Browser::line).toList();
   }
 
-  /** Text of any size whose contrast is under 7:1, by axe-core's figures. Its own rule for 7:1 passes everything in this version. */
+  /**
+   * Text of any size whose contrast is under 7:1, by axe-core's figures. Its own rule for 7:1 passes everything in
+   * this version.
+   */
   public List<String> faintText() {
     var results = new AxeBuilder().withOnlyRules(List.of("color-contrast")).analyze(driver);
     return Stream.concat(results.getViolations().stream(), results.getPasses().stream())
-        .flatMap(rule -> rule.getNodes().stream()).filter(node -> contrast(node) < 7).map(node -> contrast(node) + ": " + node.getHtml())
+        .flatMap(rule -> rule.getNodes().stream()).filter(node -> contrast(node) < 7)
+        .map(node -> contrast(node) + ": " + node.getHtml())
         .toList();
   }
 

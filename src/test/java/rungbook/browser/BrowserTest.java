@@ -11,11 +11,13 @@ import org.junit.jupiter.api.io.TempDir;
 
 class BrowserTest {
 
-  @TempDir private Path folder;
+  @TempDir
+  private Path folder;
 
   private Path page(String body) throws IOException {
-    return Files.writeString(folder.resolve("page.html"), "<!doctype html><html lang=en><meta name=viewport content='width=device-width'><title>Page</title><main>"
-        + body + "</main></html>");
+    return Files.writeString(folder.resolve("page.html"),
+        "<!doctype html><html lang=en><meta name=viewport content='width=device-width'><title>Page</title><main>"
+            + body + "</main></html>");
   }
 
   @Test

@@ -16,18 +16,16 @@ final class Bench {
     }
     Phasor y = meter.admittance(circuit.hertz());
     double radians = 2 * Math.PI * circuit.hertz();
-    var solution =
-        Solver.solve(
-            circuit
-                .with(Element.resistor("meter", red, black, 1 / y.re()))
-                .with(Element.capacitor("meter input", red, black, y.im() / radians)));
+    var solution = Solver.solve(
+        circuit
+            .with(Element.resistor("meter", red, black, 1 / y.re()))
+            .with(Element.capacitor("meter input", red, black, y.im() / radians)));
     return new Reading.Steady(solution.volts(red, black).magnitude());
   }
 
   /** The impedance between two nodes with every source at rest, ohms. */
   static Phasor seenFrom(Netlist circuit, String red, String black) {
-    var driven =
-        circuit.withoutSources().with(Element.current("test", black, red, Phasor.of(TEST_AMPS)));
+    var driven = circuit.withoutSources().with(Element.current("test", black, red, Phasor.of(TEST_AMPS)));
     return Solver.solve(driven).volts(red, black).times(1 / TEST_AMPS);
   }
 }

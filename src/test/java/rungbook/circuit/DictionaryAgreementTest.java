@@ -22,7 +22,10 @@ import rungbook.circuit.solver.LowRankNetwork;
 import rungbook.circuit.solver.Network;
 import rungbook.system.Terminal;
 
-/** A seeded Monte Carlo that solves every sample in full by the general solver and by elimination, beside the dictionary. */
+/**
+ * A seeded Monte Carlo that solves every sample in full by the general solver and by elimination, beside the
+ * dictionary.
+ */
 class DictionaryAgreementTest {
 
   /**
@@ -64,7 +67,8 @@ class DictionaryAgreementTest {
     assertTrue(lowRank * 4 > steady, lowRank + " of " + steady + " by low rank");
   }
 
-  private static void assertSame(ReadingTable sheet, int number, SteadyState settled, StateSolver run, SteadyStateSearch settling) {
+  private static void assertSame(ReadingTable sheet, int number, SteadyState settled, StateSolver run,
+      SteadyStateSearch settling) {
     FaultCase fault = settling.fault();
     Network full = run.inFull(settled.modes(), fault, settling.altered());
     double[][] seen = new double[2][SAMPLES];
@@ -77,7 +81,8 @@ class DictionaryAgreementTest {
       }
       full.seenFrom(red, black, seen[0], seen[1]);
       for (int s : settled.samples()) {
-        Phasor open = new Phasor(full.volts().re[red][s] - full.volts().re[black][s], full.volts().im[red][s] - full.volts().im[black][s]);
+        Phasor open = new Phasor(full.volts().re[red][s] - full.volts().re[black][s],
+            full.volts().im[red][s] - full.volts().im[black][s]);
         Phasor y = probe.meter().admittance(60);
         double expected = open.over(y.times(new Phasor(seen[0][s], seen[1][s])).plus(Phasor.ONE)).magnitude();
         assertEquals(expected, sheet.reading(number, s, p), WITHIN * SOURCE_VOLTS, () -> fault.name() + " " + probe);
@@ -85,7 +90,9 @@ class DictionaryAgreementTest {
     }
   }
 
-  /** The general solver has another matrix, another pivot order and other rounding: it agrees as far as its digits go. */
+  /**
+   * The general solver has another matrix, another pivot order and other rounding: it agrees as far as its digits go.
+   */
   @ParameterizedTest
   @MethodSource("systems")
   void theGeneralSolverAgrees(String id) {
@@ -109,11 +116,13 @@ class DictionaryAgreementTest {
 
   private static List<Probe> probes(CircuitNetwork wiring, Random random) {
     List<Terminal> terminals = wiring.system().vocabulary().points().entrySet().stream()
-        .flatMap(point -> point.getValue().locations().stream().sorted().map(place -> new Terminal(point.getKey(), place)))
+        .flatMap(
+            point -> point.getValue().locations().stream().sorted().map(place -> new Terminal(point.getKey(), place)))
         .filter(terminal -> wiring.node(terminal).isPresent()).toList();
     var probes = new ArrayList<Probe>();
     for (int i = 0; i < 30; i++) {
-      probes.add(new Probe(i % 3 == 0 ? MeterFunction.VOLTS_LOW_IMPEDANCE : MeterFunction.VOLTS, terminals.get(random.nextInt(terminals.size())),
+      probes.add(new Probe(i % 3 == 0 ? MeterFunction.VOLTS_LOW_IMPEDANCE : MeterFunction.VOLTS,
+          terminals.get(random.nextInt(terminals.size())),
           terminals.get(random.nextInt(terminals.size()))));
     }
     return probes;

@@ -71,10 +71,12 @@ final class Exact {
         exact.inject(behind.a(), y.times(Z.of(v.volts().re(), v.volts().im())));
         exact.inject(v.minus(), Z.ZERO.minus(y.times(Z.of(v.volts().re(), v.volts().im()))));
       } else if (element instanceof Element.Transformer t) {
-        Element.Branch leakage = netlist.elements().stream().filter(e -> e instanceof Element.Branch b && b.a().equals(t.secondaryA()))
+        Element.Branch leakage = netlist.elements().stream()
+            .filter(e -> e instanceof Element.Branch b && b.a().equals(t.secondaryA()))
             .map(e -> (Element.Branch) e).findFirst().orElseThrow();
         inner.add(leakage.name());
-        exact.stamp(List.of(t.primaryA(), t.primaryB(), leakage.b(), t.secondaryB()), new double[] {-t.ratio(), t.ratio(), 1, -1},
+        exact.stamp(List.of(t.primaryA(), t.primaryB(), leakage.b(), t.secondaryB()),
+            new double[] {-t.ratio(), t.ratio(), 1, -1},
             admittance(leakage, netlist.hertz()));
       }
     }

@@ -77,7 +77,8 @@ class FaultEffectsTest {
 
   /** Points by the sketch's nodes. */
   private static final Map<String, Terminal> NODES = Map.ofEntries(node("l1", "l1", "bench"), node("b", "b", "bench"),
-      node("s", "s", "bench"), node("x", "x", "bench"), node("h", "h", "bench"), node("t", "t", "bench"), node("r", "r", "bench"),
+      node("s", "s", "bench"), node("x", "x", "bench"), node("h", "h", "bench"), node("t", "t", "bench"),
+      node("r", "r", "bench"),
       node("rf", "r", "far"), node("y", "y", "bench"), node("yf", "y", "far"), node("k", "k", "bench"));
 
   private static Map.Entry<String, Terminal> node(String node, String point, String place) {
@@ -162,14 +163,16 @@ class FaultEffectsTest {
       Netlist right = right(row, call);
       var spice = new Spice(right.hertz());
       var copies = new LinkedHashMap<String, Integer>();
-      NODES.keySet().stream().filter(right.nodes()::contains).forEach(node -> copies.put(node, spice.add(metered(right, node))));
+      NODES.keySet().stream().filter(right.nodes()::contains)
+          .forEach(node -> copies.put(node, spice.add(metered(right, node))));
       Map<String, Phasor> volts = spice.run();
       var state = CircuitState.start(dictionary.wiring().system().vocabulary()).set("call", call ? "on" : "off");
       List<Probe> probes = NODES.values().stream().map(FaultEffectsTest::toGround).toList();
       ReadingTable sheet = dictionary.sheet(state, probes);
       NODES.forEach((node, terminal) -> {
         double shown = sheet.reading(1, 0, sheet.probes().indexOf(toGround(terminal)));
-        double expected = copies.containsKey(node) ? volts.get(node + "_" + copies.get(node)).magnitude() : Reading.FLOATING;
+        double expected = copies.containsKey(node) ? volts.get(node + "_" + copies.get(node)).magnitude()
+            : Reading.FLOATING;
         double allowed = Math.max(LEAST_VOLTS, RELATIVE * Math.abs(expected));
         assertEquals(expected, shown, allowed, () -> row + ", call " + call + ", " + terminal);
       });
@@ -189,7 +192,8 @@ class FaultEffectsTest {
   }
 
   private static Netlist metered(Netlist netlist, String node) {
-    return netlist.with(Element.resistor("meter", node, "0", 10e6)).with(Element.capacitor("input", node, "0", 100e-12));
+    return netlist.with(Element.resistor("meter", node, "0", 10e6))
+        .with(Element.capacitor("input", node, "0", 100e-12));
   }
 
   /** The far end of an open conductor beside a live one: the more the meter loads it, the less it shows. */
@@ -202,7 +206,8 @@ class FaultEffectsTest {
     double shown = dictionary.sheet(state, List.of(probe)).reading(1, 0, 0);
     Netlist open = new Sketch().open("Y cable").open("pole").open("call contact").netlist();
     var spice = new Spice(open.hertz());
-    spice.add(open.with(Element.resistor("meter", "yf", "0", inputOhms)).with(Element.capacitor("input", "yf", "0", 100e-12)));
+    spice.add(open.with(Element.resistor("meter", "yf", "0", inputOhms))
+        .with(Element.capacitor("input", "yf", "0", 100e-12)));
     assertEquals(spice.run().get("yf_0").magnitude(), shown, RELATIVE * shown);
     assertTrue(shown > 0 && (inputOhms > 50e3 || shown < 0.2), shown + " V");
   }
@@ -212,13 +217,16 @@ class FaultEffectsTest {
   void everyEffectThatIsAcceptedIsInTheTable() {
     ControlSystem bench = read("open coil").system();
     var accepted = new TreeSet<String>();
-    for (String form : List.of("open %s", "short %s", "raise %s by 1 ohm", "hold %s open", "stop %s", "cross %s with R cable",
+    for (String form : List.of("open %s", "short %s", "raise %s by 1 ohm", "hold %s open", "stop %s",
+        "cross %s with R cable",
         "cross %s with coil wire", "weaken %s 2 times", "tap %s for 208 V", "lower %s to 90 to 91 V")) {
-      bench.vocabulary().parts().forEach((key, part) -> limbs(bench, key).filter(limb -> read(String.format(form, limb)).problems().isEmpty())
-          .forEach(limb -> accepted.add(form.split(" ")[0] + " " + part.kind())));
+      bench.vocabulary().parts()
+          .forEach((key, part) -> limbs(bench, key).filter(limb -> read(String.format(form, limb)).problems().isEmpty())
+              .forEach(limb -> accepted.add(form.split(" ")[0] + " " + part.kind())));
     }
     accepted.remove("cross cable");
-    var covered = rows().map(row -> row.effect().split(" ")[0] + " " + row.kind()).collect(Collectors.toCollection(TreeSet::new));
+    var covered = rows().map(row -> row.effect().split(" ")[0] + " " + row.kind())
+        .collect(Collectors.toCollection(TreeSet::new));
     assertEquals(covered, accepted);
     assertTrue(covered.size() > 30);
   }

@@ -14,8 +14,10 @@ import org.junit.jupiter.params.provider.MethodSource;
 import rungbook.circuit.network.Draw;
 
 /**
- * Netlists for ngspice that were written by hand from the system text in their comments, the meter drawn in: an error in the
- * netlists that this project writes for itself cannot hide here. {@code *read METER RED BLACK = NODE NODE} says what is compared.
+ * Netlists for ngspice that were written by hand from the system text in their comments, the meter drawn in: an error
+ * in the
+ * netlists that this project writes for itself cannot hide here. {@code *read METER RED BLACK = NODE NODE} says what
+ * is compared.
  */
 class HandNetlistTest {
 
@@ -34,8 +36,10 @@ class HandNetlistTest {
   void agrees(Path file) throws Exception {
     List<String> lines = Files.readAllLines(file);
     String[] read = only(lines, "*read ").split(" ");
-    String fault = lines.stream().filter(line -> line.startsWith("*fault ")).map(line -> "fault: " + line.substring(7)).findFirst().orElse("");
-    String[] parts = lines.stream().filter(line -> line.startsWith("*part ")).map(line -> line.substring(6)).toArray(String[]::new);
+    String fault = lines.stream().filter(line -> line.startsWith("*fault ")).map(line -> "fault: " + line.substring(7))
+        .findFirst().orElse("");
+    String[] parts = lines.stream().filter(line -> line.startsWith("*part ")).map(line -> line.substring(6))
+        .toArray(String[]::new);
     Trial trial = Trial.of(Draw.MIDDLE, only(lines, "*points "), "", fault, parts);
     double ours = trial.read(fault.isEmpty() ? "healthy" : "fault", MeterFunction.valueOf(read[0]), read[1], read[2]);
     double theirs = ngspice(lines, read[4], read[5]);
@@ -43,17 +47,20 @@ class HandNetlistTest {
   }
 
   private static String only(List<String> lines, String start) {
-    return lines.stream().filter(line -> line.startsWith(start)).map(line -> line.substring(start.length())).findFirst().orElseThrow();
+    return lines.stream().filter(line -> line.startsWith(start)).map(line -> line.substring(start.length())).findFirst()
+        .orElseThrow();
   }
 
   private static double ngspice(List<String> lines, String red, String black) throws IOException, InterruptedException {
     String between = "v(" + red + ")" + (black.equals("0") ? "" : "-v(" + black + ")");
-    String control = ".options noopac gmin=0\n.control\nset numdgt=15\nac lin 1 60 60\nlet reading=mag(" + between + ")\nprint reading\nquit\n.endc\n.end\n";
+    String control = ".options noopac gmin=0\n.control\nset numdgt=15\nac lin 1 60 60\nlet reading=mag(" + between
+        + ")\nprint reading\nquit\n.endc\n.end\n";
     Path deck = Files.createTempFile("netlist", ".cir");
     Path log = Files.createTempFile("netlist", ".log");
     try {
       Files.writeString(deck, String.join("\n", lines.subList(0, lines.size() - 1)) + "\n" + control);
-      new ProcessBuilder("ngspice", "-b", deck.toString()).redirectErrorStream(true).redirectOutput(log.toFile()).start().waitFor();
+      new ProcessBuilder("ngspice", "-b", deck.toString()).redirectErrorStream(true).redirectOutput(log.toFile())
+          .start().waitFor();
       Matcher result = RESULT.matcher(Files.readString(log));
       if (!result.find()) {
         throw new IOException("ngspice gave no reading: " + Files.readString(log));

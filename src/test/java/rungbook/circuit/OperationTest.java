@@ -18,18 +18,20 @@ import rungbook.circuit.network.Samples;
 /** The split system does what a technician finds on such equipment (common practice, no source). */
 class OperationTest {
 
-  private static final Dictionary SPLIT =
-      Dictionary.of(Systems.read("split-cooling-gas-furnace"), new Samples(List.of(Draw.MIDDLE)));
+  private static final Dictionary SPLIT = Dictionary.of(Systems.read("split-cooling-gas-furnace"),
+      new Samples(List.of(Draw.MIDDLE)));
   private static final CircuitState OFF = CircuitState.start(SPLIT.wiring().system().vocabulary());
   private static final CircuitState COOLING = OFF.set("thermostat", "cooling");
   private static final CircuitState HEATING = OFF.set("thermostat", "heating");
 
-  private static Reading read(String fault, CircuitState state, MeterFunction meter, String place, String red, String black) {
+  private static Reading read(String fault, CircuitState state, MeterFunction meter, String place, String red,
+      String black) {
     Probe probe = Leads.at(place, meter, red, black);
     return SPLIT.sheet(state, List.of(probe)).reading(SPLIT.cases().indexOf(fault), 0, probe);
   }
 
-  private static double value(String fault, CircuitState state, MeterFunction meter, String place, String red, String black) {
+  private static double value(String fault, CircuitState state, MeterFunction meter, String place, String red,
+      String black) {
     return ((Reading.Steady) read(fault, state, meter, place, red, black)).value();
   }
 
@@ -61,7 +63,8 @@ class OperationTest {
 
   @Test
   void coolingRunsBlowerContactorCompressorAndFan() {
-    for (String sight : List.of("blower running", "contactor pulled in", "compressor running", "condenser fan running")) {
+    for (String sight : List.of("blower running", "contactor pulled in", "compressor running",
+        "condenser fan running")) {
       assertTrue(seen("healthy", COOLING, sight), sight);
       assertFalse(seen("healthy", OFF, sight), sight);
     }
@@ -81,12 +84,15 @@ class OperationTest {
   @Test
   void withoutAnIgniterThereIsNoFlame() {
     assertFalse(seen("igniter open", HEATING, "burners lit"));
-    assertEquals(120, volts("igniter open", HEATING.set("sequence", "warm-up"), "furnace", "igniter L1", "igniter N"), 6);
+    assertEquals(120, volts("igniter open", HEATING.set("sequence", "warm-up"), "furnace", "igniter L1", "igniter N"),
+        6);
   }
 
   @Test
   void anOpenSwitchShowsTheSupplyAcrossItself() {
-    assertEquals(26, volts("low pressure switch open", COOLING, "condenser", "low pressure switch in", "low pressure switch out"), 1);
+    assertEquals(26,
+        volts("low pressure switch open", COOLING, "condenser", "low pressure switch in", "low pressure switch out"),
+        1);
     assertEquals(0, volts("healthy", COOLING, "condenser", "low pressure switch in", "low pressure switch out"), 0.1);
   }
 
@@ -103,7 +109,8 @@ class OperationTest {
     assertEquals(0, volts(fault, OFF, "furnace", "R", "C"), 0.1);
     assertEquals(26.4, volts(fault, OFF.replace("control fuse"), "furnace", "R", "C"), 0.5);
     assertEquals(0, volts(fault, COOLING.replace("control fuse"), "furnace", "R", "C"), 0.1);
-    assertEquals(26, volts(fault, COOLING.replace("control fuse").disconnect("Y outdoor cable"), "furnace", "R", "C"), 1);
+    assertEquals(26, volts(fault, COOLING.replace("control fuse").disconnect("Y outdoor cable"), "furnace", "R", "C"),
+        1);
   }
 
   @Test
@@ -129,13 +136,15 @@ class OperationTest {
   void ohmsNeedADeadCircuit() {
     assertEquals(Reading.None.LIVE, read("healthy", COOLING, OHMS, "condenser", "coil Y side", "coil C side"));
     CircuitState dead = OFF.isolate("furnace switch");
-    assertEquals(Reading.None.OVERLOAD, read("contactor coil open", dead, OHMS, "condenser", "coil Y side", "coil C side"));
+    assertEquals(Reading.None.OVERLOAD,
+        read("contactor coil open", dead, OHMS, "condenser", "coil Y side", "coil C side"));
     assertEquals(12, value("healthy", dead, OHMS, "condenser", "coil Y side", "coil C side"), 0.5);
   }
 
   @Test
   void aRunCapacitorReadsItsSizeOnceItsLeadsAreOff() {
-    CircuitState off = OFF.isolate("outdoor disconnect").disconnect("compressor start lead").disconnect("compressor run lead")
+    CircuitState off = OFF.isolate("outdoor disconnect").disconnect("compressor start lead")
+        .disconnect("compressor run lead")
         .disconnect("condenser fan start winding");
     assertEquals(40, value("healthy", off, MICROFARADS, "condenser", "Herm", "cap C"), 0.1);
     assertEquals(0, value("run capacitor open at herm", off, MICROFARADS, "condenser", "Herm", "cap C"), 0.1);

@@ -74,7 +74,8 @@ final class Schematic {
     Branch link = wiring.links().get(i);
     Phasor ohms = (modes[i] == 2 ? link.on() : link.rest()).apply(draw).inverse();
     for (NetworkChange change : fault.changes()) {
-      ohms = change instanceof NetworkChange.Raise raise && raise.link() == i ? ohms.plus(Phasor.of(raise.ohms())) : ohms;
+      ohms = change instanceof NetworkChange.Raise raise && raise.link() == i ? ohms.plus(Phasor.of(raise.ohms()))
+          : ohms;
     }
     SourceBranch drive = driveOfLink.get(i);
     if (drive == null) {
@@ -109,7 +110,8 @@ final class Schematic {
         ohms *= other.timesOhms();
       }
     }
-    elements.add(new Element.Transformer("core" + i, node(core.pa()), node(core.pb()), "t" + i, node(core.sb()), ratio));
+    elements
+        .add(new Element.Transformer("core" + i, node(core.pa()), node(core.pb()), "t" + i, node(core.sb()), ratio));
     add("leakage" + i, "t" + i, node(core.sa()), TransformerCore.admittance(ohms).inverse());
   }
 }

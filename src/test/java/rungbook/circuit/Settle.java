@@ -13,7 +13,10 @@ import rungbook.circuit.solver.TechnicianOverrides;
 /** Settles a system for tests, one case and sample at a time. */
 final class Settle {
 
-  /** Where sample 0 of a case comes to rest, the network it was read from, the same solved in full, and the same circuit as a netlist. */
+  /**
+   * Where sample 0 of a case comes to rest, the network it was read from, the same solved in full, and the same
+   * circuit as a netlist.
+   */
   record Rest(String name, SteadyState settled, Network network, Network full, Netlist netlist) {}
 
   private Settle() {}
@@ -23,8 +26,8 @@ final class Settle {
     var settling = new SteadyStateSearch(run, fault);
     List<SteadyState> all = settling.from(dictionary.blown(number, state));
     SteadyState settled = all.get(0);
-    Netlist netlist =
-        Schematic.of(dictionary.wiring(), fault, draw, settled.modes(), new TechnicianOverrides(dictionary.wiring(), state));
+    Netlist netlist = Schematic.of(dictionary.wiring(), fault, draw, settled.modes(),
+        new TechnicianOverrides(dictionary.wiring(), state));
     return new Rest(fault.name() + " " + state.positions(), settled, settling.network(settled.modes()),
         run.inFull(settled.modes(), fault, settling.altered()), netlist);
   }

@@ -53,7 +53,8 @@ class SightsTest {
       boolean[] lampOnly = lampOnly(count);
       var text = new StringBuilder(BENCH).append("\n```sights\n");
       for (int i = 0; i < count; i++) {
-        text.append("sight ").append(i).append(": at bench, when ").append(lampOnly[i] ? "lamp on" : "call off").append('\n');
+        text.append("sight ").append(i).append(": at bench, when ").append(lampOnly[i] ? "lamp on" : "call off")
+            .append('\n');
       }
       ReadingTable sheet = sheet(text.append("```\n").toString());
       for (int i = 0; i < count; i++) {

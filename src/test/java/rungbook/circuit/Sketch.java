@@ -9,7 +9,8 @@ import rungbook.circuit.network.CopperTest;
 import rungbook.circuit.network.Phasor;
 
 /**
- * The test bench of {@link FaultEffectsTest} drawn by hand as a netlist, every number worked out from the text: it shares
+ * The test bench of {@link FaultEffectsTest} drawn by hand as a netlist, every number worked out from the text: it
+ * shares
  * nothing with the program but the element types.
  */
 final class Sketch {
@@ -32,7 +33,8 @@ final class Sketch {
     resistor("heater", "h", "0", 120.0 * 120 / 500);
     put(Element.capacitor("capacitor", "s", "0", 10e-6));
     resistor("primary", "s", "tp", SECONDARY_OHMS / 2 / (ratio * ratio));
-    put(Element.impedance("magnetising", "tp", "0", Phasor.polar(120 * 120 / (40 * 0.15), Math.toDegrees(Math.acos(0.4))), HERTZ));
+    put(Element.impedance("magnetising", "tp", "0",
+        Phasor.polar(120 * 120 / (40 * 0.15), Math.toDegrees(Math.acos(0.4))), HERTZ));
     put(Element.capacitor("windings", "tp", "tc", 100e-12));
     resistor("secondary", "tc", "t", SECONDARY_OHMS / 4);
     resistor("fuse", "t", "r", 0.02);

@@ -29,9 +29,8 @@ class SolverReferenceTest {
   /** Lessons In Electric Circuits II: 120 V, 60 Hz, 250 Ω, 650 mH and 1.5 µF in series. */
   @Test
   void threeInSeries() {
-    var s =
-        solve(60, volts(120), resistor("R", "a", "b", 250), inductor("L", "b", "c", 0.65),
-            capacitor("C", "c", "0", 1.5e-6));
+    var s = solve(60, volts(120), resistor("R", "a", "b", 250), inductor("L", "b", "c", 0.65),
+        capacitor("C", "c", "0", 1.5e-6));
     assertPolar(0.07773, 80.68, s.amps("R"));
     assertEquals(19.43, s.volts("a", "b").magnitude(), 5e-3);
     assertEquals(19.05, s.volts("b", "c").magnitude(), 5e-3);
@@ -41,9 +40,8 @@ class SolverReferenceTest {
   /** Lessons In Electric Circuits II: the same three in parallel. */
   @Test
   void threeInParallel() {
-    var s =
-        solve(60, volts(120), resistor("R", "a", "0", 250), inductor("L", "a", "0", 0.65),
-            capacitor("C", "a", "0", 1.5e-6));
+    var s = solve(60, volts(120), resistor("R", "a", "0", 250), inductor("L", "a", "0", 0.65),
+        capacitor("C", "a", "0", 1.5e-6));
     assertPolar(0.6390, -41.31, s.amps("V").times(-1), 5e-5);
     assertEquals(0.4800, s.amps("R").magnitude(), 5e-5);
     assertEquals(0.4897, s.amps("L").magnitude(), 5e-5);
@@ -53,9 +51,8 @@ class SolverReferenceTest {
   /** Lessons In Electric Circuits II: 4.7 µF, then 470 Ω beside 650 mH and 1.5 µF. */
   @Test
   void seriesAndParallel() {
-    var s =
-        solve(60, volts(120), capacitor("C1", "a", "b", 4.7e-6), resistor("R", "b", "0", 470),
-            inductor("L", "b", "c", 0.65), capacitor("C2", "c", "0", 1.5e-6));
+    var s = solve(60, volts(120), capacitor("C1", "a", "b", 4.7e-6), resistor("R", "b", "0", 470),
+        inductor("L", "b", "c", 0.65), capacitor("C2", "c", "0", 1.5e-6));
     Phasor ohms = Phasor.of(120).over(s.amps("C1"));
     assertPolar(818.34, -58.371, ohms, 5e-3);
     assertEquals(0.1466, s.amps("C1").magnitude(), 5e-5);
@@ -65,11 +62,10 @@ class SolverReferenceTest {
   /** Stored course notes: two sources, ω = 1000. */
   @Test
   void twoSources() {
-    var s =
-        solve(W1000_HZ, voltage("V1", "a", "0", Phasor.of(10)),
-            voltage("V2", "b", "0", Phasor.polar(20, 45)), resistor("R1", "a", "x", 10),
-            resistor("R2", "b", "x", 20), inductor("L", "x", "0", 10e-3),
-            capacitor("C", "x", "0", 100e-6));
+    var s = solve(W1000_HZ, voltage("V1", "a", "0", Phasor.of(10)),
+        voltage("V2", "b", "0", Phasor.polar(20, 45)), resistor("R1", "a", "x", 10),
+        resistor("R2", "b", "x", 20), inductor("L", "x", "0", 10e-3),
+        capacitor("C", "x", "0", 100e-6));
     assertPolar(12.318, 22.5, s.volts("x"), 5e-2);
     assertPolar(1.232, -67.5, s.amps("L"), 5e-2);
   }
@@ -77,10 +73,9 @@ class SolverReferenceTest {
   /** Stored course notes: 75∠20°, 6 + j2 in series, −j4 across, 10 Ω out. */
   @Test
   void equivalentSource() {
-    var circuit =
-        Netlist.of(60, voltage("V", "a", "0", Phasor.polar(75, 20)),
-            Element.impedance("Z1", "a", "b", new Phasor(6, 2), 60),
-            Element.impedance("Z2", "b", "0", new Phasor(0, -4), 60), resistor("R", "b", "c", 10));
+    var circuit = Netlist.of(60, voltage("V", "a", "0", Phasor.polar(75, 20)),
+        Element.impedance("Z1", "a", "b", new Phasor(6, 2), 60),
+        Element.impedance("Z2", "b", "0", new Phasor(0, -4), 60), resistor("R", "b", "c", 10));
     var s = Solver.solve(circuit.with(resistor("none", "c", "0", 1e15)));
     assertPolar(47.43, -51.57, s.volts("c"), 5e-3);
     Phasor ohms = Bench.seenFrom(circuit, "c", "0");
@@ -90,9 +85,8 @@ class SolverReferenceTest {
 
   @Test
   void idealTransformerKeepsPower() {
-    var s =
-        solve(60, volts(120), new Element.Transformer("T", "a", "0", "s", "0", 0.2),
-            resistor("load", "s", "0", 24));
+    var s = solve(60, volts(120), new Element.Transformer("T", "a", "0", "s", "0", 0.2),
+        resistor("load", "s", "0", 24));
     assertPolar(24, 0, s.volts("s"), 1e-9);
     assertEquals(1.0, s.amps("load").magnitude(), 1e-12);
     assertEquals(0.2, s.amps("V").magnitude(), 1e-12);

@@ -11,7 +11,9 @@ import java.util.Map;
 import java.util.concurrent.TimeUnit;
 import rungbook.circuit.network.Phasor;
 
-/** Runs ngspice (Debian package {@code ngspice}) on many netlists at once: as one deck of parts that only share ground. */
+/**
+ * Runs ngspice (Debian package {@code ngspice}) on many netlists at once: as one deck of parts that only share ground.
+ */
 final class Spice {
 
   private final StringBuilder deck = new StringBuilder("rungbook\n.options noopac gmin=0\n");
@@ -50,9 +52,11 @@ final class Spice {
     if (element instanceof Element.Branch b) {
       writeBranch(b, name, node(b.a(), tail), node(b.b(), tail));
     } else if (element instanceof Element.Voltage v) {
-      line("V%s %s %s AC %s %s", name, node(v.plus(), tail), node(v.minus(), tail), v.volts().magnitude(), v.volts().degrees());
+      line("V%s %s %s AC %s %s", name, node(v.plus(), tail), node(v.minus(), tail), v.volts().magnitude(),
+          v.volts().degrees());
     } else if (element instanceof Element.Transformer t) {
-      line("E%s i%s %s %s %s %s", name, name, node(t.secondaryB(), tail), node(t.primaryA(), tail), node(t.primaryB(), tail), t.ratio());
+      line("E%s i%s %s %s %s %s", name, name, node(t.secondaryB(), tail), node(t.primaryA(), tail),
+          node(t.primaryB(), tail), t.ratio());
       line("Vi%s i%s %s AC 0", name, name, node(t.secondaryA(), tail));
       line("F%s %s %s Vi%s %s", name, node(t.primaryA(), tail), node(t.primaryB(), tail), name, t.ratio());
     } else {
@@ -109,7 +113,8 @@ final class Spice {
       String name = names.get(i).strip().split("\\s+")[1];
       String value = values.get(i).strip();
       String[] parts = value.substring(value.lastIndexOf('\t') + 1).strip().split(",");
-      volts.put(name.replaceAll("^v\\((.*)\\)$", "$1"), new Phasor(Double.parseDouble(parts[0]), Double.parseDouble(parts[1])));
+      volts.put(name.replaceAll("^v\\((.*)\\)$", "$1"),
+          new Phasor(Double.parseDouble(parts[0]), Double.parseDouble(parts[1])));
     }
     return volts;
   }

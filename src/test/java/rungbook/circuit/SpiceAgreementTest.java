@@ -36,7 +36,8 @@ class SpiceAgreementTest {
 
   private static final double MOST_DECIDED = 0.03;
 
-  private record Compared(String name, Netlist netlist, Network network, int copy, int[][] pairs, Optional<MeterFunction> meter) {}
+  private record Compared(String name, Netlist netlist, Network network, int copy, int[][] pairs,
+      Optional<MeterFunction> meter) {}
 
   private int readings;
   private int decided;
@@ -47,7 +48,8 @@ class SpiceAgreementTest {
 
   @Test
   void ngspiceIsThere() throws Exception {
-    var version = new ProcessBuilder("ngspice", "-v").redirectErrorStream(true).redirectOutput(ProcessBuilder.Redirect.DISCARD).start();
+    var version = new ProcessBuilder("ngspice", "-v").redirectErrorStream(true)
+        .redirectOutput(ProcessBuilder.Redirect.DISCARD).start();
     assertEquals(0, version.waitFor(), "install the Debian package ngspice");
   }
 
@@ -70,10 +72,12 @@ class SpiceAgreementTest {
     for (int i = 0; i < dictionary.cases().size(); i++) {
       Settle.Rest rest = Settle.of(dictionary, run, state, i, draw);
       int[][] pairs = pairs(dictionary.wiring(), rest.full(), new Random(31L * i + state.positions().hashCode()));
-      all.add(new Compared(rest.name(), rest.netlist(), rest.full(), spice.add(rest.netlist()), pairs, Optional.empty()));
+      all.add(
+          new Compared(rest.name(), rest.netlist(), rest.full(), spice.add(rest.netlist()), pairs, Optional.empty()));
       for (MeterFunction meter : List.of(MeterFunction.VOLTS, MeterFunction.VOLTS_LOW_IMPEDANCE)) {
         Netlist metered = metered(rest.netlist(), meter, pairs[0]);
-        all.add(new Compared(rest.name(), metered, rest.full(), spice.add(metered), new int[][] {pairs[0]}, Optional.of(meter)));
+        all.add(new Compared(rest.name(), metered, rest.full(), spice.add(metered), new int[][] {pairs[0]},
+            Optional.of(meter)));
       }
     }
     var volts = spice.run();
@@ -112,7 +116,8 @@ class SpiceAgreementTest {
         Phasor truth = exact.volts(Schematic.node(pair[0]), Schematic.node(pair[1]));
         decided++;
         assertTrue(apart(ours, truth) <= FROM_EXACT,
-            () -> one.name() + " " + one.meter() + List.of(pair[0], pair[1]) + ": " + ours + ", ngspice " + theirs + ", exactly " + truth);
+            () -> one.name() + " " + one.meter() + List.of(pair[0], pair[1]) + ": " + ours + ", ngspice " + theirs
+                + ", exactly " + truth);
       }
     }
   }

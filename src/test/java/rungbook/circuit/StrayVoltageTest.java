@@ -18,10 +18,9 @@ class StrayVoltageTest {
   @ParameterizedTest
   @CsvSource({"1, 10e6, 23.20", "1, 1e6, 8.47", "1, 3e3, 0.027", "0.3, 10e6, 17.98"})
   void conductorBesideALiveOne(double nanofarads, double meterOhms, double volts) {
-    var solution =
-        Solver.solve(
-            Netlist.of(60, voltage("V", "R", "0", Phasor.of(24)),
-                capacitor("cable", "R", "Y", nanofarads * 1e-9), resistor("meter", "Y", "0", meterOhms)));
+    var solution = Solver.solve(
+        Netlist.of(60, voltage("V", "R", "0", Phasor.of(24)),
+            capacitor("cable", "R", "Y", nanofarads * 1e-9), resistor("meter", "Y", "0", meterOhms)));
     assertEquals(volts, solution.volts("Y").magnitude(), volts < 1 ? 5e-4 : 5e-3);
   }
 
@@ -67,9 +66,8 @@ class StrayVoltageTest {
 
   @Test
   void aConductorWithNothingBesideItReadsNothing() {
-    var alone =
-        Netlist.of(60, voltage("V", "R", "0", Phasor.of(24)), resistor("load", "R", "0", 100),
-            resistor("lost", "Y", "Y2", 0.3));
+    var alone = Netlist.of(60, voltage("V", "R", "0", Phasor.of(24)), resistor("load", "R", "0", 100),
+        resistor("lost", "Y", "Y2", 0.3));
     assertEquals(Reading.None.FLOATING, Bench.volts(alone, MeterFunction.VOLTS, "Y", "0"));
   }
 

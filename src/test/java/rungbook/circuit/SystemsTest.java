@@ -46,7 +46,8 @@ class SystemsTest {
     var dictionary = Dictionary.of(Systems.read(id), Samples.corners());
     var words = dictionary.wiring().system().vocabulary();
     for (CircuitState state : CircuitState.start(words).everyPosition(words)) {
-      try (var run = new StateSolver(dictionary.plant(), state); var settling = new SteadyStateSearch(run, FaultCase.HEALTHY)) {
+      try (var run = new StateSolver(dictionary.plant(), state);
+          var settling = new SteadyStateSearch(run, FaultCase.HEALTHY)) {
         for (SteadyState settled : settling.from(SteadyStateSearch.noneBlown(dictionary.plant()))) {
           assertTrue(settled.steady(), () -> state.positions() + " does not settle");
           for (boolean blown : settled.standing().blown) {
@@ -83,8 +84,8 @@ class SystemsTest {
 
   private static List<Probe> probes(CircuitNetwork wiring) {
     var probes = new ArrayList<Probe>();
-    wiring.system().vocabulary().points().forEach((key, point) -> point.locations().stream().sorted().forEach(place ->
-        probes.add(new Probe(MeterFunction.VOLTS, new Terminal(key, place), new Terminal("ground", place)))));
+    wiring.system().vocabulary().points().forEach((key, point) -> point.locations().stream().sorted().forEach(
+        place -> probes.add(new Probe(MeterFunction.VOLTS, new Terminal(key, place), new Terminal("ground", place)))));
     return probes;
   }
 

@@ -9,7 +9,8 @@ import rungbook.source.Source;
 import rungbook.system.SystemReader;
 
 /**
- * A small circuit on a bench, built from the text of its parts, for tests of one constant at a time. Every point is at the
+ * A small circuit on a bench, built from the text of its parts, for tests of one constant at a time. Every point is at
+ * the
  * bench; a cable's far end is in the shed.
  */
 final class Trial {
@@ -55,7 +56,9 @@ final class Trial {
     return of(Draw.MIDDLE, points, "", "", parts);
   }
 
-  /** @param points names separated by spaces; a part stands for itself. @param sights and faults lines of their blocks */
+  /**
+   * @param points names separated by spaces; a part stands for itself. @param sights and faults lines of their blocks
+   */
   static Trial of(Draw draw, String points, String sights, String faults, String... parts) {
     SystemReader.Read read = read(points, sights, faults, parts);
     if (!read.problems().isEmpty()) {

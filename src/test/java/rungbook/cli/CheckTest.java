@@ -94,7 +94,8 @@ class CheckTest {
 
   @Test
   void aLooseTreesPictureIsLookedForBesideIt() throws IOException {
-    write("a.md", Texts.SOUND.replace("## Works", "![board](pictures/board.svg) ![gone](pictures/gone.svg)\n\n## Works"));
+    write("a.md",
+        Texts.SOUND.replace("## Works", "![board](pictures/board.svg) ![gone](pictures/gone.svg)\n\n## Works"));
     write("pictures/board.svg", "<svg xmlns='http://www.w3.org/2000/svg'/>");
     Run run = Run.in(folder, "check", "a.md");
     assertTrue(run.out().contains("picture-missing") && run.out().endsWith("1 file checked: 1 error\n"), run.out());
@@ -102,7 +103,8 @@ class CheckTest {
 
   @Test
   void looseTreesOfOneFolderMayLeadToEachOther() {
-    write("a.md", Texts.SOUND.replace("[Dark](#dark)", "[B](b.md)").replace("## Dark\n\n```finding\nfault: board dead\n```\n", ""));
+    write("a.md", Texts.SOUND.replace("[Dark](#dark)", "[B](b.md)")
+        .replace("## Dark\n\n```finding\nfault: board dead\n```\n", ""));
     write("b.md", Texts.SOUND);
     assertEquals(0, Run.in(folder, "check", "a.md").exit(), Run.in(folder, "check", "a.md").out());
   }

@@ -13,7 +13,8 @@ import rungbook.report.Style;
 class ConsoleTest {
 
   private final StringWriter err = new StringWriter();
-  private final Console terminal = new Console(new PrintWriter(new StringWriter()), new PrintWriter(err), Style.PLAIN, true,
+  private final Console terminal = new Console(new PrintWriter(new StringWriter()), new PrintWriter(err), Style.PLAIN,
+      true,
       Path.of("/home/somebody"), Optional.empty());
 
   @Test

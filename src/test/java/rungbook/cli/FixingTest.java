@@ -30,7 +30,8 @@ class FixingTest {
   private final StringWriter said = new StringWriter();
 
   private int fix(Problem... problems) throws IOException {
-    return Fixing.fix(List.of(problems), new Console(new PrintWriter(said), new PrintWriter(said), Style.PLAIN, false, folder, Optional.empty()));
+    return Fixing.fix(List.of(problems),
+        new Console(new PrintWriter(said), new PrintWriter(said), Style.PLAIN, false, folder, Optional.empty()));
   }
 
   private static Problem replace(int start, int end, String by) {
@@ -50,7 +51,8 @@ class FixingTest {
     Files.writeString(folder.resolve("a.md"), CHECKED.text());
     assertEquals(1, fix(replace(0, 7, "1 2"), replace(4, 7, "2")));
     assertEquals("1 2 three", Files.readString(folder.resolve("a.md")));
-    assertTrue(said.toString().contains("a.md:1:5: unknown-key not fixed, for another fix changes the same place"), said.toString());
+    assertTrue(said.toString().contains("a.md:1:5: unknown-key not fixed, for another fix changes the same place"),
+        said.toString());
   }
 
   @Test

@@ -38,7 +38,8 @@ class GoldenProofTest {
     var proofs = new ArrayList<JsonNode>();
     new ObjectMapper().readTree(run.out()).get("proofs").forEach(proofs::add);
     DynamicTest all = DynamicTest.dynamicTest("every tree has its file", () -> assertEquals(names(proofs), files()));
-    List<DynamicTest> each = proofs.stream().map(proof -> DynamicTest.dynamicTest(name(proof), () -> compare(proof))).toList();
+    List<DynamicTest> each = proofs.stream().map(proof -> DynamicTest.dynamicTest(name(proof), () -> compare(proof)))
+        .toList();
     return Stream.concat(each.stream(), Stream.of(all));
   }
 
@@ -89,7 +90,8 @@ class GoldenProofTest {
       boolean list = field.getValue().isArray() && !field.getValue().isEmpty();
       var members = new ArrayList<String>();
       field.getValue().forEach(member -> members.add("\n    " + member));
-      lines.add("  \"" + field.getKey() + "\": " + (list ? "[" + String.join(",", members) + "\n  ]" : field.getValue()));
+      lines.add(
+          "  \"" + field.getKey() + "\": " + (list ? "[" + String.join(",", members) + "\n  ]" : field.getValue()));
     });
     return "{\n" + String.join(",\n", lines) + "\n}\n";
   }

@@ -8,7 +8,9 @@ import java.nio.file.Path;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** The whole output of each format. With {@code -Dgolden.write=true} the files are written anew: read the difference. */
+/**
+ * The whole output of each format. With {@code -Dgolden.write=true} the files are written anew: read the difference.
+ */
 class GoldenTest {
 
   private static final Path FOLDER = Path.of("src/test/resources/golden");

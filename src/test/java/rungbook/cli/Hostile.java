@@ -7,7 +7,8 @@ import java.util.Map;
 /**
  * A file that nobody should have written.
  *
- * @param expected the place and problem that a report has to hold, {@code 3:1: error not-utf8}; empty if the file is sound
+ * @param expected the place and problem that a report has to hold, {@code 3:1: error not-utf8}; empty if the file is
+ * sound
  * @param beside other files in its folder
  */
 record Hostile(String name, byte[] bytes, String expected, Map<String, byte[]> beside) {
@@ -36,10 +37,13 @@ record Hostile(String name, byte[] bytes, String expected, Map<String, byte[]> b
       of("alias bomb", bomb(), "3:1: error line-not-plain"),
       of("unknown key", Texts.SOUND.replace("look:", "loook:"), "9:1: error unknown-key"),
       of("heading twice", Texts.SOUND + "\n## Works\n\n```finding\nhealthy: yes\n```\n", "27:4: error heading-twice"),
-      of("heading with emphasis", Texts.SOUND.replace("## Works", "## It *really* `works`").replace("#works", "#it-really-works"), ""),
-      of("heading in another script", Texts.SOUND.replace("## Works", "## 正常 работает").replace("#works", "#正常-работает"), ""),
+      of("heading with emphasis",
+          Texts.SOUND.replace("## Works", "## It *really* `works`").replace("#works", "#it-really-works"), ""),
+      of("heading in another script",
+          Texts.SOUND.replace("## Works", "## 正常 работает").replace("#works", "#正常-работает"), ""),
       of("link with a space", Texts.SOUND.replace("(#works)", "(#is it lit)"), "12:1: error link-with-space"),
-      of("HTML and script", Texts.SOUND + "\n<script>alert(1)</script>\n\n<img src=x onerror=alert(1)>\n", "27:1: note html-shown-as-text"),
+      of("HTML and script", Texts.SOUND + "\n<script>alert(1)</script>\n\n<img src=x onerror=alert(1)>\n",
+          "27:1: note html-shown-as-text"),
       of("picture missing", PICTURE.formatted("gone.png"), "15:1: error picture-missing"),
       of("picture outside", PICTURE.formatted("../../etc/board.png"), "15:1: error picture-outside"),
       of("picture from an address", PICTURE.formatted("http://127.0.0.1/board.png"), "15:1: error picture-outside"),
@@ -71,7 +75,8 @@ record Hostile(String name, byte[] bytes, String expected, Map<String, byte[]> b
     var text = new StringBuilder("---\na: &a [lol, lol, lol, lol, lol, lol, lol, lol, lol]\n");
     for (char c = 'b'; c <= 'i'; c++) {
       String before = "*" + (char) (c - 1);
-      text.append(c).append(": &").append(c).append(" [").append(String.join(", ", java.util.Collections.nCopies(9, before))).append("]\n");
+      text.append(c).append(": &").append(c).append(" [")
+          .append(String.join(", ", java.util.Collections.nCopies(9, before))).append("]\n");
     }
     return text.append("---\n").append(Texts.SOUND).toString();
   }

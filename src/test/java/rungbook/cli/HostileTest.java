@@ -13,7 +13,10 @@ import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.api.io.TempDir;
 
-/** Each hostile file, checked by a fresh program with 256 MB: a clear problem with its place, soon, and nothing on the error stream. */
+/**
+ * Each hostile file, checked by a fresh program with 256 MB: a clear problem with its place, soon, and nothing on the
+ * error stream.
+ */
 class HostileTest {
 
   /** Generous, since machines that test are busy; {@code docs/figures.md} has what was measured. */
@@ -35,7 +38,9 @@ class HostileTest {
     String out = new String(program.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
     assertTrue(program.waitFor(MOST_SECONDS, TimeUnit.SECONDS));
     assertEquals("", new String(program.getErrorStream().readAllBytes(), StandardCharsets.UTF_8));
-    assertTrue(hostile.expected().isEmpty() ? out.equals("1 file checked: no problems\n") : out.contains("tree.md:" + hostile.expected() + ":"),
+    assertTrue(
+        hostile.expected().isEmpty() ? out.equals("1 file checked: no problems\n")
+            : out.contains("tree.md:" + hostile.expected() + ":"),
         () -> "expected " + hostile.expected() + " in\n" + out.substring(0, Math.min(3000, out.length())));
     assertTrue(out.length() < 200_000, () -> out.length() + " characters of report");
   }

@@ -8,7 +8,8 @@ import java.util.stream.Stream;
 /** The program in a JVM of its own, from the classes under test. */
 final class Jvm {
 
-  private static final String CLASSES = System.getProperty("surefire.test.class.path", System.getProperty("java.class.path"));
+  private static final String CLASSES = System.getProperty("surefire.test.class.path",
+      System.getProperty("java.class.path"));
 
   private Jvm() {}
 
@@ -16,11 +17,13 @@ final class Jvm {
     List<String> command = List.of(Path.of(System.getProperty("java.home"), "bin", "java").toString(),
         "-Xmx256m", "-XX:+UseSerialGC", "-XX:TieredStopAtLevel=1", "-Drungbook.home=" + Path.of("").toAbsolutePath(),
         "-cp", absolute(CLASSES), "rungbook.cli.Main");
-    return new ProcessBuilder(Stream.concat(command.stream(), Stream.of(arguments)).toList()).directory(folder.toFile()).start();
+    return new ProcessBuilder(Stream.concat(command.stream(), Stream.of(arguments)).toList()).directory(folder.toFile())
+        .start();
   }
 
   private static String absolute(String classPath) {
     return String.join(java.io.File.pathSeparator,
-        Stream.of(classPath.split(java.io.File.pathSeparator)).map(entry -> Path.of(entry).toAbsolutePath().toString()).toList());
+        Stream.of(classPath.split(java.io.File.pathSeparator)).map(entry -> Path.of(entry).toAbsolutePath().toString())
+            .toList());
   }
 }

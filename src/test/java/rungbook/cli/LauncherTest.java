@@ -14,7 +14,10 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** When the launcher makes its archives of classes: with a stand-in for the JVM that only writes down how it was called. */
+/**
+ * When the launcher makes its archives of classes: with a stand-in for the JVM that only writes down how it was
+ * called.
+ */
 class LauncherTest {
 
   private static final String JAVA = """
@@ -88,7 +91,10 @@ class LauncherTest {
     assertTrue(makes(calls("check", "trees")));
     List<String> next = calls("check", "trees");
     assertEquals(1, next.size(), next.toString());
-    assertTrue(next.get(0).matches(".*-XX:SharedArchiveFile=\\S.*/target/classes\\S*\\.jsa .*rungbook\\.cli\\.Main check trees"), next.toString());
+    assertTrue(
+        next.get(0)
+            .matches(".*-XX:SharedArchiveFile=\\S.*/target/classes\\S*\\.jsa .*rungbook\\.cli\\.Main check trees"),
+        next.toString());
   }
 
   /** The JVM would silently start without an archive that was made for another class path. */
@@ -112,7 +118,8 @@ class LauncherTest {
   @Test
   void aNewBuildMakesItsArchiveAnew() throws Exception {
     calls("check", "trees");
-    Files.setLastModifiedTime(program.resolve("target/quarkus-app/app/rungbook.jar"), FileTime.from(Instant.now().plusSeconds(60)));
+    Files.setLastModifiedTime(program.resolve("target/quarkus-app/app/rungbook.jar"),
+        FileTime.from(Instant.now().plusSeconds(60)));
     assertTrue(makes(calls("check", "trees")));
   }
 }

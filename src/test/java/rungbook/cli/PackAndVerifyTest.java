@@ -50,8 +50,10 @@ class PackAndVerifyTest {
     assertEquals(1, packed("out").size());
     Run run = Run.in(folder, "verify", "out/" + packed("out").get(0));
     assertEquals(0, run.exit(), run.out());
-    assertTrue(run.out().matches("(?s)out/a-[0-9a-f]{24}\\.html: intact\n  digest: ([0-9a-f]{4} ){5}[0-9a-f]{4}\n  file: a\\.html\n"
-        + "  title: .*\n  meter: .*\n  revision: draft\n  released: not released\n"), run.out());
+    assertTrue(run.out()
+        .matches("(?s)out/a-[0-9a-f]{24}\\.html: intact\n  digest: ([0-9a-f]{4} ){5}[0-9a-f]{4}\n  file: a\\.html\n"
+            + "  title: .*\n  meter: .*\n  revision: draft\n  released: not released\n"),
+        run.out());
   }
 
   @Test
@@ -76,7 +78,8 @@ class PackAndVerifyTest {
     try (var file = new RandomAccessFile(folder.resolve("huge.html").toFile(), "rw")) {
       file.setLength(1L << 40); // takes no room on the disk
     }
-    Run run = assertTimeoutPreemptively(Duration.ofSeconds(20), () -> Run.in(folder, "verify", "pipe", "/dev/zero", "huge.html"));
+    Run run = assertTimeoutPreemptively(Duration.ofSeconds(20),
+        () -> Run.in(folder, "verify", "pipe", "/dev/zero", "huge.html"));
     assertEquals(new Run(1, "pipe: not a pack, it is no regular file\n/dev/zero: not a pack, it is no regular file\n"
         + "huge.html: not a pack, it is larger than 100 MB\n", ""), run);
   }
@@ -105,7 +108,8 @@ class PackAndVerifyTest {
   @Test
   void whatIsPackedIsWhatWasChecked() throws IOException {
     Path tree = folder.resolve("lib/trees/a.md");
-    Console terminal = new Console(new PrintWriter(new StringWriter()), new PrintWriter(new StringWriter()), Style.PLAIN, false, folder, Optional.empty());
+    Console terminal = new Console(new PrintWriter(new StringWriter()), new PrintWriter(new StringWriter()),
+        Style.PLAIN, false, folder, Optional.empty());
     Batch batch = Batch.of(List.of(tree), Optional.empty()).iterator().next();
     Checker.Compiled compiled = Checker.compile(batch, terminal);
     Texts.write(tree, Texts.BROKEN);
@@ -120,7 +124,8 @@ class PackAndVerifyTest {
     Texts.write(folder.resolve("lib/trees/b.md"), Texts.BROKEN);
     Run run = Run.in(folder, "pack", "lib");
     assertEquals(1, run.exit());
-    assertTrue(run.out().contains("unknown-step") && run.out().endsWith("nothing packed: mend the errors first\n"), run.out());
+    assertTrue(run.out().contains("unknown-step") && run.out().endsWith("nothing packed: mend the errors first\n"),
+        run.out());
     assertFalse(Files.exists(folder.resolve("export")));
   }
 

@@ -37,21 +37,24 @@ class PackagedIT {
   }
 
   private static Process start(Path launcher, Path from, String... arguments) throws IOException {
-    return new ProcessBuilder(Stream.concat(Stream.of(launcher.toString()), Stream.of(arguments)).toList()).directory(from.toFile()).start();
+    return new ProcessBuilder(Stream.concat(Stream.of(launcher.toString()), Stream.of(arguments)).toList())
+        .directory(from.toFile()).start();
   }
 
   @ParameterizedTest
   @ValueSource(strings = {"text", "json", "sarif"})
   void theReportIsTheSameAsInTheTests(String format) throws IOException, InterruptedException {
     Run run = launch(LAUNCHER, GOLDEN, "check", "trees", "--format", format);
-    String golden = Files.readString(GOLDEN.resolve("report." + format)).replace("\"version\" : \"unpackaged\"", "\"version\" : \"0.1.0\"");
+    String golden = Files.readString(GOLDEN.resolve("report." + format)).replace("\"version\" : \"unpackaged\"",
+        "\"version\" : \"0.1.0\"");
     assertEquals(new Run(1, golden, ""), run);
   }
 
   @Test
   void itStartsThroughALinkFromAnywhere() throws IOException, InterruptedException {
     Path link = Files.createSymbolicLink(folder.resolve("linked"), LAUNCHER);
-    Texts.write(folder.resolve("a.md"), Texts.SOUND.replace("look: status light\n", "look: status light\ncautions: moving blower\n"));
+    Texts.write(folder.resolve("a.md"),
+        Texts.SOUND.replace("look: status light\n", "look: status light\ncautions: moving blower\n"));
     assertEquals(new Run(0, "1 file checked: no problems\n", ""), launch(link, folder, "check", "a.md"));
   }
 

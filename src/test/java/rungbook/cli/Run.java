@@ -13,7 +13,8 @@ record Run(int exit, String out, String err) {
   static Run in(Path folder, String... arguments) {
     var out = new StringWriter();
     var err = new StringWriter();
-    Console terminal = new Console(new PrintWriter(out), new PrintWriter(err), Style.PLAIN, false, folder.toAbsolutePath(),
+    Console terminal = new Console(new PrintWriter(out), new PrintWriter(err), Style.PLAIN, false,
+        folder.toAbsolutePath(),
         Optional.of(Path.of("").toAbsolutePath()));
     int exit = Main.run(terminal, arguments);
     terminal.out().flush();

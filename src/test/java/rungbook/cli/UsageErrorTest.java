@@ -52,7 +52,8 @@ class UsageErrorTest {
   @Test
   void aFileThatIsNoMarkdown() {
     Texts.write(folder.resolve("board.svg"), "<svg/>");
-    misuse("`board.svg` is not a Markdown file", "name a file that ends in `.md`, or a folder of them", "check", "board.svg");
+    misuse("`board.svg` is not a Markdown file", "name a file that ends in `.md`, or a folder of them", "check",
+        "board.svg");
   }
 
   @Test

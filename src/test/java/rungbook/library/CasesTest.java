@@ -14,7 +14,8 @@ import rungbook.source.Witness;
 import rungbook.source.Wording;
 
 /**
- * Each file in {@code src/test/resources/cases} holds a little library and the problems that it has, as people read them. After a
+ * Each file in {@code src/test/resources/cases} holds a little library and the problems that it has, as people read
+ * them. After a
  * change that is meant, {@code mvn test -Dtest=CasesTest -Dgolden.write=true} writes the problems anew: read them then.
  */
 class CasesTest {
@@ -46,7 +47,8 @@ class CasesTest {
     var out = new StringBuilder();
     for (Problem problem : problems) {
       Wording wording = Wording.of(problem);
-      out.append(problem.source().name()).append(':').append(problem.place()).append(' ').append(problem.code()).append('\n');
+      out.append(problem.source().name()).append(':').append(problem.place()).append(' ').append(problem.code())
+          .append('\n');
       out.append("  ").append(wording.severity().word()).append(": ").append(wording.sentence(problem)).append('\n');
       out.append("  hint: ").append(wording.hint(problem)).append('\n');
       problem.witness().ifPresent(witness -> out.append("  shown by: ").append(shown(witness)).append('\n'));
@@ -58,10 +60,12 @@ class CasesTest {
     if (witness instanceof Witness.Reading reading) {
       return reading.shown();
     }
-    return witness instanceof Witness.Answers answers ? String.join(", ", answers.words()) : path((Witness.Path) witness);
+    return witness instanceof Witness.Answers answers ? String.join(", ", answers.words())
+        : path((Witness.Path) witness);
   }
 
   private static String path(Witness.Path path) {
-    return String.join(" > ", path.stops().stream().map(stop -> stop.answer().isEmpty() ? stop.step() : stop.step() + " (" + stop.answer() + ")").toList());
+    return String.join(" > ", path.stops().stream()
+        .map(stop -> stop.answer().isEmpty() ? stop.step() : stop.step() + " (" + stop.answer() + ")").toList());
   }
 }

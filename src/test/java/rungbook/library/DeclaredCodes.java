@@ -15,9 +15,12 @@ import rungbook.source.Code;
 /** The constants of type {@link Code} that the program's classes declare. */
 final class DeclaredCodes {
 
-  private static final List<JavaField> FIELDS = new ClassFileImporter().withImportOption(new ImportOption.DoNotIncludeTests())
+  private static final List<JavaField> FIELDS = new ClassFileImporter()
+      .withImportOption(new ImportOption.DoNotIncludeTests())
       .importPackages("rungbook").stream().flatMap((JavaClass type) -> type.getFields().stream())
-      .filter(field -> field.getRawType().isEquivalentTo(Code.class) && field.getModifiers().contains(JavaModifier.STATIC)).toList();
+      .filter(
+          field -> field.getRawType().isEquivalentTo(Code.class) && field.getModifiers().contains(JavaModifier.STATIC))
+      .toList();
 
   private DeclaredCodes() {}
 
@@ -25,7 +28,8 @@ final class DeclaredCodes {
   record Declared(String type, String constant, Code code) {}
 
   static List<Declared> all() {
-    return FIELDS.stream().map(field -> new Declared(field.getOwner().getSimpleName(), field.getName(), value(field.reflect()))).toList();
+    return FIELDS.stream()
+        .map(field -> new Declared(field.getOwner().getSimpleName(), field.getName(), value(field.reflect()))).toList();
   }
 
   /** The names of the codes that one room declares. */

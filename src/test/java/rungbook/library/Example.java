@@ -18,14 +18,17 @@ import rungbook.source.Source;
 /**
  * The fenced examples of a Markdown page as a little library, with the project's own {@code shared/} around them.
  *
- * <p>A fence follows a line with its path in backticks, else it is {@code trees/example.md}. A {@code hex} fence holds bytes.
- * Lines between {@code … 101 times:} and {@code …} stand that often, with {@code {n}} and {@code {n+1}} counting from 1.
+ * <p>A fence follows a line with its path in backticks, else it is {@code trees/example.md}. A {@code hex} fence holds
+ * bytes.
+ * Lines between {@code … 101 times:} and {@code …} stand that often, with {@code {n}} and {@code {n+1}} counting from
+ * 1.
  */
 public final class Example {
 
-  private static final Pattern FENCE =
-      Pattern.compile("(?:^`([^`\\n]+)`\\n\\n)?^(~{4,})(\\w+)\\n(.*?)^\\2$", Pattern.MULTILINE | Pattern.DOTALL);
-  private static final Pattern REPEATED = Pattern.compile("^… (\\d+) times:\\n(.*?)^…\\n", Pattern.MULTILINE | Pattern.DOTALL);
+  private static final Pattern FENCE = Pattern.compile("(?:^`([^`\\n]+)`\\n\\n)?^(~{4,})(\\w+)\\n(.*?)^\\2$",
+      Pattern.MULTILINE | Pattern.DOTALL);
+  private static final Pattern REPEATED = Pattern.compile("^… (\\d+) times:\\n(.*?)^…\\n",
+      Pattern.MULTILINE | Pattern.DOTALL);
   private static final LibraryText SHARED = shared();
 
   private final TreeMap<String, Source> texts = new TreeMap<>(SHARED.texts());
@@ -61,7 +64,8 @@ public final class Example {
     while (fence.find()) {
       found = true;
       String path = fence.group(1) == null ? "trees/example.md" : fence.group(1);
-      example.add(path, fence.group(3).equals("hex") ? bytes(fence.group(4)) : repeat(fence.group(4)).getBytes(StandardCharsets.UTF_8));
+      example.add(path, fence.group(3).equals("hex") ? bytes(fence.group(4))
+          : repeat(fence.group(4)).getBytes(StandardCharsets.UTF_8));
     }
     if (!found) {
       throw new IllegalArgumentException("no example");
@@ -111,7 +115,8 @@ public final class Example {
   private static LibraryText shared() {
     try {
       LibraryText all = Folder.read(Path.of("."));
-      return new LibraryText(all.texts().subMap("shared/", "shared0"), all.pictures().subMap("shared/", "shared0"), all.unreadable());
+      return new LibraryText(all.texts().subMap("shared/", "shared0"), all.pictures().subMap("shared/", "shared0"),
+          all.unreadable());
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

@@ -23,7 +23,10 @@ import rungbook.source.Severity;
 import rungbook.source.Source;
 import rungbook.source.Wording;
 
-/** Every fix that is offered, in the bad example of every page and in every case, removes its problem and brings no error. */
+/**
+ * Every fix that is offered, in the bad example of every page and in every case, removes its problem and brings no
+ * error.
+ */
 class FixesTest {
 
   static Stream<String> pages() throws IOException {
@@ -65,9 +68,11 @@ class FixesTest {
       if (problem.fix().isPresent()) {
         Map<Code, Long> before = count(library.problems());
         List<Problem> after = Compiler.compile(fixed(library.text(), problem.fix().get())).problems();
-        assertEquals(before.get(problem.code()) - 1, count(after).getOrDefault(problem.code(), 0L), problem + "\n" + after);
-        after.stream().filter(other -> Wording.of(other).severity() == Severity.ERROR).forEach(other ->
-            assertTrue(count(after).get(other.code()) <= before.getOrDefault(other.code(), 0L), problem + " brings " + other));
+        assertEquals(before.get(problem.code()) - 1, count(after).getOrDefault(problem.code(), 0L),
+            problem + "\n" + after);
+        after.stream().filter(other -> Wording.of(other).severity() == Severity.ERROR)
+            .forEach(other -> assertTrue(count(after).get(other.code()) <= before.getOrDefault(other.code(), 0L),
+                problem + " brings " + other));
       }
     }
   }

@@ -15,7 +15,8 @@ final class Mutant {
   private static final Pattern NUMBER = Pattern.compile("\\d+(?:\\.\\d+)?");
   private static final Pattern NAME = Pattern.compile("(?m)^([A-Za-z][\\w -]*): ");
   private static final String[] FIGURES = {"0", "0.001", "1", "3", "24", "24.65", "120", "599", "600", "999999"};
-  private static final String[] EFFECTS = {"open %s", "short %s", "short %s to %s", "raise %s by 5 ohm", "raise %s by 999999 ohm",
+  private static final String[] EFFECTS = {"open %s", "short %s", "short %s to %s", "raise %s by 5 ohm",
+      "raise %s by 999999 ohm",
       "hold %s open", "hold %s closed", "stop %s", "cross %s with %s", "weaken %s 3 times", "tap %s for 208 V",
       "lower %s to 1 to 2 V"};
 

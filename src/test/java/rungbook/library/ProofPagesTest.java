@@ -16,7 +16,10 @@ import rungbook.source.Problem;
 import rungbook.source.Severity;
 import rungbook.source.Wording;
 
-/** What the pages of the proof's rules show is true: the bad example shows the problem, the mended one needs no mending. */
+/**
+ * What the pages of the proof's rules show is true: the bad example shows the problem, the mended one needs no
+ * mending.
+ */
 class ProofPagesTest {
 
   /** So few draws that the corners of the tolerances matter, and the tests stay quick. */
@@ -29,7 +32,8 @@ class ProofPagesTest {
   @ParameterizedTest
   @MethodSource("codes")
   void badExampleShowsTheProblem(String code) throws IOException {
-    List<Problem> problems = problems("Bad", code).stream().filter(problem -> problem.code().name().equals(code)).toList();
+    List<Problem> problems = problems("Bad", code).stream().filter(problem -> problem.code().name().equals(code))
+        .toList();
     assertFalse(problems.isEmpty(), code);
     for (Problem problem : problems) {
       String words = Wording.of(problem).sentence(problem) + Wording.of(problem).hint(problem);
@@ -55,7 +59,8 @@ class ProofPagesTest {
     if (page.contains("\n## Bad\n") && !page.contains("… ")) {
       Library library = Example.library(Example.under("Bad", page));
       for (CompiledTree tree : library.trees()) {
-        Proving.Result result = PROVER.prove(tree.tree(), library.text(), id -> library.tree(id).map(CompiledTree::tree));
+        Proving.Result result = PROVER.prove(tree.tree(), library.text(),
+            id -> library.tree(id).map(CompiledTree::tree));
         assertFalse(result.toString().contains("NaN"), code);
       }
     }
@@ -65,6 +70,7 @@ class ProofPagesTest {
     Library library = Example.library(Example.under(heading, Files.readString(Path.of("docs/rules", code + ".md"))));
     List<Problem> compiled = library.tree("example").orElseThrow().problems();
     assertEquals(List.of(), compiled, () -> code + " has problems that need no proof");
-    return PROVER.prove(library.tree("example").orElseThrow().tree(), library.text(), id -> library.tree(id).map(CompiledTree::tree)).problems();
+    return PROVER.prove(library.tree("example").orElseThrow().tree(), library.text(),
+        id -> library.tree(id).map(CompiledTree::tree)).problems();
   }
 }

@@ -18,7 +18,8 @@ import rungbook.source.Wording;
 import rungbook.tree.Tree;
 
 /**
- * A proof says what it shows or why it shows nothing, whatever the text: starter trees and systems with slips of the pen.
+ * A proof says what it shows or why it shows nothing, whatever the text: starter trees and systems with slips of the
+ * pen.
  * {@code -Drungbook.fuzz=20000} tries so many; {@code -Drungbook.fuzz.seed=7} begins elsewhere.
  */
 class ProveFuzzTest {
@@ -33,13 +34,16 @@ class ProveFuzzTest {
   @Test
   void noMutantMakesAProofThrow() throws IOException {
     LibraryText library = Folder.read(Path.of("."));
-    Compiler.trees(library, Compiler.sharedAsNeeded(library), id -> true).forEach(tree -> starter.put(tree.tree().id(), tree.tree()));
+    Compiler.trees(library, Compiler.sharedAsNeeded(library), id -> true)
+        .forEach(tree -> starter.put(tree.tree().id(), tree.tree()));
     List<String> trees = library.texts().keySet().stream().filter(path -> path.matches("trees/[^/]+\\.md")).toList();
-    List<String> systems = library.texts().keySet().stream().filter(path -> path.startsWith("shared/systems/")).toList();
+    List<
+        String> systems = library.texts().keySet().stream().filter(path -> path.startsWith("shared/systems/")).toList();
     int proved = 0;
     for (int i = 0; i < MUTANTS; i++) {
       String tree = trees.get(i % trees.size());
-      LibraryText text = new Mutant(library, i % 3 == 2 ? systems.get(i % systems.size()) : tree, SEED * 1_000_003 + i).text();
+      LibraryText text = new Mutant(library, i % 3 == 2 ? systems.get(i % systems.size()) : tree, SEED * 1_000_003 + i)
+          .text();
       proved += prove(text, i % 3 == 2 ? TREE : tree, "seed " + SEED + ", mutant " + i) ? 1 : 0;
     }
     assertTrue(proved * 3 > MUTANTS, proved + " of " + MUTANTS + " were proved");
@@ -75,11 +79,13 @@ class ProveFuzzTest {
   @Test
   void whatBreaksInATreeIsThatTreesProblem() throws IOException {
     LibraryText library = Folder.read(Path.of("."));
-    Tree tree = Compiler.trees(library, Compiler.sharedAsNeeded(library), id -> id.equals("no-cooling-blower-runs")).findFirst().orElseThrow().tree();
+    Tree tree = Compiler.trees(library, Compiler.sharedAsNeeded(library), id -> id.equals("no-cooling-blower-runs"))
+        .findFirst().orElseThrow().tree();
     Proving.Result result = prover.prove(tree, library, id -> {
       throw new IllegalStateException("broken");
     });
     assertEquals(List.of("proof-failed"), result.problems().stream().map(problem -> problem.code().name()).toList());
-    assertTrue(result.problems().get(0).facts().get("why").startsWith("IllegalStateException"), result.problems().toString());
+    assertTrue(result.problems().get(0).facts().get("why").startsWith("IllegalStateException"),
+        result.problems().toString());
   }
 }

@@ -34,13 +34,17 @@ class RulePagesTest {
   private static final Set<String> RULES = Registry.RULES.stream()
       .map(rule -> rule.getClass().getSimpleName()).collect(Collectors.toSet());
 
-  /** No text can show an unreadable file, a changed database or a note of others alone; none is known that breaks a proof or a check. */
-  private static final Set<String> WITHOUT_EXAMPLE =
-      Set.of("file-unreadable", "changed-outside", "proof-failed", "text-too-costly", "more-problems");
+  /**
+   * No text can show an unreadable file, a changed database or a note of others alone; none is known that breaks a
+   * proof or a check.
+   */
+  private static final Set<String> WITHOUT_EXAMPLE = Set.of("file-unreadable", "changed-outside", "proof-failed",
+      "text-too-costly", "more-problems");
 
   static Stream<String> pages() throws IOException {
     try (Stream<Path> files = Files.list(PAGES)) {
-      return files.map(file -> file.getFileName().toString()).filter(name -> name.endsWith(".md")).map(name -> name.substring(0, name.length() - 3))
+      return files.map(file -> file.getFileName().toString()).filter(name -> name.endsWith(".md"))
+          .map(name -> name.substring(0, name.length() - 3))
           .sorted().toList().stream();
     }
   }
@@ -58,15 +62,18 @@ class RulePagesTest {
 
   @Test
   void everyConstantIsCalledByItsCode() {
-    DeclaredCodes.all().forEach(one -> assertEquals(one.code().name(), one.constant().toLowerCase(Locale.ROOT).replace('_', '-'), one.type()));
+    DeclaredCodes.all().forEach(
+        one -> assertEquals(one.code().name(), one.constant().toLowerCase(Locale.ROOT).replace('_', '-'), one.type()));
   }
 
   /** A class with one code bears its name; one with several is a family of which the first that applies is reported. */
   @Test
   void everyRuleWithOneCodeIsCalledByIt() {
     Map<String, List<String>> byRule = DeclaredCodes.all().stream().filter(one -> RULES.contains(one.type()))
-        .collect(Collectors.groupingBy(DeclaredCodes.Declared::type, Collectors.mapping(one -> one.code().name(), Collectors.toList())));
-    byRule.forEach((rule, codes) -> assertTrue(codes.size() > 1 || codes.get(0).equals(hyphened(rule)), rule + " " + codes));
+        .collect(Collectors.groupingBy(DeclaredCodes.Declared::type,
+            Collectors.mapping(one -> one.code().name(), Collectors.toList())));
+    byRule.forEach(
+        (rule, codes) -> assertTrue(codes.size() > 1 || codes.get(0).equals(hyphened(rule)), rule + " " + codes));
     assertEquals(RULES, byRule.keySet(), "every rule declares a code of its own");
   }
 
@@ -78,7 +85,8 @@ class RulePagesTest {
       for (Rule rule : Registry.RULES) {
         Problems found = new Problems();
         rule.inspect(subject, found);
-        found.all().forEach(problem -> assertTrue(rule.codes().contains(problem.code()), rule + " reports " + problem.code()));
+        found.all()
+            .forEach(problem -> assertTrue(rule.codes().contains(problem.code()), rule + " reports " + problem.code()));
       }
     }
   }
@@ -87,7 +95,8 @@ class RulePagesTest {
   @MethodSource("pagesWithExample")
   void badExampleShowsTheProblemAndNoOther(String code) throws IOException {
     List<Problem> problems = Example.problemsUnder("Bad", page(code));
-    assertEquals(Set.of(Code.of(code)), problems.stream().map(Problem::code).collect(Collectors.toSet()), () -> printed(problems));
+    assertEquals(Set.of(Code.of(code)), problems.stream().map(Problem::code).collect(Collectors.toSet()),
+        () -> printed(problems));
     problems.forEach(RulePagesTest::assertEveryBlankIsFilled);
   }
 
@@ -114,9 +123,11 @@ class RulePagesTest {
     Wording wording = Wording.of(problem);
     assertFalse(BLANK.matcher(wording.sentence(problem)).find(), wording.sentence(problem));
     assertFalse(BLANK.matcher(wording.hint(problem)).find(), wording.hint(problem));
-    Problem far = new Problem(problem.code(), problem.source(), problem.span(), without("near", problem), problem.witness(), problem.fix());
+    Problem far = new Problem(problem.code(), problem.source(), problem.span(), without("near", problem),
+        problem.witness(), problem.fix());
     assertFalse(BLANK.matcher(wording.hint(far)).find(), wording.hint(far));
-    assertTrue(wording.near().isEmpty() || problem.facts().containsKey("near"), "the bad example of " + problem.code() + " has a near name");
+    assertTrue(wording.near().isEmpty() || problem.facts().containsKey("near"),
+        "the bad example of " + problem.code() + " has a near name");
   }
 
   private static java.util.Map<String, String> without(String name, Problem problem) {
@@ -142,6 +153,7 @@ class RulePagesTest {
   }
 
   private static String printed(List<Problem> problems) {
-    return problems.stream().map(p -> p.source().name() + ":" + p.place() + " " + p.code() + " " + p.facts()).collect(Collectors.joining("\n"));
+    return problems.stream().map(p -> p.source().name() + ":" + p.place() + " " + p.code() + " " + p.facts())
+        .collect(Collectors.joining("\n"));
   }
 }

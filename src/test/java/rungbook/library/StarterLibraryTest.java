@@ -46,7 +46,8 @@ class StarterLibraryTest {
   }
 
   static Stream<Path> pictures() throws IOException {
-    try (Stream<Path> trees = Files.list(Path.of("trees/pictures")); Stream<Path> fragments = Files.list(Path.of("shared/fragments/pictures"))) {
+    try (Stream<Path> trees = Files.list(Path.of("trees/pictures"));
+        Stream<Path> fragments = Files.list(Path.of("shared/fragments/pictures"))) {
       return Stream.concat(trees, fragments).sorted().toList().stream();
     }
   }
@@ -67,8 +68,10 @@ class StarterLibraryTest {
   @MethodSource("trees")
   void aSentenceHasAtMostTwentyWords(Tree tree) {
     String text = tree.source().text().split("\n---\n", 2)[1];
-    String prose = LINK.matcher(WAY_OR_PICTURE.matcher(BLOCK.matcher(text).replaceAll("")).replaceAll("")).replaceAll("$1");
-    List<String> tooLong = SENTENCE_END.splitAsStream(prose).filter(sentence -> sentence.strip().split("\\s+").length > MOST_WORDS).toList();
+    String prose = LINK.matcher(WAY_OR_PICTURE.matcher(BLOCK.matcher(text).replaceAll("")).replaceAll(""))
+        .replaceAll("$1");
+    List<String> tooLong = SENTENCE_END.splitAsStream(prose)
+        .filter(sentence -> sentence.strip().split("\\s+").length > MOST_WORDS).toList();
     assertEquals(List.of(), tooLong);
   }
 
@@ -81,9 +84,11 @@ class StarterLibraryTest {
 
   @Test
   void everyFaultOfTheFurnaceIsNamedBySomeTree() {
-    Set<String> missing = new TreeSet<>(library.shared().systems().get(Names.key("split-cooling-gas-furnace")).faults().keySet());
+    Set<String> missing = new TreeSet<>(
+        library.shared().systems().get(Names.key("split-cooling-gas-furnace")).faults().keySet());
     assertFalse(missing.isEmpty());
-    library.trees().stream().map(CompiledTree::tree).filter(tree -> tree.system().orElseThrow().id().equals("split-cooling-gas-furnace"))
+    library.trees().stream().map(CompiledTree::tree)
+        .filter(tree -> tree.system().orElseThrow().id().equals("split-cooling-gas-furnace"))
         .flatMap(tree -> tree.steps().stream()).filter(Step.Finding.class::isInstance)
         .flatMap(step -> ((Step.Finding) step).faults().stream()).map(NameRef::key).forEach(missing::remove);
     assertEquals(Set.of(), missing);
@@ -94,7 +99,8 @@ class StarterLibraryTest {
   void aPictureIsSmallAndLegibleOnAnyBackground(Path picture) throws IOException {
     String svg = Files.readString(picture);
     assertTrue(svg.length() < MOST_PICTURE_BYTES);
-    assertTrue(svg.contains("<title") && svg.contains("rx=\"12\" fill=\"#ffffff\""), () -> picture + " has a title and its own card");
+    assertTrue(svg.contains("<title") && svg.contains("rx=\"12\" fill=\"#ffffff\""),
+        () -> picture + " has a title and its own card");
   }
 
   @Test

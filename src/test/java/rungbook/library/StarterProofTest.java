@@ -59,15 +59,18 @@ class StarterProofTest {
   @Test
   void secondProofSaysTheSame() {
     assertEquals(prove(LIBRARY, "nothing-runs-thermostat-blank").endings(), new Prover(Samples.USUAL)
-        .prove(LIBRARY.tree("nothing-runs-thermostat-blank").orElseThrow().tree(), LIBRARY.text(), id -> LIBRARY.tree(id).map(CompiledTree::tree))
+        .prove(LIBRARY.tree("nothing-runs-thermostat-blank").orElseThrow().tree(), LIBRARY.text(),
+            id -> LIBRARY.tree(id).map(CompiledTree::tree))
         .proved().orElseThrow().endings());
   }
 
   @Test
   void limitMovedFrom20To26VoltsCondemnsHealthySystemsAndSaysAtWhichSupply() {
-    Library spoilt = with("nothing-runs-thermostat-blank", text -> text.replace("- 20 or more", "- 26 or more").replace("- under 20", "- under 26"));
+    Library spoilt = with("nothing-runs-thermostat-blank",
+        text -> text.replace("- 20 or more", "- 26 or more").replace("- under 20", "- under 26"));
     List<Problem> problems = prove(spoilt, "nothing-runs-thermostat-blank").problems();
-    Problem unsound = problems.stream().filter(problem -> problem.facts().getOrDefault("fault", "").equals("healthy systems")).findFirst()
+    Problem unsound = problems.stream()
+        .filter(problem -> problem.facts().getOrDefault("fault", "").equals("healthy systems")).findFirst()
         .orElseThrow(() -> new AssertionError(problems.stream().map(problem -> problem.code().name()).toList()));
     String sentence = Wording.of(unsound).sentence(unsound);
     assertTrue(sentence.matches(".*26 V sends [0-9.]+ % of healthy systems .*supply [0-9.]+ V.*"), sentence);
@@ -81,16 +84,19 @@ class StarterProofTest {
     assertEquals(1, fate(LIBRARY, "C cable open").found(), 1e-9);
     Library spoilt = with("nothing-runs-thermostat-blank", StarterProofTest::withoutCommonWire);
     assertEquals(0, fate(spoilt, "C cable open").found());
-    assertFalse(codes(prove(spoilt, "nothing-runs-thermostat-blank")).filter(code -> code.startsWith("fault-")).toList().isEmpty());
+    assertFalse(codes(prove(spoilt, "nothing-runs-thermostat-blank")).filter(code -> code.startsWith("fault-")).toList()
+        .isEmpty());
   }
 
   /** The way on that leads to the finding goes where the other answers go. */
   private static String withoutCommonWire(String text) {
-    return text.replace("(#c-conductor-broken)", "(#thermostat-dead)").replace("[C conductor broken]", "[Thermostat dead]");
+    return text.replace("(#c-conductor-broken)", "(#thermostat-dead)").replace("[C conductor broken]",
+        "[Thermostat dead]");
   }
 
   private static Proof.Fate fate(Library library, String fault) {
-    return prove(library, "nothing-runs-thermostat-blank").fates().stream().filter(fate -> fate.name().equals(fault)).findFirst().orElseThrow();
+    return prove(library, "nothing-runs-thermostat-blank").fates().stream().filter(fate -> fate.name().equals(fault))
+        .findFirst().orElseThrow();
   }
 
   private static Library with(String id, java.util.function.UnaryOperator<String> change) {
@@ -107,7 +113,9 @@ class StarterProofTest {
   }
 
   private static Proof prove(Library library, String id) {
-    return PROVER.prove(library.tree(id).orElseThrow().tree(), library.text(), other -> library.tree(other).map(CompiledTree::tree))
+    return PROVER
+        .prove(library.tree(id).orElseThrow().tree(), library.text(),
+            other -> library.tree(other).map(CompiledTree::tree))
         .proved().orElseThrow();
   }
 }

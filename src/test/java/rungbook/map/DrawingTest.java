@@ -23,7 +23,8 @@ class DrawingTest {
     var links = svg.getElementsByTagName("a");
     assertEquals(3, links.getLength());
     assertEquals("#y", links.item(0).getAttributes().getNamedItem("href").getNodeValue());
-    assertEquals("Check: Y at the board. AC volts, Y to C", links.item(0).getAttributes().getNamedItem("aria-label").getNodeValue());
+    assertEquals("Check: Y at the board. AC volts, Y to C",
+        links.item(0).getAttributes().getNamedItem("aria-label").getNodeValue());
     assertEquals("C", links.item(0).getChildNodes().item(3).getTextContent());
   }
 
@@ -61,8 +62,10 @@ class DrawingTest {
 
   @Test
   void boxesDoNotOverlap() {
-    var nodes = IntStream.range(0, 40).mapToObj(i -> node(i % 3 == 0 ? Shape.COIL : Shape.CONTACT, "Step number " + i)).toList();
-    var wires = IntStream.range(1, 40).mapToObj(i -> new Wire((i - 1) / 2, i, "answer " + i, OptionalDouble.empty())).toList();
+    var nodes = IntStream.range(0, 40).mapToObj(i -> node(i % 3 == 0 ? Shape.COIL : Shape.CONTACT, "Step number " + i))
+        .toList();
+    var wires = IntStream.range(1, 40).mapToObj(i -> new Wire((i - 1) / 2, i, "answer " + i, OptionalDouble.empty()))
+        .toList();
     var boxes = DiagramLayout.of(new Diagram("t", nodes, wires)).boxes();
     for (var a = 0; a < boxes.size(); a++) {
       for (var b = a + 1; b < boxes.size(); b++) {
@@ -85,12 +88,15 @@ class DrawingTest {
   }
 
   private static boolean overlap(DiagramLayout.Box a, DiagramLayout.Box b) {
-    return a.x() < b.x() + b.width() && b.x() < a.x() + a.width() && a.y() < b.y() + b.height() && b.y() < a.y() + a.height();
+    return a.x() < b.x() + b.width() && b.x() < a.x() + a.width() && a.y() < b.y() + b.height()
+        && b.y() < a.y() + a.height();
   }
 
   private static Diagram small(String title) {
-    var nodes = List.of(new Node(Shape.CONTACT, title, "AC volts, Y to C", "#y"), node(Shape.BLOCK, "Isolate"), node(Shape.COIL, "Coil open"));
-    return new Diagram("t", nodes, List.of(new Wire(0, 1, "24 to 28", OptionalDouble.empty()), new Wire(1, 2, "done", OptionalDouble.empty())));
+    var nodes = List.of(new Node(Shape.CONTACT, title, "AC volts, Y to C", "#y"), node(Shape.BLOCK, "Isolate"),
+        node(Shape.COIL, "Coil open"));
+    return new Diagram("t", nodes,
+        List.of(new Wire(0, 1, "24 to 28", OptionalDouble.empty()), new Wire(1, 2, "done", OptionalDouble.empty())));
   }
 
   private static Node node(Shape shape, String title) {

@@ -17,18 +17,25 @@ import org.junit.jupiter.api.Test;
 import rungbook.source.Source;
 
 /**
- * The examples of the CommonMark specification. Prose renders as they say, but for one thing that is this project's own: HTML is
- * shown as text. Flexmark follows version 0.28; what it does otherwise than 0.30 is named here, and none of it is in the step
+ * The examples of the CommonMark specification. Prose renders as they say, but for one thing that is this project's
+ * own: HTML is
+ * shown as text. Flexmark follows version 0.28; what it does otherwise than 0.30 is named here, and none of it is in
+ * the step
  * constructs of a tree.
  */
 class CommonMarkSpecTest {
 
-  private static final Pattern EXAMPLE = Pattern.compile("^`{32} example\n(.*?)^\\.\n(.*?)^`{32}$", Pattern.MULTILINE | Pattern.DOTALL);
+  private static final Pattern EXAMPLE = Pattern.compile("^`{32} example\n(.*?)^\\.\n(.*?)^`{32}$",
+      Pattern.MULTILINE | Pattern.DOTALL);
   private static final Pattern TAG = Pattern.compile("</?([a-z][a-z0-9]*)");
   private static final Set<String> OF_MARKDOWN = Set.of(
-      "a", "blockquote", "br", "code", "em", "h1", "h2", "h3", "h4", "h5", "h6", "hr", "img", "li", "ol", "p", "pre", "strong", "ul");
+      "a", "blockquote", "br", "code", "em", "h1", "h2", "h3", "h4", "h5", "h6", "hr", "img", "li", "ol", "p", "pre",
+      "strong", "ul");
 
-  /** Numeric entities out of range, spaces in code spans, info strings with backticks, list items indented by three, and the like. */
+  /**
+   * Numeric entities out of range, spaces in code spans, info strings with backticks, list items indented by three,
+   * and the like.
+   */
   private static final Set<Integer> OTHERWISE_THAN_030 = Set.of(
       28, 138, 146, 201, 215, 216, 312, 313, 331, 332, 334, 335, 336, 337, 415, 416, 488, 492, 539, 640);
 
@@ -60,7 +67,8 @@ class CommonMarkSpecTest {
   void htmlIsShownAsText() throws IOException {
     List<Example> withHtml = examples("0.28").stream().filter(CommonMarkSpecTest::hasHtml).toList();
     assertTrue(withHtml.size() > 50, "only " + withHtml.size() + " examples hold HTML");
-    Set<String> tags = withHtml.stream().flatMap(example -> TAG.matcher(render(example)).results()).map(tag -> tag.group(1))
+    Set<String> tags = withHtml.stream().flatMap(example -> TAG.matcher(render(example)).results())
+        .map(tag -> tag.group(1))
         .collect(Collectors.toSet());
     assertTrue(OF_MARKDOWN.containsAll(tags), () -> "live tags: " + tags);
   }

@@ -74,7 +74,8 @@ class LinesTest {
   void itemsKnowTheirPlaces() {
     Entry leads = read("leads: R,  coil in , C\n").entries().get(0);
     assertEquals(List.of("R", "coil in", "C"), leads.items().stream().map(Entry.Item::text).toList());
-    leads.items().forEach(item -> assertEquals(item.text(), "leads: R,  coil in , C\n".substring(item.span().start(), item.span().end())));
+    leads.items().forEach(item -> assertEquals(item.text(),
+        "leads: R,  coil in , C\n".substring(item.span().start(), item.span().end())));
   }
 
   /** The quick way and the YAML parser agree on whatever the quick way takes. */
@@ -105,7 +106,8 @@ class LinesTest {
       text.append("key").append(line).append(random.nextInt(9) == 0 ? " b-c" : "").append(':');
       text.append(" ".repeat(random.nextInt(12) == 0 ? 0 : 1 + random.nextInt(2)));
       for (int i = random.nextInt(9); i > 0; i--) {
-        text.append(random.nextInt(3) == 0 ? SIGNS.charAt(random.nextInt(SIGNS.length())) : (char) ('a' + random.nextInt(26)));
+        text.append(
+            random.nextInt(3) == 0 ? SIGNS.charAt(random.nextInt(SIGNS.length())) : (char) ('a' + random.nextInt(26)));
       }
       text.append(random.nextInt(5) == 0 ? "  " : "").append(random.nextInt(8) == 0 ? "\n# note\n" : "\n");
     }

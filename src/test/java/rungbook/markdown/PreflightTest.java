@@ -15,7 +15,8 @@ import rungbook.source.Source;
 class PreflightTest {
 
   private static List<String> codes(String text) {
-    return DocumentReader.read(new Source("x.md", text)).problems().stream().map(problem -> problem.code().name()).distinct().toList();
+    return DocumentReader.read(new Source("x.md", text)).problems().stream().map(problem -> problem.code().name())
+        .distinct().toList();
   }
 
   @Test
@@ -25,12 +26,14 @@ class PreflightTest {
     assertEquals(List.of("nested-too-deep"), codes(" ".repeat(10_000) + "x\n"));
     assertEquals(List.of("paragraph-too-long"), codes("word ".repeat(10_000) + "\n"));
     assertEquals(List.of("paragraph-too-long"), codes("[".repeat(5_000) + "\n"));
-    assertEquals(List.of("paragraph-too-long"), codes(Stream.generate(() -> "a **b _c `d\n").limit(1_000).reduce("", String::concat)));
+    assertEquals(List.of("paragraph-too-long"),
+        codes(Stream.generate(() -> "a **b _c `d\n").limit(1_000).reduce("", String::concat)));
   }
 
   @Test
   void letsThroughWhatPeopleWrite() {
-    assertEquals(List.of(), codes("-".repeat(200) + "\n\n> a\n> > b\n\n- x\n  - y\n    - z\n\n" + "word ".repeat(2_000) + "\n"));
+    assertEquals(List.of(),
+        codes("-".repeat(200) + "\n\n> a\n> > b\n\n- x\n  - y\n    - z\n\n" + "word ".repeat(2_000) + "\n"));
   }
 
   @Test
@@ -44,7 +47,8 @@ class PreflightTest {
 
   /** Shapes that are known to stall or overflow Markdown parsers; the number is how often the shape is repeated. */
   @ParameterizedTest
-  @ValueSource(strings = {"> ", "- ", "1. ", "* a\n", "> a\n", "[a](", "![", "**a ", "*a _b ", "`", "<!--", "&#", "\\", "|a", "```\n", "[a]: b\n", "## a\n",
+  @ValueSource(strings = {"> ", "- ", "1. ", "* a\n", "> a\n", "[a](", "![", "**a ", "*a _b ", "`", "<!--", "&#", "\\",
+      "|a", "```\n", "[a]: b\n", "## a\n",
       "a\n-\n", "  - ", "<a", "![a](b)", "\t", "\u0000", "[^a]"})
   void hostileShapesEndInAMoment(String shape) {
     String text = shape.repeat(50_000);

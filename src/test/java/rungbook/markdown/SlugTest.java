@@ -27,7 +27,8 @@ class SlugTest {
   @Test
   void emphasisCodeLinksAndEntitiesLeaveOnlyTheirWords() {
     String text = "## **Y** at `the` [board](x.md)\n\n## R \\& C\n\n## Tom &amp; Jerry\n\nSetext\n------\n";
-    assertEquals("y-at-the-board | r--c | tom--jerry | setext", DocumentReader.read(new Source("x.md", text)).sections().stream()
-        .map(Section::slug).collect(Collectors.joining(" | ")));
+    assertEquals("y-at-the-board | r--c | tom--jerry | setext",
+        DocumentReader.read(new Source("x.md", text)).sections().stream()
+            .map(Section::slug).collect(Collectors.joining(" | ")));
   }
 }

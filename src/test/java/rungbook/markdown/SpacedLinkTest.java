@@ -19,7 +19,8 @@ class SpacedLinkTest {
   void findsWhatThePatternFinds() {
     var random = new Random(1);
     for (int i = 0; i < 200_000; i++) {
-      String line = random.ints(random.nextInt(14), 0, 6).mapToObj(c -> "[]() x".substring(c, c + 1)).reduce("", String::concat);
+      String line = random.ints(random.nextInt(14), 0, 6).mapToObj(c -> "[]() x".substring(c, c + 1)).reduce("",
+          String::concat);
       assertEquals(MEANT.matcher(line).find(), SpacedLink.isIn(line), line);
     }
   }

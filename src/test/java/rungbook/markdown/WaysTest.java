@@ -44,7 +44,8 @@ class WaysTest {
 
   @Test
   void proseListsAreNoWays() {
-    Document document = read("- wear gloves\n- see [the note](#note)\n\nThen answer:\n\n- yes: [A](#a)\n- no: [B](#b)\n");
+    Document document = read(
+        "- wear gloves\n- see [the note](#note)\n\nThen answer:\n\n- yes: [A](#a)\n- no: [B](#b)\n");
     assertEquals(List.of(), codes(document));
     assertEquals(2, ways(document).size());
   }

@@ -30,21 +30,29 @@ class ForgedPackTest {
     return Stream.of(
         forgery("a space in the markup, and the known digest there", Flaw.BEGINNING,
             page -> page.replace(PLACE, "<code class=\"digest\" >" + KNOWN.replace(' ', '\u00a0') + "</code>")),
-        forgery("no short digest at all", Flaw.BEGINNING, page -> page.replace("<div><dt>Digest</dt><dd>" + PLACE + "</dd></div>", "")),
+        forgery("no short digest at all", Flaw.BEGINNING,
+            page -> page.replace("<div><dt>Digest</dt><dd>" + PLACE + "</dd></div>", "")),
         forgery("five more short digests", Flaw.TWO_DIGESTS,
-            page -> page.replace("<main>", "<main>" + "<code class=\"digest\">1234 5678 1234 5678 1234 5678</code>".repeat(5))),
+            page -> page.replace("<main>",
+                "<main>" + "<code class=\"digest\">1234 5678 1234 5678 1234 5678</code>".repeat(5))),
         forgery("one more, written another way", Flaw.TWO_DIGESTS,
             page -> page.replace("<main>", "<main><b hidden\nCLASS = 'big digest'>1234 5678 1234 5678 1234 5678</b>")),
         forgery("a second place for the whole digest", Flaw.TWO_DIGESTS,
             page -> page.replace("<main>", "<main><meta name=rungbook-digest content=\"" + "1".repeat(64) + "\">")),
-        forgery("a comment behind the end, as a search for a digest would add", Flaw.STYLE_OR_SCRIPT, page -> page + "<!-- 0000000000000000 -->"),
+        forgery("a comment behind the end, as a search for a digest would add", Flaw.STYLE_OR_SCRIPT,
+            page -> page + "<!-- 0000000000000000 -->"),
         forgery("a comment before the beginning", Flaw.BEGINNING, page -> "<!-- -->" + page),
-        forgery("an added script", Flaw.STYLE_OR_SCRIPT, page -> page.replace("</footer>", "</footer><SCRIPT>document.title = 'x'</SCRIPT>")),
-        forgery("another script in the place of the pack's", Flaw.STYLE_OR_SCRIPT, page -> page.replace("'use strict';", "'use strict';alert(1);")),
+        forgery("an added script", Flaw.STYLE_OR_SCRIPT,
+            page -> page.replace("</footer>", "</footer><SCRIPT>document.title = 'x'</SCRIPT>")),
+        forgery("another script in the place of the pack's", Flaw.STYLE_OR_SCRIPT,
+            page -> page.replace("'use strict';", "'use strict';alert(1);")),
         forgery("another style", Flaw.STYLE_OR_SCRIPT, page -> page.replace("<style>", "<style>dl{display:none}")),
-        forgery("a policy that allows everything", Flaw.STYLE_OR_SCRIPT, page -> page.replace("default-src 'none'", "default-src *")),
-        forgery("another title block before the pack's own", Flaw.BEGINNING, page -> page.replace("<header>", "<header>" + PLACE + "</header><header>")),
-        forgery("thousands of cells", Flaw.BEGINNING, page -> page.replace("<dl>", "<dl>\n" + "<div><dt>a</dt><dd>b</dd></div>\n".repeat(100_000))));
+        forgery("a policy that allows everything", Flaw.STYLE_OR_SCRIPT,
+            page -> page.replace("default-src 'none'", "default-src *")),
+        forgery("another title block before the pack's own", Flaw.BEGINNING,
+            page -> page.replace("<header>", "<header>" + PLACE + "</header><header>")),
+        forgery("thousands of cells", Flaw.BEGINNING,
+            page -> page.replace("<dl>", "<dl>\n" + "<div><dt>a</dt><dd>b</dd></div>\n".repeat(100_000))));
   }
 
   private static Arguments forgery(String name, Flaw flaw, UnaryOperator<String> change) {
@@ -107,7 +115,8 @@ class ForgedPackTest {
   @Test
   void verdictIsQuickOnFilesMadeToBeSlow() {
     List<String> slow = new ArrayList<>();
-    for (String part : List.of("<a class=", "<", "<a ", "class=\"", "<div><dt>a</dt><dd>b</dd></div>\n", "rungbook-digest ", "\n", " ")) {
+    for (String part : List.of("<a class=", "<", "<a ", "class=\"", "<div><dt>a</dt><dd>b</dd></div>\n",
+        "rungbook-digest ", "\n", " ")) {
       slow.add(PACK.inFolder().text().replace("<main>", "<main>" + part.repeat(300_000)));
       slow.add(Frame.BEFORE_DIGEST + part.repeat(300_000));
     }

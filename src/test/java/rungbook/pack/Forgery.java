@@ -14,7 +14,8 @@ final class Forgery {
   static String digest(String page, String written) {
     String blank = page.replace(written, "0".repeat(64)).replace(grouped(written), grouped("0".repeat(64)));
     try {
-      return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(blank.getBytes(StandardCharsets.UTF_8)));
+      return HexFormat.of()
+          .formatHex(MessageDigest.getInstance("SHA-256").digest(blank.getBytes(StandardCharsets.UTF_8)));
     } catch (NoSuchAlgorithmException e) {
       throw new IllegalStateException(e);
     }

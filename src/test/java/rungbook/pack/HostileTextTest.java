@@ -55,7 +55,8 @@ class HostileTextTest {
 
   private final Pack pack = Samples.pack(TREE, Map.of("trees/pictures/bad.svg", SVG.getBytes(StandardCharsets.UTF_8)));
 
-  @TempDir private Path folder;
+  @TempDir
+  private Path folder;
 
   @Test
   void nothingRunsInTheBrowser() throws IOException {

@@ -29,7 +29,8 @@ class LibraryFolderTest {
   @Test
   void indexListsEveryTreeByItsComplaint() {
     String index = file("index.html").text();
-    packs.forEach(pack -> assertTrue(index.contains(pack.complaint()) && index.contains("href=\"" + pack.inFolder().name() + "\""), pack.tree()));
+    packs.forEach(pack -> assertTrue(
+        index.contains(pack.complaint()) && index.contains("href=\"" + pack.inFolder().name() + "\""), pack.tree()));
     assertInstanceOf(Verify.Verdict.Intact.class, Verify.of(file("index.html").bytes()));
   }
 
@@ -45,13 +46,15 @@ class LibraryFolderTest {
   @Test
   void workerKeepsEveryFile() {
     String worker = file("sw.js").text();
-    files.stream().map(PackFile::name).filter(name -> !name.equals("sw.js")).forEach(name -> assertTrue(worker.contains("\"" + name + "\""), name));
+    files.stream().map(PackFile::name).filter(name -> !name.equals("sw.js"))
+        .forEach(name -> assertTrue(worker.contains("\"" + name + "\""), name));
   }
 
   @Test
   void workerChangesWithAnyPack() {
     String before = file("sw.js").text();
-    var fewer = LibraryFolder.of(packs.subList(1, packs.size())).stream().filter(file -> file.name().equals("sw.js")).findFirst().orElseThrow();
+    var fewer = LibraryFolder.of(packs.subList(1, packs.size())).stream().filter(file -> file.name().equals("sw.js"))
+        .findFirst().orElseThrow();
     assertNotEquals(before.substring(0, before.indexOf(",")), fewer.text().substring(0, before.indexOf(",")));
   }
 

@@ -18,7 +18,8 @@ import rungbook.pack.page.FileNames;
 /** A library's folder as any web server would hand it out; the browser treats loopback as it treats HTTPS. */
 class LibraryServedTest {
 
-  private final Map<String, PackFile> files = LibraryFolder.of(Samples.starters()).stream().collect(Collectors.toMap(PackFile::name, file -> file));
+  private final Map<String, PackFile> files = LibraryFolder.of(Samples.starters()).stream()
+      .collect(Collectors.toMap(PackFile::name, file -> file));
 
   @Test
   void wholeLibraryOpensAfterTheServerIsGone() throws IOException {

@@ -27,7 +27,8 @@ class PackInBrowserTest {
   /** Eleven of its own and the fragment's three. */
   private static final int STEPS = 14;
 
-  @TempDir private static Path folder;
+  @TempDir
+  private static Path folder;
 
   private static Browser browser;
 
@@ -48,7 +49,8 @@ class PackInBrowserTest {
 
   @AfterEach
   void askedForNothingAndComplainedOfNothing() {
-    assertEquals(List.of(), browser.requests().stream().filter(url -> !url.startsWith("file:") && !url.startsWith("about:")).toList());
+    assertEquals(List.of(),
+        browser.requests().stream().filter(url -> !url.startsWith("file:") && !url.startsWith("about:")).toList());
     assertEquals(List.of(), browser.complaints());
     browser.open("about:blank");
   }
@@ -67,7 +69,8 @@ class PackInBrowserTest {
   }
 
   private void press(String words) {
-    browser.visible("button, summary").stream().filter(button -> button.getText().startsWith(words)).findFirst().orElseThrow().click();
+    browser.visible("button, summary").stream().filter(button -> button.getText().startsWith(words)).findFirst()
+        .orElseThrow().click();
   }
 
   private void type(String reading) {
@@ -90,7 +93,8 @@ class PackInBrowserTest {
         browser.find(".step:target .way").click();
         assertTrue(steps < 40, pack.tree() + ": no finding after 40 steps, last at " + hash());
       }
-      assertTrue(browser.all(".step:target").isEmpty() || browser.find(".finding:target .concluded").isDisplayed(), pack.tree());
+      assertTrue(browser.all(".step:target").isEmpty() || browser.find(".finding:target .concluded").isDisplayed(),
+          pack.tree());
     }
   }
 
@@ -187,7 +191,8 @@ class PackInBrowserTest {
     browser.find(".page.on .way").click();
     browser.driver().navigate().refresh();
     press("The way so far: 1 step");
-    assertTrue(browser.until("document.querySelector('.walked button')").find(".walked").getText().contains("What moves"));
+    assertTrue(
+        browser.until("document.querySelector('.walked button')").find(".walked").getText().contains("What moves"));
   }
 
   @Test
@@ -209,7 +214,8 @@ class PackInBrowserTest {
   void everyLightHasNoViolationAndSevenToOne() {
     for (String light : List.of("day", "night", "dim")) {
       browser.scheme(light.equals("day") ? Scheme.LIGHT : Scheme.DARK);
-      for (String step : List.of("", "across-the-coil", "what-moves", "make-it-dead--prove-it-dead", "supply-out-of-range", ":record")) {
+      for (String step : List.of("", "across-the-coil", "what-moves", "make-it-dead--prove-it-dead",
+          "supply-out-of-range", ":record")) {
         open(TREE, step);
         browser.run("document.querySelectorAll('details').forEach(e => e.open = true)");
         browser.find("label:has([value=" + light + "])").click();
@@ -256,7 +262,9 @@ class PackInBrowserTest {
     assertEquals(STEPS, browser.visible(".step").size());
     assertEquals(0, browser.visible("button, summary, input, .begin").size());
     assertTrue(browser.find("header dl").isDisplayed());
-    assertEquals("\" → step \"", ((String) browser.run("return getComputedStyle(document.querySelector('.way i'), ':before').content")).replace('\u00a0', ' '));
+    assertEquals("\" → step \"",
+        ((String) browser.run("return getComputedStyle(document.querySelector('.way i'), ':before').content"))
+            .replace('\u00a0', ' '));
   }
 
   @Test

@@ -72,7 +72,8 @@ class PackTest {
   @MethodSource("starters")
   void asksForNothingOutside(Pack pack) {
     String page = pack.inFolder().text();
-    assertFalse(page.contains("http:") || page.contains("https:") || page.contains("url(") || page.contains("<base") || page.contains("<noscript"));
+    assertFalse(page.contains("http:") || page.contains("https:") || page.contains("url(") || page.contains("<base")
+        || page.contains("<noscript"));
     all("src=\"([^\"]{0,20})", page).forEach(source -> assertTrue(source.startsWith("data:image/"), source));
     assertTrue(page.contains("default-src 'none'"));
   }
@@ -88,7 +89,8 @@ class PackTest {
 
   @Test
   void titleBlockSaysWhichEditionItIs() {
-    var edition = new Edition(Optional.of("4"), Optional.of(LocalDate.of(2026, 3, 1)), Optional.of(LocalDate.of(2027, 3, 1)));
+    var edition = new Edition(Optional.of("4"), Optional.of(LocalDate.of(2026, 3, 1)),
+        Optional.of(LocalDate.of(2027, 3, 1)));
     String page = Pack.of(sample("Measure it.", ""), Samples.MATERIAL, edition).inFolder().text();
     assertTrue(page.contains("<dt>Revision</dt><dd>4</dd>"));
     assertTrue(page.contains("<dt>Released</dt><dd>March 1, 2026</dd>"));
@@ -123,7 +125,8 @@ class PackTest {
 
   @Test
   void plainChapterStandsWhereItIsWritten() {
-    String page = Pack.of(sample("", "\n## Why 24 V\n\nClass 2.\n"), Samples.MATERIAL, Edition.draft()).inFolder().text();
+    String page = Pack.of(sample("", "\n## Why 24 V\n\nClass 2.\n"), Samples.MATERIAL, Edition.draft()).inFolder()
+        .text();
     int step = page.indexOf("id=\"y-to-c\"");
     int chapter = page.indexOf("id=\":chapter-why-24-v\"");
     assertTrue(step < chapter && chapter < page.indexOf("id=\"fine\""));
@@ -134,7 +137,8 @@ class PackTest {
   void twentyStepsOfTextStaySmall() {
     Pack pack = Samples.starter("heat-pump-warm-air-in-cooling");
     int steps = all("class=\"page step", pack.inFolder().text()).size();
-    assertTrue(steps >= 19 && !pack.inFolder().text().contains("<img"), "a tree of about twenty steps and no picture: " + steps);
+    assertTrue(steps >= 19 && !pack.inFolder().text().contains("<img"),
+        "a tree of about twenty steps and no picture: " + steps);
     assertTrue(pack.bytes().length <= 60 * 1024 * steps / 20, pack.bytes().length + " bytes");
     assertTrue(Assets.PACK_SCRIPT.getBytes(StandardCharsets.UTF_8).length <= 12 * 1024);
   }
@@ -162,6 +166,7 @@ class PackTest {
   }
 
   private static List<String> all(String pattern, String page) {
-    return Pattern.compile(pattern).matcher(page).results().map(found -> found.groupCount() > 0 ? found.group(1) : found.group()).toList();
+    return Pattern.compile(pattern).matcher(page).results()
+        .map(found -> found.groupCount() > 0 ? found.group(1) : found.group()).toList();
   }
 }

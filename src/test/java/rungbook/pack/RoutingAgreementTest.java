@@ -33,7 +33,8 @@ class RoutingAgreementTest {
         return [...page.querySelectorAll('.ways a')].findIndex(a => a.classList.contains('points'));
       });""";
 
-  @TempDir private Path folder;
+  @TempDir
+  private Path folder;
 
   @Test
   void scriptAndJavaAgreeOnEveryStarterCheck() throws IOException {
@@ -75,7 +76,8 @@ class RoutingAgreementTest {
     }
     for (long count : counts) {
       for (long near = count - 1; near <= count + 1; near++) {
-        texts.addAll(List.of(text(readings, near), text(readings, near) + "4", text(readings, near) + "5", text(readings, near) + "49"));
+        texts.addAll(List.of(text(readings, near), text(readings, near) + "4", text(readings, near) + "5",
+            text(readings, near) + "49"));
       }
     }
     compare(browser, check, readings, texts.stream().filter(text -> text.matches("-?\\d{1,9}(\\.\\d{1,6})?")).toList());
@@ -104,7 +106,8 @@ class RoutingAgreementTest {
   }
 
   private static List<Step.MeterCheck> meterChecks(String tree) {
-    return tree(tree).steps().stream().filter(Step.MeterCheck.class::isInstance).map(Step.MeterCheck.class::cast).toList();
+    return tree(tree).steps().stream().filter(Step.MeterCheck.class::isInstance).map(Step.MeterCheck.class::cast)
+        .toList();
   }
 
   private static Readings readings(String tree, Step.MeterCheck check) {

@@ -15,9 +15,11 @@ import rungbook.tree.Tree;
 import rungbook.tree.reader.TreeReader;
 
 /**
- * How fast a pack of many steps opens and answers a tap on a phone six times slower than this machine. Prints milliseconds.
+ * How fast a pack of many steps opens and answers a tap on a phone six times slower than this machine. Prints
+ * milliseconds.
  * Run:
- * {@code mvn -q test-compile exec:exec -Dbench.main=rungbook.pack.TapBench -Dbench=500}, the last being the number of steps.
+ * {@code mvn -q test-compile exec:exec -Dbench.main=rungbook.pack.TapBench -Dbench=500}, the last being the number of
+ * steps.
  */
 public final class TapBench {
 
@@ -33,7 +35,8 @@ public final class TapBench {
   private TapBench() {}
 
   public static void main(String[] arguments) throws IOException {
-    Tree tree = TreeReader.read("chain", DocumentReader.read(new Source("trees/chain.md", rungbook.bench.Samples.tree(Integer.parseInt(arguments[0])))),
+    Tree tree = TreeReader.read("chain",
+        DocumentReader.read(new Source("trees/chain.md", rungbook.bench.Samples.tree(Integer.parseInt(arguments[0])))),
         Samples.MATERIAL.shared()).tree();
     byte[] pack = Pack.of(tree, Samples.MATERIAL, Edition.draft()).bytes();
     Path file = Files.write(Files.createTempFile("chain", ".html"), pack);
@@ -46,7 +49,8 @@ public final class TapBench {
 
   private static void measure(Browser browser, Path file, int steps, int bytes) {
     browser.open(file).until("document.readyState == 'complete' && document.querySelector('.page.on')");
-    double opened = ((Number) browser.run("return performance.getEntriesByType('navigation')[0].domContentLoadedEventEnd")).doubleValue();
+    double opened = ((Number) browser
+        .run("return performance.getEntriesByType('navigation')[0].domContentLoadedEventEnd")).doubleValue();
     browser.cdp("Performance.enable", Map.of("timeDomain", "threadTicks"));
     double before = workedMs(browser);
     double[] taps = new double[TAPS];

@@ -21,7 +21,8 @@ class VerifyTest {
   @Test
   void packAsWrittenIsIntactAndSaysWhichItIs() {
     var edition = new Edition(Optional.of("4"), Optional.of(LocalDate.of(2026, 3, 1)), Optional.empty());
-    Pack released = Pack.of(Samples.STARTER.tree("no-cooling-blower-runs").orElseThrow().tree(), Samples.MATERIAL, edition);
+    Pack released = Pack.of(Samples.STARTER.tree("no-cooling-blower-runs").orElseThrow().tree(), Samples.MATERIAL,
+        edition);
     Verdict.Intact intact = assertInstanceOf(Verdict.Intact.class, Verify.of(released.bytes()));
     assertEquals(released.digest(), intact.digest());
     assertEquals("no-cooling-blower-runs.html", intact.file());
@@ -60,7 +61,8 @@ class VerifyTest {
   @Test
   void anotherShortDigestOnThePageIsSeen() {
     String other = "1234 5678 1234 5678 1234 5678";
-    assertEquals(new Verdict.Altered(Flaw.SHORT_DIGEST), verify(pack.inFolder().text().replace(pack.shortDigest(), other)));
+    assertEquals(new Verdict.Altered(Flaw.SHORT_DIGEST),
+        verify(pack.inFolder().text().replace(pack.shortDigest(), other)));
   }
 
   @Test

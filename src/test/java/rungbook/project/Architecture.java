@@ -57,7 +57,8 @@ record Architecture(Map<String, Set<String>> rooms, Map<String, Set<String>> pac
   /** A Mermaid flowchart of the rooms, then a table of the packages; a room stands below all that it depends on. */
   String text() {
     var text = new StringBuilder("```mermaid\nflowchart TD\n");
-    List<String> ordered = rooms.keySet().stream().sorted(Comparator.comparing(this::depth).thenComparing(room -> room)).toList();
+    List<String> ordered = rooms.keySet().stream().sorted(Comparator.comparing(this::depth).thenComparing(room -> room))
+        .toList();
     for (String room : ordered) {
       text.append("  ").append(room).append('\n');
       direct(room).forEach(below -> text.append("  ").append(below).append(" --> ").append(room).append('\n'));
@@ -86,7 +87,8 @@ record Architecture(Map<String, Set<String>> rooms, Map<String, Set<String>> pac
   /** The rooms it depends on without those that another of them depends on (the transitive reduction). */
   private List<String> direct(String room) {
     return rooms.get(room).stream()
-        .filter(below -> rooms.get(room).stream().noneMatch(other -> !other.equals(below) && reaches(other, below))).toList();
+        .filter(below -> rooms.get(room).stream().noneMatch(other -> !other.equals(below) && reaches(other, below)))
+        .toList();
   }
 
   private boolean reaches(String from, String to) {

@@ -17,7 +17,8 @@ class ArchitectureTest {
   @Test
   void thePageShowsTheRoomsOfTheCode() throws IOException {
     String page = Files.readString(PAGE);
-    String drawn = page.substring(0, page.indexOf(START) + START.length()) + "\n" + Architecture.of(Program.CLASSES).text()
+    String drawn = page.substring(0, page.indexOf(START) + START.length()) + "\n"
+        + Architecture.of(Program.CLASSES).text()
         + "\n" + page.substring(page.indexOf(END));
     if (Boolean.getBoolean("golden.write")) {
       Files.writeString(PAGE, drawn);

@@ -23,13 +23,17 @@ final class EntryPoints {
   private static final String MAIN = "main";
 
   /** The REST layer calls methods with these; a path alone makes none. */
-  private static final Set<String> REST = Set.of("GET", "POST", "PUT", "DELETE", "ServerExceptionMapper", "ServerRequestFilter",
-      "ServerResponseFilter", "RouteFilter");
+  private static final Set<
+      String> REST = Set.of("GET", "POST", "PUT", "DELETE", "ServerExceptionMapper", "ServerRequestFilter",
+          "ServerResponseFilter", "RouteFilter");
 
   /** The container calls methods with these on themselves, or on a parameter. */
-  private static final Set<String> CONTAINER = Set.of("PostConstruct", "PreDestroy", "Scheduled", "Observes", "ObservesAsync");
+  private static final Set<
+      String> CONTAINER = Set.of("PostConstruct", "PreDestroy", "Scheduled", "Observes", "ObservesAsync");
 
-  /** The container makes a class with one of these for whoever asks for it; that nobody asks is not enough to keep it. */
+  /**
+   * The container makes a class with one of these for whoever asks for it; that nobody asks is not enough to keep it.
+   */
   private static final Set<String> BEAN = Set.of("ApplicationScoped", "Singleton", "RequestScoped", "Dependent");
 
   /** The option parser writes them, and reads the values that it answers for itself, such as {@code --help}. */
@@ -77,9 +81,11 @@ final class EntryPoints {
 
   boolean isCalledFromOutside(JavaMethod method) {
     boolean main = method.getName().equals(MAIN) && method.getModifiers().contains(JavaModifier.STATIC);
-    boolean extension = method.getOwner().getAnnotations().stream().anyMatch(a -> name(a).equals(EXTENSION)) && isMentionedInATemplate(method);
+    boolean extension = method.getOwner().getAnnotations().stream().anyMatch(a -> name(a).equals(EXTENSION))
+        && isMentionedInATemplate(method);
     return main || extension || isAnnotated(method, REST) || isAnnotated(method, CONTAINER)
-        || method.getParameters().stream().flatMap(p -> p.getAnnotations().stream()).anyMatch(a -> CONTAINER.contains(name(a)));
+        || method.getParameters().stream().flatMap(p -> p.getAnnotations().stream())
+            .anyMatch(a -> CONTAINER.contains(name(a)));
   }
 
   /** Whether values that go in or come out are read and written by the REST layer. */
@@ -110,7 +116,8 @@ final class EntryPoints {
 
   /** What a template is given. */
   boolean feedsATemplate(JavaMethod method) {
-    return method.getModifiers().contains(JavaModifier.NATIVE) && method.getOwner().getAnnotations().stream().anyMatch(a -> name(a).equals(TEMPLATES));
+    return method.getModifiers().contains(JavaModifier.NATIVE)
+        && method.getOwner().getAnnotations().stream().anyMatch(a -> name(a).equals(TEMPLATES));
   }
 
   /** Whether some template mentions a member of this name; which value it is asked of is not looked at. */

@@ -17,9 +17,11 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 /**
- * Every method and constructor can run, and every field is read, in the program itself: a call from a test keeps nothing alive.
+ * Every method and constructor can run, and every field is read, in the program itself: a call from a test keeps
+ * nothing alive.
  *
- * <p>What bytecode does not show is left out: constants of a primitive type or a string, which the compiler copies to where they
+ * <p>What bytecode does not show is left out: constants of a primitive type or a string, which the compiler copies to
+ * where they
  * are used, and the constants of an enum, which may be asked for by name.
  */
 class NothingDeadTest {
@@ -29,7 +31,8 @@ class NothingDeadTest {
 
   /** By the start of its full name: what is kept though nothing in the program reaches it, and why. */
   private static final Map<String, String> KEPT = Map.ofEntries(
-      Map.entry("rungbook.rules.api.Rule.codes", "a rule says which problems it reports; its page and its case are held to it"),
+      Map.entry("rungbook.rules.api.Rule.codes",
+          "a rule says which problems it reports; its page and its case are held to it"),
       Map.entry("rungbook.proof.rules.ProofRule.codes", "as for rules"),
       Map.entry("rungbook.circuit.network.Phasor.", "a complex number has its four operations and its angle"),
       Map.entry("rungbook.circuit.Reading", "one reading as a value, for whoever looks at a sheet by hand"),
@@ -40,10 +43,12 @@ class NothingDeadTest {
       Map.entry("rungbook.circuit.Dictionary.plant", "as above, of the same circuit"),
       Map.entry("rungbook.circuit.sequence.StateSolver.inFull", "the full solve itself"),
       Map.entry("rungbook.circuit.sequence.SteadyStateSearch.fault", "as above"),
-      Map.entry("rungbook.proof.Proving.prove(rungbook.tree.Tree, rungbook.proof.plan.Installations, rungbook.system.WalkTimes, java.util.function.Function)",
+      Map.entry(
+          "rungbook.proof.Proving.prove(rungbook.tree.Tree, rungbook.proof.plan.Installations, rungbook.system.WalkTimes, java.util.function.Function)",
           "a proof with the usual bound of work, for tests and measurements"),
       Map.entry("rungbook.system.WalkTimes.NONE", "a system of one location, for the same"),
-      Map.entry("rungbook.tree.Meter$Scale.inputOhms", "read and held to its form; the circuit has its own value as yet"),
+      Map.entry("rungbook.tree.Meter$Scale.inputOhms",
+          "read and held to its form; the circuit has its own value as yet"),
       Map.entry("rungbook.pack.PackFile.text", "a file of a pack as text, to look into it"),
       Map.entry("rungbook.tree.Shared.none", "a library with nothing shared, where a single tree starts"));
 
@@ -60,7 +65,8 @@ class NothingDeadTest {
   void everyFieldIsRead() {
     var dead = new TreeSet<String>();
     for (JavaClass one : Program.CLASSES) {
-      one.getFields().stream().filter(NothingDeadTest::counts).filter(field -> !REACH.reads(field)).forEach(field -> dead.add(name(field)));
+      one.getFields().stream().filter(NothingDeadTest::counts).filter(field -> !REACH.reads(field))
+          .forEach(field -> dead.add(name(field)));
     }
     assertEquals(List.of(), List.copyOf(dead), "these are written and never read");
   }
@@ -70,7 +76,8 @@ class NothingDeadTest {
   }
 
   private static boolean counts(JavaCodeUnit unit) {
-    return !isKept(unit) && !isMadeByTheCompiler(unit) && !isKeptPrivate(unit) && !unit.getName().equals(JavaStaticInitializer.STATIC_INITIALIZER_NAME);
+    return !isKept(unit) && !isMadeByTheCompiler(unit) && !isKeptPrivate(unit)
+        && !unit.getName().equals(JavaStaticInitializer.STATIC_INITIALIZER_NAME);
   }
 
   private static boolean isKept(JavaMember member) {
@@ -89,7 +96,8 @@ class NothingDeadTest {
 
   /** The constructor that keeps others from making one. */
   private static boolean isKeptPrivate(JavaCodeUnit unit) {
-    return unit.isConstructor() && unit.getModifiers().contains(JavaModifier.PRIVATE) && unit.getRawParameterTypes().isEmpty();
+    return unit.isConstructor() && unit.getModifiers().contains(JavaModifier.PRIVATE)
+        && unit.getRawParameterTypes().isEmpty();
   }
 
   /** Asking for a component and reading its field inside the record are the same. */

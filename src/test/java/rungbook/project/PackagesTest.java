@@ -20,7 +20,8 @@ class PackagesTest {
   private static final SliceAssignment EACH_PACKAGE = new SliceAssignment() {
     @Override
     public SliceIdentifier getIdentifierOf(JavaClass type) {
-      return type.getPackageName().startsWith("rungbook") ? SliceIdentifier.of(type.getPackageName()) : SliceIdentifier.ignore();
+      return type.getPackageName().startsWith("rungbook") ? SliceIdentifier.of(type.getPackageName())
+          : SliceIdentifier.ignore();
     }
 
     @Override
@@ -44,14 +45,16 @@ class PackagesTest {
 
   @Test
   void aSimpleNameMeansOneThing() {
-    Map<String, List<String>> packages = topLevel().stream().filter(type -> !type.getSimpleName().equals("package-info"))
-        .collect(Collectors.groupingBy(JavaClass::getSimpleName, TreeMap::new,
-            Collectors.mapping(JavaClass::getPackageName, Collectors.toList())));
+    Map<String,
+        List<String>> packages = topLevel().stream().filter(type -> !type.getSimpleName().equals("package-info"))
+            .collect(Collectors.groupingBy(JavaClass::getSimpleName, TreeMap::new,
+                Collectors.mapping(JavaClass::getPackageName, Collectors.toList())));
     packages.values().removeIf(places -> places.size() == 1);
     assertEquals(Map.of(), packages);
   }
 
   private static List<JavaClass> topLevel() {
-    return Program.CLASSES.stream().filter(type -> type.isTopLevelClass() && !type.getSimpleName().contains("_")).toList();
+    return Program.CLASSES.stream().filter(type -> type.isTopLevelClass() && !type.getSimpleName().contains("_"))
+        .toList();
   }
 }

@@ -56,7 +56,8 @@ class PagesTest {
     String index = Files.readString(Path.of("docs/README.md"));
     try (Stream<Path> pages = Files.list(Path.of("docs"))) {
       List<String> unnamed = pages.map(page -> page.getFileName().toString())
-          .filter(name -> name.endsWith(".md") && !name.equals("README.md") && !index.contains("(" + name + ")")).toList();
+          .filter(name -> name.endsWith(".md") && !name.equals("README.md") && !index.contains("(" + name + ")"))
+          .toList();
       assertEquals(List.of(), unnamed);
     }
   }
@@ -71,7 +72,8 @@ class PagesTest {
 
   private static List<Path> pages() throws IOException {
     try (Stream<Path> docs = Files.walk(Path.of("docs"))) {
-      return Stream.concat(Stream.of(Path.of("README.md"), Path.of("DEVELOPERS.md")), docs.filter(file -> file.toString().endsWith(".md"))).toList();
+      return Stream.concat(Stream.of(Path.of("README.md"), Path.of("DEVELOPERS.md")),
+          docs.filter(file -> file.toString().endsWith(".md"))).toList();
     }
   }
 

@@ -20,7 +20,8 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
- * Everything that can run, followed from the {@link EntryPoints}: rapid type analysis, that is a virtual call reaches the
+ * Everything that can run, followed from the {@link EntryPoints}: rapid type analysis, that is a virtual call reaches
+ * the
  * overrides of those classes only of which an object is made somewhere that is itself reached.
  */
 final class Reach {
@@ -131,7 +132,8 @@ final class Reach {
   }
 
   private static Set<JavaClass> levels(JavaClass one) {
-    return Stream.concat(Stream.of(one), one.getAllRawSuperclasses().stream()).filter(Program::isOurs).collect(Collectors.toSet());
+    return Stream.concat(Stream.of(one), one.getAllRawSuperclasses().stream()).filter(Program::isOurs)
+        .collect(Collectors.toSet());
   }
 
   private static Stream<JavaClass> supertypes(JavaClass one) {

@@ -20,13 +20,15 @@ import rungbook.tree.Tree;
 import rungbook.tree.reader.TreeReader;
 
 /**
- * A system of a lamp and a wire, with readings written down by hand: four installations, the last of them a corner. The wire is
+ * A system of a lamp and a wire, with readings written down by hand: four installations, the last of them a corner.
+ * The wire is
  * at `A` and `B`; nothing is read while the switch is off.
  */
 public final class MadeUp implements Installations {
 
   public static final Vocabulary WORDS = new Vocabulary("lamp", "Lamp",
-      Map.of("hall", new Vocabulary.Location("hall", Optional.empty()), "attic", new Vocabulary.Location("attic", Optional.empty())),
+      Map.of("hall", new Vocabulary.Location("hall", Optional.empty()), "attic",
+          new Vocabulary.Location("attic", Optional.empty())),
       Map.of("a", point("A"), "b", point("B"), "x", point("X")),
       Map.of("lever", new Vocabulary.Control("lever", Vocabulary.Role.SELECTOR, List.of("off", "on"), Set.of("hall"))),
       Map.of("glow", "glow"), Map.of(), new TreeMap<>(Map.of("lamp dead", "lamp dead", "wire weak", "wire weak")));

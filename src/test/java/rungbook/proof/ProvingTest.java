@@ -51,17 +51,20 @@ class ProvingTest {
   private static final String ON = "## On\n\n```task\nset: lever on\nat: hall\nminutes: 2\n```\n\n- done: [Volts](#volts)\n\n";
 
   private static String volts(String leads, String place, String expect, String ways) {
-    return "## Volts\n\n```check\nmeasure: AC volts\nleads: " + leads + "\nat: " + place + "\nexpect: " + expect + "\nminutes: 1\n```\n\n" + ways + "\n";
+    return "## Volts\n\n```check\nmeasure: AC volts\nleads: " + leads + "\nat: " + place + "\nexpect: " + expect
+        + "\nminutes: 1\n```\n\n" + ways + "\n";
   }
 
   private static Tree limit(String number) {
-    String ways = "- " + number + " to 30: [Sound](#sound)\n- 5 to " + number + ": [Weak](#weak)\n- under 5: [Dead](#dead)\n- over 30: [Call](#call)\n";
+    String ways = "- " + number + " to 30: [Sound](#sound)\n- 5 to " + number
+        + ": [Weak](#weak)\n- under 5: [Dead](#dead)\n- over 30: [Call](#call)\n";
     return MadeUp.tree("one", ON + volts("A, B", "attic", number + " to 30 V", ways) + ENDS);
   }
 
   private static MadeUp lamp() {
-    return new MadeUp(Map.of("healthy VOLTS", new double[] {26, 24, 25, 23}, "lamp dead VOLTS", new double[] {0, 0, 1, 1},
-        "wire weak VOLTS", new double[] {15, 17, 16, 18}));
+    return new MadeUp(
+        Map.of("healthy VOLTS", new double[] {26, 24, 25, 23}, "lamp dead VOLTS", new double[] {0, 0, 1, 1},
+            "wire weak VOLTS", new double[] {15, 17, 16, 18}));
   }
 
   private static List<String> codes(Proof proof) {
@@ -103,7 +106,8 @@ class ProvingTest {
     Proof proof = lamp().prove(limit("24.5"));
     double share = (0 + shareUnder(24, 24.45) + shareUnder(25, 24.45)) / 3;
     assertEquals(share, proof.healthyCondemned(), 1e-9);
-    Problem problem = proof.problems().stream().filter(one -> one.code().name().equals("limit-unsound")).findFirst().orElseThrow();
+    Problem problem = proof.problems().stream().filter(one -> one.code().name().equals("limit-unsound")).findFirst()
+        .orElseThrow();
     assertEquals("house 1", problem.facts().get("circumstances"));
     assertEquals("20 V", problem.facts().get("better"));
     assertTrue(codes(proof).contains("healthy-condemned"));
@@ -121,15 +125,18 @@ class ProvingTest {
     Fix fix = LimitFix.fix(wrong, (Step.MeterCheck) bad.steps().get(1)).orElseThrow();
     String text = Fix.apply(bad.source().text(), fix.edits());
     assertEquals(limit("20").source().text(), text);
-    assertEquals(List.of(fix), lamp().prove(bad).problems().stream().filter(one -> one.code().name().equals("limit-unsound"))
-        .flatMap(one -> one.fix().stream()).toList());
+    assertEquals(List.of(fix),
+        lamp().prove(bad).problems().stream().filter(one -> one.code().name().equals("limit-unsound"))
+            .flatMap(one -> one.fix().stream()).toList());
   }
 
   @Test
   void cornerAloneIsCondemnedAsTheWorst() {
-    MadeUp cold = new MadeUp(Map.of("healthy VOLTS", new double[] {26, 26, 26, 15}, "lamp dead VOLTS", new double[4], "wire weak VOLTS", new double[] {15, 15, 15, 15}));
+    MadeUp cold = new MadeUp(Map.of("healthy VOLTS", new double[] {26, 26, 26, 15}, "lamp dead VOLTS", new double[4],
+        "wire weak VOLTS", new double[] {15, 15, 15, 15}));
     Proof proof = cold.prove(limit("20"));
-    Problem problem = proof.problems().stream().filter(one -> one.code().name().equals("healthy-condemned")).findFirst().orElseThrow();
+    Problem problem = proof.problems().stream().filter(one -> one.code().name().equals("healthy-condemned")).findFirst()
+        .orElseThrow();
     assertEquals("the worst", problem.facts().get("share"));
     assertEquals("house 3", problem.facts().get("circumstances"));
     assertEquals(0, proof.healthyCondemned());
@@ -137,7 +144,8 @@ class ProvingTest {
 
   @Test
   void readingsThatOverlapLeaveNoPlaceForALimit() {
-    MadeUp both = new MadeUp(Map.of("healthy VOLTS", new double[] {26, 21, 25, 23}, "lamp dead VOLTS", new double[4], "wire weak VOLTS", new double[] {15, 22, 16, 18}));
+    MadeUp both = new MadeUp(Map.of("healthy VOLTS", new double[] {26, 21, 25, 23}, "lamp dead VOLTS", new double[4],
+        "wire weak VOLTS", new double[] {15, 22, 16, 18}));
     Proof.Limit limit = both.prove(limit("20")).checks().get(0).limits().get(1);
     assertFalse(limit.sound());
     assertFalse(limit.apart());
@@ -147,7 +155,8 @@ class ProvingTest {
   @Test
   void witnessIsTheWayTaken() {
     Proof proof = lamp().prove(limit("24.5"));
-    Problem problem = proof.problems().stream().filter(one -> one.code().name().equals("healthy-condemned")).findFirst().orElseThrow();
+    Problem problem = proof.problems().stream().filter(one -> one.code().name().equals("healthy-condemned")).findFirst()
+        .orElseThrow();
     Witness.Path path = (Witness.Path) problem.witness().orElseThrow();
     assertEquals(List.of("On", "Volts", "Weak"), path.stops().stream().map(Witness.Stop::step).toList());
     assertEquals("5 to 24.5 (reads 24 V)", path.stops().get(1).answer());
@@ -166,7 +175,8 @@ class ProvingTest {
   @Test
   void sightsAnswerYesAndNo() {
     String look = "## Look\n\n```check\nlook: glow\nat: hall\n```\n\n- yes: [Sound](#sound)\n- no: [Dead](#dead)\n";
-    Proof proof = lamp().prove(MadeUp.tree("one", ON.replace("Volts", "Look").replace("#volts", "#look") + look + ENDS));
+    Proof proof = lamp()
+        .prove(MadeUp.tree("one", ON.replace("Volts", "Look").replace("#volts", "#look") + look + ENDS));
     assertEquals(1, proof.fates().get(1).found(), 1e-12);
     assertEquals(1, proof.fates().get(2).healthy(), 1e-12);
   }
@@ -181,8 +191,10 @@ class ProvingTest {
 
   @Test
   void strayVoltageIsToldFromALiveOne() {
-    MadeUp stray = new MadeUp(Map.of("lamp dead VOLTS", new double[] {22, 22, 22, 22}, "lamp dead VOLTS_LOW_IMPEDANCE", new double[] {0.1, 0.1, 0.1, 0.1}));
-    Problem problem = stray.prove(limit("20")).problems().stream().filter(one -> one.code().name().equals("stray-reads-live")).findFirst().orElseThrow();
+    MadeUp stray = new MadeUp(Map.of("lamp dead VOLTS", new double[] {22, 22, 22, 22}, "lamp dead VOLTS_LOW_IMPEDANCE",
+        new double[] {0.1, 0.1, 0.1, 0.1}));
+    Problem problem = stray.prove(limit("20")).problems().stream()
+        .filter(one -> one.code().name().equals("stray-reads-live")).findFirst().orElseThrow();
     assertEquals("22 V", problem.facts().get("reading"));
     assertEquals("0.1 V", problem.facts().get("low"));
   }
@@ -190,7 +202,8 @@ class ProvingTest {
   @Test
   void stateThatNoTaskHasSetIsNotWhatTheWindowExpects() {
     String ways = "- 20 to 30: [Sound](#sound)\n- under 20: [Dead](#dead)\n- over 30: [Call](#call)\n";
-    assertTrue(codes(lamp().prove(MadeUp.tree("one", volts("A, B", "hall", "20 to 30 V", ways) + ENDS))).contains("expectation-not-met"));
+    assertTrue(codes(lamp().prove(MadeUp.tree("one", volts("A, B", "hall", "20 to 30 V", ways) + ENDS)))
+        .contains("expectation-not-met"));
   }
 
   @Test
@@ -203,7 +216,8 @@ class ProvingTest {
 
   @Test
   void circleIsNotProvedAndSaysSo() {
-    Tree circle = MadeUp.tree("one", ON + volts("A, B", "hall", "20 to 30 V", "- 20 to 30: [On](#on)\n- anything else: [Sound](#sound)\n") + ENDS);
+    Tree circle = MadeUp.tree("one",
+        ON + volts("A, B", "hall", "20 to 30 V", "- 20 to 30: [On](#on)\n- anything else: [Sound](#sound)\n") + ENDS);
     List<Problem> problems = Proving.prove(circle, lamp(), WalkTimes.NONE, id -> Optional.empty()).problems();
     assertEquals(List.of("not-proved"), problems.stream().map(problem -> problem.code().name()).toList());
   }

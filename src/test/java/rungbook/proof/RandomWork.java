@@ -45,8 +45,8 @@ final class RandomWork {
   private static final List<String> SWITCHES = List.of("main", "branch");
   private static final List<String> THINGS = List.of("A", "B", "C", "main", "latch", "run capacitor", "control fuse");
   static final List<String> SETTINGS = List.of("lever off", "lever on", "lever auto", "fan auto", "fan on");
-  private static final List<String> RESTORABLE =
-      List.of("A", "B", "C", "main", "branch", "latch", "limit", "lid", "hatch", "control fuse");
+  private static final List<
+      String> RESTORABLE = List.of("A", "B", "C", "main", "branch", "latch", "limit", "lid", "hatch", "control fuse");
 
   private final Random random;
   private final int steps;

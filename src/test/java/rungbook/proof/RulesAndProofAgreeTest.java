@@ -170,8 +170,8 @@ class RulesAndProofAgreeTest {
       for (int step : rules.order()) {
         moment.enter(step);
         for (CircuitState state : found.states.get(step)) {
-          all(state).forEach((kind, names) ->
-              names.forEach(name -> assertTrue(moment.may(rules.facts().of(kind, name)), name)));
+          all(state).forEach(
+              (kind, names) -> names.forEach(name -> assertTrue(moment.may(rules.facts().of(kind, name)), name)));
         }
         for (Fact kind : List.of(Fact.ISOLATED, Fact.BYPASSED, Fact.OPEN, Fact.DISCONNECTED)) {
           compare(kind, found.states.get(step), rules, moment);

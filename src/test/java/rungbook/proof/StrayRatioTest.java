@@ -55,7 +55,9 @@ class StrayRatioTest {
   @ParameterizedTest
   @CsvSource({"10.9, 1", "11.1, 0"})
   void halfIsTheLimit(double low, int reports) {
-    MadeUp lamp = new MadeUp(Map.of("lamp dead VOLTS", new double[] {22, 22, 22, 22}, "lamp dead VOLTS_LOW_IMPEDANCE", new double[] {low, low, low, low}));
-    assertEquals(reports, lamp.prove(TREE).problems().stream().filter(problem -> problem.code().name().equals("stray-reads-live")).count());
+    MadeUp lamp = new MadeUp(Map.of("lamp dead VOLTS", new double[] {22, 22, 22, 22}, "lamp dead VOLTS_LOW_IMPEDANCE",
+        new double[] {low, low, low, low}));
+    assertEquals(reports, lamp.prove(TREE).problems().stream()
+        .filter(problem -> problem.code().name().equals("stray-reads-live")).count());
   }
 }

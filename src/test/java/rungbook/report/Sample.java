@@ -11,12 +11,14 @@ import rungbook.source.Witness;
 /** Problems to print. */
 final class Sample {
 
-  static final Source TREE = new Source("trees/no cooling.md", "## Call\n\n- done: [Y](#y)\n\n## Y at the board\n\n- under 5: [Coil](#mesure-coil)\n");
+  static final Source TREE = new Source("trees/no cooling.md",
+      "## Call\n\n- done: [Y](#y)\n\n## Y at the board\n\n- under 5: [Coil](#mesure-coil)\n");
 
   private Sample() {}
 
   static Problem unknownStep() {
-    return at("unknown-step", TREE, "mesure-coil").with("target", "mesure-coil").near("mesure-coil", Optional.of("measure-coil"));
+    return at("unknown-step", TREE, "mesure-coil").with("target", "mesure-coil").near("mesure-coil",
+        Optional.of("measure-coil"));
   }
 
   static Problem gapShownBy(Witness witness) {

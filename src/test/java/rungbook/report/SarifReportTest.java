@@ -21,14 +21,16 @@ class SarifReportTest {
 
   private static List<Error> faults(String sarif) throws IOException {
     try (InputStream published = SarifReportTest.class.getResourceAsStream("/schema/sarif-schema-2.1.0.json")) {
-      Schema schema = SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_7).getSchema(published, InputFormat.JSON);
+      Schema schema = SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_7).getSchema(published,
+          InputFormat.JSON);
       return schema.validate(sarif, InputFormat.JSON);
     }
   }
 
   private static String sarif() {
     return SarifReport.of(new Report(3, List.of(Sample.unknownStep(), Sample.gapShownBy(Sample.path()),
-        Sample.gapShownBy(new Witness.Reading("5.0 V")), Sample.at("not-utf8", new Source("/elsewhere/größe 1.md", "x"), "x"))), "0.1.0");
+        Sample.gapShownBy(new Witness.Reading("5.0 V")),
+        Sample.at("not-utf8", new Source("/elsewhere/größe 1.md", "x"), "x"))), "0.1.0");
   }
 
   @Test

@@ -42,7 +42,8 @@ class TextReportTest {
   @Test
   void aReadingAndWordsAreShown() {
     assertTrue(text(Sample.gapShownBy(new Witness.Reading("5.0 V"))).contains("  shown by a reading: 5.0 V\n"));
-    assertTrue(text(Sample.gapShownBy(new Witness.Answers(List.of("yes", "any")))).contains("  shown by the answer: yes, any\n"));
+    assertTrue(text(Sample.gapShownBy(new Witness.Answers(List.of("yes", "any"))))
+        .contains("  shown by the answer: yes, any\n"));
   }
 
   @Test
@@ -56,7 +57,8 @@ class TextReportTest {
   @Test
   void noLineIsWiderThanAHundredColumns() {
     Source source = new Source("t.md", "word ".repeat(200) + "\n" + "字".repeat(200));
-    Problem sentence = Problem.at(Code.of("unknown-thing"), source, new Span(0, source.text().length())).with("name", "a name ".repeat(40)).with("kind", "panel")
+    Problem sentence = Problem.at(Code.of("unknown-thing"), source, new Span(0, source.text().length()))
+        .with("name", "a name ".repeat(40)).with("kind", "panel")
         .with("known", "one, ".repeat(90)).with("system", "s");
     text(sentence, Problem.at(Code.of("not-yaml"), source, Span.at(source.text().length())).with("why", "so "))
         .lines().forEach(line -> assertTrue(Columns.of(line) <= Wrap.WIDTH, line));

@@ -19,7 +19,9 @@ class DecodingTest {
 
   @Test
   void badByteIsReportedAtItsPlace() {
-    Problem problem = Decoding.decode("x.md", join(MARK, "one\n\u00e9t".getBytes(StandardCharsets.UTF_8), new byte[] {(byte) 0xB0, 'F'})).problem().orElseThrow();
+    Problem problem = Decoding
+        .decode("x.md", join(MARK, "one\n\u00e9t".getBytes(StandardCharsets.UTF_8), new byte[] {(byte) 0xB0, 'F'}))
+        .problem().orElseThrow();
     assertEquals("not-utf8", problem.code().name());
     assertEquals("B0", problem.facts().get("byte"));
     assertEquals(new Place(2, 3), problem.place());

@@ -16,7 +16,8 @@ class ProblemsTest {
     problems.add(problem("second", a, Span.at(4)));
     problems.add(problem("first", a, Span.at(2)).with("tree", "one"));
     problems.add(problem("first", a, Span.at(2)).with("tree", "two"));
-    assertEquals(List.of("first", "second", "late"), problems.inReadingOrder().stream().map(problem -> problem.code().name()).toList());
+    assertEquals(List.of("first", "second", "late"),
+        problems.inReadingOrder().stream().map(problem -> problem.code().name()).toList());
   }
 
   private static Problem problem(String code, Source source, Span span) {

@@ -40,8 +40,9 @@ class SourceTest {
   void everyOffsetHasItsOwnPlace() {
     Source source = new Source("x.md", "a\r\n\u00e9\uD83D\uDD0Cb\n\nlast");
     for (int offset = 0; offset <= source.text().length(); offset++) {
-      boolean inside = offset > 0 && offset < source.text().length() && (Character.isLowSurrogate(source.text().charAt(offset))
-          || source.text().charAt(offset) == '\n' && source.text().charAt(offset - 1) == '\r');
+      boolean inside = offset > 0 && offset < source.text().length()
+          && (Character.isLowSurrogate(source.text().charAt(offset))
+              || source.text().charAt(offset) == '\n' && source.text().charAt(offset - 1) == '\r');
       if (!inside) {
         assertEquals(offset, offsetOf(source, source.placeAt(offset)), "offset " + offset);
       }

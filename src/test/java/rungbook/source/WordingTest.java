@@ -18,7 +18,8 @@ class WordingTest {
       ---
       # Unknown leg
       """);
-  private static final Problem PROBLEM = Problem.at(Code.of("unknown-leg"), new Source("x.md", ""), Span.at(0)).with("leg", "$1 {near}").with("why", "so")
+  private static final Problem PROBLEM = Problem.at(Code.of("unknown-leg"), new Source("x.md", ""), Span.at(0))
+      .with("leg", "$1 {near}").with("why", "so")
       .with("known", "L1, L2");
 
   @Test

@@ -37,7 +37,8 @@ class DataFolderTest {
     try (var connection = DriverManager.getConnection(url()); var statement = connection.createStatement()) {
       statement.execute("create table revision (id int primary key, content varchar(4000))");
       for (var id = 0; id < REVISIONS; id++) {
-        statement.execute("insert into revision values (" + id + ", '" + Long.toHexString(new Random(id).nextLong()).repeat(60) + "')");
+        statement.execute("insert into revision values (" + id + ", '"
+            + Long.toHexString(new Random(id).nextLong()).repeat(60) + "')");
       }
     }
     new DataFolder(folder).mark(REVISIONS);
@@ -48,10 +49,13 @@ class DataFolderTest {
   }
 
   /** What becomes of a database file: the ways in which one was lost when damage was tried by hand. */
-  enum Damage { MISSING, EMPTY, HALF, A_TENTH, ZEROED_HEADERS, ALL_ZERO, TEXT, RANDOM, FIRST_PAGE_ONLY, OTHER_EMPTY_DATABASE }
+  enum Damage {
+    MISSING, EMPTY, HALF, A_TENTH, ZEROED_HEADERS, ALL_ZERO, TEXT, RANDOM, FIRST_PAGE_ONLY, OTHER_EMPTY_DATABASE
+  }
 
   /** H2 may open these, at the last state that it finds whole, and tidies the file as it closes it. */
-  private static final Set<Damage> SEEN_AFTER_OPENING = EnumSet.of(Damage.HALF, Damage.A_TENTH, Damage.OTHER_EMPTY_DATABASE);
+  private static final Set<
+      Damage> SEEN_AFTER_OPENING = EnumSet.of(Damage.HALF, Damage.A_TENTH, Damage.OTHER_EMPTY_DATABASE);
 
   @ParameterizedTest
   @EnumSource
@@ -107,7 +111,8 @@ class DataFolderTest {
     try {
       var data = new DataFolder(folder);
       data.prepare();
-      try (var connection = DriverManager.getConnection(url()); var statement = connection.createStatement();
+      try (var connection = DriverManager.getConnection(url());
+          var statement = connection.createStatement();
           var count = statement.executeQuery("select count(*) from revision")) {
         count.next();
         data.requireAsManyAsHeld(count.getLong(1));
@@ -173,7 +178,8 @@ class DataFolderTest {
     var file = Files.writeString(parent.resolve("file"), "x");
     for (var unusable : new Path[] {file, file.resolve("below"), Path.of("/proc/rungbook")}) {
       var refused = assertThrows(Refused.class, () -> new DataFolder(unusable).prepare());
-      assertTrue(refused.getMessage().startsWith("the folder `" + unusable + "` cannot be used ("), refused.getMessage());
+      assertTrue(refused.getMessage().startsWith("the folder `" + unusable + "` cannot be used ("),
+          refused.getMessage());
     }
   }
 }

@@ -95,7 +95,8 @@ class GroupSyncTest {
 
   @Test
   void afterAFailedSyncNothingIsAcknowledgedAnyMore() {
-    var failure = new AtomicReference<RuntimeException>(new UncheckedIOException(new IOException("Input/output error")));
+    var failure = new AtomicReference<RuntimeException>(
+        new UncheckedIOException(new IOException("Input/output error")));
     var group = new GroupSync(() -> throwIt(failure), DiskFull::isReason);
     assertThrows(UncheckedIOException.class, group::await);
     failure.set(null);
@@ -104,7 +105,8 @@ class GroupSyncTest {
 
   @Test
   void aFullDiskCanHaveRoomAgain() {
-    var failure = new AtomicReference<RuntimeException>(new UncheckedIOException(new IOException("No space left on device")));
+    var failure = new AtomicReference<RuntimeException>(
+        new UncheckedIOException(new IOException("No space left on device")));
     var group = new GroupSync(() -> throwIt(failure), DiskFull::isReason);
     assertThrows(UncheckedIOException.class, group::await);
     failure.set(null);

@@ -78,8 +78,10 @@ class ImportsTest {
     store.save(Save.text(new DocumentPath("trees/import-Taken.md"), 0, "first", "Odalys", ""));
     var files = List.of("trees/import-good.md", "trees/import-taken.md", "trees/nul.md");
     var nothing = assertInstanceOf(NothingImported.class, imports.bring(incoming("x", files), "Tobin"));
-    assertEquals(List.of("trees/import-taken.md", "trees/nul.md"), nothing.refused().stream().map(ImportBatch.Refusal::name).toList());
-    assertTrue(nothing.refused().get(0).says().contains("`trees/import-Taken.md` would be the same file"), nothing.toString());
+    assertEquals(List.of("trees/import-taken.md", "trees/nul.md"),
+        nothing.refused().stream().map(ImportBatch.Refusal::name).toList());
+    assertTrue(nothing.refused().get(0).says().contains("`trees/import-Taken.md` would be the same file"),
+        nothing.toString());
     assertTrue(store.head(new DocumentPath("trees/import-good.md")).isEmpty());
   }
 

@@ -7,7 +7,7 @@ import rungbook.store.document.Revision;
 public final class LateStore extends Store {
 
   public volatile long changes;
-  public volatile Runnable before = () -> { };
+  public volatile Runnable before = () -> {};
 
   public LateStore() {
     super(null);

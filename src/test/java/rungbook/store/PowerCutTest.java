@@ -32,7 +32,9 @@ import rungbook.store.document.DocumentPath;
 import rungbook.store.document.Outcome;
 import rungbook.store.document.Save;
 
-/** What was acknowledged is there after a power cut: the disk below the database is one that loses what was not forced. */
+/**
+ * What was acknowledged is there after a power cut: the disk below the database is one that loses what was not forced.
+ */
 @QuarkusTest
 @TestProfile(PowerCutTest.OnSimulatedDisk.class)
 class PowerCutTest {
@@ -47,7 +49,8 @@ class PowerCutTest {
     public Map<String, String> getConfigOverrides() {
       try {
         var folder = Files.createTempDirectory("rungbook-power-cut").toAbsolutePath();
-        return Map.of("quarkus.datasource.jdbc.url", "jdbc:h2:simulated:" + folder + "/power-cut;WRITE_DELAY=0;DB_CLOSE_ON_EXIT=FALSE",
+        return Map.of("quarkus.datasource.jdbc.url",
+            "jdbc:h2:simulated:" + folder + "/power-cut;WRITE_DELAY=0;DB_CLOSE_ON_EXIT=FALSE",
             "rungbook.data", folder.toString());
       } catch (IOException failed) {
         throw new UncheckedIOException(failed);
@@ -118,7 +121,8 @@ class PowerCutTest {
       for (var writer : writers) {
         writer.get(60, TimeUnit.SECONDS);
       }
-      assertTrue(acknowledged.values().stream().mapToInt(n -> n).sum() > 50, "too few saves to show anything: " + acknowledged);
+      assertTrue(acknowledged.values().stream().mapToInt(n -> n).sum() > 50,
+          "too few saves to show anything: " + acknowledged);
     } finally {
       isOver.set(true);
       threads.shutdown();
@@ -142,8 +146,8 @@ class PowerCutTest {
     SimulatedDisk.cut(DATABASE, Path.of(left + ".mv.db"), random);
     var missing = new ArrayList<String>();
     try (var connection = DriverManager.getConnection("jdbc:h2:file:" + left);
-         var query = connection.prepareStatement("select content from revision r join document d on d.id = r.document_id"
-             + " where d.path = ? and r.number = ?")) {
+        var query = connection.prepareStatement("select content from revision r join document d on d.id = r.document_id"
+            + " where d.path = ? and r.number = ?")) {
       for (var each : acknowledged.entrySet()) {
         query.setString(1, each.getKey());
         query.setInt(2, each.getValue());

@@ -18,7 +18,8 @@ import org.h2.store.fs.FilePath;
 import org.h2.store.fs.FilePathWrapper;
 
 /**
- * A disk under H2, in URLs {@code jdbc:h2:simulated:FILE}, that can lose its power. What was forced is kept; of what was written
+ * A disk under H2, in URLs {@code jdbc:h2:simulated:FILE}, that can lose its power. What was forced is kept; of what
+ * was written
  * since, a power cut keeps any part, in any order, as a disk and an operating system may.
  */
 public final class SimulatedDisk extends FilePathWrapper {
@@ -52,7 +53,8 @@ public final class SimulatedDisk extends FilePathWrapper {
   }
 
   private static Image image(Path file) {
-    return IMAGES.entrySet().stream().filter(entry -> entry.getKey().endsWith(file.getFileName().toString())).findFirst().orElseThrow().getValue();
+    return IMAGES.entrySet().stream().filter(entry -> entry.getKey().endsWith(file.getFileName().toString()))
+        .findFirst().orElseThrow().getValue();
   }
 
   /** @param bytes null where the file was cut off at {@code at} */

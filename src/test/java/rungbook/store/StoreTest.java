@@ -118,7 +118,8 @@ class StoreTest {
   void ofNamesThatCollideAndRaceOneIsTaken() throws Exception {
     inParallel(6, racer -> {
       try {
-        return save(new DocumentPath("trees/store-race-key" + (racer % 2 == 0 ? "A" : "a") + ".md"), 0, "by racer " + racer);
+        return save(new DocumentPath("trees/store-race-key" + (racer % 2 == 0 ? "A" : "a") + ".md"), 0,
+            "by racer " + racer);
       } catch (Refused other) {
         return null;
       }

@@ -9,8 +9,10 @@ import rungbook.markdown.DocumentReader;
 import rungbook.source.Source;
 
 /**
- * The limits of a Class 2 source from 20 to 30 V that is not inherently limited: 30 V (UL 1585), a nameplate of 100 VA, and
- * overcurrent protection of 100/U A (IEC 60950-1 Table 2C; NEC Chapter 9 Table 11(A) from memory), each from both sides.
+ * The limits of a Class 2 source from 20 to 30 V that is not inherently limited: 30 V (UL 1585), a nameplate of 100
+ * VA, and
+ * overcurrent protection of 100/U A (IEC 60950-1 Table 2C; NEC Chapter 9 Table 11(A) from memory), each from both
+ * sides.
  */
 class Class2Test {
 
@@ -42,11 +44,14 @@ class Class2Test {
       """;
 
   @ParameterizedTest
-  @CsvSource({"40, 24.9, 3, ''", "40, 25.1, 3, transformer-outside-class-2", "100, 10, 3, ''", "101, 10, 3, transformer-outside-class-2",
+  @CsvSource({"40, 24.9, 3, ''", "40, 25.1, 3, transformer-outside-class-2", "100, 10, 3, ''",
+      "101, 10, 3, transformer-outside-class-2",
       "40, 10, 4.16, ''", "40, 10, 4.17, fuse-outside-class-2"})
   void limitsHoldUpToTheirValue(String voltAmps, String regulation, String amps, String code) {
     String text = TEXT.formatted(voltAmps, regulation, amps);
-    SystemReader.Read read = SystemReader.read("trial", DocumentReader.read(new Source("shared/systems/trial.md", text)));
-    assertEquals(code.isEmpty() ? List.of() : List.of(code), read.problems().stream().map(problem -> problem.code().name()).toList());
+    SystemReader.Read read = SystemReader.read("trial",
+        DocumentReader.read(new Source("shared/systems/trial.md", text)));
+    assertEquals(code.isEmpty() ? List.of() : List.of(code),
+        read.problems().stream().map(problem -> problem.code().name()).toList());
   }
 }

@@ -56,38 +56,48 @@ class FaultReaderTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"hold control fuse open", "hold coil closed", "hold supply open", "hold transformer primary open", "hold neutral bond open",
-      "stop call contact", "stop control fuse", "stop neutral bond", "lower coil to 5 to 6 V", "weaken coil 2 times", "weaken control fuse 2 times",
-      "tap supply for 208 V", "open neutral bond", "short neutral bond", "raise neutral bond by 5 ohm", "open running", "hold running open",
+  @ValueSource(strings = {"hold control fuse open", "hold coil closed", "hold supply open",
+      "hold transformer primary open", "hold neutral bond open",
+      "stop call contact", "stop control fuse", "stop neutral bond", "lower coil to 5 to 6 V", "weaken coil 2 times",
+      "weaken control fuse 2 times",
+      "tap supply for 208 V", "open neutral bond", "short neutral bond", "raise neutral bond by 5 ohm", "open running",
+      "hold running open",
       "cross coil with coil", "cross neutral bond with control fuse"})
   void anEffectThatThePartCannotHaveIsRefused(String effect) {
-    assertTrue(problems(effect).stream().anyMatch(problem -> problem.code().name().equals("effect-not-for-part")), () -> problems(effect).toString());
+    assertTrue(problems(effect).stream().anyMatch(problem -> problem.code().name().equals("effect-not-for-part")),
+        () -> problems(effect).toString());
   }
 
   @Test
   void theMessageNamesTheRightVerbs() {
     Problem problem = problems("hold control fuse open").get(0);
     assertEquals("`control fuse` is a fuse and cannot be held", Wording.of(problem).sentence(problem));
-    assertEquals("write `open control fuse`, `short control fuse`, `raise control fuse by 5 ohm`", Wording.of(problem).hint(problem));
-    assertEquals("hold control fuse open", problem.source().text().substring(problem.span().start(), problem.span().end()));
+    assertEquals("write `open control fuse`, `short control fuse`, `raise control fuse by 5 ohm`",
+        Wording.of(problem).hint(problem));
+    assertEquals("hold control fuse open",
+        problem.source().text().substring(problem.span().start(), problem.span().end()));
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"weaken transformer 0 times", "weaken transformer 0.5 times", "weaken transformer 1 times", "tap transformer for 0 V",
+  @ValueSource(strings = {"weaken transformer 0 times", "weaken transformer 0.5 times", "weaken transformer 1 times",
+      "tap transformer for 0 V",
       "lower supply to 200 to 100 V", "lower supply to 0 to 100 V", "raise coil by 0 ohm", "raise coil by 2000000 ohm",
       "weaken transformer 99999999999999999999999999999999999999999999 times"})
   void aFigureThatCannotBeIsRefused(String effect) {
-    assertEquals(List.of("absurd-quantity"), problems(effect).stream().map(problem -> problem.code().name()).distinct().toList());
+    assertEquals(List.of("absurd-quantity"),
+        problems(effect).stream().map(problem -> problem.code().name()).distinct().toList());
   }
 
   @ParameterizedTest
   @CsvSource({"short Y to Y", "short ground to ground"})
   void nothingTouchesItself(String effect) {
-    assertEquals(List.of("fault-joins-itself"), problems(effect).stream().map(problem -> problem.code().name()).toList());
+    assertEquals(List.of("fault-joins-itself"),
+        problems(effect).stream().map(problem -> problem.code().name()).toList());
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"open control fuse", "short call contact", "short transformer secondary", "raise supply by 1 ohm", "stop running",
+  @ValueSource(strings = {"open control fuse", "short call contact", "short transformer secondary",
+      "raise supply by 1 ohm", "stop running",
       "weaken transformer 1.5 times", "tap transformer for 208 V", "lower supply to 90 to 90 V", "short Y to ground"})
   void whatCanBeIsRead(String effect) {
     assertEquals(List.of(), problems(effect));

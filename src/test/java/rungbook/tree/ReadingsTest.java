@@ -56,8 +56,10 @@ class ReadingsTest {
       ```
       """;
 
-  private final Tree tree = TreeReader.read("t", DocumentReader.read(new Source("trees/t.md", TREE)), Shared.none()).tree();
-  private final Readings readings = Readings.of((Step.MeterCheck) tree.steps().get(0), tree.meter().scale(Quantity.AC_VOLTS).orElseThrow());
+  private final Tree tree = TreeReader.read("t", DocumentReader.read(new Source("trees/t.md", TREE)), Shared.none())
+      .tree();
+  private final Readings readings = Readings.of((Step.MeterCheck) tree.steps().get(0),
+      tree.meter().scale(Quantity.AC_VOLTS).orElseThrow());
 
   @Test
   void endSharedWithTheExpectedWindowBelongsToIt() {
@@ -86,7 +88,8 @@ class ReadingsTest {
 
   @Test
   void everyStepIsReadWithoutAProblem() {
-    assertEquals(java.util.List.of(), TreeReader.read("t", DocumentReader.read(new Source("trees/t.md", TREE)), new Shared(Map.of(), Map.of(), Map.of(), Map.of(), Set.of())).problems());
+    assertEquals(java.util.List.of(), TreeReader.read("t", DocumentReader.read(new Source("trees/t.md", TREE)),
+        new Shared(Map.of(), Map.of(), Map.of(), Map.of(), Set.of())).problems());
     assertEquals(5, tree.steps().size());
   }
 }

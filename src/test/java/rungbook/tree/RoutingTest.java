@@ -22,7 +22,8 @@ class RoutingTest {
   }
 
   private static Readings readings(Meter.Scale scale, String quantity, String expect, String... answers) {
-    String text = "---\ntitle: t\ncomplaint: c\n---\n\n## Read\n\n```check\nmeasure: " + quantity + "\nleads: R, C\nexpect: " + expect + "\n```\n\n"
+    String text = "---\ntitle: t\ncomplaint: c\n---\n\n## Read\n\n```check\nmeasure: " + quantity
+        + "\nleads: R, C\nexpect: " + expect + "\n```\n\n"
         + Arrays.stream(answers).map(answer -> "- " + answer + ": [Read](#read)\n").collect(Collectors.joining());
     TreeReader.Read read = TreeReader.read("t", DocumentReader.read(new Source("trees/t.md", text)), Shared.none());
     assertEquals(List.of(), read.problems());
@@ -82,13 +83,15 @@ class RoutingTest {
   void stepsOfHalfADigitMeetBetweenTwoReadings() {
     Readings readings = readings("20 to 28", "20.05 to 600", "10.05 to 20.05", "0 to 10.05");
     assertEquals(List.of(), readings.gaps());
-    assertEquals(List.of(1, 0, 2, 1), List.of(way(readings, "20"), way(readings, "20.1"), way(readings, "10"), way(readings, "10.1")));
+    assertEquals(List.of(1, 0, 2, 1),
+        List.of(way(readings, "20"), way(readings, "20.1"), way(readings, "10"), way(readings, "10.1")));
   }
 
   /** The interval that Rust's range patterns report: {@code 0..=31} alone leaves {@code 32..=255} of a byte. */
   @Test
   void intervalLeftOfAByte() {
-    var bytes = new Meter.Scale(BigDecimal.ZERO, new BigDecimal(255), BigDecimal.ONE, BigDecimal.ONE, BigDecimal.ONE, Optional.empty());
+    var bytes = new Meter.Scale(BigDecimal.ZERO, new BigDecimal(255), BigDecimal.ONE, BigDecimal.ONE, BigDecimal.ONE,
+        Optional.empty());
     Readings readings = readings(bytes, "AC volts", "0 to 31", "0 to 31");
     assertEquals(List.of(new Readings.Stretch(32, 255)), readings.gaps());
     assertEquals("over 31 V", readings.show(readings.gaps().get(0)));
@@ -106,8 +109,10 @@ class RoutingTest {
   @Test
   void unitsStandOnceOrAtEveryNumberInAnyCase() {
     Meter.Scale ohms = Meter.common().scale(Quantity.OHMS).orElseThrow();
-    Readings readings = readings(ohms, "ohms", "8 to 20 ohm", "8 ohm to 20 ohm", "Under 8", "20 ohm to 2 kohm", "OVER 2 kΩ", "ol");
-    assertEquals(List.of(0, 1, 2, 3), List.of(way(readings, "8"), way(readings, "7.9"), way(readings, "1999.9"), way(readings, "2000.1")));
+    Readings readings = readings(ohms, "ohms", "8 to 20 ohm", "8 ohm to 20 ohm", "Under 8", "20 ohm to 2 kohm",
+        "OVER 2 kΩ", "ol");
+    assertEquals(List.of(0, 1, 2, 3),
+        List.of(way(readings, "8"), way(readings, "7.9"), way(readings, "1999.9"), way(readings, "2000.1")));
     assertEquals(OptionalInt.of(4), readings.wayOfOverload());
   }
 
@@ -115,7 +120,8 @@ class RoutingTest {
   void degreesOfBothKindsAreRead() {
     Meter.Scale degrees = Meter.common().scale(Quantity.TEMPERATURE).orElseThrow();
     Readings readings = readings(degrees, "temperature", "20 to 25 C", "20 to 25 C", "under 68 F", "over 77");
-    assertEquals(List.of(0, 1, 0, 2), List.of(way(readings, "68"), way(readings, "67.9"), way(readings, "77"), way(readings, "77.1")));
+    assertEquals(List.of(0, 1, 0, 2),
+        List.of(way(readings, "68"), way(readings, "67.9"), way(readings, "77"), way(readings, "77.1")));
   }
 
   @Test

@@ -19,7 +19,8 @@ import rungbook.tree.reader.TreeReader;
 class StepsTest {
 
   private static TreeReader.Read read(String steps) {
-    return TreeReader.read("t", DocumentReader.read(new Source("trees/t.md", "---\ntitle: T\ncomplaint: C\n---\n\n" + steps)), Shared.none());
+    return TreeReader.read("t",
+        DocumentReader.read(new Source("trees/t.md", "---\ntitle: T\ncomplaint: C\n---\n\n" + steps)), Shared.none());
   }
 
   private static Step first(String steps) {
@@ -61,7 +62,8 @@ class StepsTest {
   @Test
   void everySenseIsRead() {
     for (Step.Sense sense : Step.Sense.values()) {
-      var check = (Step.SenseCheck) first("## A\n\n```check\n" + sense.word() + ": one thing, another\n```\n\n- Yes, any: [A](#a)\n- no, No: [A](#a)\n");
+      var check = (Step.SenseCheck) first("## A\n\n```check\n" + sense.word()
+          + ": one thing, another\n```\n\n- Yes, any: [A](#a)\n- no, No: [A](#a)\n");
       assertEquals(sense, check.sense());
       assertEquals(2, check.things().size());
       assertEquals(new Answer.Words(List.of("yes", "any")), check.ways().get(0).answer());
@@ -86,7 +88,7 @@ class StepsTest {
         - done: [Make it dead](#make-it-dead)
         """);
     assertEquals(List.of(ActionKind.ISOLATE, ActionKind.OPEN, ActionKind.PROVE_DEAD, ActionKind.PROVE_DEAD,
-            ActionKind.KNOWN_SOURCE, ActionKind.DISCHARGE, ActionKind.SET, ActionKind.TAG_OUT),
+        ActionKind.KNOWN_SOURCE, ActionKind.DISCHARGE, ActionKind.SET, ActionKind.TAG_OUT),
         task.actions().stream().map(Action::kind).toList());
     assertEquals("a live outlet, or a proving unit", task.actions().get(4).thing().text());
     assertEquals(List.of(new StateChange.SetPosition("thermostat", "off")), task.actions().get(6).changes());
@@ -94,7 +96,8 @@ class StepsTest {
 
   @Test
   void findingsNameFaultsHealthOrWhomToCall() {
-    var finding = (Step.Finding) first("## A\n\n```finding\nfault: coil open, cable open\nrefer: the office\nevacuate: yes\nreplace: contactor\n```\n");
+    var finding = (Step.Finding) first(
+        "## A\n\n```finding\nfault: coil open, cable open\nrefer: the office\nevacuate: yes\nreplace: contactor\n```\n");
     assertEquals(List.of("coil open", "cable open"), finding.faults().stream().map(NameRef::text).toList());
     assertEquals("the office", finding.refer().orElseThrow().text());
     assertTrue(finding.evacuate());
@@ -105,14 +108,17 @@ class StepsTest {
 
   @Test
   void linesThatCannotBeReadAreReportedOnceAndNotAsMissing() {
-    assertEquals(List.of("not-yaml"), codes(read("## A\n\n```check\nlook: light: lit\n```\n\n- yes: [A](#a)\n- no: [A](#a)\n")));
+    assertEquals(List.of("not-yaml"),
+        codes(read("## A\n\n```check\nlook: light: lit\n```\n\n- yes: [A](#a)\n- no: [A](#a)\n")));
     assertEquals(List.of("not-yaml"), codes(read("## A\n\n```finding\nfault: [open\n```\n")));
-    assertEquals(List.of("not-yaml"), codes(read("## A\n\n```check\nmeasure: AC volts\nleads: R, C\nexpect: \"24\n```\n\n- 24 or more: [A](#a)\n- under 24: [A](#a)\n")));
+    assertEquals(List.of("not-yaml"), codes(read(
+        "## A\n\n```check\nmeasure: AC volts\nleads: R, C\nexpect: \"24\n```\n\n- 24 or more: [A](#a)\n- under 24: [A](#a)\n")));
   }
 
   @Test
   void misspeltBlockHidesNothingElse() {
-    assertEquals(List.of("unknown-block"), codes(read("## A\n\n```check\nask: one\n```\n\n- yes: [B](#b)\n- no: [A](#a)\n\n## B\n\n```findng\nhealthy: yes\n```\n")));
+    assertEquals(List.of("unknown-block"), codes(read(
+        "## A\n\n```check\nask: one\n```\n\n- yes: [B](#b)\n- no: [A](#a)\n\n## B\n\n```findng\nhealthy: yes\n```\n")));
   }
 
   @Test
@@ -125,8 +131,10 @@ class StepsTest {
   void controlWithTheLongerNameIsMeant() {
     var document = DocumentReader.read(new Source("shared/systems/s.md",
         "---\ntitle: S\n---\n\n```locations\nroom: start\n```\n\n```controls\nfan: auto, on, at room\nfan speed: low, high, at room\n```\n"));
-    var names = new SystemNames(Optional.of(rungbook.system.VocabularyReader.read("s", document)), document.source(), new rungbook.source.Problems());
-    assertEquals(Optional.of("fan speed high"), names.setting("Fan speed high", document.frontSpan()).map(Setting::toString));
+    var names = new SystemNames(Optional.of(rungbook.system.VocabularyReader.read("s", document)), document.source(),
+        new rungbook.source.Problems());
+    assertEquals(Optional.of("fan speed high"),
+        names.setting("Fan speed high", document.frontSpan()).map(Setting::toString));
     assertEquals(Optional.of("fan on"), names.setting("fan on", document.frontSpan()).map(Setting::toString));
   }
 }

@@ -32,7 +32,8 @@ class ChangedOutsideTest {
   void aTreeThatIsNotWhatWasSavedBecomesNoPackUntilItIsPutBack() throws SQLException {
     var path = new DocumentPath("trees/no-cooling-blower-runs.md");
     var before = store.head(path).orElseThrow().content();
-    change(path, new String(before, StandardCharsets.UTF_8).replace("five minutes", "nine minutes").getBytes(StandardCharsets.UTF_8));
+    change(path, new String(before, StandardCharsets.UTF_8).replace("five minutes", "nine minutes")
+        .getBytes(StandardCharsets.UTF_8));
     assertEquals(List.of("changed-outside"), codes(path));
     given().get("/api/packs/" + path).then().statusCode(409);
     given().get("/tree/" + path).then().statusCode(200).body(containsString("this is not what was saved"));
@@ -62,8 +63,9 @@ class ChangedOutsideTest {
 
   /** Changes a newest revision's bytes, and makes the shelf look at the store anew by saving something else. */
   private void change(DocumentPath path, byte[] content) throws SQLException {
-    try (var connection = database.getConnection(); var update = connection.prepareStatement("update revision r set content = ?"
-        + " where r.document_id = (select id from document where path = ?) and r.number = (select head from document where path = ?)")) {
+    try (var connection = database.getConnection();
+        var update = connection.prepareStatement("update revision r set content = ?"
+            + " where r.document_id = (select id from document where path = ?) and r.number = (select head from document where path = ?)")) {
       update.setBytes(1, content);
       update.setString(2, path.text());
       update.setString(3, path.text());

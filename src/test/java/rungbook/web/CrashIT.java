@@ -42,7 +42,8 @@ class CrashIT {
     return acknowledged.values().stream().mapToInt(revision -> revision).sum();
   }
 
-  private static void writeUntilKilled(Packaged program, Map<String, Integer> acknowledged, int saves) throws Exception {
+  private static void writeUntilKilled(Packaged program, Map<String, Integer> acknowledged, int saves)
+      throws Exception {
     var writers = new ArrayList<Thread>();
     for (var writer = 0; writer < WRITERS; writer++) {
       var path = "trees/crash-" + writer + ".md";
@@ -84,7 +85,8 @@ class CrashIT {
       List<Integer> revisions = history.getList("revisions.revision");
       assertTrue(revisions.size() >= kept.getValue(), kept + " but only " + revisions.size());
       assertNull(history.getString("firstBroken"));
-      var text = JsonPath.from(program.get("/api/documents/" + kept.getKey() + "?revision=" + kept.getValue()).body()).getString("text");
+      var text = JsonPath.from(program.get("/api/documents/" + kept.getKey() + "?revision=" + kept.getValue()).body())
+          .getString("text");
       assertEquals("text " + kept.getValue(), text);
     }
   }

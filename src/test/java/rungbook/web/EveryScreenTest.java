@@ -25,7 +25,10 @@ import rungbook.store.Store;
 import rungbook.store.document.DocumentPath;
 import rungbook.store.document.Save;
 
-/** Every page, light and dark, on a phone and on a desk. The pictures are left in {@code target/screens} to be looked at. */
+/**
+ * Every page, light and dark, on a phone and on a desk. The pictures are left in {@code target/screens} to be looked
+ * at.
+ */
 @QuarkusTest
 class EveryScreenTest {
   private static final Path PICTURES = Path.of("target/screens");
@@ -84,8 +87,9 @@ class EveryScreenTest {
   }
 
   static Stream<Arguments> everyScreen() {
-    return Arrays.stream(Scheme.values()).flatMap(scheme -> Stream.of(new Size("phone", 360, 740), new Size("desk", 1280, 900))
-        .flatMap(size -> screens().stream().map(screen -> Arguments.of(screen, size, scheme))));
+    return Arrays.stream(Scheme.values())
+        .flatMap(scheme -> Stream.of(new Size("phone", 360, 740), new Size("desk", 1280, 900))
+            .flatMap(size -> screens().stream().map(screen -> Arguments.of(screen, size, scheme))));
   }
 
   @ParameterizedTest(name = "{0}, {1}, {2}")
@@ -97,12 +101,18 @@ class EveryScreenTest {
   }
 
   private static List<Screen> screens() {
-    return List.of(new Screen("library", ""), new Screen("search", "?q=blower"), new Screen("nothing-found", "?q=zebra"),
-        new Screen("tree", "tree/trees/no-cooling-blower-runs.md"), new Screen("tree-with-problems", "tree/trees/screens.md"),
-        new Screen("editor", "edit/trees/no-cooling-blower-runs.md?line=40"), new Screen("editor-with-problems", "edit/trees/screens.md?line=9"),
-        new Screen("history", "history/trees/screens.md"), new Screen("shared", "shared"), new Screen("caution", "text/shared/cautions/gas.md"),
-        new Screen("system", "text/shared/systems/heat-pump.md"), new Screen("new", "new"), new Screen("transfer", "transfer"),
-        new Screen("help", "help"), new Screen("proof", "proof/trees/no-cooling-blower-runs.md"), new Screen("missing", "tree/trees/nothing.md"));
+    return List.of(new Screen("library", ""), new Screen("search", "?q=blower"),
+        new Screen("nothing-found", "?q=zebra"),
+        new Screen("tree", "tree/trees/no-cooling-blower-runs.md"),
+        new Screen("tree-with-problems", "tree/trees/screens.md"),
+        new Screen("editor", "edit/trees/no-cooling-blower-runs.md?line=40"),
+        new Screen("editor-with-problems", "edit/trees/screens.md?line=9"),
+        new Screen("history", "history/trees/screens.md"), new Screen("shared", "shared"),
+        new Screen("caution", "text/shared/cautions/gas.md"),
+        new Screen("system", "text/shared/systems/heat-pump.md"), new Screen("new", "new"),
+        new Screen("transfer", "transfer"),
+        new Screen("help", "help"), new Screen("proof", "proof/trees/no-cooling-blower-runs.md"),
+        new Screen("missing", "tree/trees/nothing.md"));
   }
 
   private List<String> look(Browser browser, Screen screen, String name) {
@@ -110,8 +120,9 @@ class EveryScreenTest {
     browser.complaints();
     browser.open(address + screen.path());
     if (screen.name().startsWith("editor")) {
-      browser.until("document.querySelector('.cm-content') && !document.getElementById('problems').textContent.includes('Checking')"
-          + " && document.getElementById('preview').textContent.length > 5");
+      browser.until(
+          "document.querySelector('.cm-content') && !document.getElementById('problems').textContent.includes('Checking')"
+              + " && document.getElementById('preview').textContent.length > 5");
     }
     browser.screenshot(PICTURES.resolve(name + ".png"));
     var faults = new ArrayList<>(browser.violations());
@@ -122,7 +133,8 @@ class EveryScreenTest {
       faults.add("scrolls sideways by " + browser.sidewaysPixels() + " px");
     }
     browser.complaints().stream().filter(line -> !line.contains("404")).forEach(faults::add);
-    browser.requests().stream().filter(url -> !url.startsWith(address.toString())).forEach(url -> faults.add("asked for " + url));
+    browser.requests().stream().filter(url -> !url.startsWith(address.toString()))
+        .forEach(url -> faults.add("asked for " + url));
     return faults.stream().map(fault -> name + ": " + fault).toList();
   }
 

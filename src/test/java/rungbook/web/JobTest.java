@@ -70,7 +70,8 @@ class JobTest {
     browser.find(".actions .main").click();
     browser.find("a[download]").click();
     var pack = downloaded(".html");
-    assertEquals("/tree/trees/" + pack.getFileName().toString().replaceFirst("html$", "md"), URI.create(browser.driver().getCurrentUrl()).getPath());
+    assertEquals("/tree/trees/" + pack.getFileName().toString().replaceFirst("html$", "md"),
+        URI.create(browser.driver().getCurrentUrl()).getPath());
     assertInstanceOf(Verify.Verdict.Intact.class, Verify.of(Files.readAllBytes(pack)));
     assertEquals(1, browser.scriptsOff().open(pack).all("h1").size());
   }
@@ -82,7 +83,8 @@ class JobTest {
     assertTrue((Boolean) browser.run("const s = document.querySelector('.mapframe svg a').getBoundingClientRect();"
         + "const f = document.querySelector('.mapframe').getBoundingClientRect(); return s.left >= f.left && s.right <= f.right && s.bottom <= f.bottom"));
     browser.scriptsOff().open(open);
-    assertEquals(0L, browser.run("const f = document.querySelector('.mapframe'); return f.scrollWidth - f.clientWidth"));
+    assertEquals(0L,
+        browser.run("const f = document.querySelector('.mapframe'); return f.scrollWidth - f.clientWidth"));
   }
 
   @Test
@@ -93,7 +95,8 @@ class JobTest {
     browser.find("#system option[value=split-cooling-gas-furnace]").click();
     browser.find("form .main").click();
     browser.until("document.getElementById('count').textContent === '(none)'");
-    write(browserText().replace("look: status light lit\n", REST_OF_TREE).replace("- yes: [Light is on](#light-is-on)", "- 24 to 28: [Light is on](#light-is-on)")
+    write(browserText().replace("look: status light lit\n", REST_OF_TREE)
+        .replace("- yes: [Light is on](#light-is-on)", "- 24 to 28: [Light is on](#light-is-on)")
         .replace("- no: [", "- under 23: ["));
     browser.until("document.getElementById('problems').textContent.includes('23')");
     write(browserText().replace("- under 23: [", "- anything else: ["));
@@ -108,7 +111,8 @@ class JobTest {
 
   @Test
   void theEditorOffersTheWordsThatFit() {
-    keep("trees/job-words.md", 0, "---\ntitle: W\ncomplaint: c\nsystem: split-cooling-gas-furnace\n---\n\n## One\n\n```check\nleads: \n```\n\n- yes: \n\n## Two\n");
+    keep("trees/job-words.md", 0,
+        "---\ntitle: W\ncomplaint: c\nsystem: split-cooling-gas-furnace\n---\n\n## One\n\n```check\nleads: \n```\n\n- yes: \n\n## Two\n");
     browser.size(1280, 900).open(address + "edit/trees/job-words.md?line=10");
     browser.until("document.getElementById('count').textContent !== ''");
     keys(Keys.END);
@@ -135,8 +139,10 @@ class JobTest {
     browser.until("document.getElementById('overtaken').open");
     assertTrue(browser.find("#race .taken_out").getText().contains("theirs"));
     assertTrue(browser.find("#race .added").getText().contains("mine"));
-    assertEquals(0L, browser.run("const box = document.getElementById('overtaken'); return box.scrollWidth - box.clientWidth"));
-    assertTrue((Boolean) browser.run("return document.getElementById('on-top').getBoundingClientRect().bottom <= innerHeight"));
+    assertEquals(0L,
+        browser.run("const box = document.getElementById('overtaken'); return box.scrollWidth - box.clientWidth"));
+    assertTrue((Boolean) browser
+        .run("return document.getElementById('on-top').getBoundingClientRect().bottom <= innerHeight"));
     browser.screenshot(Path.of("target/screens/race-phone.png"));
     browser.find("#on-top").click();
     browser.until("document.getElementById('state').textContent === 'Saved as revision 3'");
@@ -160,9 +166,11 @@ class JobTest {
 
   @Test
   void hostileTextRunsNowhere() {
-    keep("trees/job-hostile.md", 0, "---\ntitle: \"<img src=x onerror=document.title='broken-in'>\"\ncomplaint: x\n---\n\n## A\n\n```check\nlook: light\n```\n\n"
-        + "<img src=x onerror=\"document.title='broken-in'\"> <script>document.title='broken-in'</script> [x](javascript:document.title='broken-in')\n\n- yes: [A](#a)\n");
-    for (var page : new String[] {"", "tree/trees/job-hostile.md", "edit/trees/job-hostile.md?line=13", "history/trees/job-hostile.md"}) {
+    keep("trees/job-hostile.md", 0,
+        "---\ntitle: \"<img src=x onerror=document.title='broken-in'>\"\ncomplaint: x\n---\n\n## A\n\n```check\nlook: light\n```\n\n"
+            + "<img src=x onerror=\"document.title='broken-in'\"> <script>document.title='broken-in'</script> [x](javascript:document.title='broken-in')\n\n- yes: [A](#a)\n");
+    for (var page : new String[] {"", "tree/trees/job-hostile.md", "edit/trees/job-hostile.md?line=13",
+        "history/trees/job-hostile.md"}) {
       browser.open(address + page);
       browser.until("document.readyState === 'complete'");
       if (page.startsWith("edit")) {

@@ -12,7 +12,10 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 
-/** The packaged program as people run it, in a process of its own on the loopback address. {@code mvn package} makes it. */
+/**
+ * The packaged program as people run it, in a process of its own on the loopback address. {@code mvn package} makes
+ * it.
+ */
 public final class Packaged implements AutoCloseable {
   private static final Path JAR = Path.of("target/quarkus-app/quarkus-run.jar");
   // the first start of a build is a rehearsal and a start
@@ -78,7 +81,8 @@ public final class Packaged implements AutoCloseable {
   }
 
   public HttpResponse<String> send(String method, String path, String json) throws IOException, InterruptedException {
-    return CLIENT.send(request(path).header("Content-Type", "application/json").method(method, BodyPublishers.ofString(json)).build(),
+    return CLIENT.send(
+        request(path).header("Content-Type", "application/json").method(method, BodyPublishers.ofString(json)).build(),
         BodyHandlers.ofString());
   }
 

@@ -32,7 +32,8 @@ class ProblemAnswersTest {
   URL address;
 
   @ParameterizedTest
-  @CsvSource({"GET,/nowhere,404", "POST,/help,405", "PUT,/api/check,405", "GET,/api/nowhere,404", "DELETE,/rungbook.css,404"})
+  @CsvSource({"GET,/nowhere,404", "POST,/help,405", "PUT,/api/check,405", "GET,/api/nowhere,404",
+      "DELETE,/rungbook.css,404"})
   void theFrameworksOwnRefusalsAreProblemsToo(String method, String path, int status) {
     given().when().request(method, path).then().statusCode(status).contentType("application/problem+json")
         .body("status", equalTo(status)).body("hint", not(equalTo("")));
@@ -42,7 +43,8 @@ class ProblemAnswersTest {
   void aPersonGetsAPageAndAProgramGetsJson() {
     given().accept("text/html,application/xhtml+xml;q=0.9,*/*;q=0.8").get("/nowhere").then().statusCode(404)
         .contentType("text/html").body(containsString("What to do"));
-    given().accept("application/json, text/html;q=0.5").get("/nowhere").then().statusCode(404).contentType("application/problem+json");
+    given().accept("application/json, text/html;q=0.5").get("/nowhere").then().statusCode(404)
+        .contentType("application/problem+json");
     given().accept("text/html").get("/api/nowhere").then().statusCode(404).contentType("application/problem+json");
     given().accept("text/html").header("Host", "evil.example").get("/").then().statusCode(421).contentType("text/html")
         .body(containsString("What to do"));
@@ -56,33 +58,42 @@ class ProblemAnswersTest {
 
   @Test
   void malformedJsonSaysWhere() {
-    given().contentType("application/json").body("{\"path\":\n\"trees/a.md\",,}").when().post("/api/check").then().statusCode(400)
+    given().contentType("application/json").body("{\"path\":\n\"trees/a.md\",,}").when().post("/api/check").then()
+        .statusCode(400)
         .contentType("application/problem+json").body("detail", containsString("line 2, column"));
-    given().contentType("application/json").body("{\"path\":\"trees/a.md\",\"text\":[]}").when().post("/api/check").then().statusCode(400)
+    given().contentType("application/json").body("{\"path\":\"trees/a.md\",\"text\":[]}").when().post("/api/check")
+        .then().statusCode(400)
         .body("detail", containsString("`text`"));
-    given().contentType("application/json").body("null").when().post("/api/check").then().statusCode(400).body("detail", containsString("no body"));
-    given().contentType("application/json").body("{}").when().post("/api/check").then().statusCode(400).body("detail", containsString("which document"));
+    given().contentType("application/json").body("null").when().post("/api/check").then().statusCode(400).body("detail",
+        containsString("no body"));
+    given().contentType("application/json").body("{}").when().post("/api/check").then().statusCode(400).body("detail",
+        containsString("which document"));
     given().contentType("application/json").body("{\"basedOn\":\"1\",\"text\":\"x\",\"author\":\"a\"}").when()
-        .put("/api/documents/trees/problem-answers.md").then().statusCode(400).body("detail", containsString("`basedOn`"));
+        .put("/api/documents/trees/problem-answers.md").then().statusCode(400)
+        .body("detail", containsString("`basedOn`"));
   }
 
   @Test
   void halfACharacterIsNotSavedAsAnother() {
     given().contentType("application/json").body("{\"basedOn\":0,\"text\":\"a\\ud800b\",\"author\":\"a\"}").when()
-        .put("/api/documents/trees/problem-answers.md").then().statusCode(400).body("detail", containsString("half of a character"));
+        .put("/api/documents/trees/problem-answers.md").then().statusCode(400)
+        .body("detail", containsString("half of a character"));
     given().get("/api/documents/trees/problem-answers.md").then().statusCode(404);
   }
 
   @ParameterizedTest
   @ValueSource(strings = {"%zz", "%", "%E0%A4%A", "a%00b", "%ff"})
   void aDamagedCookieIsNoName(String value) {
-    for (var path : List.of("/transfer", "/edit/trees/no-cooling-blower-runs.md", "/new/tree?title=Some+new+title", "/new/text?folder=shared/cautions/&title=New")) {
-      given().urlEncodingEnabled(false).header("Cookie", "rungbook-author=" + value).accept("text/html").get(path).then().statusCode(200);
+    for (var path : List.of("/transfer", "/edit/trees/no-cooling-blower-runs.md", "/new/tree?title=Some+new+title",
+        "/new/text?folder=shared/cautions/&title=New")) {
+      given().urlEncodingEnabled(false).header("Cookie", "rungbook-author=" + value).accept("text/html").get(path)
+          .then().statusCode(200);
     }
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"GET / HTTP/1.1\r\nHost: a b c\r\n\r\n", "GET / HTTP/1.1\r\nHost: 127.0.0.1:99999999\r\n\r\n", "GET / HTTP/1.1\r\n\r\n",
+  @ValueSource(strings = {"GET / HTTP/1.1\r\nHost: a b c\r\n\r\n", "GET / HTTP/1.1\r\nHost: 127.0.0.1:99999999\r\n\r\n",
+      "GET / HTTP/1.1\r\n\r\n",
       "GET / HTTP/1.1\r\nHost: [::1\r\n\r\n", "GET / HTTP/1.1\r\nHost: 127.0.0.1\r\nHost: localhost\r\n\r\n",
       "GET http://evil.example/ HTTP/1.1\r\nHost: evil.example\r\n\r\n"})
   void aHostThatCannotBeReadIsRefusedWithAReason(String request) throws IOException {
@@ -104,12 +115,10 @@ class ProblemAnswersTest {
       }
 
       @Override
-      public void flush() {
-      }
+      public void flush() {}
 
       @Override
-      public void close() {
-      }
+      public void close() {}
     };
     Logger.getLogger("").addHandler(listener);
     try {

@@ -59,7 +59,8 @@ class ProofTest {
 
   @Test
   void aTextWithoutASystemIsNotProvedAndSaysSo() {
-    live("trees/live.md", "---\ntitle: T\ncomplaint: C\n---\n\n## Light\n\n```check\nlook: light\n```\n\n- yes: [On](#on)\n\n## On\n\n```finding\nhealthy: yes\n```\n")
+    live("trees/live.md",
+        "---\ntitle: T\ncomplaint: C\n---\n\n## Light\n\n```check\nlook: light\n```\n\n- yes: [On](#on)\n\n## On\n\n```finding\nhealthy: yes\n```\n")
         .statusCode(200).body("unproved", containsString("it names no system")).body("limits", hasSize(0));
     live("trees/live.md", "").statusCode(200).body("unproved", not(equalTo("")));
     live("shared/cautions/gas.md", "x").statusCode(400);
@@ -67,13 +68,15 @@ class ProofTest {
 
   @Test
   void aTreeThatGoesInACircleIsNotProvedEither() {
-    live("trees/live.md", "---\ntitle: T\ncomplaint: C\nsystem: split-cooling-gas-furnace\n---\n\n## A\n\n```task\nset: thermostat cooling\n```\n\n- done: [A](#a)\n")
+    live("trees/live.md",
+        "---\ntitle: T\ncomplaint: C\nsystem: split-cooling-gas-furnace\n---\n\n## A\n\n```task\nset: thermostat cooling\n```\n\n- done: [A](#a)\n")
         .statusCode(200).body("unproved", containsString("circle"));
   }
 
   @Test
   void thePageOfATreeWithoutASystemSaysThatItIsCheckedButNotProved() {
-    store.save(Save.written(new DocumentPath("trees/unproved.md"), 0, NewTexts.tree("Unproved", "Nothing simulated", "").getBytes(StandardCharsets.UTF_8),
+    store.save(Save.written(new DocumentPath("trees/unproved.md"), 0,
+        NewTexts.tree("Unproved", "Nothing simulated", "").getBytes(StandardCharsets.UTF_8),
         "Odalys Fernhollow", "No system"));
     given().get("/tree/trees/unproved.md").then().statusCode(200).body(containsString("it is checked, but not proved"));
     given().get("/proof/trees/unproved.md").then().statusCode(200).body(containsString("it names no system"));
@@ -90,7 +93,9 @@ class ProofTest {
 
   @Test
   void manyTextsOfOneTreeAtOnceEachGetAnAnswerAndTheNewestIsProved() {
-    var statuses = IntStream.range(0, 8).mapToObj(n -> CompletableFuture.supplyAsync(() -> live(BUZZES, text(BUZZES) + "\n".repeat(n)).extract().statusCode()))
+    var statuses = IntStream.range(0, 8)
+        .mapToObj(n -> CompletableFuture
+            .supplyAsync(() -> live(BUZZES, text(BUZZES) + "\n".repeat(n)).extract().statusCode()))
         .toList().stream().map(CompletableFuture::join).toList();
     assertTrue(Set.of(200, 409).containsAll(statuses), statuses.toString());
     assertTrue(statuses.contains(200), statuses.toString());
@@ -105,7 +110,9 @@ class ProofTest {
       write(browser, limitAt26());
       browser.until(PROVED + " && document.getElementById('proof').textContent.includes('would be condemned')");
       var says = browser.find("#proof").getText();
-      assertTrue(says.matches("(?s).*\\d+(\\.\\d)? % of healthy systems would be condemned at Wrong tap: with furnace supply \\d+\\.\\d V.*"), says);
+      assertTrue(says.matches(
+          "(?s).*\\d+(\\.\\d)? % of healthy systems would be condemned at Wrong tap: with furnace supply \\d+\\.\\d V.*"),
+          says);
       assertEquals(List.of(), browser.violations());
       browser.screenshot(PICTURES.resolve("editor-condemns.png"));
       browser.find("#proof button").click();
@@ -123,7 +130,8 @@ class ProofTest {
       assertFalse(browser.find("#proof").getText().contains("C cable open"), browser.find("#proof").getText());
       write(browser, without(text(BLANK), "## R to Y at the thermostat"));
       browser.until(PROVED + " && document.getElementById('proof').textContent.includes('C cable open')");
-      assertTrue(browser.find("#proof").getText().contains("C cable open is missed; it ends at"), browser.find("#proof").getText());
+      assertTrue(browser.find("#proof").getText().contains("C cable open is missed; it ends at"),
+          browser.find("#proof").getText());
       assertEquals(List.of(), browser.violations());
       browser.screenshot(PICTURES.resolve("editor-misses-phone.png"));
     }
@@ -168,7 +176,8 @@ class ProofTest {
   }
 
   private String limitAt26() {
-    return text(BUZZES).replace("- 23 to 30: [Call", "- 26 to 30: [Call").replace("- 5 to 23: [Open", "- 5 to 26: [Open");
+    return text(BUZZES).replace("- 23 to 30: [Call", "- 26 to 30: [Call").replace("- 5 to 23: [Open",
+        "- 5 to 26: [Open");
   }
 
   private String text(String path) {
@@ -186,6 +195,7 @@ class ProofTest {
   }
 
   private static ValidatableResponse live(String path, String text) {
-    return given().contentType("application/json").body(Map.of("path", path, "text", text)).when().post("/api/proof").then();
+    return given().contentType("application/json").body(Map.of("path", path, "text", text)).when().post("/api/proof")
+        .then();
   }
 }

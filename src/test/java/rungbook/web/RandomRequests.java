@@ -15,17 +15,28 @@ import java.util.Random;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
 
-/** Requests that a program with a fault in it might send: texts, JSON, zips and addresses, each a few mistakes away from a good one. */
+/**
+ * Requests that a program with a fault in it might send: texts, JSON, zips and addresses, each a few mistakes away
+ * from a good one.
+ */
 final class RandomRequests {
-  private static final String[] PIECES = {"\n## A\n", "```", "\n---\n", "- yes: [x](#a)\n", "```check\nlook: x\n```\n", "\u0000", "\ud83d\ude00", "\u202e",
-      "![x](pictures/board.png)", "[]( ", "&amp;", "* * *\n", "    ", "\t", "20 to 30", "1e999 V", "system: no-such\n", "take: open-furnace-live\n", "\"", "\\", "%", "<b>",
+  private static final String[] PIECES = {"\n## A\n", "```", "\n---\n", "- yes: [x](#a)\n", "```check\nlook: x\n```\n",
+      "\u0000", "\ud83d\ude00", "\u202e",
+      "![x](pictures/board.png)", "[]( ", "&amp;", "* * *\n", "    ", "\t", "20 to 30", "1e999 V", "system: no-such\n",
+      "take: open-furnace-live\n", "\"", "\\", "%", "<b>",
       "not not not ", "{", "}", ":", "|a|b|\n|-|-|\n", "0", "-1", "999999999999", "null"};
-  private static final List<String> READ = List.of("/", "/?q=%s", "/shared", "/new", "/transfer", "/help", "/tree/%s", "/edit/%s", "/edit/%s?draft=%d&line=%d",
-      "/history/%s", "/history/%s?from=%d&to=%d&before=%d", "/text/%s", "/new/tree?title=%s&complaint=%s&system=%s", "/new/text?folder=%s&title=%s", "/nowhere/%s",
-      "/api/library?q=%s", "/api/documents", "/api/documents?under=%s", "/api/documents/%s?revision=%d", "/api/files/%s?revision=%d&draft=%d",
-      "/api/history/%s?before=%d", "/api/difference/%s?from=%d&to=%d", "/api/drafts/%s", "/api/check/%s", "/api/map/%s", "/api/words?system=%s", "/api/packs/%s?digest=true");
-  private static final String[] MEDIA_TYPES = {"application/json", "application/json", "application/json", "application/json", "text/plain", "application/zip",
-      "application/x-www-form-urlencoded", "multipart/form-data; boundary=b", "image/png", ";;", "application/json; charset=utf-16"};
+  private static final List<String> READ = List.of("/", "/?q=%s", "/shared", "/new", "/transfer", "/help", "/tree/%s",
+      "/edit/%s", "/edit/%s?draft=%d&line=%d",
+      "/history/%s", "/history/%s?from=%d&to=%d&before=%d", "/text/%s", "/new/tree?title=%s&complaint=%s&system=%s",
+      "/new/text?folder=%s&title=%s", "/nowhere/%s",
+      "/api/library?q=%s", "/api/documents", "/api/documents?under=%s", "/api/documents/%s?revision=%d",
+      "/api/files/%s?revision=%d&draft=%d",
+      "/api/history/%s?before=%d", "/api/difference/%s?from=%d&to=%d", "/api/drafts/%s", "/api/check/%s", "/api/map/%s",
+      "/api/words?system=%s", "/api/packs/%s?digest=true");
+  private static final String[] MEDIA_TYPES = {"application/json", "application/json", "application/json",
+      "application/json", "text/plain", "application/zip",
+      "application/x-www-form-urlencoded", "multipart/form-data; boundary=b", "image/png", ";;",
+      "application/json; charset=utf-16"};
   private final Random random;
   private final URI server;
   private final List<String> texts;
@@ -52,10 +63,15 @@ final class RandomRequests {
     return switch (random.nextInt(20)) {
       case 0, 1, 2, 3 -> sent("POST", "/api/check", json(written()));
       case 4, 5, 6 -> sent("POST", "/api/preview", json(written()));
-      case 7, 8, 9 -> sent("PUT", "/api/documents/" + path(), json("{\"basedOn\":" + random.nextInt(4) + ",\"text\":" + quoted(text())
-          + ",\"author\":" + quoted(word()) + ",\"message\":" + quoted(word()) + "}"));
-      case 10 -> sent("DELETE", "/api/documents/" + path() + "?basedOn=" + random.nextInt(4) + "&author=" + encoded(word()), new byte[0]);
-      case 11 -> sent("PUT", "/api/files/trees/pictures/" + encoded(word()) + ".png?author=a&basedOn=" + random.nextInt(3), bytes(picture()));
+      case 7, 8,
+          9 -> sent("PUT", "/api/documents/" + path(),
+              json("{\"basedOn\":" + random.nextInt(4) + ",\"text\":" + quoted(text())
+                  + ",\"author\":" + quoted(word()) + ",\"message\":" + quoted(word()) + "}"));
+      case 10 -> sent("DELETE",
+          "/api/documents/" + path() + "?basedOn=" + random.nextInt(4) + "&author=" + encoded(word()), new byte[0]);
+      case 11 ->
+          sent("PUT", "/api/files/trees/pictures/" + encoded(word()) + ".png?author=a&basedOn=" + random.nextInt(3),
+              bytes(picture()));
       case 12, 13 -> sent("POST", "/api/import?author=" + encoded(word()), bytes(zip()));
       case 14 -> sent("POST", "/transfer", bytes(multipart()));
       case 15 -> sent(random.nextBoolean() ? "DELETE" : "GET", "/api/drafts/" + random.nextInt(50), new byte[0]);
@@ -65,9 +81,11 @@ final class RandomRequests {
 
   private HttpRequest sent(String method, String address, byte[] body) {
     var type = method.equals("POST") && address.startsWith("/transfer") ? "multipart/form-data; boundary=b"
-        : address.startsWith("/api/import") ? "application/zip" : random.nextInt(10) > 0 ? "application/json" : MEDIA_TYPES[random.nextInt(MEDIA_TYPES.length)];
+        : address.startsWith("/api/import") ? "application/zip"
+            : random.nextInt(10) > 0 ? "application/json" : MEDIA_TYPES[random.nextInt(MEDIA_TYPES.length)];
     var request = HttpRequest.newBuilder(server.resolve(address)).header("Content-Type", type)
-        .header("Accept", random.nextBoolean() ? "text/html" : "*/*").header("Cookie", "rungbook-author=" + (random.nextBoolean() ? "%zz" : "Tobin"));
+        .header("Accept", random.nextBoolean() ? "text/html" : "*/*")
+        .header("Cookie", "rungbook-author=" + (random.nextBoolean() ? "%zz" : "Tobin"));
     return request.method(method, BodyPublishers.ofByteArray(body)).build();
   }
 
@@ -96,7 +114,8 @@ final class RandomRequests {
 
   private String written() {
     var plain = random.nextInt(4) == 0 ? "trees/no-cooling-blower-runs.md" : "trees/fuzz-" + random.nextInt(6) + ".md";
-    return "{\"path\":" + quoted(random.nextInt(8) == 0 ? word() : plain) + ",\"text\":" + quoted(text()) + ",\"line\":" + (random.nextInt(300) - 2) + "}";
+    return "{\"path\":" + quoted(random.nextInt(8) == 0 ? word() : plain) + ",\"text\":" + quoted(text()) + ",\"line\":"
+        + (random.nextInt(300) - 2) + "}";
   }
 
   private String text() {
@@ -114,7 +133,8 @@ final class RandomRequests {
   }
 
   private String word() {
-    return random.nextInt(4) == 0 ? PIECES[random.nextInt(PIECES.length)] : Integer.toString(random.nextInt(36 * 36), 36);
+    return random.nextInt(4) == 0 ? PIECES[random.nextInt(PIECES.length)]
+        : Integer.toString(random.nextInt(36 * 36), 36);
   }
 
   private byte[] json(String good) {
@@ -124,7 +144,8 @@ final class RandomRequests {
       case 2 -> good.replaceFirst("\"text\":", "\"text\":" + (random.nextBoolean() ? "null,\"x\":" : "[],\"x\":"));
       default -> good;
     };
-    return random.nextInt(6) == 0 ? bytes(json.getBytes(StandardCharsets.UTF_8)) : json.getBytes(StandardCharsets.UTF_8);
+    return random.nextInt(6) == 0 ? bytes(json.getBytes(StandardCharsets.UTF_8))
+        : json.getBytes(StandardCharsets.UTF_8);
   }
 
   /** The same with some bytes changed or cut off, half of the time. */
@@ -137,7 +158,8 @@ final class RandomRequests {
   }
 
   private byte[] picture() {
-    return new byte[] {(byte) 0x89, 'P', 'N', 'G', '\r', '\n', 0x1A, '\n', 0, 0, 0, 13, 'I', 'H', 'D', 'R', (byte) random.nextInt(256)};
+    return new byte[] {(byte) 0x89, 'P', 'N', 'G', '\r', '\n', 0x1A, '\n', 0, 0, 0, 13, 'I', 'H', 'D', 'R',
+        (byte) random.nextInt(256)};
   }
 
   private byte[] zip() {
@@ -156,7 +178,8 @@ final class RandomRequests {
   private byte[] multipart() {
     var body = new StringBuilder("--b\r\nContent-Disposition: form-data; name=\"author\"\r\n\r\nTobin\r\n");
     for (var i = random.nextInt(4); i >= 0; i--) {
-      body.append("--b\r\nContent-Disposition: form-data; name=\"files\"; filename=\"trees/fuzz-").append(i).append(".md\"\r\n\r\n").append(text()).append("\r\n");
+      body.append("--b\r\nContent-Disposition: form-data; name=\"files\"; filename=\"trees/fuzz-").append(i)
+          .append(".md\"\r\n\r\n").append(text()).append("\r\n");
     }
     return body.append("--b--\r\n").toString().getBytes(StandardCharsets.UTF_8);
   }
@@ -167,7 +190,8 @@ final class RandomRequests {
 
   private static String quoted(String text) {
     var quoted = new StringBuilder("\"");
-    text.chars().forEach(c -> quoted.append(c < ' ' || c == '"' || c == '\\' ? String.format("\\u%04x", c) : String.valueOf((char) c)));
+    text.chars().forEach(
+        c -> quoted.append(c < ' ' || c == '"' || c == '\\' ? String.format("\\u%04x", c) : String.valueOf((char) c)));
     return quoted.append('"').toString();
   }
 }

@@ -9,8 +9,7 @@ import java.nio.charset.StandardCharsets;
 public final class RawHttp {
   private static final int PATIENCE_MS = 30_000;
 
-  private RawHttp() {
-  }
+  private RawHttp() {}
 
   public static String send(int port, String request) throws IOException {
     try (var socket = new Socket(InetAddress.getByName("127.0.0.1"), port)) {

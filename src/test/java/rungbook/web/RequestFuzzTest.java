@@ -16,8 +16,10 @@ import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 
 /**
- * Sends thousands of requests with mistakes in them: none is answered with 500, and none costs more than a second of processor
- * time. Few of them by default; {@code mvn -q test -Dtest=RequestFuzzTest -Dfuzz.requests=50000} sends 50,000. Proofs are not
+ * Sends thousands of requests with mistakes in them: none is answered with 500, and none costs more than a second of
+ * processor
+ * time. Few of them by default; {@code mvn -q test -Dtest=RequestFuzzTest -Dfuzz.requests=50000} sends 50,000. Proofs
+ * are not
  * among them: a proof is given 20 seconds.
  */
 @QuarkusTest
@@ -48,12 +50,14 @@ class RequestFuzzTest {
         answers.merge(answer.statusCode(), 1, Integer::sum);
         slowestMillis = i < WARM_AFTER ? 0 : Math.max(slowestMillis, millis);
         if (answer.statusCode() == 500 || i >= WARM_AFTER && millis > MOST_MILLIS) {
-          faults.add("request " + i + " of seed " + SEED + ": " + request.method() + " " + request.uri() + " answered " + answer.statusCode()
+          faults.add("request " + i + " of seed " + SEED + ": " + request.method() + " " + request.uri() + " answered "
+              + answer.statusCode()
               + " after " + millis + " ms");
         }
       }
     } finally {
-      System.out.println(REQUESTS + " requests, answers " + answers + ", slowest " + slowestMillis + " ms of processor time");
+      System.out
+          .println(REQUESTS + " requests, answers " + answers + ", slowest " + slowestMillis + " ms of processor time");
     }
     assertEquals(List.of(), faults);
   }

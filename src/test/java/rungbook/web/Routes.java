@@ -14,8 +14,7 @@ import java.util.stream.Stream;
 final class Routes {
   private static final java.nio.file.Path COMPILED = java.nio.file.Path.of("target/classes/rungbook/web");
 
-  private Routes() {
-  }
+  private Routes() {}
 
   /** @param path with its templates, such as {@code /api/documents/{path}} */
   record Route(String method, String path, Method handler) {
@@ -36,7 +35,8 @@ final class Routes {
 
   static List<Route> all() {
     try (var classes = Files.list(COMPILED)) {
-      return classes.map(file -> file.getFileName().toString()).filter(name -> name.endsWith(".class") && !name.contains("$")).sorted()
+      return classes.map(file -> file.getFileName().toString())
+          .filter(name -> name.endsWith(".class") && !name.contains("$")).sorted()
           .map(name -> type("rungbook.web." + name.substring(0, name.length() - ".class".length())))
           .filter(type -> type.isAnnotationPresent(Path.class)).flatMap(Routes::of).toList();
     } catch (IOException failed) {
@@ -54,8 +54,10 @@ final class Routes {
 
   private static Stream<Route> of(Class<?> type) {
     return Arrays.stream(type.getDeclaredMethods()).flatMap(handler -> Arrays.stream(handler.getAnnotations())
-        .map(annotation -> annotation.annotationType().getAnnotation(HttpMethod.class)).filter(java.util.Objects::nonNull)
-        .map(verb -> new Route(verb.value(), path(type.getAnnotation(Path.class), handler.getAnnotation(Path.class)), handler)));
+        .map(annotation -> annotation.annotationType().getAnnotation(HttpMethod.class))
+        .filter(java.util.Objects::nonNull)
+        .map(verb -> new Route(verb.value(), path(type.getAnnotation(Path.class), handler.getAnnotation(Path.class)),
+            handler)));
   }
 
   private static String path(Path type, Path method) {

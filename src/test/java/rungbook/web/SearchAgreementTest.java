@@ -29,13 +29,17 @@ import rungbook.web.views.Search;
 /** The index of packs, its script in a browser, finds the same trees in the same order as the server does. */
 class SearchAgreementTest {
 
-  private static final List<String> PHRASES = List.of("stops", "stopping", "stop", "top", "ac", "A/C", "a/c buzz", "AC", "wont start", "won’t", "WON'T",
-      "fan", "fans", "blow", "blower", "heat", "heating", "no heat", "cool", "cooling", "naive", "naïve", "ﬁlter", "filter", "straße", "STRASSE",
-      "buzzes", "buzzing", "cycles", "trip", "tripping", "no", "x/y/z", "24 V", "of", "off", "2", "thermostat blank", "hums", "fuse blows", "ss",
+  private static final List<String> PHRASES = List.of("stops", "stopping", "stop", "top", "ac", "A/C", "a/c buzz", "AC",
+      "wont start", "won’t", "WON'T",
+      "fan", "fans", "blow", "blower", "heat", "heating", "no heat", "cool", "cooling", "naive", "naïve", "ﬁlter",
+      "filter", "straße", "STRASSE",
+      "buzzes", "buzzing", "cycles", "trip", "tripping", "no", "x/y/z", "24 V", "of", "off", "2", "thermostat blank",
+      "hums", "fuse blows", "ss",
       "ing", "eing", "red", "bed", "ice", "iced", "İ", "nothing like it", "' / ?", "<b>", "a", "e");
 
   private static final Map<String, String> ODD = Map.of(
-      "a", "The A/C won't stop", "b", "Naïve ﬁlters: fuses blow off", "c", "x/y/z Straße, 24 V at the stops", "d", "It buzzes and cycles; bedding iced over",
+      "a", "The A/C won't stop", "b", "Naïve ﬁlters: fuses blow off", "c", "x/y/z Straße, 24 V at the stops", "d",
+      "It buzzes and cycles; bedding iced over",
       "e", "İce on the e/d line", "f", "Back of the access panel");
 
   @TempDir
@@ -58,18 +62,21 @@ class SearchAgreementTest {
     server.replaceAll((phrase, titles) -> titles.size() == library.trees().size() ? List.of("all") : titles);
     index.replaceAll((phrase, titles) -> titles.size() == library.trees().size() ? List.of("all") : titles);
     assertEquals(server, index);
-    assertTrue(new HashMap<>(server).values().stream().filter(titles -> !titles.isEmpty()).count() > PHRASES.size() / 2, server.toString());
+    assertTrue(new HashMap<>(server).values().stream().filter(titles -> !titles.isEmpty()).count() > PHRASES.size() / 2,
+        server.toString());
     assertTrue(server.values().contains(List.of()));
   }
 
   @SuppressWarnings("unchecked")
   private static List<String> found(Browser browser, String phrase) {
-    return (List<String>) browser.run("""
-        const input = document.querySelector('input[type=search]');
-        input.value = arguments[0];
-        input.dispatchEvent(new Event('input'));
-        return [...document.querySelectorAll('.trees li')].filter(li => !li.hidden).map(li => li.querySelector('b').textContent);
-        """, phrase);
+    return (List<String>) browser.run(
+        """
+            const input = document.querySelector('input[type=search]');
+            input.value = arguments[0];
+            input.dispatchEvent(new Event('input'));
+            return [...document.querySelectorAll('.trees li')].filter(li => !li.hidden).map(li => li.querySelector('b').textContent);
+            """,
+        phrase);
   }
 
   private static Library library() throws IOException {

@@ -44,7 +44,7 @@ class ShelfReadersTest {
     };
     store.changes = 1;
     assertSame(good, shelf.library());
-    store.before = () -> { };
+    store.before = () -> {};
     assertEquals(List.of(), shelf.library().trees());
   }
 

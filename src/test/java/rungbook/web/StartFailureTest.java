@@ -16,8 +16,10 @@ class StartFailureTest {
   void theReasonIsFoundBelowWhatTheFrameworkSays() {
     assertTrue(reason(new BindException("x")).startsWith("the port is taken"));
     assertTrue(reason(new SQLException("x", "90020", 90020)).startsWith("another Rungbook"));
-    assertTrue(reason(new SQLException("x", "90030", 90030)).startsWith("the library's database is damaged: x; keep a copy"));
-    assertTrue(reason(new IOException("No space left on device")).startsWith("the disk that holds the library is full"));
+    assertTrue(
+        reason(new SQLException("x", "90030", 90030)).startsWith("the library's database is damaged: x; keep a copy"));
+    assertTrue(
+        reason(new IOException("No space left on device")).startsWith("the disk that holds the library is full"));
   }
 
   @Test
@@ -28,7 +30,8 @@ class StartFailureTest {
   @ParameterizedTest
   @ValueSource(strings = {"99999", "65536", "-1", "http", "123456", "8181 "})
   void whatIsNoPortIsSaid(String port) {
-    assertTrue(assertThrows(IllegalArgumentException.class, () -> StartFailure.requirePort(port)).getMessage().contains("is no port"));
+    assertTrue(assertThrows(IllegalArgumentException.class, () -> StartFailure.requirePort(port)).getMessage()
+        .contains("is no port"));
   }
 
   @ParameterizedTest

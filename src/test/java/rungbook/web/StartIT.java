@@ -24,7 +24,9 @@ class StartIT {
     var data = folder.resolve("data");
     try (var program = Packaged.start(data)) {
       assertTrue(program.get("/").body().contains("Marrow Hill Heating and Cooling"));
-      assertEquals(200, program.send("PUT", "/api/documents/trees/kept.md", "{\"basedOn\":0,\"text\":\"kept\",\"author\":\"Tobin\"}").statusCode());
+      assertEquals(200,
+          program.send("PUT", "/api/documents/trees/kept.md", "{\"basedOn\":0,\"text\":\"kept\",\"author\":\"Tobin\"}")
+              .statusCode());
     }
     try (var program = Packaged.start(data)) {
       assertTrue(program.get("/api/documents/trees/kept.md").body().contains("\"text\":\"kept\""));
@@ -42,7 +44,8 @@ class StartIT {
   }
 
   private static List<InetAddress> othersThanLoopback() throws Exception {
-    return NetworkInterface.networkInterfaces().flatMap(NetworkInterface::inetAddresses).filter(address -> !address.isLoopbackAddress()).toList();
+    return NetworkInterface.networkInterfaces().flatMap(NetworkInterface::inetAddresses)
+        .filter(address -> !address.isLoopbackAddress()).toList();
   }
 
   @Test
@@ -52,7 +55,8 @@ class StartIT {
     }
     try (var program = Packaged.start(folder.resolve("data"))) {
       assertTrue(program.port() > 0);
-      assertTrue(failedStart(folder.resolve("data"), Packaged.freePort()).contains("another Rungbook has this library open"));
+      assertTrue(
+          failedStart(folder.resolve("data"), Packaged.freePort()).contains("another Rungbook has this library open"));
     }
   }
 

@@ -88,7 +88,8 @@ public final class CircuitNetwork {
   /** The conductor to clamp at a node: the first wire that ends there, else the first link. */
   public Optional<Integer> conductorAt(int node) {
     int[] wires = wiresAt(node);
-    int[] any = wires.length > 0 ? wires : indices(link -> link.kind() != Branch.Kind.FIXED && (link.a() == node || link.b() == node));
+    int[] any = wires.length > 0 ? wires
+        : indices(link -> link.kind() != Branch.Kind.FIXED && (link.a() == node || link.b() == node));
     return any.length == 0 ? Optional.empty() : Optional.of(any[0]);
   }
 

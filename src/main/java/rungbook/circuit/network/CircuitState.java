@@ -16,11 +16,13 @@ import rungbook.system.Vocabulary;
  * @param positions the position of each selector
  * @param off power sources that are isolated
  * @param bypassed interlocks with a jumper across
- * @param disconnected parts, conductors ({@code outdoor cable y}) or terminals ({@code y at furnace}) that are taken off
+ * @param disconnected parts, conductors ({@code outdoor cable y}) or terminals ({@code y at furnace}) that are taken
+ * off
  * @param open panels that are open
  * @param replaced parts exchanged for new ones; a new fuse is whole until this very state opens it
  */
-public record CircuitState(Map<String, String> positions, Set<String> off, Set<String> bypassed, Set<String> disconnected,
+public record CircuitState(Map<String, String> positions, Set<String> off, Set<String> bypassed,
+    Set<String> disconnected,
     Set<String> open, Set<String> replaced) {
 
   public CircuitState {
@@ -35,7 +37,8 @@ public record CircuitState(Map<String, String> positions, Set<String> off, Set<S
   /** Power on, panels closed, every selector at its first position. */
   public static CircuitState start(Vocabulary words) {
     var positions = new HashMap<String, String>();
-    words.controls().forEach((key, control) -> control.positions().stream().findFirst().ifPresent(first -> positions.put(key, first)));
+    words.controls().forEach(
+        (key, control) -> control.positions().stream().findFirst().ifPresent(first -> positions.put(key, first)));
     return new CircuitState(positions, Set.of(), Set.of(), Set.of(), Set.of(), Set.of());
   }
 
@@ -117,7 +120,9 @@ public record CircuitState(Map<String, String> positions, Set<String> off, Set<S
     var all = List.of(this);
     for (var control : words.controls().entrySet()) {
       if (!control.getValue().positions().isEmpty()) {
-        all = all.stream().flatMap(state -> control.getValue().positions().stream().map(p -> state.set(control.getKey(), p))).toList();
+        all = all.stream()
+            .flatMap(state -> control.getValue().positions().stream().map(p -> state.set(control.getKey(), p)))
+            .toList();
       }
     }
     return all;

@@ -1,6 +1,9 @@
 package rungbook.circuit.network;
 
-/** Complex numbers, a row for each quantity and a column for each sample; rows lie apart so that loops over samples run in vector registers. */
+/**
+ * Complex numbers, a row for each quantity and a column for each sample; rows lie apart so that loops over samples run
+ * in vector registers.
+ */
 public final class ComplexRows {
 
   public final double[][] re;

@@ -19,19 +19,25 @@ import rungbook.system.PartBranch;
  * @param stopped keys of boards and states that never come on
  * @param supplies the volts of a supply that is not as it should be
  */
-public record FaultCase(String name, List<NetworkChange> changes, Map<Integer, Boolean> holds, Set<String> stopped, Map<String, Interval> supplies) {
+public record FaultCase(String name, List<NetworkChange> changes, Map<Integer, Boolean> holds, Set<String> stopped,
+    Map<String, Interval> supplies) {
 
   public static final FaultCase HEALTHY = new FaultCase("healthy", List.of(), Map.of(), Set.of(), Map.of());
 
   public static FaultCase of(Fault fault, CircuitNetwork wiring) {
     var maker = new Maker(wiring);
     fault.effects().forEach(maker::take);
-    return new FaultCase(fault.key(), List.copyOf(maker.changes), Map.copyOf(maker.holds), Set.copyOf(maker.stopped), Map.copyOf(maker.supplies));
+    return new FaultCase(fault.key(), List.copyOf(maker.changes), Map.copyOf(maker.holds), Set.copyOf(maker.stopped),
+        Map.copyOf(maker.supplies));
   }
 
-  /** Only such a fault lets more current flow than the healthy system, so only it can have opened a fuse before anybody came. */
+  /**
+   * Only such a fault lets more current flow than the healthy system, so only it can have opened a fuse before anybody
+   * came.
+   */
   public boolean mayBlowFuses() {
-    return holds.containsValue(true) || changes.stream().anyMatch(c -> c instanceof NetworkChange.Bridge || c instanceof NetworkChange.Join);
+    return holds.containsValue(true)
+        || changes.stream().anyMatch(c -> c instanceof NetworkChange.Bridge || c instanceof NetworkChange.Join);
   }
 
   boolean opens(int link) {
@@ -81,7 +87,8 @@ public record FaultCase(String name, List<NetworkChange> changes, Map<Integer, B
     private void takeRare(Effect effect) {
       if (effect instanceof Effect.Join join) {
         Phasor siemens = Phasor.of(1 / join.ohms());
-        changes.add(new NetworkChange.Join(wiring.node(join.a()).orElseThrow(), wiring.node(join.b()).orElseThrow(), draw -> siemens));
+        changes.add(new NetworkChange.Join(wiring.node(join.a()).orElseThrow(), wiring.node(join.b()).orElseThrow(),
+            draw -> siemens));
       } else if (effect instanceof Effect.Cross cross) {
         cross(wiring.link(cross.limb()), wiring.link(cross.other()));
       } else if (effect instanceof Effect.Weaken weaken) {

@@ -129,8 +129,9 @@ final class NetworkBuilder {
   }
 
   private void wireCable(Part.Cable cable) {
-    Function<Draw, Phasor> siemens = draw -> Phasor.of(1 / Copper.ohms(cable.awg(), cable.feet().at(draw.at(LENGTH, cable.key())),
-        cable.celsius().at(draw.at(TEMPERATURE, cable.key()))));
+    Function<Draw,
+        Phasor> siemens = draw -> Phasor.of(1 / Copper.ohms(cable.awg(), cable.feet().at(draw.at(LENGTH, cable.key())),
+            cable.celsius().at(draw.at(TEMPERATURE, cable.key()))));
     cable.limbs().forEach(limb -> add(fixed(limb, cable, siemens)));
     List<PartBranch> limbs = cable.limbs();
     for (int i = 0; i < limbs.size(); i++) {
@@ -151,12 +152,14 @@ final class NetworkBuilder {
   private void spread(Part.Cable cable, Interval picofaradsPerFoot, Terminal a, Terminal b) {
     if (node(a) != node(b)) {
       add(capacitance(cable.key() + " capacitance " + links.size(), cable.key() + " capacitance", node(a), node(b),
-          draw -> 0.5e-12 * picofaradsPerFoot.at(draw.at(CAPACITANCE, cable.key())) * cable.feet().at(draw.at(LENGTH, cable.key()))));
+          draw -> 0.5e-12 * picofaradsPerFoot.at(draw.at(CAPACITANCE, cable.key()))
+              * cable.feet().at(draw.at(LENGTH, cable.key()))));
     }
   }
 
   private Branch capacitance(String key, String part, int a, int b, ToDoubleFunction<Draw> farads) {
-    return Branch.fixed(key, part, a, b, draw -> new Phasor(0, radians * farads.applyAsDouble(draw)), draw -> Phasor.ZERO);
+    return Branch.fixed(key, part, a, b, draw -> new Phasor(0, radians * farads.applyAsDouble(draw)),
+        draw -> Phasor.ZERO);
   }
 
   /**
@@ -170,11 +173,15 @@ final class NetworkBuilder {
     Terminal coil = Terminal.inside(t.key() + " secondary winding");
     ToDoubleFunction<Draw> ratio = draw -> t.noLoadVolts().at(draw.at(TRANSFORMER, t.key())) / t.primaryVolts();
     ToDoubleFunction<Draw> ohms = draw -> t.secondaryOhms().at(draw.at(TRANSFORMER, t.key()));
-    add(fixed(new PartBranch(primary.name(), primary.a(), core), t, draw -> Phasor.of(square(ratio.applyAsDouble(draw)) * 2 / ohms.applyAsDouble(draw))));
-    add(fixed(new PartBranch(secondary.name(), coil, secondary.a()), t, draw -> Phasor.of(4 / ohms.applyAsDouble(draw))));
-    Phasor magnetising = Phasor.polar(t.voltAmps() * MAGNETISING_SHARE / square(t.primaryVolts()), -Math.toDegrees(Math.acos(MAGNETISING_POWER_FACTOR)));
+    add(fixed(new PartBranch(primary.name(), primary.a(), core), t,
+        draw -> Phasor.of(square(ratio.applyAsDouble(draw)) * 2 / ohms.applyAsDouble(draw))));
+    add(fixed(new PartBranch(secondary.name(), coil, secondary.a()), t,
+        draw -> Phasor.of(4 / ohms.applyAsDouble(draw))));
+    Phasor magnetising = Phasor.polar(t.voltAmps() * MAGNETISING_SHARE / square(t.primaryVolts()),
+        -Math.toDegrees(Math.acos(MAGNETISING_POWER_FACTOR)));
     String inner = t.key() + " core";
-    add(Branch.fixed(inner + " magnetising", inner, node(core), node(primary.b()), draw -> magnetising, draw -> Phasor.ZERO));
+    add(Branch.fixed(inner + " magnetising", inner, node(core), node(primary.b()), draw -> magnetising,
+        draw -> Phasor.ZERO));
     add(capacitance(inner + " between windings", inner, node(core), node(coil), draw -> WINDINGS_FARADS));
     couplers.add(new TransformerCore(t.key(), node(core), node(primary.b()), node(coil), node(secondary.b()), ratio,
         draw -> ohms.applyAsDouble(draw) / 4, 1 / CONTACT_OHMS));
@@ -187,7 +194,8 @@ final class NetworkBuilder {
   private void wireLoad(Part.Load load, PartBranch limb) {
     Function<Draw, Double> share = draw -> 1 / (1 + Tolerance.LOAD_SHARE * draw.at(LOAD, load.key()));
     add(new Branch(limb.key(), load.key(), node(limb.a()), node(limb.b()), Branch.Kind.LOAD,
-        draw -> siemens(load.restOhms()).times(share.apply(draw)), draw -> siemens(load.onOhms()).times(share.apply(draw)),
+        draw -> siemens(load.restOhms()).times(share.apply(draw)),
+        draw -> siemens(load.onOhms()).times(share.apply(draw)),
         draw -> Phasor.of(share.apply(draw) / load.wireOhms())));
   }
 

@@ -11,7 +11,10 @@ public sealed interface NetworkChange {
   /** Ohms in series with a link. */
   record Raise(int link, double ohms) implements NetworkChange {}
 
-  /** Ohms between two nodes inside the part of a link: there whether or not the link is closed, gone when it is taken off. */
+  /**
+   * Ohms between two nodes inside the part of a link: there whether or not the link is closed, gone when it is taken
+   * off.
+   */
   record Bridge(int link, int a, int b, double ohms) implements NetworkChange {}
 
   /** A new way between two nodes, siemens. */

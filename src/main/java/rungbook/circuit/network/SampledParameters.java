@@ -61,7 +61,8 @@ public final class SampledParameters {
 
   /** The same with a fault; {@link #currents} itself where the fault leaves the supplies alone. */
   public ComplexRows currents(FaultCase fault) {
-    boolean unaltered = fault.supplies().isEmpty() && wiring.drives().stream().noneMatch(drive -> fault.alters(drive.link()));
+    boolean unaltered = fault.supplies().isEmpty()
+        && wiring.drives().stream().noneMatch(drive -> fault.alters(drive.link()));
     return unaltered ? currents : rows(wiring.drives().stream().map(drive -> current(drive, fault)).toList());
   }
 

@@ -13,7 +13,8 @@ import java.util.function.ToDoubleFunction;
  * @param directPrimary what a direct current sees on the primary side, siemens
  */
 public record TransformerCore(
-    String part, int pa, int pb, int sa, int sb, ToDoubleFunction<Draw> ratio, ToDoubleFunction<Draw> ohms, double directPrimary) {
+    String part, int pa, int pb, int sa, int sb, ToDoubleFunction<Draw> ratio, ToDoubleFunction<Draw> ohms,
+    double directPrimary) {
 
   /** Reactance over resistance of a small transformer (common practice, no source). */
   static final double REACTANCE_SHARE = 0.3;

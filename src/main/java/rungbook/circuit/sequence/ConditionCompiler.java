@@ -13,7 +13,8 @@ final class ConditionCompiler {
   private final Map<String, Integer> switches;
   private final Map<String, Integer> fuses;
 
-  ConditionCompiler(Map<String, Integer> loads, Map<String, Integer> states, Map<String, Integer> switches, Map<String, Integer> fuses) {
+  ConditionCompiler(Map<String, Integer> loads, Map<String, Integer> states, Map<String, Integer> switches,
+      Map<String, Integer> fuses) {
     this.loads = loads;
     this.states = states;
     this.switches = switches;

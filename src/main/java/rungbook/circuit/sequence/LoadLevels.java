@@ -23,7 +23,8 @@ final class LoadLevels {
   }
 
   /** @param share how much of its current the load gets for the voltage across it; null for all of it */
-  void noteLoad(int load, ComplexRows volts, Branch link, double[] share, double[] onVolts, double[] offVolts, double humShare) {
+  void noteLoad(int load, ComplexRows volts, Branch link, double[] share, double[] onVolts, double[] offVolts,
+      double humShare) {
     byte[] row = loads[load];
     double[] ar = volts.re[link.a()];
     double[] ai = volts.im[link.a()];
@@ -41,7 +42,10 @@ final class LoadLevels {
     }
   }
 
-  /** @param contact the fuse as the fault leaves it: a bad connection in series takes most of the volts, not of the amps */
+  /**
+   * @param contact the fuse as the fault leaves it: a bad connection in series takes most of the volts, not of the
+   * amps
+   */
   void noteFuse(int fuse, ComplexRows volts, RankOneUpdate contact, double mostAmps) {
     for (int s = 0; s < fuses[fuse].length; s++) {
       double re = volts.re[contact.a()][s] - volts.re[contact.b()][s];

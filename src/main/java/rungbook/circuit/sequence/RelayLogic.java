@@ -47,7 +47,8 @@ public final class RelayLogic {
     var terms = new ConditionCompiler(index(loads), index(states), switchIndex, index(fuses));
     loadTests = loads.stream().map(load -> terms.test(load.onlyWhen())).toArray(ConditionCompiler.Test[]::new);
     stateTests = states.stream().map(state -> terms.test(state.set())).toArray(ConditionCompiler.Test[]::new);
-    resetTests = states.stream().map(state -> state.reset().map(terms::test).orElse(null)).toArray(ConditionCompiler.Test[]::new);
+    resetTests = states.stream().map(state -> state.reset().map(terms::test).orElse(null))
+        .toArray(ConditionCompiler.Test[]::new);
     switchTests = switchTests(system, terms);
     system.sights().forEach(seen -> sights.put(rungbook.system.Names.key(seen.name()), terms.test(seen.when())));
   }
@@ -80,7 +81,8 @@ public final class RelayLogic {
   private ConditionCompiler.Test[] switchTests(ControlSystem system, ConditionCompiler terms) {
     var tests = new HashMap<String, ConditionCompiler.Test>();
     system.parts(Part.Switch.class).forEach(part -> tests.put(part.key(), terms.test(part.closedWhen())));
-    return links.stream().filter(link -> link.kind() == Branch.Kind.SWITCH).map(link -> tests.get(link.part())).toArray(ConditionCompiler.Test[]::new);
+    return links.stream().filter(link -> link.kind() == Branch.Kind.SWITCH).map(link -> tests.get(link.part()))
+        .toArray(ConditionCompiler.Test[]::new);
   }
 
   List<Part.Load> loads() {
@@ -110,7 +112,8 @@ public final class RelayLogic {
   /** Everything dropped out, and the contacts as they stand then. */
   RelayState rest(boolean[] blown, CircuitState state, FaultCase fault) {
     int switches = switchTests.length;
-    var rest = new RelayState(new byte[loads.size()], blown.clone(), new boolean[states.size()], new byte[states.size()], new boolean[switches]);
+    var rest = new RelayState(new byte[loads.size()], blown.clone(), new boolean[states.size()],
+        new byte[states.size()], new boolean[switches]);
     moveContacts(rest, state, fault);
     return rest;
   }
@@ -175,7 +178,10 @@ public final class RelayLogic {
     }
   }
 
-  /** What each link is in a standing: 0 not there, 1 at rest or closed, 2 on. A contact that does not move does not open by hand. */
+  /**
+   * What each link is in a standing: 0 not there, 1 at rest or closed, 2 on. A contact that does not move does not
+   * open by hand.
+   */
   byte[] configuration(RelayState standing, TechnicianOverrides arrangement, FaultCase fault) {
     byte[] modes = new byte[links.size()];
     for (int i = 0; i < modes.length; i++) {

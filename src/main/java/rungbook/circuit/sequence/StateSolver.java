@@ -79,7 +79,8 @@ public final class StateSolver implements AutoCloseable {
         .orElseGet(() -> whole(plant.direct(), modes, altered, none));
   }
 
-  private SolvedNetwork base(byte[] modes, NetworkFactory blueprint, Map<ByteBuffer, SolvedNetwork> known, ComplexRows currents) {
+  private SolvedNetwork base(byte[] modes, NetworkFactory blueprint, Map<ByteBuffer, SolvedNetwork> known,
+      ComplexRows currents) {
     return known.computeIfAbsent(ByteBuffer.wrap(modes), key -> {
       var base = new SolvedNetwork(blueprint, modes, arrangement, unaltered, currents);
       shared.add(base);
@@ -99,7 +100,8 @@ public final class StateSolver implements AutoCloseable {
     shared.forEach(Network::release);
   }
 
-  private Optional<Network> modified(SolvedNetwork base, ComplexRows volts, byte[] modes, FaultedParameters altered, NetworkFactory blueprint) {
+  private Optional<Network> modified(SolvedNetwork base, ComplexRows volts, byte[] modes, FaultedParameters altered,
+      NetworkFactory blueprint) {
     if (!altered.isLowRank()) {
       return Optional.empty();
     }

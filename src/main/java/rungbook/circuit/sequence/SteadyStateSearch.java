@@ -16,13 +16,18 @@ import rungbook.circuit.network.FaultCase;
 import rungbook.circuit.solver.FaultedParameters;
 import rungbook.circuit.solver.Network;
 
-/** Follows one case of a {@link StateSolver} until nothing moves any more, all samples together as long as they move alike. */
+/**
+ * Follows one case of a {@link StateSolver} until nothing moves any more, all samples together as long as they move
+ * alike.
+ */
 public final class SteadyStateSearch implements AutoCloseable {
 
   /** Times its rating a fuse carries for good (UL 248-14 has it open at 135 % within an hour; from memory). */
   static final double FUSE_FACTOR = 1.35;
 
-  /** Times its rating at which a breaker trips at once; a motor that starts stays below (common practice, no source). */
+  /**
+   * Times its rating at which a breaker trips at once; a motor that starts stays below (common practice, no source).
+   */
   static final double BREAKER_FACTOR = 5;
 
   /** A coil hums from this share of its pick-up voltage (common practice, no source). */
@@ -133,11 +138,14 @@ public final class SteadyStateSearch implements AutoCloseable {
   private void note(int i, Branch link, byte mode, Network network, LoadLevels levels) {
     int load = plant.logic().loadOf(i);
     boolean whole = mode > 0 && !altered.touches(i);
-    double[] share = mode == 0 ? new double[plant.sampled().size()] : whole ? null : altered.share(i, plant.sampled().alternating(mode));
-    levels.noteLoad(load, network.volts(), link, share, plant.sampled().onVolts[load], plant.sampled().offVolts[load], HUM_SHARE);
+    double[] share = mode == 0 ? new double[plant.sampled().size()]
+        : whole ? null : altered.share(i, plant.sampled().alternating(mode));
+    levels.noteLoad(load, network.volts(), link, share, plant.sampled().onVolts[load], plant.sampled().offVolts[load],
+        HUM_SHARE);
   }
 
   public static boolean[][] noneBlown(CircuitModel plant) {
-    return IntStream.range(0, plant.sampled().size()).mapToObj(s -> new boolean[plant.logic().fuses().size()]).toArray(boolean[][]::new);
+    return IntStream.range(0, plant.sampled().size()).mapToObj(s -> new boolean[plant.logic().fuses().size()])
+        .toArray(boolean[][]::new);
   }
 }

@@ -65,7 +65,8 @@ public final class FactorizedNetwork {
       for (int j = 0; j < i; j++) {
         // neighbour j's slot already holds its share y_j / Y
         int target = mesh.between(node, j, i);
-        ComplexKernels.addProduct(slots.re[target], slots.im[target], slots.re[slot], slots.im[slot], slots.re[to[j]], slots.im[to[j]]);
+        ComplexKernels.addProduct(slots.re[target], slots.im[target], slots.re[slot], slots.im[slot], slots.re[to[j]],
+            slots.im[to[j]]);
       }
       ComplexKernels.multiply(slots.re[slot], slots.im[slot], inverse.re[node], inverse.im[node]);
     }

@@ -104,11 +104,15 @@ public final class FaultedParameters {
 
   /** The pairs of nodes that are joined beside the links. */
   List<List<Integer>> extraPairs() {
-    return Stream.concat(bridges.stream().map(b -> List.of(b.a(), b.b())), joins.stream().map(j -> List.of(j.a(), j.b())))
+    return Stream
+        .concat(bridges.stream().map(b -> List.of(b.a(), b.b())), joins.stream().map(j -> List.of(j.a(), j.b())))
         .toList();
   }
 
-  /** Bridges and joins. A bridge inside a contact is there while the contact is open; it goes with a part that is taken off. */
+  /**
+   * Bridges and joins. A bridge inside a contact is there while the contact is open; it goes with a part that is taken
+   * off.
+   */
   List<RankOneUpdate> extras(TechnicianOverrides arrangement) {
     var extras = new ArrayList<RankOneUpdate>();
     for (Bridge bridge : bridges) {

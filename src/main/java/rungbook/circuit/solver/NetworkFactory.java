@@ -92,7 +92,8 @@ public final class NetworkFactory {
     var groups = new ConnectedComponents(wiring.nodeCount());
     for (int i = 0; i < modes.length; i++) {
       Branch link = wiring.links().get(i);
-      boolean carries = modes[i] > 0 && !altered.opens(i) && !(current == Current.DIRECT && sampled.direct.re[i][0] == 0);
+      boolean carries = modes[i] > 0 && !altered.opens(i)
+          && !(current == Current.DIRECT && sampled.direct.re[i][0] == 0);
       if (carries || arrangement.jumpered(i)) {
         groups.join(link.a(), link.b());
       }
@@ -106,7 +107,8 @@ public final class NetworkFactory {
   }
 
   /** The network of a configuration with a case's changes built in, eliminated. */
-  FactorizedNetwork factor(byte[] modes, TechnicianOverrides arrangement, FaultedParameters altered, ConnectedComponents groups) {
+  FactorizedNetwork factor(byte[] modes, TechnicianOverrides arrangement, FaultedParameters altered,
+      ConnectedComponents groups) {
     var factored = new FactorizedNetwork(meshFor(altered), pool);
     for (int i = 0; i < modes.length; i++) {
       if (modes[i] > 0 && !altered.opens(i)) {

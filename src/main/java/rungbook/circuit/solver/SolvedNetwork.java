@@ -18,7 +18,8 @@ public final class SolvedNetwork implements Network {
   private final ComplexRows volts;
   private final Map<Long, double[][]> seen = new HashMap<>();
 
-  public SolvedNetwork(NetworkFactory blueprint, byte[] modes, TechnicianOverrides arrangement, FaultedParameters altered, ComplexRows currents) {
+  public SolvedNetwork(NetworkFactory blueprint, byte[] modes, TechnicianOverrides arrangement,
+      FaultedParameters altered, ComplexRows currents) {
     this.blueprint = blueprint;
     groups = blueprint.groups(modes, arrangement, altered);
     factored = blueprint.factor(modes, arrangement, altered, groups);

@@ -40,7 +40,8 @@ public final class TechnicianOverrides {
 
   private static boolean openedByPanel(CircuitNetwork wiring, Branch link, CircuitState state) {
     return link.kind() == Branch.Kind.SWITCH && wiring.system().part(link.part())
-        .map(part -> (Part.Switch) part).flatMap(Part.Switch::opensWith).map(Names::key).filter(panel -> isOpen(panel, state)).isPresent();
+        .map(part -> (Part.Switch) part).flatMap(Part.Switch::opensWith).map(Names::key)
+        .filter(panel -> isOpen(panel, state)).isPresent();
   }
 
   private static boolean isOpen(String panel, CircuitState state) {

@@ -60,7 +60,8 @@ final class ActionSentences {
 
   /** The meter is proved before and after, since a dead meter reads dead everywhere. */
   private static List<Sentence> proveDead(List<Action> actions) {
-    String source = things(actions, EquipmentCondition.METER_PROVED).stream().findFirst().orElse("one that you know is live");
+    String source = things(actions, EquipmentCondition.METER_PROVED).stream().findFirst()
+        .orElse("one that you know is live");
     return List.of(new Sentence("Prove the meter on a known live source: " + source),
         new Sentence("Test each pair on AC volts, phase to phase and phase to ground, and find nothing:",
             pairs(things(actions, EquipmentCondition.PROVED_DEAD))),

@@ -8,7 +8,8 @@ import java.nio.charset.StandardCharsets;
 /** Style and scripts as they go into a pack: small, and with the colors that the server's pages have. */
 public final class Assets {
 
-  public static final String PACK_STYLE = Minified.style(Palettes.in(read("/META-INF/resources/tokens.css")).into(read("/rungbook/pack/pack.css")));
+  public static final String PACK_STYLE = Minified
+      .style(Palettes.in(read("/META-INF/resources/tokens.css")).into(read("/rungbook/pack/pack.css")));
   public static final String PACK_SCRIPT = Minified.script(read("/rungbook/pack/pack.js"));
   public static final String INDEX_SCRIPT = Minified.script(read("/rungbook/pack/index.js"));
   public static final String WORKER = Minified.script(read("/rungbook/pack/sw.js"));

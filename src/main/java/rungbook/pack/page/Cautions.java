@@ -30,7 +30,8 @@ final class Cautions {
     texts.caution(USUAL).ifPresent(usual -> inFull(html, usual));
     var named = new LinkedHashSet<Caution>();
     tree.steps().forEach(step -> named.addAll(at(step)));
-    named.stream().filter(caution -> !caution.id().equals(USUAL)).sorted(WORST_FIRST).forEach(caution -> inFull(html, caution));
+    named.stream().filter(caution -> !caution.id().equals(USUAL)).sorted(WORST_FIRST)
+        .forEach(caution -> inFull(html, caution));
   }
 
   private void inFull(Html html, Caution caution) {
@@ -48,7 +49,8 @@ final class Cautions {
   }
 
   /**
-   * The class that the style knows a level by; {@code caution} is the box around any of them. Its shape tells it apart without
+   * The class that the style knows a level by; {@code caution} is the box around any of them. Its shape tells it apart
+   * without
    * color: octagon, triangle, diamond, square, after road signs (this project's own choice).
    */
   private static String style(SignalWord level) {
@@ -60,7 +62,8 @@ final class Cautions {
   }
 
   private List<Caution> at(Step step) {
-    return step.particulars().cautions().stream().map(NameRef::text).map(texts::caution).flatMap(Optional::stream).distinct()
+    return step.particulars().cautions().stream().map(NameRef::text).map(texts::caution).flatMap(Optional::stream)
+        .distinct()
         .sorted(WORST_FIRST).toList();
   }
 

@@ -18,6 +18,7 @@ final class EmbeddedPictures {
   Optional<String> dataUri(String file, String target) {
     byte[] bytes = byPath.get(file.substring(0, file.lastIndexOf('/') + 1) + target);
     return bytes == null ? Optional.empty()
-        : PictureKind.of(target).map(kind -> "data:" + kind.mediaType() + ";base64," + Base64.getEncoder().encodeToString(bytes));
+        : PictureKind.of(target)
+            .map(kind -> "data:" + kind.mediaType() + ";base64," + Base64.getEncoder().encodeToString(bytes));
   }
 }

@@ -3,7 +3,8 @@ package rungbook.pack.page;
 import rungbook.text.UrlPath;
 
 /**
- * What packs are called. In a folder a pack has a lasting name, so that links between packs hold and a newer edition takes the
+ * What packs are called. In a folder a pack has a lasting name, so that links between packs hold and a newer edition
+ * takes the
  * older one's place; a pack that travels alone carries its short digest in its name.
  */
 public final class FileNames {
@@ -19,7 +20,10 @@ public final class FileNames {
     return stem(tree) + ENDING;
   }
 
-  /** The name of a pack that travels alone: {@code no-cooling-3f2a91bc77d01e425a6b9c0d.html}. @param digest the whole digest */
+  /**
+   * The name of a pack that travels alone: {@code no-cooling-3f2a91bc77d01e425a6b9c0d.html}. @param digest the whole
+   * digest
+   */
   public static String alone(String tree, String digest) {
     return stem(tree) + "-" + Digest.shortened(digest) + ENDING;
   }

@@ -10,8 +10,7 @@ public final class Frame {
   static final String LADDER = "<svg class=\"ladder\" viewBox=\"0 0 24 24\" aria-hidden=\"true\">" + RUNGS + "</svg>";
 
   /** A page's first bytes, up to its digest. */
-  public static final String BEFORE_DIGEST =
-      "<!doctype html>\n<html lang=\"en-US\">\n<head><meta charset=\"utf-8\"><meta name=\"rungbook-digest\" content=\"";
+  public static final String BEFORE_DIGEST = "<!doctype html>\n<html lang=\"en-US\">\n<head><meta charset=\"utf-8\"><meta name=\"rungbook-digest\" content=\"";
 
   /** What the index may do beyond a pack: keep packs for use offline, and be put on a home screen. */
   public static final String INDEX_POLICY = "; worker-src 'self'; manifest-src 'self'";
@@ -40,13 +39,15 @@ public final class Frame {
 
   /** Only this very style and script may run, pictures come from the page itself, and nothing is asked for anywhere. */
   static String policy(String style, String script) {
-    return "default-src 'none'; img-src data:; style-src " + Digest.policySource(style) + "; script-src " + Digest.policySource(script)
+    return "default-src 'none'; img-src data:; style-src " + Digest.policySource(style) + "; script-src "
+        + Digest.policySource(script)
         + "; base-uri 'none'; form-action 'none'";
   }
 
   /** The light can be chosen without a script: the style looks at which of these is on. */
   public static void foot(Html html, String script) {
-    html.open("footer").open("details", "class", "light").element("summary", "Light").open("fieldset").element("legend", "Colors for");
+    html.open("footer").open("details", "class", "light").element("summary", "Light").open("fieldset").element("legend",
+        "Colors for");
     light(html, "auto", "As the phone has it", true);
     light(html, "day", "Day", false);
     light(html, "night", "Night", false);
@@ -56,7 +57,9 @@ public final class Frame {
   }
 
   private static void light(Html html, String name, String words, boolean on) {
-    html.open("label").open("input", "type", "radio", "name", "light", "id", ":" + name, "value", name, "checked", on ? "" : null).text(words)
+    html.open("label")
+        .open("input", "type", "radio", "name", "light", "id", ":" + name, "value", name, "checked", on ? "" : null)
+        .text(words)
         .close("label").line();
   }
 }

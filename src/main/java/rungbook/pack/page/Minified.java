@@ -59,14 +59,17 @@ final class Minified {
   }
 
   /**
-   * A script without indents, empty lines, and lines that are only a comment. Line ends stay, since they can end a statement.
+   * A script without indents, empty lines, and lines that are only a comment. Line ends stay, since they can end a
+   * statement.
    *
    * @throws IllegalArgumentException for what this would change: a text or a comment over several lines
    */
   static String script(String js) {
-    if (js.contains("`") || js.contains("\\\n") || js.lines().anyMatch(line -> line.contains("/*") && !line.contains("*/"))) {
+    if (js.contains("`") || js.contains("\\\n")
+        || js.lines().anyMatch(line -> line.contains("/*") && !line.contains("*/"))) {
       throw new IllegalArgumentException("a script for packs has no text and no comment of several lines");
     }
-    return js.lines().map(String::strip).filter(line -> !line.isEmpty() && !line.startsWith("//")).collect(Collectors.joining("\n"));
+    return js.lines().map(String::strip).filter(line -> !line.isEmpty() && !line.startsWith("//"))
+        .collect(Collectors.joining("\n"));
   }
 }

@@ -11,7 +11,10 @@ import java.util.Set;
 import rungbook.tree.Step;
 import rungbook.tree.Tree;
 
-/** The order of the steps on paper, each with its number and anchor: a fragment's steps stand behind the step that takes them in. */
+/**
+ * The order of the steps on paper, each with its number and anchor: a fragment's steps stand behind the step that
+ * takes them in.
+ */
 final class Outline {
 
   private final Tree tree;
@@ -20,7 +23,10 @@ final class Outline {
   private final List<Place> order = new ArrayList<>();
   private final Set<String> anchors = new HashSet<>();
 
-  /** @param step its index in the tree @param number {@code 7}, and {@code 7.2} for the second of the steps taken in at 7 */
+  /**
+   * @param step its index in the tree @param number {@code 7}, and {@code 7.2} for the second of the steps taken in at
+   * 7
+   */
   record Place(int step, String number, String anchor) {}
 
   private Outline(Tree tree) {

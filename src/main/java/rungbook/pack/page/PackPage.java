@@ -42,24 +42,32 @@ public final class PackPage {
 
   private void start(Cautions cautions) {
     html.open("section", "class", "page start", "id", ":start");
-    html.element("p", "Local codes, the authority that enforces them, the manufacturer's instructions and licensed practice come before "
-        + "anything on these pages.", "class", "deferral");
+    html.element("p",
+        "Local codes, the authority that enforces them, the manufacturer's instructions and licensed practice come before "
+            + "anything on these pages.",
+        "class", "deferral");
     cautions.inFull(html);
     html.open("div", "class", "words").raw(texts.introduction()).close("div").line();
-    chapters().stream().filter(chapter -> chapter.span().start() < firstStep()).forEach(chapter -> chapter("div", "chapter", chapter));
+    chapters().stream().filter(chapter -> chapter.span().start() < firstStep())
+        .forEach(chapter -> chapter("div", "chapter", chapter));
     contents();
     outline.order().stream().findFirst().ifPresent(first -> html.open("ul", "class", "ways").open("li")
-        .open("a", "class", "way begin", "href", "#" + first.anchor()).open("b").element("u", "Start").close("b").text(" ")
-        .open("span").element("i", first.number()).text(" " + tree.steps().get(first.step()).title()).close("span").close("a").close("li").close("ul"));
+        .open("a", "class", "way begin", "href", "#" + first.anchor()).open("b").element("u", "Start").close("b")
+        .text(" ")
+        .open("span").element("i", first.number()).text(" " + tree.steps().get(first.step()).title()).close("span")
+        .close("a").close("li").close("ul"));
     html.close("section").line();
   }
 
   private void contents() {
     html.open("details", "class", "contents").element("summary", "All " + outline.order().size() + " steps").open("ul");
     for (Outline.Place place : outline.order()) {
-      html.open("li").element("a", place.number() + " " + tree.steps().get(place.step()).title(), "href", "#" + place.anchor()).close("li").line();
+      html.open("li")
+          .element("a", place.number() + " " + tree.steps().get(place.step()).title(), "href", "#" + place.anchor())
+          .close("li").line();
     }
-    chapters().forEach(chapter -> html.open("li").element("a", chapter.title(), "href", "#" + anchor(chapter)).close("li").line());
+    chapters().forEach(
+        chapter -> html.open("li").element("a", chapter.title(), "href", "#" + anchor(chapter)).close("li").line());
     html.close("ul").close("details").line();
   }
 
@@ -84,7 +92,8 @@ public final class PackPage {
   }
 
   private int firstStep() {
-    return tree.document().sections().stream().filter(section -> !isChapter(section)).mapToInt(section -> section.span().start()).findFirst()
+    return tree.document().sections().stream().filter(section -> !isChapter(section))
+        .mapToInt(section -> section.span().start()).findFirst()
         .orElse(0);
   }
 

@@ -54,14 +54,16 @@ final class PackProse {
   }
 
   private Prose prose(Document document, String prefix) {
-    return read.computeIfAbsent(new Scope(document.source().name(), prefix), any -> Prose.of(document, targets(document, prefix)));
+    return read.computeIfAbsent(new Scope(document.source().name(), prefix),
+        any -> Prose.of(document, targets(document, prefix)));
   }
 
   private Prose.Targets targets(Document document, String prefix) {
     return new Prose.Targets() {
       @Override
       public Optional<String> link(String written) {
-        return written.startsWith("#") ? outline.place(prefix + written.substring(1)).map(place -> "#" + place.anchor()) : away(written);
+        return written.startsWith("#") ? outline.place(prefix + written.substring(1)).map(place -> "#" + place.anchor())
+            : away(written);
       }
 
       @Override
@@ -74,7 +76,8 @@ final class PackProse {
   private Optional<String> away(String written) {
     int end = written.indexOf(".md");
     String id = end < 0 ? "" : written.substring(0, end);
-    return material.shared().trees().contains(id) ? Optional.of(FileNames.address(id) + written.substring(end + ".md".length()))
+    return material.shared().trees().contains(id)
+        ? Optional.of(FileNames.address(id) + written.substring(end + ".md".length()))
         : Prose.Targets.safeLink(written);
   }
 

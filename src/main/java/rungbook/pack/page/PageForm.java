@@ -10,7 +10,8 @@ import rungbook.text.Markup;
 import rungbook.text.Sha256;
 
 /**
- * A page's fixed form: the places of its digest, and what its title block says. It is found only in a file that begins exactly
+ * A page's fixed form: the places of its digest, and what its title block says. It is found only in a file that begins
+ * exactly
  * as {@link Frame} and {@link TitleBlock} write it. Text of a tree cannot look like any of this: it is escaped.
  *
  * @param page the file, one character a byte
@@ -25,12 +26,14 @@ public record PageForm(String page, int fullAt, int shortAt, String policy, Stri
 
   private static final int SHORT_LENGTH = Digest.grouped(Digest.BLANK).length();
   private static final Pattern CELL = Pattern.compile("<div><dt>([^<]*+)</dt><dd>([^<]*+)</dd></div>\n");
-  private static final Pattern BEGINNING = Pattern.compile(Pattern.quote(Frame.BEFORE_DIGEST) + "(?<full>[0-9a-f]{64})\">\n"
-      + Pattern.quote(Frame.BEFORE_POLICY) + "(?<policy>[^\"<>]*+)\">\n" + Pattern.quote(Frame.SETTINGS) + "\n"
-      + "<title>[^<]*+</title>\n<style>(?<style>[^<]*+)</style></head>\n<body data-file=\"(?<file>[^\"<>]*+)\">\n"
-      + Pattern.quote(TitleBlock.BEFORE_TITLE) + "(?<title>[^<]*+)</h1><p class=\"complaint\">[^<]*+</p><dl>\n"
-      + "(?<cells>(?:" + CELL.pattern() + "){0,5})"
-      + Pattern.quote(TitleBlock.BEFORE_DIGEST) + "(?<short>[0-9a-f ]{" + SHORT_LENGTH + "})" + Pattern.quote(TitleBlock.AFTER_DIGEST));
+  private static final Pattern BEGINNING = Pattern
+      .compile(Pattern.quote(Frame.BEFORE_DIGEST) + "(?<full>[0-9a-f]{64})\">\n"
+          + Pattern.quote(Frame.BEFORE_POLICY) + "(?<policy>[^\"<>]*+)\">\n" + Pattern.quote(Frame.SETTINGS) + "\n"
+          + "<title>[^<]*+</title>\n<style>(?<style>[^<]*+)</style></head>\n<body data-file=\"(?<file>[^\"<>]*+)\">\n"
+          + Pattern.quote(TitleBlock.BEFORE_TITLE) + "(?<title>[^<]*+)</h1><p class=\"complaint\">[^<]*+</p><dl>\n"
+          + "(?<cells>(?:" + CELL.pattern() + "){0,5})"
+          + Pattern.quote(TitleBlock.BEFORE_DIGEST) + "(?<short>[0-9a-f ]{" + SHORT_LENGTH + "})"
+          + Pattern.quote(TitleBlock.AFTER_DIGEST));
 
   /** A tag that marks a digest, however it is spaced and quoted. */
   private static final Pattern DIGEST_TAG = Pattern.compile(
@@ -48,7 +51,8 @@ public record PageForm(String page, int fullAt, int shortAt, String policy, Stri
 
   private static Identity identity(Matcher beginning) {
     Map<String, String> cells = new LinkedHashMap<>();
-    CELL.matcher(beginning.group("cells")).results().forEach(cell -> cells.put(words(cell.group(1)), words(cell.group(2))));
+    CELL.matcher(beginning.group("cells")).results()
+        .forEach(cell -> cells.put(words(cell.group(1)), words(cell.group(2))));
     return new Identity(words(beginning.group("file")), words(beginning.group("title")), cells);
   }
 
@@ -72,7 +76,8 @@ public record PageForm(String page, int fullAt, int shortAt, String policy, Stri
     if (script < 0 || !page.endsWith(Frame.AFTER_SCRIPT) || SCRIPT.matcher(page).results().count() != 1) {
       return false;
     }
-    String code = utf8(page.substring(script + Frame.BEFORE_SCRIPT.length(), page.length() - Frame.AFTER_SCRIPT.length()));
+    String code = utf8(
+        page.substring(script + Frame.BEFORE_SCRIPT.length(), page.length() - Frame.AFTER_SCRIPT.length()));
     String allowed = Frame.policy(style, code);
     return policy.equals(allowed) || policy.equals(allowed + Frame.INDEX_POLICY);
   }

@@ -14,7 +14,8 @@ import java.util.stream.Collectors;
 record Palettes(Map<String, Map<String, String>> byName) {
 
   /** A comment that begins with the palette's name, then the innermost block after it. */
-  private static final Pattern BLOCK = Pattern.compile("/\\* (\\w+)(?:: [^*]*)? \\*/\\s*(?:@media[^{]*\\{\\s*)?:root[^{]*\\{([^}]*)\\}");
+  private static final Pattern BLOCK = Pattern
+      .compile("/\\* (\\w+)(?:: [^*]*)? \\*/\\s*(?:@media[^{]*\\{\\s*)?:root[^{]*\\{([^}]*)\\}");
   private static final Pattern TOKEN = Pattern.compile("(--[\\w-]+):\\s*([^;]+);");
   private static final Pattern PLACE = Pattern.compile("palette:\\s*(\\w+);");
 

@@ -30,8 +30,10 @@ final class StepSection {
 
   void write(Html html, Outline.Place place) {
     Step step = tree.steps().get(place.step());
-    html.open("section", "class", "page step " + kind(step), "id", place.anchor(), "data-r", routing(step), "data-u", unit(step));
-    html.open("h2").element("span", place.number(), "class", "n").text(" ").element("span", step.title()).close("h2").line();
+    html.open("section", "class", "page step " + kind(step), "id", place.anchor(), "data-r", routing(step), "data-u",
+        unit(step));
+    html.open("h2").element("span", place.number(), "class", "n").text(" ").element("span", step.title()).close("h2")
+        .line();
     where(html, step);
     cautions.atStep(html, step);
     if (step instanceof Step.MeterCheck check) {
@@ -76,7 +78,8 @@ final class StepSection {
     }
     html.close("p").line();
     if (!leads.isEmpty()) {
-      html.raw(StripDrawing.of(TerminalStrip.of(check.leads(), check, tree.system()), "Drawing: " + leads, check.quantity().words())).line();
+      html.raw(StripDrawing.of(TerminalStrip.of(check.leads(), check, tree.system()), "Drawing: " + leads,
+          check.quantity().words())).line();
     }
     prose(html, check);
     html.open("p", "class", "blank").text("Reading: ").close("p");

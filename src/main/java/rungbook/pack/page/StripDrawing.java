@@ -5,7 +5,8 @@ import java.util.Locale;
 import rungbook.text.Markup;
 
 /**
- * The terminal strip with the leads on it, as inline SVG. Which lead is which is said in letters; the red one is drawn whole,
+ * The terminal strip with the leads on it, as inline SVG. Which lead is which is said in letters; the red one is drawn
+ * whole,
  * the black one broken, so that it holds without colour too.
  */
 final class StripDrawing {
@@ -41,7 +42,8 @@ final class StripDrawing {
       drawing.jaw();
     }
     drawing.meter(meter);
-    return "<svg class=\"strip\" role=\"img\" aria-label=\"" + Markup.escape(words) + "\" viewBox=\"0 0 " + TerminalStrip.WIDTH + " "
+    return "<svg class=\"strip\" role=\"img\" aria-label=\"" + Markup.escape(words) + "\" viewBox=\"0 0 "
+        + TerminalStrip.WIDTH + " "
         + (drawing.meterTop + METER + 2) + "\">" + drawing.svg + "</svg>";
   }
 
@@ -67,7 +69,8 @@ final class StripDrawing {
     if (cell.lead() < 0) {
       plain.append(form("M%d %da12 12 0 1 0 24 0a12 12 0 1 0-24 0m5 7l14-14", middle - 12, screw));
     } else {
-      add("<circle cx=\"%d\" cy=\"%d\" r=\"12\"/><path class=\"slot\" d=\"M%d %dl14-14\"/>", middle, screw, middle - 7, screw + 7);
+      add("<circle cx=\"%d\" cy=\"%d\" r=\"12\"/><path class=\"slot\" d=\"M%d %dl14-14\"/>", middle, screw, middle - 7,
+          screw + 7);
     }
     if (cell.lead() == 0) {
       redX = middle;
@@ -85,17 +88,20 @@ final class StripDrawing {
 
   private void lead(int from, int to, int lead) {
     int top = stripTop + STRIP / 2 + 4;
-    String path = "M" + from + " " + top + "V" + (top + 34) + "C" + from + " " + (top + 62) + " " + to + " " + (top + 34) + " " + to + " " + meterTop;
+    String path = "M" + from + " " + top + "V" + (top + 34) + "C" + from + " " + (top + 62) + " " + to + " "
+        + (top + 34) + " " + to + " " + meterTop;
     String colour = NAMES.get(lead).toLowerCase(Locale.ROOT);
     add("<path class=\"casing\" d=\"%s\"/><path class=\"%s\" d=\"%s\"/>", path, colour, path);
-    add("<rect class=\"tag %s\" x=\"%d\" y=\"%d\" width=\"76\" height=\"24\" rx=\"3\"/>", colour, to - 38, meterTop - 30);
+    add("<rect class=\"tag %s\" x=\"%d\" y=\"%d\" width=\"76\" height=\"24\" rx=\"3\"/>", colour, to - 38,
+        meterTop - 30);
     text(to, meterTop - 12, "letters", NAMES.get(lead));
   }
 
   /** A clamp takes no leads: its jaw goes round the one conductor. */
   private void jaw() {
     int y = stripTop + STRIP;
-    add("<path class=\"casing\" d=\"M140 %dv%d\"/><path class=\"black\" d=\"M140 %dv%d\"/>", y, LEADS - 22, y, LEADS - 22);
+    add("<path class=\"casing\" d=\"M140 %dv%d\"/><path class=\"black\" d=\"M140 %dv%d\"/>", y, LEADS - 22, y,
+        LEADS - 22);
     add("<path class=\"jaw\" d=\"M122 %da28 24 0 1 1 36 0\"/>", meterTop);
   }
 
@@ -106,8 +112,10 @@ final class StripDrawing {
 
   /** A word wider than its terminal is drawn narrower. */
   private void label(TerminalStrip.Cell cell, int x, int y, String line) {
-    String fit = TerminalStrip.Cell.textWidth(line) < cell.width() ? "" : " textLength=\"" + (cell.width() - 6) + "\" lengthAdjust=\"spacingAndGlyphs\"";
-    add("<text class=\"%s\" x=\"%d\" y=\"%d\"%s>%s</text>", cell.lead() < 0 ? "quiet" : "", x, y, fit, Markup.escape(line));
+    String fit = TerminalStrip.Cell.textWidth(line) < cell.width() ? ""
+        : " textLength=\"" + (cell.width() - 6) + "\" lengthAdjust=\"spacingAndGlyphs\"";
+    add("<text class=\"%s\" x=\"%d\" y=\"%d\"%s>%s</text>", cell.lead() < 0 ? "quiet" : "", x, y, fit,
+        Markup.escape(line));
   }
 
   private void text(int x, int y, String kind, String text) {

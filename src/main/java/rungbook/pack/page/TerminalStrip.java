@@ -10,7 +10,8 @@ import rungbook.tree.NameRef;
 import rungbook.tree.Step;
 
 /**
- * The terminals that a drawing shows, in the system's order: those with a lead, and beside lettered ones the other lettered
+ * The terminals that a drawing shows, in the system's order: those with a lead, and beside lettered ones the other
+ * lettered
  * terminals of that place, as many as fit.
  */
 final class TerminalStrip {

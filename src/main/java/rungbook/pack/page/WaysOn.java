@@ -71,8 +71,10 @@ final class WaysOn {
 
   /** One line for each thing looked at that matters: contacts in series. */
   private static List<String> answers(Step step, Way way) {
-    if (step instanceof Step.SenseCheck check && way.answer() instanceof Answer.Words words && words.words().size() > 1) {
-      return IntStream.range(0, words.words().size()).filter(thing -> !words.words().get(thing).equals(Answer.Words.ANY))
+    if (step instanceof Step.SenseCheck check && way.answer() instanceof Answer.Words words
+        && words.words().size() > 1) {
+      return IntStream.range(0, words.words().size())
+          .filter(thing -> !words.words().get(thing).equals(Answer.Words.ANY))
           .mapToObj(thing -> check.things().get(thing).text() + ": " + words.words().get(thing)).toList();
     }
     return List.of(step instanceof Step.MeterCheck check ? withUnit(way.written(), check.quantity()) : answer(way));
@@ -101,13 +103,16 @@ final class WaysOn {
 
   /** Ranges that only share an end do not overlap; a single value does with every range that holds it. */
   private static boolean overlap(Range one, Range other) {
-    Optional<BigDecimal> low = List.of(one.low(), other.low()).stream().flatMap(Optional::stream).max(BigDecimal::compareTo);
-    Optional<BigDecimal> high = List.of(one.high(), other.high()).stream().flatMap(Optional::stream).min(BigDecimal::compareTo);
+    Optional<
+        BigDecimal> low = List.of(one.low(), other.low()).stream().flatMap(Optional::stream).max(BigDecimal::compareTo);
+    Optional<BigDecimal> high = List.of(one.high(), other.high()).stream().flatMap(Optional::stream)
+        .min(BigDecimal::compareTo);
     if (low.isEmpty() || high.isEmpty()) {
       return true;
     }
     int order = low.get().compareTo(high.get());
-    return order < 0 || order == 0 && one.contains(low.get()) && other.contains(low.get()) && (isPoint(one) || isPoint(other));
+    return order < 0
+        || order == 0 && one.contains(low.get()) && other.contains(low.get()) && (isPoint(one) || isPoint(other));
   }
 
   private static boolean isPoint(Range range) {

@@ -62,8 +62,10 @@ public final class CheckTally {
   /** What is shown inside the expected window; everything where the text names none. */
   private Risks.Interval window(double digit) {
     Optional<Readings.Stretch> stretch = check.expected().map(readings::stretch).filter(counts -> !counts.isEmpty());
-    double low = stretch.filter(counts -> counts.from() > readings.lowCount()).map(counts -> (counts.from() - 0.5) * digit).orElse(Double.NEGATIVE_INFINITY);
-    double high = stretch.filter(counts -> counts.to() < readings.highCount()).map(counts -> (counts.to() + 0.5) * digit).orElse(Double.POSITIVE_INFINITY);
+    double low = stretch.filter(counts -> counts.from() > readings.lowCount())
+        .map(counts -> (counts.from() - 0.5) * digit).orElse(Double.NEGATIVE_INFINITY);
+    double high = stretch.filter(counts -> counts.to() < readings.highCount())
+        .map(counts -> (counts.to() + 0.5) * digit).orElse(Double.POSITIVE_INFINITY);
     return new Risks.Interval(low, high);
   }
 
@@ -83,7 +85,8 @@ public final class CheckTally {
     double edge = segments.edge(segment);
     mustBelow.set(0, window.high() <= edge);
     mustAbove.set(0, window.low() >= edge);
-    return new LimitTally(segments, segment, error, scale.digit().doubleValue(), mustBelow, mustAbove, installations.cases().size(), installations.drawn());
+    return new LimitTally(segments, segment, error, scale.digit().doubleValue(), mustBelow, mustAbove,
+        installations.cases().size(), installations.drawn());
   }
 
   private BitSet below(int segment, List<BitSet> namesByWay) {
@@ -162,7 +165,8 @@ public final class CheckTally {
   /** Looks for readings that the low impedance pulls away to another way on. */
   public void compare(int caseNumber, double[] high, double[] low, double[] weights) {
     for (int sample = 0; sample < weights.length; sample++) {
-      boolean pulledAway = weights[sample] > 0 && high[sample] > 0 && low[sample] >= 0 && low[sample] < high[sample] / 2;
+      boolean pulledAway = weights[sample] > 0 && high[sample] > 0 && low[sample] >= 0
+          && low[sample] < high[sample] / 2;
       if (pulledAway && !goal(high[sample]).equals(goal(low[sample]))) {
         strays.add(new Stray(new Extreme(caseNumber, sample, high[sample], 0), low[sample]));
         return;

@@ -29,7 +29,8 @@ public final class LimitTally {
    * @param segment the one that begins at the limit
    * @param mustBelow cases that have to read less than the limit
    */
-  LimitTally(Segments segments, int segment, MeterError.Rectangular error, double digit, BitSet mustBelow, BitSet mustAbove, int cases, int drawn) {
+  LimitTally(Segments segments, int segment, MeterError.Rectangular error, double digit, BitSet mustBelow,
+      BitSet mustAbove, int cases, int drawn) {
     this.segment = segment;
     this.edge = segments.edge(segment);
     this.error = error;
@@ -46,7 +47,8 @@ public final class LimitTally {
   }
 
   /**
-   * The healthy system belongs on the side of the expected window; where the limit cuts through the window, on the side where
+   * The healthy system belongs on the side of the expected window; where the limit cuts through the window, on the
+   * side where
    * most healthy systems read.
    */
   void placeHealthy(double[] readings, int drawn) {
@@ -72,7 +74,8 @@ public final class LimitTally {
     for (int sample = 0; sample < weights.length; sample++) {
       boolean read = readings[sample] >= 0 || readings[sample] == Reading.FLOATING;
       if (weights[sample] > 0 && read) {
-        take(caseNumber, sample, ReadingSplit.shownAbout(readings[sample]), weights[sample], readings[sample] == Reading.FLOATING);
+        take(caseNumber, sample, ReadingSplit.shownAbout(readings[sample]), weights[sample],
+            readings[sample] == Reading.FLOATING);
       }
     }
   }
@@ -80,7 +83,8 @@ public final class LimitTally {
   private void take(int caseNumber, int sample, double value, double weight, boolean floating) {
     boolean below = mustBelow(caseNumber);
     double a = floating || value == Double.POSITIVE_INFINITY ? 0 : error.halfWidth(value);
-    double shownBelow = floating ? (value < edge ? 1 : 0) : value == Double.POSITIVE_INFINITY ? 0 : error.below(value, edge);
+    double shownBelow = floating ? (value < edge ? 1 : 0)
+        : value == Double.POSITIVE_INFINITY ? 0 : error.below(value, edge);
     double wrong = below ? 1 - shownBelow : shownBelow;
     if (sample < drawn) {
       arrived[caseNumber] += weight;

@@ -3,7 +3,8 @@ package rungbook.proof.accounting;
 import rungbook.tree.Meter;
 
 /**
- * How the shown reading spreads around the true value, in the sense of JCGM 106: a probability, given what is known of the
+ * How the shown reading spreads around the true value, in the sense of JCGM 106: a probability, given what is known of
+ * the
  * meter.
  */
 @FunctionalInterface

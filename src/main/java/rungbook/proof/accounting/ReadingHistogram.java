@@ -1,7 +1,8 @@
 package rungbook.proof.accounting;
 
 /**
- * How the readings at a check are spread: shares in bins of equal width from zero to {@code high}; the last bin takes all
+ * How the readings at a check are spread: shares in bins of equal width from zero to {@code high}; the last bin takes
+ * all
  * beyond.
  *
  * @param healthy shares of the healthy system's readings in the states in which the check is met
@@ -39,7 +40,8 @@ public record ReadingHistogram(double high, double[] healthy, double[] arriving,
       for (double bin : arriving) {
         all += bin;
       }
-      return new ReadingHistogram(high, shares(healthy, sum(healthy)), shares(arriving, all), all == 0 ? 0 : overload / all);
+      return new ReadingHistogram(high, shares(healthy, sum(healthy)), shares(arriving, all),
+          all == 0 ? 0 : overload / all);
     }
 
     private static double sum(double[] bins) {

@@ -78,7 +78,8 @@ public final class ReadingSplit {
       return way == segments.overloadWay();
     }
     boolean takes = false;
-    for (int segment = segments.at(value - a); segment < segments.size() && !takes && segments.edge(segment) <= value + a; segment++) {
+    for (int segment = segments.at(value - a);
+        segment < segments.size() && !takes && segments.edge(segment) <= value + a; segment++) {
       takes = segments.way(segment) == way && segments.end(segment) > value - a;
     }
     return takes;

@@ -1,7 +1,8 @@
 package rungbook.proof.accounting;
 
 /**
- * Risks of a decision rule in the sense of JCGM 106: tolerance and acceptance are intervals with the lower end included.
+ * Risks of a decision rule in the sense of JCGM 106: tolerance and acceptance are intervals with the lower end
+ * included.
  *
  * @param consumer the probability that an item is outside and accepted
  * @param producer the probability that an item is inside and rejected

@@ -5,7 +5,8 @@ import java.util.stream.LongStream;
 import rungbook.tree.Readings;
 
 /**
- * Every reading a display can show, cut where the way on changes, from low to high. The edges lie between two counts of the
+ * Every reading a display can show, cut where the way on changes, from low to high. The edges lie between two counts
+ * of the
  * last digit, where the display rounds the other way.
  */
 public final class Segments {
@@ -32,7 +33,8 @@ public final class Segments {
 
   static Segments of(Readings readings) {
     long[] cuts = LongStream.concat(LongStream.of(readings.lowCount()),
-        readings.spans().stream().filter(span -> !span.isEmpty()).flatMapToLong(span -> LongStream.of(span.from(), span.to() + 1)))
+        readings.spans().stream().filter(span -> !span.isEmpty())
+            .flatMapToLong(span -> LongStream.of(span.from(), span.to() + 1)))
         .filter(cut -> cut >= readings.lowCount() && cut <= readings.highCount()).sorted().distinct().toArray();
     int[] ways = Arrays.stream(cuts).mapToInt(cut -> readings.wayOf(cut).orElse(NONE)).toArray();
     int kept = 0;

@@ -1,7 +1,8 @@
 package rungbook.proof.accounting;
 
 /**
- * How well a tree finds faults, in the sense of IEEE 1522 (the standard's own equations were not at hand). A fault is detected
+ * How well a tree finds faults, in the sense of IEEE 1522 (the standard's own equations were not at hand). A fault is
+ * detected
  * where it arrives at a finding that names it; faults that share such a finding are an ambiguity group.
  *
  * @param likelihood the sum over the faults in question
@@ -42,7 +43,8 @@ public record TestabilityMeasures(int faults, double likelihood, double detected
     for (int i = 0; i < LARGEST; i++) {
       isolated[i] = over(isolated[i], detected);
     }
-    return new TestabilityMeasures(likelihoods.length, all, over(detected, all), isolated, over(weightedSize, detected));
+    return new TestabilityMeasures(likelihoods.length, all, over(detected, all), isolated,
+        over(weightedSize, detected));
   }
 
   private static double over(double part, double whole) {

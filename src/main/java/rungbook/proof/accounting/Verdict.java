@@ -1,6 +1,9 @@
 package rungbook.proof.accounting;
 
-/** What a reading says about an interval when the meter's uncertainty is taken off on either side (rule of ISO 14253-1). */
+/**
+ * What a reading says about an interval when the meter's uncertainty is taken off on either side (rule of ISO
+ * 14253-1).
+ */
 public enum Verdict {
   INSIDE,
   OUTSIDE,
@@ -11,7 +14,8 @@ public enum Verdict {
     if (reading >= interval.low() + expandedUncertainty && reading <= interval.high() - expandedUncertainty) {
       return INSIDE;
     }
-    boolean outside = reading <= interval.low() - expandedUncertainty || reading >= interval.high() + expandedUncertainty;
+    boolean outside = reading <= interval.low() - expandedUncertainty
+        || reading >= interval.high() + expandedUncertainty;
     return outside ? OUTSIDE : INCONCLUSIVE;
   }
 }

@@ -11,7 +11,8 @@ package rungbook.proof.plan;
 public record Budget(long positions, int faults, int arrivals, int solutions) {
 
   /**
-   * Ample for equipment of the trade: the starter systems have 20 positions and 60 faults, their trees at most 40 states. The
+   * Ample for equipment of the trade: the starter systems have 20 positions and 60 faults, their trees at most 40
+   * states. The
    * largest proof within these takes minutes, and can be given up.
    */
   public static final Budget USUAL = new Budget(4_096, 2_000, 100_000, 100_000);

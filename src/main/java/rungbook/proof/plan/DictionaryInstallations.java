@@ -24,7 +24,10 @@ import rungbook.system.Names;
 import rungbook.system.Part;
 import rungbook.system.Terminal;
 
-/** A system's fault dictionary, drawn installations first, then the corners of the tolerances. Sheets once solved are kept. */
+/**
+ * A system's fault dictionary, drawn installations first, then the corners of the tolerances. Sheets once solved are
+ * kept.
+ */
 public final class DictionaryInstallations implements Installations {
 
   private static final long SEED = 1;
@@ -53,7 +56,8 @@ public final class DictionaryInstallations implements Installations {
   private DictionaryInstallations(ControlSystem system, int drawn) {
     this.system = system;
     this.drawn = drawn;
-    this.samples = new Samples(Stream.concat(Samples.seeded(SEED, drawn).draws().stream(), Samples.corners().draws().stream()).toList());
+    this.samples = new Samples(
+        Stream.concat(Samples.seeded(SEED, drawn).draws().stream(), Samples.corners().draws().stream()).toList());
     this.dictionary = Dictionary.of(system, samples);
     this.cases = dictionary.cases();
     this.sights = system.sights().stream().map(seen -> Names.key(seen.name())).collect(Collectors.toUnmodifiableSet());
@@ -127,7 +131,8 @@ public final class DictionaryInstallations implements Installations {
   @Override
   public String circumstances(int caseNumber, int sample) {
     Map<String, Effect.Lower> lowered = caseNumber == 0 ? Map.of() : fault(caseNumber).effects().stream()
-        .filter(Effect.Lower.class::isInstance).map(Effect.Lower.class::cast).collect(Collectors.toMap(Effect.Lower::part, lower -> lower));
+        .filter(Effect.Lower.class::isInstance).map(Effect.Lower.class::cast)
+        .collect(Collectors.toMap(Effect.Lower::part, lower -> lower));
     return system.parts(Part.Supply.class).map(supply -> {
       var volts = lowered.containsKey(supply.key()) ? lowered.get(supply.key()).volts() : supply.volts();
       double now = volts.at(samples.draws().get(sample).at(Tolerance.SUPPLY, supply.key()));

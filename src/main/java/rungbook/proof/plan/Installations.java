@@ -5,7 +5,8 @@ import rungbook.circuit.Probe;
 import rungbook.circuit.network.CircuitState;
 
 /**
- * What a meter shows and what people see, for the healthy system (case 0) and each single fault, on many installations that
+ * What a meter shows and what people see, for the healthy system (case 0) and each single fault, on many installations
+ * that
  * differ within their tolerances.
  */
 public interface Installations {
@@ -19,7 +20,10 @@ public interface Installations {
   /** How many installations there are of each case. */
   int samples();
 
-  /** The first so many are drawn at random and give the shares; those after them stand at the corners of the tolerances. */
+  /**
+   * The first so many are drawn at random and give the shares; those after them stand at the corners of the
+   * tolerances.
+   */
   int drawn();
 
   /** Whether the circuit has anything to say at these leads. */

@@ -33,14 +33,16 @@ public final class ProbePlan {
     }
     Terminal red = leads.get(0).get();
     double load = inputOhms(check.quantity(), meter.get());
-    return Optional.of(new Probe(meter.get(), load, red, leads.get(leads.size() - 1).get())).filter(installations::models);
+    return Optional.of(new Probe(meter.get(), load, red, leads.get(leads.size() - 1).get()))
+        .filter(installations::models);
   }
 
   /** The same leads with the meter at its low impedance, for a check at the high one. */
   public Optional<Probe> lowImpedance(Probe probe) {
     double load = inputOhms(Quantity.AC_VOLTS_LOW_IMPEDANCE, MeterFunction.VOLTS_LOW_IMPEDANCE);
     return probe.meter() == MeterFunction.VOLTS
-        ? Optional.of(new Probe(MeterFunction.VOLTS_LOW_IMPEDANCE, load, probe.red(), probe.black())) : Optional.empty();
+        ? Optional.of(new Probe(MeterFunction.VOLTS_LOW_IMPEDANCE, load, probe.red(), probe.black()))
+        : Optional.empty();
   }
 
   /** The load that the meter's text states, else the usual one. */

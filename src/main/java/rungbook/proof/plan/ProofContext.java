@@ -9,7 +9,8 @@ import rungbook.tree.Meter;
 import rungbook.tree.Tree;
 
 /** All that a walk needs beside the tree itself. */
-public record ProofContext(Installations installations, WalkTimes walks, ProbePlan question, ReachableFindings behind, Situation start,
+public record ProofContext(Installations installations, WalkTimes walks, ProbePlan question, ReachableFindings behind,
+    Situation start,
     Function<String, Optional<Tree>> others) {
 
   public static ProofContext of(Installations installations, WalkTimes walks, Vocabulary words, Meter meter,

@@ -13,7 +13,10 @@ import rungbook.tree.Target;
 import rungbook.tree.Tree;
 import rungbook.tree.Way;
 
-/** Which cases the findings name that lie behind a way on, as bits by case number; bit 0 stands for a finding of no fault. */
+/**
+ * Which cases the findings name that lie behind a way on, as bits by case number; bit 0 stands for a finding of no
+ * fault.
+ */
 public final class ReachableFindings {
 
   private final Map<String, Integer> caseByKey = new HashMap<>();
@@ -102,7 +105,8 @@ public final class ReachableFindings {
         all.or(named(finding));
         all.set(0, all.get(0) || finding.healthy());
       }
-      step.ways().stream().filter(way -> way.goal() instanceof Target.ToTree).forEach(way -> all.or(of(way, null, true)));
+      step.ways().stream().filter(way -> way.goal() instanceof Target.ToTree)
+          .forEach(way -> all.or(of(way, null, true)));
     }
     return all;
   }

@@ -31,7 +31,8 @@ public final class StateEnumeration {
    * @param mostStates how many states may be solved
    * @return empty if there are too many states to walk or to solve
    */
-  public static Optional<StateEnumeration> of(List<Step> steps, int[] order, ProofContext course, int mostStates, int mostArrivals) {
+  public static Optional<StateEnumeration> of(List<Step> steps, int[] order, ProofContext course, int mostStates,
+      int mostArrivals) {
     StateEnumeration plan = new StateEnumeration();
     plan.add(0, course.start().to(steps.get(0)));
     for (int step : order) {

@@ -1,5 +1,6 @@
 /**
- * What has to be known before anything is followed: the order of the steps, the equipment states that a tree can meet, the
+ * What has to be known before anything is followed: the order of the steps, the equipment states that a tree can meet,
+ * the
  * readings to ask the circuit for, and which findings lie behind each way on.
  */
 package rungbook.proof.plan;

@@ -9,7 +9,10 @@ import java.util.Map;
 /** Who arrives at each end of a tree. */
 public final class ArrivalTable {
 
-  /** @param shares by case, of the drawn samples. @param witness by case the sample that shows it best; −1 if none arrives */
+  /**
+   * @param shares by case, of the drawn samples. @param witness by case the sample that shows it best; −1 if none
+   * arrives
+   */
   public record Arrivals(End end, double[] shares, int[] witness) {}
 
   private final int drawn;

@@ -132,7 +132,8 @@ public final class Propagation {
   }
 
   /**
-   * The ways that a fault of this system may take at a check of which the circuit knows nothing. Where nothing but a referral
+   * The ways that a fault of this system may take at a check of which the circuit knows nothing. Where nothing but a
+   * referral
    * lies behind an answer, something else must be wrong: no fault of the circuit smells of gas.
    */
   boolean[] open(Step step) {
@@ -169,7 +170,8 @@ public final class Propagation {
     }
   }
 
-  private void compare(CheckTally tally, int caseNumber, Installations.Moment moment, Optional<Probe> low, double[] weights) {
+  private void compare(CheckTally tally, int caseNumber, Installations.Moment moment, Optional<Probe> low,
+      double[] weights) {
     if (low.isPresent()) {
       moment.readings(caseNumber, low.get(), readLow);
       tally.compare(caseNumber, read, readLow, weights);
@@ -242,7 +244,8 @@ public final class Propagation {
       flow.walk(caseNumber, mass * course.walks().minutes(stand.place(), next.stand.place()));
       next.add(caseNumber, weights);
     } else {
-      ends.arrive(taken.goal() instanceof Target.ToTree to ? new End.HandedOn(to.tree()) : new End.Stuck(from.step), caseNumber, weights);
+      ends.arrive(taken.goal() instanceof Target.ToTree to ? new End.HandedOn(to.tree()) : new End.Stuck(from.step),
+          caseNumber, weights);
     }
   }
 
@@ -250,7 +253,8 @@ public final class Propagation {
   public boolean wouldTake(Step.Check check, Situation stand, int caseNumber, int way) {
     if (check instanceof Step.MeterCheck) {
       CheckTally tally = tallies.get(check);
-      moment(stand.state()).readings(caseNumber, course.question().probe(tally.check, stand.place()).orElseThrow(), read);
+      moment(stand.state()).readings(caseNumber, course.question().probe(tally.check, stand.place()).orElseThrow(),
+          read);
       return Arrays.stream(read).anyMatch(reading -> tally.shares.mayTake(reading, way));
     }
     SenseSplit shares = new SenseSplit(installations, (Step.SenseCheck) check, open(check));

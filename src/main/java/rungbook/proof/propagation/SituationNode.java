@@ -2,7 +2,10 @@ package rungbook.proof.propagation;
 
 import rungbook.proof.plan.Situation;
 
-/** A step done in one stand, and who arrives there: by case a share for each sample, null for cases of which nobody arrives. */
+/**
+ * A step done in one stand, and who arrives there: by case a share for each sample, null for cases of which nobody
+ * arrives.
+ */
 final class SituationNode {
 
   final int step;

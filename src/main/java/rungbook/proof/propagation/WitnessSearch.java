@@ -88,7 +88,9 @@ public final class WitnessSearch {
     if (step instanceof Step.MeterCheck check) {
       Optional<Probe> probe = course.question().probe(check, stand.place());
       Optional<Meter.Scale> scale = tree.meter().scale(check.quantity());
-      return probe.isEmpty() || scale.isEmpty() ? every(step).stream().filter(taken -> walker.open(step)[taken.way()]).toList() : measured(check, probe.get(), scale.get(), stand);
+      return probe.isEmpty() || scale.isEmpty()
+          ? every(step).stream().filter(taken -> walker.open(step)[taken.way()]).toList()
+          : measured(check, probe.get(), scale.get(), stand);
     }
     if (step instanceof Step.SenseCheck check) {
       return seen(check, stand);
@@ -110,7 +112,8 @@ public final class WitnessSearch {
     List<Taken> taken = new ArrayList<>();
     for (int way = 0; way < check.ways().size(); way++) {
       if (tally.shares.mayTake(read[sample], way)) {
-        taken.add(new Taken(way, check.ways().get(way).written() + " (reads " + ReportNumbers.reading(read[sample], scale.digit(), check.quantity()) + ")"));
+        taken.add(new Taken(way, check.ways().get(way).written() + " (reads "
+            + ReportNumbers.reading(read[sample], scale.digit(), check.quantity()) + ")"));
       }
     }
     return taken;

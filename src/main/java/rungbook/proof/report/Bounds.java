@@ -10,7 +10,8 @@ public final class Bounds {
 
   /** Whether there is a place between those who have to go below and those who have to go above. */
   public static boolean leaveRoom(Proof.Limit limit) {
-    return limit.above().isEmpty() || limit.upTo().isEmpty() || limit.above().get().shown().compareTo(limit.upTo().get().shown()) < 0;
+    return limit.above().isEmpty() || limit.upTo().isEmpty()
+        || limit.above().get().shown().compareTo(limit.upTo().get().shown()) < 0;
   }
 
   /** {@code over 3.4 V, up to 21.2 V}; {@code anywhere}; {@code nowhere}. */
@@ -20,7 +21,8 @@ public final class Bounds {
     }
     String above = limit.above().map(bound -> "over " + with(bound.shown(), unit)).orElse("");
     String upTo = limit.upTo().map(bound -> "up to " + with(bound.shown(), unit)).orElse("");
-    return above.isEmpty() && upTo.isEmpty() ? "anywhere" : above + (above.isEmpty() || upTo.isEmpty() ? "" : ", ") + upTo;
+    return above.isEmpty() && upTo.isEmpty() ? "anywhere"
+        : above + (above.isEmpty() || upTo.isEmpty() ? "" : ", ") + upTo;
   }
 
   private static String with(BigDecimal number, String unit) {

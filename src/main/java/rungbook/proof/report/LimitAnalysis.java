@@ -51,16 +51,21 @@ public final class LimitAnalysis {
     long first = tally.segments.from(limit.segment);
     boolean overLow = limit.highestBelow().isEmpty() || first > limit.highestBelow().get().shown();
     boolean underHigh = limit.lowestAbove().isEmpty() || first <= limit.lowestAbove().get().shown();
-    return new Proof.Limit(tally.step, tally.segments.way(limit.segment - 1), tally.segments.way(limit.segment), written(limit),
-        limit.highestBelow().map(this::bound), limit.lowestAbove().filter(extreme -> extreme.shown() < Long.MAX_VALUE).map(this::bound), better(limit), overLow && underHigh, limit.apart(),
+    return new Proof.Limit(tally.step, tally.segments.way(limit.segment - 1), tally.segments.way(limit.segment),
+        written(limit),
+        limit.highestBelow().map(this::bound),
+        limit.lowestAbove().filter(extreme -> extreme.shown() < Long.MAX_VALUE).map(this::bound), better(limit),
+        overLow && underHigh, limit.apart(),
         misrouted(limit));
   }
 
   /** As the text writes it: an end of either answer. */
   private BigDecimal written(LimitTally limit) {
     BigDecimal from = digit.multiply(BigDecimal.valueOf(tally.segments.from(limit.segment)));
-    Optional<BigDecimal> low = range(tally.segments.way(limit.segment)).flatMap(range -> range.low()).filter(end -> isNear(end, from));
-    Optional<BigDecimal> high = range(tally.segments.way(limit.segment - 1)).flatMap(range -> range.high()).filter(end -> isNear(end, from));
+    Optional<BigDecimal> low = range(tally.segments.way(limit.segment)).flatMap(range -> range.low())
+        .filter(end -> isNear(end, from));
+    Optional<BigDecimal> high = range(tally.segments.way(limit.segment - 1)).flatMap(range -> range.high())
+        .filter(end -> isNear(end, from));
     return low.or(() -> high).orElse(from);
   }
 
@@ -73,7 +78,8 @@ public final class LimitAnalysis {
   }
 
   private Proof.Bound bound(Extreme extreme) {
-    BigDecimal shown = extreme.shown() == Long.MAX_VALUE ? digit.multiply(BigDecimal.valueOf(tally.readings.highCount()))
+    BigDecimal shown = extreme.shown() == Long.MAX_VALUE
+        ? digit.multiply(BigDecimal.valueOf(tally.readings.highCount()))
         : digit.multiply(BigDecimal.valueOf(extreme.shown()));
     return new Proof.Bound(shown, names.get(extreme.caseNumber()), extreme.reading(),
         installations.circumstances(extreme.caseNumber(), extreme.sample()));
@@ -86,7 +92,8 @@ public final class LimitAnalysis {
     }
     double one = digit.doubleValue();
     OptionalDouble below = limit.highestBelow().stream().mapToDouble(extreme -> extreme.shown() * one).findFirst();
-    OptionalDouble above = limit.lowestAbove().stream().filter(extreme -> extreme.shown() < Long.MAX_VALUE).mapToDouble(extreme -> extreme.shown() * one).findFirst();
+    OptionalDouble above = limit.lowestAbove().stream().filter(extreme -> extreme.shown() < Long.MAX_VALUE)
+        .mapToDouble(extreme -> extreme.shown() * one).findFirst();
     double low = below.orElse(above.orElse(0) / BESIDE);
     double high = above.orElse(Math.max(below.orElse(one) * BESIDE, low + one));
     if (low < high) {
@@ -97,7 +104,8 @@ public final class LimitAnalysis {
 
   /** A limit is more than zero and less than anything beyond the display. */
   private static Optional<BigDecimal> between(double low, double high) {
-    return high > 0 && high < Double.POSITIVE_INFINITY ? Optional.of(RoundNumber.within(Math.max(0, low), high)) : Optional.empty();
+    return high > 0 && high < Double.POSITIVE_INFINITY ? Optional.of(RoundNumber.within(Math.max(0, low), high))
+        : Optional.empty();
   }
 
   private List<Proof.Misrouted> misrouted(LimitTally limit) {
@@ -106,7 +114,8 @@ public final class LimitAnalysis {
       if (limit.witness[i] >= 0) {
         double share = limit.arrived[i] == 0 ? 0 : limit.misrouted[i] / limit.arrived[i];
         double likelihood = installations.likelihood(i) * limit.misrouted[i] / installations.drawn();
-        all.add(new Proof.Misrouted(names.get(i), i == 0, share < Share.ROUNDING ? 0 : share, likelihood, limit.mustBelow(i), limit.witnessReading[i],
+        all.add(new Proof.Misrouted(names.get(i), i == 0, share < Share.ROUNDING ? 0 : share, likelihood,
+            limit.mustBelow(i), limit.witnessReading[i],
             installations.circumstances(i, limit.witness[i]), i, limit.witness[i]));
       }
     }

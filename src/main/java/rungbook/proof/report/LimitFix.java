@@ -22,7 +22,8 @@ public final class LimitFix {
   private LimitFix() {}
 
   /**
-   * The fix that moves a limit wherever its number stands: in the answers on either side of it and in the expected window. None
+   * The fix that moves a limit wherever its number stands: in the answers on either side of it and in the expected
+   * window. None
    * if no place for it keeps the two sides apart.
    */
   public static Optional<Fix> fix(Proof.Limit limit, Step.MeterCheck check) {
@@ -30,7 +31,9 @@ public final class LimitFix {
       return Optional.empty();
     }
     BigDecimal better = limit.better().get();
-    List<Edit> edits = Stream.of(check.ways().get(limit.lowerWay()).answerSpan(), check.ways().get(limit.upperWay()).answerSpan(), check.expectedSpan())
+    List<Edit> edits = Stream
+        .of(check.ways().get(limit.lowerWay()).answerSpan(), check.ways().get(limit.upperWay()).answerSpan(),
+            check.expectedSpan())
         .flatMap(span -> edits(check.source(), span, limit.at(), better).stream()).toList();
     String label = "move the limit to " + ReportNumbers.number(better) + " " + check.quantity().unit();
     return edits.isEmpty() ? Optional.empty() : Optional.of(new Fix(label, edits));
@@ -41,7 +44,8 @@ public final class LimitFix {
     Matcher number = NUMBER.matcher(source.text(span));
     while (number.find()) {
       if (new BigDecimal(number.group()).compareTo(from) == 0) {
-        edits.add(new Edit(source, new Span(span.start() + number.start(), span.start() + number.end()), ReportNumbers.number(to)));
+        edits.add(new Edit(source, new Span(span.start() + number.start(), span.start() + number.end()),
+            ReportNumbers.number(to)));
       }
     }
     return edits;

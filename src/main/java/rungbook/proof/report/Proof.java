@@ -12,7 +12,8 @@ import rungbook.source.Problem;
 import rungbook.tree.Tree;
 
 /**
- * What a tree does with every fault of its system. Shares are from 0 to 1; everything is in the order of the text or of the
+ * What a tree does with every fault of its system. Shares are from 0 to 1; everything is in the order of the text or
+ * of the
  * system.
  *
  * @param drawn how many installations were drawn at random; {@code corners} more stand at the corners of the tolerances
@@ -25,20 +26,28 @@ import rungbook.tree.Tree;
  * @param unmodelled titles of the checks of which the circuit knows nothing; each takes every answer alike
  */
 public record Proof(
-    Tree tree, List<Fate> fates, List<Ending> endings, List<Check> checks, List<WayFlow> ways, int drawn, int corners, TestabilityMeasures claimed,
-    TestabilityMeasures whole, double healthyCondemned, double meanChecks, double meanMinutes, List<Condemned> condemned, List<String> unmodelled, List<Problem> problems) {
+    Tree tree, List<Fate> fates, List<Ending> endings, List<Check> checks, List<WayFlow> ways, int drawn, int corners,
+    TestabilityMeasures claimed,
+    TestabilityMeasures whole, double healthyCondemned, double meanChecks, double meanMinutes,
+    List<Condemned> condemned, List<String> unmodelled, List<Problem> problems) {
 
   public Proof with(List<Problem> found) {
-    return new Proof(tree, fates, endings, checks, ways, drawn, corners, claimed, whole, healthyCondemned, meanChecks, meanMinutes, condemned, unmodelled, found);
+    return new Proof(tree, fates, endings, checks, ways, drawn, corners, claimed, whole, healthyCondemned, meanChecks,
+        meanMinutes, condemned, unmodelled, found);
   }
 
   /** What becomes of one case. @param claimed whether some finding of the tree names it */
   public record Fate(
-      String name, double likelihood, boolean claimed, double found, double mistaken, double healthy, double referred, double handedOn,
+      String name, double likelihood, boolean claimed, double found, double mistaken, double healthy, double referred,
+      double handedOn,
       double nothing, double checks, double minutes) {}
 
-  /** Who arrives at an end of the tree. @param likelihood the share of all likelihood that arrives. @param group the faults it leaves */
-  public record Ending(End end, String title, List<String> named, List<Arrived> arrived, double likelihood, int group) {}
+  /**
+   * Who arrives at an end of the tree. @param likelihood the share of all likelihood that arrives. @param group the
+   * faults it leaves
+   */
+  public record Ending(End end, String title, List<String> named, List<Arrived> arrived, double likelihood,
+      int group) {}
 
   /**
    * @param share of the healthy systems; 0 where only one at the corners of the tolerances ends here
@@ -56,7 +65,10 @@ public record Proof(
   /** @param share of the fault's installations. @param named whether the finding names it */
   public record Arrived(String fault, double share, boolean named) {}
 
-  /** How much passes a way on. @param healthy the share of healthy systems. @param likelihood the share of all likelihood */
+  /**
+   * How much passes a way on. @param healthy the share of healthy systems. @param likelihood the share of all
+   * likelihood
+   */
   public record WayFlow(int step, int way, double healthy, double likelihood) {}
 
   /**
@@ -64,7 +76,8 @@ public record Proof(
    *
    * @param inconclusive the share of readings of which the meter cannot say whether they are in the window
    */
-  public record Check(int step, String title, List<Limit> limits, ReadingHistogram humps, Risks risks, double inconclusive) {}
+  public record Check(int step, String title, List<Limit> limits, ReadingHistogram humps, Risks risks,
+      double inconclusive) {}
 
   /**
    * A limit between two answers.
@@ -76,13 +89,18 @@ public record Proof(
    * @param misrouted who goes the wrong way
    */
   public record Limit(
-      int step, int lowerWay, int upperWay, BigDecimal at, Optional<Bound> above, Optional<Bound> upTo, Optional<BigDecimal> better,
+      int step, int lowerWay, int upperWay, BigDecimal at, Optional<Bound> above, Optional<Bound> upTo,
+      Optional<BigDecimal> better,
       boolean sound, boolean apart, List<Misrouted> misrouted) {}
 
   /** @param shown the reading with the meter's error added. @param who and where: fault and supply */
   public record Bound(BigDecimal shown, String fault, double reading, String circumstances) {}
 
-  /** @param fault {@code healthy} for the healthy system. @param share of those that come here. @param below whether it should go below */
-  public record Misrouted(String fault, boolean healthy, double share, double likelihood, boolean below, double reading, String circumstances,
+  /**
+   * @param fault {@code healthy} for the healthy system. @param share of those that come here. @param below whether it
+   * should go below
+   */
+  public record Misrouted(String fault, boolean healthy, double share, double likelihood, boolean below, double reading,
+      String circumstances,
       int caseNumber, int sample) {}
 }

@@ -24,7 +24,8 @@ final class ExpectationNotMet implements ProofRule {
       if (tally.healthyNeverInside()) {
         Situation stand = seen.walker().stands.get(tally.step).get(0);
         out.add(Problem.at(EXPECTATION_NOT_MET, tally.check.source(), tally.check.expectedSpan())
-            .with("reading", tally.healthyExample()).with("state", StateText.of(stand.state(), seen.course().start().state()))
+            .with("reading", tally.healthyExample())
+            .with("state", StateText.of(stand.state(), seen.course().start().state()))
             .with("expected", tally.check.source().text(tally.check.expectedSpan())));
       }
     }

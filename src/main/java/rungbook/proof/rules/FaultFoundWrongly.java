@@ -25,13 +25,15 @@ final class FaultFoundWrongly implements ProofRule {
   @Override
   public void inspect(ProofRuleContext seen, Problems out) {
     for (ArrivalTable.Arrivals arrivals : seen.ends()) {
-      if (arrivals.end() instanceof End.Finding end && seen.step(end.step()) instanceof Step.Finding finding && !finding.faults().isEmpty()) {
+      if (arrivals.end() instanceof End.Finding end && seen.step(end.step()) instanceof Step.Finding finding
+          && !finding.faults().isEmpty()) {
         inspect(arrivals, finding, seen, out);
       }
     }
   }
 
-  private static void inspect(ArrivalTable.Arrivals arrivals, Step.Finding finding, ProofRuleContext seen, Problems out) {
+  private static void inspect(ArrivalTable.Arrivals arrivals, Step.Finding finding, ProofRuleContext seen,
+      Problems out) {
     BitSet named = seen.course().behind().named(finding);
     List<String> wrong = new ArrayList<>();
     int first = -1;
@@ -42,7 +44,8 @@ final class FaultFoundWrongly implements ProofRule {
       }
     }
     if (first >= 0) {
-      Problem problem = Problem.at(FAULT_FOUND_WRONGLY, finding.source(), finding.particulars().titleSpan()).with("faults", String.join(", ", wrong));
+      Problem problem = Problem.at(FAULT_FOUND_WRONGLY, finding.source(), finding.particulars().titleSpan())
+          .with("faults", String.join(", ", wrong));
       out.add(problem.shownBy(seen.wayTo(arrivals.end(), first, arrivals.witness()[first])));
     }
   }

@@ -35,7 +35,8 @@ final class FaultNeverFound implements ProofRule {
     int number = seen.course().installations().cases().indexOf(fault.key());
     if (number > 0 && !isFound(number, seen)) {
       String instead = seen.proof().endings().stream()
-          .filter(ending -> ending.arrived().stream().anyMatch(one -> one.fault().equals(seen.names().get(number)) && Share.isReported(one.share())))
+          .filter(ending -> ending.arrived().stream()
+              .anyMatch(one -> one.fault().equals(seen.names().get(number)) && Share.isReported(one.share())))
           .map(Proof.Ending::title).collect(Collectors.joining("`, `"));
       int sample = 0;
       End end = null;
@@ -45,13 +46,15 @@ final class FaultNeverFound implements ProofRule {
           sample = arrivals.witness()[number];
         }
       }
-      Problem problem = Problem.at(FAULT_NEVER_FOUND, finding.source(), fault.span()).with("fault", fault.text()).with("instead", instead);
+      Problem problem = Problem.at(FAULT_NEVER_FOUND, finding.source(), fault.span()).with("fault", fault.text())
+          .with("instead", instead);
       out.add(end == null ? problem : problem.shownBy(seen.wayTo(end, number, sample)));
     }
   }
 
   private static boolean isFound(int number, ProofRuleContext seen) {
-    return seen.ends().stream().anyMatch(arrivals -> arrivals.witness()[number] >= 0 && arrivals.end() instanceof End.Finding end
-        && seen.course().behind().named((Step.Finding) seen.step(end.step())).get(number));
+    return seen.ends().stream()
+        .anyMatch(arrivals -> arrivals.witness()[number] >= 0 && arrivals.end() instanceof End.Finding end
+            && seen.course().behind().named((Step.Finding) seen.step(end.step())).get(number));
   }
 }

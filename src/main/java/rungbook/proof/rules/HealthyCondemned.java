@@ -23,7 +23,8 @@ final class HealthyCondemned implements ProofRule {
     for (Proof.Condemned condemned : seen.proof().condemned()) {
       Step finding = seen.step(condemned.finding());
       out.add(Problem.at(HEALTHY_CONDEMNED, finding.source(), finding.particulars().titleSpan())
-          .with("share", condemned.shown()).with("finding", condemned.title()).with("circumstances", condemned.circumstances())
+          .with("share", condemned.shown()).with("finding", condemned.title())
+          .with("circumstances", condemned.circumstances())
           .shownBy(seen.wayTo(new End.Finding(condemned.finding()), 0, condemned.sample())));
     }
   }

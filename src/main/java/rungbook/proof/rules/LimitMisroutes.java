@@ -46,12 +46,17 @@ final class LimitMisroutes implements ProofRule {
     String unit = check.quantity().unit();
     boolean mendable = limit.better().isPresent() && Bounds.leaveRoom(limit);
     Problem problem = Problem.at(mendable ? LIMIT_UNSOUND : LIMIT_UNRESOLVABLE, check.source(), span(check, limit))
-        .with("limit", ReportNumbers.number(limit.at()) + " " + unit).with("fault", worst.healthy() ? "healthy systems" : worst.fault())
-        .with("share", worst.share() == 0 ? "the worst" : ReportNumbers.percent(worst.share())).with("side", worst.below() ? "over" : "under")
-        .with("reading", ReportNumbers.reading(worst.reading(), digit(seen, check), check.quantity())).with("circumstances", worst.circumstances())
-        .with("better", limit.better().map(number -> ReportNumbers.number(number) + " " + unit).orElse("")).with("room", Bounds.words(limit, unit))
+        .with("limit", ReportNumbers.number(limit.at()) + " " + unit)
+        .with("fault", worst.healthy() ? "healthy systems" : worst.fault())
+        .with("share", worst.share() == 0 ? "the worst" : ReportNumbers.percent(worst.share()))
+        .with("side", worst.below() ? "over" : "under")
+        .with("reading", ReportNumbers.reading(worst.reading(), digit(seen, check), check.quantity()))
+        .with("circumstances", worst.circumstances())
+        .with("better", limit.better().map(number -> ReportNumbers.number(number) + " " + unit).orElse(""))
+        .with("room", Bounds.words(limit, unit))
         .with("why", limit.apart() ? "this meter cannot tell them apart" : "their readings overlap");
-    return problem.fixedBy(LimitFix.fix(limit, check)).shownBy(seen.wayTo(limit.step(), worst.caseNumber(), worst.sample()));
+    return problem.fixedBy(LimitFix.fix(limit, check))
+        .shownBy(seen.wayTo(limit.step(), worst.caseNumber(), worst.sample()));
   }
 
   private static java.math.BigDecimal digit(ProofRuleContext seen, Step.MeterCheck check) {
@@ -61,7 +66,8 @@ final class LimitMisroutes implements ProofRule {
   /** The answer in whose text the limit stands. */
   private static Span span(Step.MeterCheck check, Proof.Limit limit) {
     var upper = check.ways().get(limit.upperWay());
-    boolean inUpper = upper.answer() instanceof Answer.Within within && within.range().low().filter(low -> low.compareTo(limit.at()) == 0).isPresent();
+    boolean inUpper = upper.answer() instanceof Answer.Within within
+        && within.range().low().filter(low -> low.compareTo(limit.at()) == 0).isPresent();
     return (inUpper ? upper : check.ways().get(limit.lowerWay())).answerSpan();
   }
 }

@@ -21,7 +21,8 @@ import rungbook.tree.Tree;
  * @param names of the cases, as the system writes them
  * @param ends in the order of the text
  */
-public record ProofRuleContext(Tree tree, ProofContext course, Propagation walker, List<String> names, List<ArrivalTable.Arrivals> ends, Proof proof,
+public record ProofRuleContext(Tree tree, ProofContext course, Propagation walker, List<String> names,
+    List<ArrivalTable.Arrivals> ends, Proof proof,
     WitnessBudget witnesses) {
 
   private static final List<ProofRule> RULES = List.of(
@@ -50,6 +51,7 @@ public record ProofRuleContext(Tree tree, ProofContext course, Propagation walke
   }
 
   Optional<Witness.Path> wayTo(int step, int caseNumber, int sample) {
-    return witnesses.next() ? new WitnessSearch(tree, course, walker, caseNumber, sample).toStep(step) : Optional.empty();
+    return witnesses.next() ? new WitnessSearch(tree, course, walker, caseNumber, sample).toStep(step)
+        : Optional.empty();
   }
 }

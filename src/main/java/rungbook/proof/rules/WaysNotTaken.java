@@ -25,7 +25,8 @@ final class WaysNotTaken implements ProofRule {
   public void inspect(ProofRuleContext seen, Problems out) {
     for (int step = 0; step < seen.tree().steps().size(); step++) {
       boolean modelled = !seen.walker().unmodelled.containsKey(step);
-      if (modelled && seen.walker().flow.reached(step) && seen.step(step) instanceof Step.Check check && check.ways().size() > 1) {
+      if (modelled && seen.walker().flow.reached(step) && seen.step(step) instanceof Step.Check check
+          && check.ways().size() > 1) {
         inspect(step, check, seen, out);
       }
     }
@@ -37,13 +38,16 @@ final class WaysNotTaken implements ProofRule {
       taken += isTaken(step, way, check, seen) ? 1 : 0;
     }
     if (taken == 1) {
-      Span span = check instanceof Step.MeterCheck meter ? meter.quantitySpan() : ((Step.SenseCheck) check).things().get(0).span();
+      Span span = check instanceof Step.MeterCheck meter ? meter.quantitySpan()
+          : ((Step.SenseCheck) check).things().get(0).span();
       out.add(Problem.at(CHECK_TELLS_NOTHING, check.source(), span).with("check", check.title()));
       return;
     }
     for (int way = 0; way < check.ways().size() && taken > 1; way++) {
       if (!isTaken(step, way, check, seen)) {
-        out.add(Problem.at(canBeGiven(step, way, check, seen) ? WAY_UNTAKEN : ANSWER_IMPOSSIBLE, check.source(), check.ways().get(way).answerSpan())
+        out.add(Problem
+            .at(canBeGiven(step, way, check, seen) ? WAY_UNTAKEN : ANSWER_IMPOSSIBLE, check.source(),
+                check.ways().get(way).answerSpan())
             .with("answer", check.ways().get(way).written()));
       }
     }

@@ -24,6 +24,7 @@ public record RuleContext(Tree tree, Graph graph, List<Optional<Readings>> readi
   }
 
   private static Optional<Readings> readings(Step step, Tree tree) {
-    return step instanceof Step.MeterCheck check ? tree.meter().scale(check.quantity()).map(scale -> Readings.of(check, scale)) : Optional.empty();
+    return step instanceof Step.MeterCheck check
+        ? tree.meter().scale(check.quantity()).map(scale -> Readings.of(check, scale)) : Optional.empty();
   }
 }

@@ -4,7 +4,10 @@ import rungbook.rules.flow.PathFacts;
 import rungbook.source.Problems;
 import rungbook.tree.Step;
 
-/** A rule about the state in which the paths of a tree find the equipment at a step. Only steps that a path reaches are inspected. */
+/**
+ * A rule about the state in which the paths of a tree find the equipment at a step. Only steps that a path reaches are
+ * inspected.
+ */
 public abstract class StateRule implements Rule {
 
   @Override

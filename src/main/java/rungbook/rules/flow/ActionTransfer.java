@@ -10,7 +10,8 @@ import rungbook.tree.Step;
 
 /**
  * What each action of each step does to the facts, as a short program, so that names are looked up once only. An
- * action is a number; a step's own follow each other. Looking for a short with an ohmmeter counts as an action of its check.
+ * action is a number; a step's own follow each other. Looking for a short with an ohmmeter counts as an action of its
+ * check.
  */
 final class ActionTransfer {
 
@@ -100,7 +101,7 @@ final class ActionTransfer {
         set(facts.of(Fact.POWER_OFF));
         set(facts.of(Fact.PROVED_ANYWHERE));
       }
-      case OPEN, BYPASSED, REPLACED, METER_PROVED -> { }
+      case OPEN, BYPASSED, REPLACED, METER_PROVED -> {}
     }
   }
 

@@ -3,8 +3,10 @@ package rungbook.rules.flow;
 import java.util.Arrays;
 
 /**
- * Up to 64 facts, carried over every path at once: which of them hold on some path to a step. A step takes facts away and
- * adds others, {@code out = (in - kill) + gen}; a way may do so again; where ways meet, the sets are joined. (A fact that
+ * Up to 64 facts, carried over every path at once: which of them hold on some path to a step. A step takes facts away
+ * and
+ * adds others, {@code out = (in - kill) + gen}; a way may do so again; where ways meet, the sets are joined. (A fact
+ * that
  * must hold is one whose contrary holds on no path.) Since such steps distribute over joins, the answer is the one that
  * following each path by itself would give.
  */
@@ -35,7 +37,8 @@ public final class DataflowSolver {
    * @param wayGen by way, what it adds; null where no way does
    * @param wayKill by way, what it takes away before that; null where no way does
    */
-  public static DataflowSolver solve(FlowGraph routes, long start, long[] gen, long[] kill, long[] wayGen, long[] wayKill) {
+  public static DataflowSolver solve(FlowGraph routes, long start, long[] gen, long[] kill, long[] wayGen,
+      long[] wayKill) {
     DataflowSolver flow = new DataflowSolver(routes, start, gen, kill, wayGen, wayKill);
     flow.run();
     return flow;
@@ -46,7 +49,10 @@ public final class DataflowSolver {
     return in[step];
   }
 
-  /** The ways of a short path from the first step to one, after which a fact (one bit) holds; it has to hold there on some path. */
+  /**
+   * The ways of a short path from the first step to one, after which a fact (one bit) holds; it has to hold there on
+   * some path.
+   */
   public int[] pathTo(int step, long fact) {
     int[] towards = new int[routes.size()];
     Arrays.fill(towards, -1);

@@ -3,7 +3,8 @@ package rungbook.rules.flow;
 import java.util.Arrays;
 
 /**
- * A graph made ready for facts to flow over it: its reached steps in reverse postorder, so that a step without circles comes
+ * A graph made ready for facts to flow over it: its reached steps in reverse postorder, so that a step without circles
+ * comes
  * after everything that leads to it, and the ways that lead to each step. A way is a number: those of step 0 first.
  */
 public final class FlowGraph {

@@ -9,7 +9,8 @@ import rungbook.tree.Tree;
 import rungbook.tree.Way;
 
 /**
- * Which step leads to which, steps by their index in {@link Tree#steps}. Ways out of the tree and ways to nowhere are no edges.
+ * Which step leads to which, steps by their index in {@link Tree#steps}. Ways out of the tree and ways to nowhere are
+ * no edges.
  * Worked out in one pass over the ways.
  */
 public final class Graph {
@@ -57,7 +58,8 @@ public final class Graph {
   /** Whether all that was written as a way on is one. */
   private static boolean isWhole(Step step) {
     Section section = step.particulars().section();
-    boolean kept = section.ways().size() <= Step.MOST_ANSWERS && !(step instanceof Step.Finding && !section.ways().isEmpty());
+    boolean kept = section.ways().size() <= Step.MOST_ANSWERS
+        && !(step instanceof Step.Finding && !section.ways().isEmpty());
     return kept && section.unread().isEmpty();
   }
 

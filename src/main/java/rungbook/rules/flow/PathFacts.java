@@ -9,8 +9,10 @@ import rungbook.tree.Tree;
 import rungbook.tree.Way;
 
 /**
- * What may and what must be so at every step and between the actions of a step. A fact holds on some path or is lacking on
- * some path, or both; these are two flows of bits. A task whose proof failed proved nothing: on such a way on, `prove dead`
+ * What may and what must be so at every step and between the actions of a step. A fact holds on some path or is
+ * lacking on
+ * some path, or both; these are two flows of bits. A task whose proof failed proved nothing: on such a way on, `prove
+ * dead`
  * and `discharge` do not count.
  */
 public final class PathFacts {
@@ -26,7 +28,8 @@ public final class PathFacts {
   private final DataflowSolver[] lacks;
   private final WitnessPaths trails;
 
-  private PathFacts(Tree tree, FlowGraph routes, FactTable facts, ActionTransfer deeds, DataflowSolver[] holds, DataflowSolver[] lacks) {
+  private PathFacts(Tree tree, FlowGraph routes, FactTable facts, ActionTransfer deeds, DataflowSolver[] holds,
+      DataflowSolver[] lacks) {
     this.tree = tree;
     this.routes = routes;
     this.facts = facts;
@@ -41,7 +44,8 @@ public final class PathFacts {
     int words = facts.count() + 63 >> 6;
     boolean tooMany = (long) words * tree.steps().size() > MOST_WORDS;
     ActionTransfer deeds = ActionTransfer.of(tooMany ? List.of() : tree.steps(), facts);
-    PathFacts state = new PathFacts(tree, routes, facts, deeds, new DataflowSolver[tooMany ? 0 : words], new DataflowSolver[tooMany ? 0 : words]);
+    PathFacts state = new PathFacts(tree, routes, facts, deeds, new DataflowSolver[tooMany ? 0 : words],
+        new DataflowSolver[tooMany ? 0 : words]);
     state.solve();
     return state;
   }
@@ -111,7 +115,10 @@ public final class PathFacts {
       return fact != FactTable.NONE && (marks.off[fact >> 6] & 1L << fact) == 0;
     }
 
-    /** On every path power is off: nothing was switched on since something was switched off, or one source is off on all of them. */
+    /**
+     * On every path power is off: nothing was switched on since something was switched off, or one source is off on
+     * all of them.
+     */
     public boolean isPowerOff() {
       if (must(facts.of(Fact.POWER_OFF))) {
         return true;
@@ -185,7 +192,10 @@ public final class PathFacts {
     }
   }
 
-  /** Marks what did not come about on those ways on of a task that say so; by word, then by way. Null while there are none. */
+  /**
+   * Marks what did not come about on those ways on of a task that say so; by word, then by way. Null while there are
+   * none.
+   */
   private long[][] markFailures(int step, FactDelta marks, long[][] failed) {
     if (!provesSomething(step)) {
       return failed;

@@ -3,7 +3,8 @@ package rungbook.rules.flow;
 import java.util.Locale;
 
 /**
- * Whether a task's way on says that the task came about. Its first way does, unless it denies it; a later one does if it says
+ * Whether a task's way on says that the task came about. Its first way does, unless it denies it; a later one does if
+ * it says
  * so: {@code dead}, {@code done}, {@code flat}, {@code proved}, {@code yes}.
  */
 final class Success {
@@ -16,7 +17,8 @@ final class Success {
   /** @param way the way's place among the task's ways, from 0 */
   static boolean isMeant(String answer, int way) {
     String words = answer.toLowerCase(Locale.ROOT).replace("not live", "dead");
-    return !words.equals("no") && !words.equals("live") && !holdsOne(words, DENIALS) && (way == 0 || holdsOne(words, CLAIMS));
+    return !words.equals("no") && !words.equals("live") && !holdsOne(words, DENIALS)
+        && (way == 0 || holdsOne(words, CLAIMS));
   }
 
   private static boolean holdsOne(String words, String[] some) {

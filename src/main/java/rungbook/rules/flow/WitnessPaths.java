@@ -10,7 +10,10 @@ import rungbook.tree.Tree;
 /** Turns the ways of a path into something people can read. */
 public final class WitnessPaths {
 
-  /** Stops on all the paths shown for one tree; past it, problems are reported without a path, so that time and memory stay small. */
+  /**
+   * Stops on all the paths shown for one tree; past it, problems are reported without a path, so that time and memory
+   * stay small.
+   */
   private static final int MOST_STOPS = 100_000;
 
   private final Tree tree;

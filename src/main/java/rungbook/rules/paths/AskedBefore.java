@@ -15,8 +15,10 @@ import rungbook.tree.Step;
 import rungbook.tree.Way;
 
 /**
- * A check asks what every path to it already knows. The strongest of three is reported: only one answer is left, some answer
- * can no longer come, or the question is merely asked again. Each names the earlier check on a path; a tree in which that happens
+ * A check asks what every path to it already knows. The strongest of three is reported: only one answer is left, some
+ * answer
+ * can no longer come, or the question is merely asked again. Each names the earlier check on a path; a tree in which
+ * that happens
  * so often that no path is shown any more has been told enough.
  */
 public final class AskedBefore implements Rule {
@@ -52,7 +54,8 @@ public final class AskedBefore implements Rule {
     return told;
   }
 
-  private record Look(Step.Check check, List<AvailableAnswers.Asking> askings, RuleContext subject, WitnessPaths trails) {
+  private record Look(Step.Check check, List<AvailableAnswers.Asking> askings, RuleContext subject,
+      WitnessPaths trails) {
 
     void inspect(Problems out) {
       List<Integer> open = new ArrayList<>();
@@ -86,7 +89,8 @@ public final class AskedBefore implements Rule {
     }
 
     private boolean isRepeated() {
-      return askings.size() == Question.of(check).size() && askings.stream().allMatch(AvailableAnswers.Asking::isRepeated);
+      return askings.size() == Question.of(check).size()
+          && askings.stream().allMatch(AvailableAnswers.Asking::isRepeated);
     }
 
     private Problem problem(Code code, Span span, AvailableAnswers.Asking asking) {
@@ -108,7 +112,8 @@ public final class AskedBefore implements Rule {
     }
 
     private Span readSpan() {
-      return check instanceof Step.MeterCheck meter ? meter.quantitySpan() : ((Step.SenseCheck) check).things().get(0).span();
+      return check instanceof Step.MeterCheck meter ? meter.quantitySpan()
+          : ((Step.SenseCheck) check).things().get(0).span();
     }
   }
 }

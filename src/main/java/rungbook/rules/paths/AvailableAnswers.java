@@ -14,8 +14,10 @@ import rungbook.tree.Readings;
 import rungbook.tree.Step;
 
 /**
- * What is already known of an answer when a check asks. The possible answers of a question are a set of bits: all of them at
- * the start and after anything that changes the circuit, less at every way on that a check takes. Only questions asked at
+ * What is already known of an answer when a check asks. The possible answers of a question are a set of bits: all of
+ * them at
+ * the start and after anything that changes the circuit, less at every way on that a check takes. Only questions asked
+ * at
  * two steps or more are followed. Questions share words of 64 bits; each word is one flow.
  */
 final class AvailableAnswers {
@@ -138,7 +140,8 @@ final class AvailableAnswers {
   private Optional<Domain> domain(List<Asking> askings) {
     List<Step> steps = subject.tree().steps();
     if (!(steps.get(askings.get(0).step) instanceof Step.MeterCheck)) {
-      return Optional.of(WordDomain.of(askings.stream().map(a -> new WordDomain.Asked((Step.Check) steps.get(a.step), a.thing)).toList()));
+      return Optional.of(WordDomain
+          .of(askings.stream().map(a -> new WordDomain.Asked((Step.Check) steps.get(a.step), a.thing)).toList()));
     }
     List<Step.MeterCheck> checks = askings.stream().map(asking -> (Step.MeterCheck) steps.get(asking.step)).toList();
     List<Readings> readings = askings.stream().flatMap(asking -> subject.readings().get(asking.step).stream()).toList();

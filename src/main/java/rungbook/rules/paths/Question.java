@@ -5,7 +5,9 @@ import java.util.List;
 import rungbook.rules.flow.FactTable;
 import rungbook.tree.Step;
 
-/** What a check asks: two checks that ask the same thing of the same equipment in the same state get the same answer. */
+/**
+ * What a check asks: two checks that ask the same thing of the same equipment in the same state get the same answer.
+ */
 final class Question {
 
   private Question() {}

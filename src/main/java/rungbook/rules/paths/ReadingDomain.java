@@ -10,7 +10,10 @@ import rungbook.tree.Readings;
 import rungbook.tree.Step;
 import rungbook.tree.Way;
 
-/** Cuts the readings of a meter at every limit of the checks that ask for them; overload and no reading are two pieces more. */
+/**
+ * Cuts the readings of a meter at every limit of the checks that ask for them; overload and no reading are two pieces
+ * more.
+ */
 final class ReadingDomain {
 
   private final long[] cuts;

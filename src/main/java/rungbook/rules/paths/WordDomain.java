@@ -7,7 +7,9 @@ import rungbook.tree.Answer;
 import rungbook.tree.Step;
 import rungbook.tree.Way;
 
-/** The words with which a question is answered, a piece each, and one for all other words where yes and no are not all. */
+/**
+ * The words with which a question is answered, a piece each, and one for all other words where yes and no are not all.
+ */
 final class WordDomain {
 
   private final Map<String, Integer> pieces = new LinkedHashMap<>();
@@ -26,7 +28,8 @@ final class WordDomain {
       domain.add("");
     }
     Domain empty = new Domain(domain.pieces.size(), List.of());
-    return empty.canBeFollowed() ? new Domain(empty.size(), checks.stream().map(asked -> domain.taken(asked, empty.all())).toList()) : empty;
+    return empty.canBeFollowed()
+        ? new Domain(empty.size(), checks.stream().map(asked -> domain.taken(asked, empty.all())).toList()) : empty;
   }
 
   /** A check and the thing in question. */

@@ -25,7 +25,8 @@ public final class AnswerUnreachable extends ReadingsRule {
     boolean[] unreachable = find(asked);
     for (Taken span : asked.readings().spans()) {
       if (unreachable[span.way()]) {
-        out.add(asked.atWay(ANSWER_UNREACHABLE, span.way()).shownBy(new Witness.Reading(asked.readings().show(span.from()))));
+        out.add(asked.atWay(ANSWER_UNREACHABLE, span.way())
+            .shownBy(new Witness.Reading(asked.readings().show(span.from()))));
       }
     }
     inspectOthers(asked, out);
@@ -62,14 +63,17 @@ public final class AnswerUnreachable extends ReadingsRule {
     return readings.overloadWay().orElse(-1) == way;
   }
 
-  /** {@code OL}, {@code no reading} and {@code anything else} count once each, and the last only if something is left. */
+  /**
+   * {@code OL}, {@code no reading} and {@code anything else} count once each, and the last only if something is left.
+   */
   private static void inspectOthers(Asked asked, Problems out) {
     Readings readings = asked.readings();
     for (int way = 0; way < asked.check().ways().size(); way++) {
       Way written = asked.way(way);
       boolean again = written.answer() instanceof Answer.Overload && isOther(readings.overloadWay(), way)
           || written.answer() instanceof Answer.NoReading && isOther(readings.noReadingWay(), way)
-          || written.answer() instanceof Answer.AnythingElse && (isOther(readings.elseWay(), way) || nothingIsLeft(asked));
+          || written.answer() instanceof Answer.AnythingElse
+              && (isOther(readings.elseWay(), way) || nothingIsLeft(asked));
       if (again) {
         out.add(asked.atWay(ANSWER_UNREACHABLE, way));
       }

@@ -22,7 +22,8 @@ final class IntervalSet {
       from = before.getKey();
       to = Math.max(to, before.getValue());
     }
-    for (Map.Entry<Long, Long> next = stretches.ceilingEntry(from); next != null && next.getKey() <= to + 1; next = stretches.higherEntry(from)) {
+    for (Map.Entry<Long, Long> next = stretches.ceilingEntry(from); next != null && next.getKey() <= to + 1;
+        next = stretches.higherEntry(from)) {
       to = Math.max(to, next.getValue());
       stretches.remove(next.getKey());
     }

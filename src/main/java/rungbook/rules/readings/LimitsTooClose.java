@@ -14,7 +14,8 @@ import rungbook.tree.Range;
 import rungbook.tree.Readings;
 
 /**
- * Between two limits there is room for a reading that is sure to belong there. With the meter's largest error as the guard band
+ * Between two limits there is room for a reading that is sure to belong there. With the meter's largest error as the
+ * guard band
  * at each limit (JCGM 106, 8.3), the band left between them must not be empty. A single value leaves no band at all.
  */
 public final class LimitsTooClose extends ReadingsRule {
@@ -34,7 +35,8 @@ public final class LimitsTooClose extends ReadingsRule {
     BigDecimal lower = null;
     for (Map.Entry<BigDecimal, Integer> limit : limits.entrySet()) {
       if (lower != null && partsSomething(asked, lower, limit.getKey())) {
-        compare(LIMITS_TOO_CLOSE, asked, lower, limit.getKey(), between(asked, lower, limit.getKey()).orElse(limit.getValue()), out);
+        compare(LIMITS_TOO_CLOSE, asked, lower, limit.getKey(),
+            between(asked, lower, limit.getKey()).orElse(limit.getValue()), out);
       }
       lower = limit.getKey();
     }
@@ -46,10 +48,14 @@ public final class LimitsTooClose extends ReadingsRule {
     }
   }
 
-  /** Ends within one digit are the same limit unless an answer lies between, and the ends of answers that overlap part nothing. */
+  /**
+   * Ends within one digit are the same limit unless an answer lies between, and the ends of answers that overlap part
+   * nothing.
+   */
   private static boolean partsSomething(Asked asked, BigDecimal low, BigDecimal high) {
     boolean apart = high.subtract(low).compareTo(asked.scale().digit()) >= 0 || between(asked, low, high).isPresent();
-    long count = low.add(high).divide(asked.scale().digit().multiply(BigDecimal.valueOf(2)), 0, RoundingMode.HALF_UP).longValue();
+    long count = low.add(high).divide(asked.scale().digit().multiply(BigDecimal.valueOf(2)), 0, RoundingMode.HALF_UP)
+        .longValue();
     int holding = 0;
     for (Readings.Taken span : asked.readings().spans()) {
       holding += span.holds(count) ? 1 : 0;
@@ -71,7 +77,8 @@ public final class LimitsTooClose extends ReadingsRule {
   }
 
   private static void add(Optional<BigDecimal> end, int way, Asked asked, Map<BigDecimal, Integer> limits) {
-    if (end.isPresent() && end.get().compareTo(asked.scale().low()) > 0 && end.get().compareTo(asked.scale().high()) < 0) {
+    if (end.isPresent() && end.get().compareTo(asked.scale().low()) > 0
+        && end.get().compareTo(asked.scale().high()) < 0) {
       limits.putIfAbsent(end.get(), way);
     }
   }
@@ -82,8 +89,11 @@ public final class LimitsTooClose extends ReadingsRule {
     BigDecimal least = lowError.add(highError);
     if (high.subtract(low).compareTo(least) < 0) {
       out.add(asked.atWay(code, way).with("low", amount(asked, low)).with("high", amount(asked, high))
-          .with("apart", amount(asked, high.subtract(low))).with("error", amount(asked, highError.setScale(asked.scale().digit().scale() + 1, RoundingMode.HALF_UP))).with("least", amount(asked, roundedUp(least, asked)))
-          .shownBy(asked.readings().shown(low.add(high).divide(BigDecimal.valueOf(2))).map(asked.readings()::show).map(Witness.Reading::new).orElseThrow()));
+          .with("apart", amount(asked, high.subtract(low)))
+          .with("error", amount(asked, highError.setScale(asked.scale().digit().scale() + 1, RoundingMode.HALF_UP)))
+          .with("least", amount(asked, roundedUp(least, asked)))
+          .shownBy(asked.readings().shown(low.add(high).divide(BigDecimal.valueOf(2))).map(asked.readings()::show)
+              .map(Witness.Reading::new).orElseThrow()));
     }
   }
 
@@ -100,7 +110,8 @@ public final class LimitsTooClose extends ReadingsRule {
   private static Optional<Integer> between(Asked asked, BigDecimal low, BigDecimal high) {
     for (int way = 0; way < asked.check().ways().size(); way++) {
       Optional<Range> range = range(asked, way);
-      if (range.isPresent() && isEnd(range.get().low(), low) && isEnd(range.get().high(), high) && !asked.readings().stretch(range.get()).isEmpty()) {
+      if (range.isPresent() && isEnd(range.get().low(), low) && isEnd(range.get().high(), high)
+          && !asked.readings().stretch(range.get()).isEmpty()) {
         return Optional.of(way);
       }
     }

@@ -30,7 +30,8 @@ public final class NotShown extends ReadingsRule {
         report(asked, within.range(), shown, asked.way(way).answerSpan(), out);
       }
     }
-    asked.check().expected().ifPresent(window -> report(asked, window, !asked.readings().stretch(window).isEmpty(), asked.check().expectedSpan(), out));
+    asked.check().expected().ifPresent(window -> report(asked, window, !asked.readings().stretch(window).isEmpty(),
+        asked.check().expectedSpan(), out));
   }
 
   private static void report(Asked asked, Range range, boolean shown, Span span, Problems out) {
@@ -42,11 +43,13 @@ public final class NotShown extends ReadingsRule {
   }
 
   private static boolean isBeyond(Optional<BigDecimal> end, Asked asked) {
-    return end.isPresent() && (end.get().compareTo(asked.scale().low()) < 0 || end.get().compareTo(asked.scale().high()) > 0);
+    return end.isPresent()
+        && (end.get().compareTo(asked.scale().low()) < 0 || end.get().compareTo(asked.scale().high()) > 0);
   }
 
   private static Problem problem(Code code, Asked asked, Span span) {
-    return asked.at(code, span).with("written", asked.check().source().text(span)).with("quantity", asked.check().quantity().words())
+    return asked.at(code, span).with("written", asked.check().source().text(span))
+        .with("quantity", asked.check().quantity().words())
         .with("range", asked.shownRange())
         .with("digit", asked.digit());
   }

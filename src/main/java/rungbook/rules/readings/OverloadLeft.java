@@ -7,7 +7,10 @@ import rungbook.source.Witness;
 import rungbook.tree.Quantity;
 import rungbook.tree.Readings;
 
-/** An open circuit reads as an overload on ohms, so the overload has a way on. A gap up to the end of the range says as much already. */
+/**
+ * An open circuit reads as an overload on ohms, so the overload has a way on. A gap up to the end of the range says as
+ * much already.
+ */
 public final class OverloadLeft extends ReadingsRule {
 
   static final Code OVERLOAD_LEFT = Code.of("overload-left");
@@ -20,8 +23,10 @@ public final class OverloadLeft extends ReadingsRule {
   @Override
   void inspect(Asked asked, Problems out) {
     Readings readings = asked.readings();
-    if (asked.check().quantity() == Quantity.OHMS && asked.isSettled() && readings.wayOfOverload().isEmpty() && !hasGapAtTop(readings)) {
-      out.add(asked.at(OVERLOAD_LEFT, asked.check().quantitySpan()).with("step", asked.check().title()).shownBy(new Witness.Reading("OL")));
+    if (asked.check().quantity() == Quantity.OHMS && asked.isSettled() && readings.wayOfOverload().isEmpty()
+        && !hasGapAtTop(readings)) {
+      out.add(asked.at(OVERLOAD_LEFT, asked.check().quantitySpan()).with("step", asked.check().title())
+          .shownBy(new Witness.Reading("OL")));
     }
   }
 

@@ -7,9 +7,12 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * A matrix of answers: a row for each answer in the order of the text, a column for each thing looked at, a word or {@link #ANY}
- * in each field. Tells which words no row takes, and which rows take nothing that the rows above leave, by the usefulness
- * algorithm of Maranget, <i>Warnings for pattern matching</i>, J. Functional Programming 17 (2007), for words without parts.
+ * A matrix of answers: a row for each answer in the order of the text, a column for each thing looked at, a word or
+ * {@link #ANY}
+ * in each field. Tells which words no row takes, and which rows take nothing that the rows above leave, by the
+ * usefulness
+ * algorithm of Maranget, <i>Warnings for pattern matching</i>, J. Functional Programming 17 (2007), for words without
+ * parts.
  */
 final class PatternMatrix {
 
@@ -31,7 +34,10 @@ final class PatternMatrix {
     this.rows = rows;
   }
 
-  /** Words that no row takes, one for each column ({@code any} where it does not matter); empty if every case has a row. */
+  /**
+   * Words that no row takes, one for each column ({@code any} where it does not matter); empty if every case has a
+   * row.
+   */
   Optional<List<String>> missing() {
     work = 0;
     int[] wild = new int[words.size()];
@@ -64,7 +70,8 @@ final class PatternMatrix {
     }
     int absent = absentWord(above, column);
     if (absent != ANY || words.get(column).isEmpty()) {
-      return with(isAnyWordUsed(above, column) ? name(column, absent) : "any", useful(wild(above, column), query, column + 1));
+      return with(isAnyWordUsed(above, column) ? name(column, absent) : "any",
+          useful(wild(above, column), query, column + 1));
     }
     for (int word = 0; word < words.get(column).size(); word++) {
       Optional<List<String>> found = with(name(column, word), useful(taking(above, column, word), query, column + 1));

@@ -26,8 +26,9 @@ public final class QuantityLacking implements Rule {
     Meter meter = subject.tree().meter();
     for (Step step : subject.tree().steps()) {
       if (step instanceof Step.MeterCheck check && meter.scale(check.quantity()).isEmpty()) {
-        out.add(Problem.at(QUANTITY_LACKING, step.source(), check.quantitySpan()).with("quantity", check.quantity().words())
-            .with("meter", meter.id()).with("known", known(meter)));
+        out.add(
+            Problem.at(QUANTITY_LACKING, step.source(), check.quantitySpan()).with("quantity", check.quantity().words())
+                .with("meter", meter.id()).with("known", known(meter)));
       }
     }
   }

@@ -7,7 +7,10 @@ import rungbook.source.Witness;
 import rungbook.tree.Readings.Taken;
 import rungbook.tree.Readings;
 
-/** Every reading has one way on only. An answer that the ones before it take whole is {@link AnswerUnreachable}'s to report. */
+/**
+ * Every reading has one way on only. An answer that the ones before it take whole is {@link AnswerUnreachable}'s to
+ * report.
+ */
 public final class ReadingOverlap extends ReadingsRule {
 
   static final Code READING_OVERLAP = Code.of("reading-overlap");
@@ -35,6 +38,7 @@ public final class ReadingOverlap extends ReadingsRule {
     var both = new Readings.Stretch(upper.from(), Math.min(lower.to(), upper.to()));
     int later = Math.max(lower.way(), upper.way());
     out.add(asked.atWay(READING_OVERLAP, later).with("other", asked.written(Math.min(lower.way(), upper.way())))
-        .with("readings", asked.readings().show(both)).shownBy(new Witness.Reading(asked.readings().show(both.middle()))));
+        .with("readings", asked.readings().show(both))
+        .shownBy(new Witness.Reading(asked.readings().show(both.middle()))));
   }
 }

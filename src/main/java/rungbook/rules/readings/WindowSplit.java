@@ -8,7 +8,10 @@ import rungbook.source.Problems;
 import rungbook.source.Witness;
 import rungbook.tree.Readings;
 
-/** All readings of a healthy system go on the same way. Where a part of the window has no way at all, the gap is reported instead. */
+/**
+ * All readings of a healthy system go on the same way. Where a part of the window has no way at all, the gap is
+ * reported instead.
+ */
 public final class WindowSplit extends ReadingsRule {
 
   static final Code WINDOW_SPLIT = Code.of("window-split");

@@ -59,7 +59,8 @@ public final class WordAnswers implements Rule {
     inspect(step, WordMatrix.of(rows, things), at, rest, place, out);
   }
 
-  private static void inspect(Step step, PatternMatrix patterns, List<Way> at, Optional<Way> rest, Span place, Problems out) {
+  private static void inspect(Step step, PatternMatrix patterns, List<Way> at, Optional<Way> rest, Span place,
+      Problems out) {
     for (int row = 0; row < at.size(); row++) {
       if (patterns.isUseless(row)) {
         report(step, at.get(row), out);
@@ -70,13 +71,15 @@ public final class WordAnswers implements Rule {
       out.add(Problem.at(ANSWERS_UNDECIDED, step.source(), place).with("step", step.title()));
     } else if (missing.isPresent() && rest.isEmpty() && step.particulars().section().unread().isEmpty()) {
       out.add(Problem.at(ANSWER_MISSING, step.source(), place).with("step", step.title())
-          .with("answer", missing.get().stream().collect(Collectors.joining(", "))).shownBy(new Witness.Answers(missing.get())));
+          .with("answer", missing.get().stream().collect(Collectors.joining(", ")))
+          .shownBy(new Witness.Answers(missing.get())));
     } else if (missing.isEmpty() && rest.isPresent() && WordMatrix.isClosed(at)) {
       report(step, rest.get(), out);
     }
   }
 
   private static void report(Step step, Way way, Problems out) {
-    out.add(Problem.at(AnswerUnreachable.ANSWER_UNREACHABLE, step.source(), way.answerSpan()).with("answer", way.written()));
+    out.add(Problem.at(AnswerUnreachable.ANSWER_UNREACHABLE, step.source(), way.answerSpan()).with("answer",
+        way.written()));
   }
 }

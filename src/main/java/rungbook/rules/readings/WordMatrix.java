@@ -5,7 +5,10 @@ import java.util.List;
 import rungbook.tree.Answer;
 import rungbook.tree.Way;
 
-/** Answers in words as {@link PatternMatrix}: a column knows the words used in it, and {@code yes} and {@code no} know each other. */
+/**
+ * Answers in words as {@link PatternMatrix}: a column knows the words used in it, and {@code yes} and {@code no} know
+ * each other.
+ */
 final class WordMatrix {
 
   private static final String YES = "yes";
@@ -30,7 +33,10 @@ final class WordMatrix {
     return new PatternMatrix(words, rows);
   }
 
-  /** Whether nothing but {@code yes} and {@code no} can be found, so that {@code anything else} has nothing left to take. */
+  /**
+   * Whether nothing but {@code yes} and {@code no} can be found, so that {@code anything else} has nothing left to
+   * take.
+   */
   static boolean isClosed(List<Way> ways) {
     for (Way way : ways) {
       for (String word : ((Answer.Words) way.answer()).words()) {

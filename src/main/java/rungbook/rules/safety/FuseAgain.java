@@ -13,7 +13,10 @@ import rungbook.source.Problems;
 import rungbook.tree.Action;
 import rungbook.tree.Step;
 
-/** A fuse is replaced a second time on a path, and nobody has looked for the short: no ohms, nothing disconnected in between. */
+/**
+ * A fuse is replaced a second time on a path, and nobody has looked for the short: no ohms, nothing disconnected in
+ * between.
+ */
 public final class FuseAgain extends StateRule {
 
   static final Code FUSE_AGAIN = Code.of("fuse-again");
@@ -45,7 +48,8 @@ public final class FuseAgain extends StateRule {
     boolean replaces = action.kind().begins(EquipmentCondition.REPLACED);
     int replaced = replaces ? state.facts().of(Fact.FUSE_REPLACED, action.key()) : FactTable.NONE;
     if (moment.may(replaced)) {
-      Problem problem = Problem.at(FUSE_AGAIN, step.source(), action.thing().span()).with("fuse", action.thing().text());
+      Problem problem = Problem.at(FUSE_AGAIN, step.source(), action.thing().span()).with("fuse",
+          action.thing().text());
       out.add(problem.shownBy(moment.showHolding(replaced, "")));
     }
   }

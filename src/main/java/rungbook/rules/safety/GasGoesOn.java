@@ -12,7 +12,10 @@ import rungbook.tree.Step;
 import rungbook.tree.Target;
 import rungbook.tree.Way;
 
-/** An answer that gas is smelled leads on into the work, instead of straight to a finding that sends people out and calls for help. */
+/**
+ * An answer that gas is smelled leads on into the work, instead of straight to a finding that sends people out and
+ * calls for help.
+ */
 public final class GasGoesOn implements Rule {
 
   static final Code GAS_GOES_ON = Code.of("gas-goes-on");
@@ -59,6 +62,7 @@ public final class GasGoesOn implements Rule {
 
   private static boolean stops(Target goal, List<Step> steps) {
     return goal instanceof Target.Nowhere
-        || goal instanceof Target.ToStep to && steps.get(to.step()) instanceof Step.Finding finding && finding.evacuate() && finding.refer().isPresent();
+        || goal instanceof Target.ToStep to && steps.get(to.step()) instanceof Step.Finding finding
+            && finding.evacuate() && finding.refer().isPresent();
   }
 }

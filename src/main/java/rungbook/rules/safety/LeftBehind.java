@@ -15,7 +15,8 @@ import rungbook.tree.Target;
 import rungbook.tree.Way;
 
 /**
- * Something is left as the work needed it, not as the house needs it: at a finding, its own repair counted, or on the way out
+ * Something is left as the work needed it, not as the house needs it: at a finding, its own repair counted, or on the
+ * way out
  * to another tree. A finding that sends people out of the building waits for nothing.
  */
 public final class LeftBehind extends StateRule {
@@ -86,7 +87,8 @@ public final class LeftBehind extends StateRule {
   }
 
   private void inspect(Step.Finding finding, PathFacts state, PathFacts.Moment moment, Problems out) {
-    boolean excused = (atFinding == Fact.DISCONNECTED || atFinding == Fact.OPEN) && moment.must(state.facts().of(Fact.TAGGED_OUT));
+    boolean excused = (atFinding == Fact.DISCONNECTED || atFinding == Fact.OPEN)
+        && moment.must(state.facts().of(Fact.TAGGED_OUT));
     if (!excused) {
       report(atFinding, finding, finding.particulars().titleSpan(), "", state, moment, out);
     }
@@ -100,7 +102,8 @@ public final class LeftBehind extends StateRule {
     }
   }
 
-  private void report(Fact kind, Step step, Span span, String answer, PathFacts state, PathFacts.Moment moment, Problems out) {
+  private void report(Fact kind, Step step, Span span, String answer, PathFacts state, PathFacts.Moment moment,
+      Problems out) {
     int left = moment.nextMay(kind, 0);
     if (left == FactTable.NONE) {
       return;

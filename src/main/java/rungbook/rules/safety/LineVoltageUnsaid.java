@@ -71,7 +71,10 @@ public final class LineVoltageUnsaid implements Rule {
     return Optional.empty();
   }
 
-  /** Where a check itself names a reading of 50 V or more. The end of what the meter shows is no reading anybody has in mind. */
+  /**
+   * Where a check itself names a reading of 50 V or more. The end of what the meter shows is no reading anybody has in
+   * mind.
+   */
   private static Optional<Span> named(Step.MeterCheck check, Meter meter) {
     Optional<BigDecimal> most = meter.scale(check.quantity()).map(Meter.Scale::high);
     if (check.expected().isPresent() && reaches(check.expected().get(), most)) {

@@ -27,7 +27,8 @@ public final class MeterNotProved extends StateRule {
 
   @Override
   protected void inspect(Step step, RuleContext subject, PathFacts.Moment moment, Problems out) {
-    out.add(Problem.at(METER_NOT_PROVED, step.source(), step.actions().get(first(EquipmentCondition.PROVED_DEAD, step)).thing().span()));
+    out.add(Problem.at(METER_NOT_PROVED, step.source(),
+        step.actions().get(first(EquipmentCondition.PROVED_DEAD, step)).thing().span()));
   }
 
   /** The first of a step's actions that makes a condition true, counted from 0; negative if none does. */

@@ -19,7 +19,10 @@ import rungbook.tree.Quantity;
 import rungbook.tree.Step;
 import rungbook.tree.Tree;
 
-/** A live reading is expected although, on some path, the power that feeds it has been isolated. Measuring to prove dead is fine. */
+/**
+ * A live reading is expected although, on some path, the power that feeds it has been isolated. Measuring to prove
+ * dead is fine.
+ */
 public final class LiveAfterIsolating extends StateRule {
 
   static final Code LIVE_AFTER_ISOLATING = Code.of("live-after-isolating");
@@ -51,7 +54,8 @@ public final class LiveAfterIsolating extends StateRule {
       isolated = moment.nextMay(Fact.ISOLATED, isolated + 1);
     }
     if (isolated != FactTable.NONE) {
-      Problem problem = Problem.at(LIVE_AFTER_ISOLATING, check.source(), check.expectedSpan()).with("source", facts.words(isolated))
+      Problem problem = Problem.at(LIVE_AFTER_ISOLATING, check.source(), check.expectedSpan())
+          .with("source", facts.words(isolated))
           .with("quantity", check.quantity().words());
       out.add(problem.shownBy(moment.showHolding(isolated, "")));
     }

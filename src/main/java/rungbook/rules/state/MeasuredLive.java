@@ -11,7 +11,10 @@ import rungbook.source.Problems;
 import rungbook.tree.Quantity;
 import rungbook.tree.Step;
 
-/** Resistance or capacitance is measured where, on some path, power is on; or capacitance on a capacitor that may hold its charge. */
+/**
+ * Resistance or capacitance is measured where, on some path, power is on; or capacitance on a capacitor that may hold
+ * its charge.
+ */
 public final class MeasuredLive extends StateRule {
 
   static final Code MEASURED_CHARGED = Code.of("measured-charged");

@@ -20,7 +20,8 @@ import rungbook.tree.NameRef;
 import rungbook.tree.Step;
 
 /**
- * A lead or a hand goes behind a panel that, on some path, nobody has opened. What is only looked at or listened for may be
+ * A lead or a hand goes behind a panel that, on some path, nobody has opened. What is only looked at or listened for
+ * may be
  * seen from outside; a power switch and its own terminals stand outside.
  */
 public final class PanelClosed extends StateRule {
@@ -54,7 +55,8 @@ public final class PanelClosed extends StateRule {
     return location == null ? Optional.empty() : location.panel();
   }
 
-  private static void inspect(Step step, String panel, Vocabulary system, PathFacts state, PathFacts.Moment moment, Problems out) {
+  private static void inspect(Step step, String panel, Vocabulary system, PathFacts state, PathFacts.Moment moment,
+      Problems out) {
     int open = state.facts().of(Fact.OPEN, Names.key(panel));
     if (step instanceof Step.MeterCheck check) {
       if (!check.leads().isEmpty() && !moment.must(open) && !isReadAtASwitch(check, system)) {
@@ -96,7 +98,8 @@ public final class PanelClosed extends StateRule {
   }
 
   private static void report(Step step, Span span, String panel, int open, PathFacts.Moment moment, Problems out) {
-    Problem problem = Problem.at(PANEL_CLOSED, step.source(), span).with("panel", panel).with("place", step.at().orElseThrow().text());
+    Problem problem = Problem.at(PANEL_CLOSED, step.source(), span).with("panel", panel).with("place",
+        step.at().orElseThrow().text());
     out.add(problem.shownBy(moment.showLacking(open, "")));
   }
 }

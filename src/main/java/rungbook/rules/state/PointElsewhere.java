@@ -61,6 +61,7 @@ public final class PointElsewhere implements Rule {
   }
 
   private static String names(Set<String> places, Vocabulary system) {
-    return places.stream().map(place -> system.locations().get(place).name()).sorted().collect(Collectors.joining(", "));
+    return places.stream().map(place -> system.locations().get(place).name()).sorted()
+        .collect(Collectors.joining(", "));
   }
 }

@@ -8,8 +8,10 @@ import rungbook.system.Vocabulary.Point;
 import rungbook.system.Vocabulary;
 
 /**
- * What names and places alone tell of where power comes from. A system's words do not say how it is wired, so this claims no
- * more than: a power switch feeds the line-voltage points where it stands, and the control points there if the transformer
+ * What names and places alone tell of where power comes from. A system's words do not say how it is wired, so this
+ * claims no
+ * more than: a power switch feeds the line-voltage points where it stands, and the control points there if the
+ * transformer
  * stands there too; points named after the switch may lie ahead of it.
  */
 public final class Sources {
@@ -19,7 +21,10 @@ public final class Sources {
 
   private Sources() {}
 
-  /** Whether a point may stay live with a source off, being named after it: {@code disconnect L1} of {@code outdoor disconnect}. */
+  /**
+   * Whether a point may stay live with a source off, being named after it: {@code disconnect L1} of {@code outdoor
+   * disconnect}.
+   */
   static boolean mayBeAheadOf(String source, String point) {
     return point.startsWith(source) || point.startsWith(source.substring(source.lastIndexOf(' ') + 1));
   }
@@ -38,7 +43,8 @@ public final class Sources {
   static boolean feeds(Vocabulary system, String source, String point, String place) {
     Control control = system.controls().get(source);
     Point known = system.points().get(point);
-    boolean here = control != null && known != null && control.locations().contains(place) && known.locations().contains(place);
+    boolean here = control != null && known != null && control.locations().contains(place)
+        && known.locations().contains(place);
     return here && !mayBeAheadOf(source, point) && (isLineVoltage(known) || hasTransformer(system, place));
   }
 
@@ -49,7 +55,8 @@ public final class Sources {
 
   /** Whether a lead's point is marked with line voltage. */
   public static boolean isLineVoltage(Optional<Vocabulary> system, String point) {
-    return system.isPresent() && system.get().points().containsKey(point) && isLineVoltage(system.get().points().get(point));
+    return system.isPresent() && system.get().points().containsKey(point)
+        && isLineVoltage(system.get().points().get(point));
   }
 
   /** Whether line voltage can be met at a place. */

@@ -8,7 +8,10 @@ import rungbook.source.Problem;
 import rungbook.source.Problems;
 import rungbook.tree.Step;
 
-/** Every path ends in a finding, so every other step leads on. Ways that could not be read are reported where they stand. */
+/**
+ * Every path ends in a finding, so every other step leads on. Ways that could not be read are reported where they
+ * stand.
+ */
 public final class NoWayOn implements Rule {
 
   static final Code NO_WAY_ON = Code.of("no-way-on");

@@ -13,7 +13,10 @@ import rungbook.source.Witness;
 import rungbook.tree.Step;
 import rungbook.tree.Way;
 
-/** Going round in a circle never comes to a finding. Circles that share a step with one already reported wait until that is mended. */
+/**
+ * Going round in a circle never comes to a finding. Circles that share a step with one already reported wait until
+ * that is mended.
+ */
 public final class PathCircle implements Rule {
 
   static final Code PATH_CIRCLE = Code.of("path-circle");
@@ -110,7 +113,10 @@ public final class PathCircle implements Rule {
       return new Witness.Stop(step.title(), step.source(), way.span(), way.written());
     }
 
-    /** The last way of the circle that stands in the tree's own text, else the last: a fragment alone need not be wrong. */
+    /**
+     * The last way of the circle that stands in the tree's own text, else the last: a fragment alone need not be
+     * wrong.
+     */
     private Witness.Stop closing(List<Witness.Stop> ring) {
       Source own = subject.tree().source();
       for (int i = ring.size() - 1; i >= 0; i--) {

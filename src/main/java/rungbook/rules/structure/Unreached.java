@@ -11,7 +11,8 @@ import rungbook.tree.Step;
 import rungbook.tree.Tree;
 
 /**
- * Steps that no path comes to. Only where an unreached part begins is reported: the steps behind it are reached as soon as it is.
+ * Steps that no path comes to. Only where an unreached part begins is reported: the steps behind it are reached as
+ * soon as it is.
  * While a way leads nowhere nothing is said, for it may be meant to lead here.
  */
 public final class Unreached implements Rule {
@@ -37,8 +38,8 @@ public final class Unreached implements Rule {
   /** Headings that were dropped, for their name or a misspelt word after their fence, would have led on. */
   private static boolean hasAllItsSteps(Tree tree) {
     return tree.document().misspelt().isEmpty()
-        && tree.document().sections().stream().filter(section -> section.isStep()).count()
-            == tree.steps().stream().filter(step -> step.particulars().document() == tree.document()).count();
+        && tree.document().sections().stream().filter(section -> section.isStep()).count() == tree.steps().stream()
+            .filter(step -> step.particulars().document() == tree.document()).count();
   }
 
   /** A step to which nothing leads, besides the first, looks like a second first step. */
@@ -64,6 +65,7 @@ public final class Unreached implements Rule {
   }
 
   private static void report(Code code, Step step, Problems out) {
-    out.add(Problem.at(code, step.source(), step.particulars().titleSpan()).with("step", step.title()).with("slug", step.particulars().section().slug()));
+    out.add(Problem.at(code, step.source(), step.particulars().titleSpan()).with("step", step.title()).with("slug",
+        step.particulars().section().slug()));
   }
 }

@@ -14,8 +14,7 @@ import rungbook.text.Sha256;
 public final class Chain {
   private static final String FORM = "rungbook revision 1";
 
-  private Chain() {
-  }
+  private Chain() {}
 
   /** A SHA-256 in 64 lower-case hexadecimal digits. */
   public record Hash(String hex) {
@@ -25,7 +24,7 @@ public final class Chain {
 
   /** The hash of a revision: its own fields, its content's hash, and its parent's hash. */
   public static Hash of(DocumentPath path, int number, Revision.Change change, String author, String message,
-          Instant at, Hash parent, byte[] content) {
+      Instant at, Hash parent, byte[] content) {
     var fields = List.of(FORM, parent.hex(), path.text(), Integer.toString(number), change.name(),
         author, message, Long.toString(at.toEpochMilli()), Sha256.hex(content));
     return new Hash(Sha256.hex(lengthPrefixed(fields)));

@@ -18,7 +18,9 @@ public record ImportBatch(SortedMap<DocumentPath, byte[]> files, List<Refusal> r
     /** @param bad names the file itself, which a refusal has as its name */
     public static Refusal of(String name, Refused bad) {
       var named = "`" + name + "` ";
-      return new Refusal(name, bad.getMessage().startsWith(named) ? bad.getMessage().substring(named.length()) : bad.getMessage(), bad.hint());
+      return new Refusal(name,
+          bad.getMessage().startsWith(named) ? bad.getMessage().substring(named.length()) : bad.getMessage(),
+          bad.hint());
     }
   }
 }

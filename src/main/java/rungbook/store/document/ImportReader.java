@@ -41,7 +41,8 @@ final class ImportReader {
   boolean offer(String name, Content content) throws IOException {
     var path = name.replace('\\', '/');
     if (leadsOut(path)) {
-      return refuse(name, "would be written outside the library", "make the zip again from inside the library's folder");
+      return refuse(name, "would be written outside the library",
+          "make the zip again from inside the library's folder");
     }
     if (!belongs(path)) {
       skipped.add(name);
@@ -56,7 +57,8 @@ final class ImportReader {
       return take(path, limit, in.readNBytes(limit + 1));
     } catch (ZipException | EOFException damaged) {
       bytesTogether += limit; // how much was unpacked until then is not known
-      return refuse(path, damaged instanceof ZipException bad && bad.getMessage() != null ? bad.getMessage() : "is damaged in the zip",
+      return refuse(path,
+          damaged instanceof ZipException bad && bad.getMessage() != null ? bad.getMessage() : "is damaged in the zip",
           "make the zip again, and see that it is copied whole") && bytesTogether <= StoreLimits.TOGETHER;
     }
   }
@@ -106,7 +108,8 @@ final class ImportReader {
       var path = new DocumentPath(composed(hasRooms ? name.substring(roomAt(name)) : "trees/" + name));
       requireText(path, bytes);
       requireAlone(path, name);
-      Signature.refusal(path, bytes).ifPresentOrElse(bad -> refuse(name, bad.says(), bad.hint()), () -> files.put(path, bytes));
+      Signature.refusal(path, bytes).ifPresentOrElse(bad -> refuse(name, bad.says(), bad.hint()),
+          () -> files.put(path, bytes));
     } catch (Refused bad) {
       refused.add(Refusal.of(name, bad));
     } catch (CharacterCodingException notText) {

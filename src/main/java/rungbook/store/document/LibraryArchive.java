@@ -9,8 +9,7 @@ import java.util.List;
 
 /** Reads a library from a folder or zip, and writes one as a zip. */
 public final class LibraryArchive {
-  private LibraryArchive() {
-  }
+  private LibraryArchive() {}
 
   /** One file as a browser sends it: its path inside the chosen folder, and where its bytes lie. */
   public record Upload(String name, Path bytes) {}

@@ -11,7 +11,7 @@ import rungbook.store.document.Chain.Hash;
  * @param content the bytes as saved; empty when {@code change} is {@link Change#REMOVED}
  */
 public record Revision(DocumentPath path, int number, Change change, String author, String message,
-            Instant at, Hash parent, Hash hash, byte[] content) {
+    Instant at, Hash parent, Hash hash, byte[] content) {
 
   /** What a revision did to its document. */
   public enum Change { WRITTEN, REMOVED }

@@ -9,14 +9,17 @@ import java.util.Objects;
 import java.util.regex.Pattern;
 
 /**
- * What somebody asks to be saved. Every door to the library makes one of these, so the rules of what the library takes in are
+ * What somebody asks to be saved. Every door to the library makes one of these, so the rules of what the library takes
+ * in are
  * checked here: an author, sizes, text that is text, a picture that is one.
  *
  * @param basedOn the number of the revision the work started from; 0 for a new document
  * @param author who saves, as they call themselves; one line
  * @param message why, in one line; may be empty
  */
-public record Save(DocumentPath path, int basedOn, Revision.Change change, byte[] content, String author, String message) {
+public record Save(DocumentPath path, int basedOn, Revision.Change change, byte[] content, String author,
+    String message) {
+
   private static final int LONGEST_AUTHOR = 100;
   private static final int LONGEST_MESSAGE = 500;
   private static final Pattern CONTROLS = Pattern.compile("\\p{Cntrl}+");
@@ -39,7 +42,8 @@ public record Save(DocumentPath path, int basedOn, Revision.Change change, byte[
   /** A Markdown text; pictures come as bytes. */
   public static Save text(DocumentPath path, int basedOn, String text, String author, String message) {
     if (path.isPicture()) {
-      throw new Refused("`" + path + "` is the name of a picture", "send pictures as bytes to /api/files, and end a text's name in `.md`");
+      throw new Refused("`" + path + "` is the name of a picture",
+          "send pictures as bytes to /api/files, and end a text's name in `.md`");
     }
     if (text == null) {
       throw new Refused("there is no text to save", "send it as `text`");
@@ -76,7 +80,8 @@ public record Save(DocumentPath path, int basedOn, Revision.Change change, byte[
       var bytes = StandardCharsets.UTF_8.newEncoder().encode(CharBuffer.wrap(text));
       return Arrays.copyOf(bytes.array(), bytes.limit());
     } catch (CharacterCodingException loneSurrogate) {
-      throw new Refused("`" + path + "` holds half of a character: a surrogate without its other half", "send the text as UTF-8");
+      throw new Refused("`" + path + "` holds half of a character: a surrogate without its other half",
+          "send the text as UTF-8");
     }
   }
 

@@ -13,8 +13,7 @@ public final class Signature {
   private static final byte[] PNG_HEADER = {0, 0, 0, 13, 'I', 'H', 'D', 'R'};
   private static final byte[] JPEG = {(byte) 0xFF, (byte) 0xD8, (byte) 0xFF};
 
-  private Signature() {
-  }
+  private Signature() {}
 
   /** What is wrong with a picture that is damaged or of another kind than its ending says; nothing for a text. */
   public static Optional<Refusal> refusal(DocumentPath path, byte[] content) {
@@ -42,7 +41,8 @@ public final class Signature {
   }
 
   private static boolean has(byte[] content, int at, byte[] signature) {
-    return content.length >= at + signature.length && Arrays.equals(content, at, at + signature.length, signature, 0, signature.length);
+    return content.length >= at + signature.length
+        && Arrays.equals(content, at, at + signature.length, signature, 0, signature.length);
   }
 
   private static byte[] latin(String text) {

@@ -12,8 +12,7 @@ public final class StoreLimits {
   public static final int DRAFTS_COUNT = 100;
   public static final int TOGETHER = 128 << 20;
 
-  private StoreLimits() {
-  }
+  private StoreLimits() {}
 
   /** The limit for one document. */
   public static int of(DocumentPath path) {

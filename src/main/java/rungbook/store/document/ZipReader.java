@@ -11,15 +11,15 @@ import java.util.zip.ZipException;
 import java.util.zip.ZipFile;
 
 /**
- * Reads a zip through the directory at its end: one that was cut off has none, and is refused whole. Only entries that are part
+ * Reads a zip through the directory at its end: one that was cut off has none, and is refused whole. Only entries that
+ * are part
  * of a library are unpacked, and what they unpack to is bounded as they unpack, not by what the directory claims.
  */
 final class ZipReader {
   private static final int MOST_ENTRIES = 4 * StoreLimits.FILES_COUNT;
   private static final String AGAIN = "make the zip again, and see that it is copied whole";
 
-  private ZipReader() {
-  }
+  private ZipReader() {}
 
   /** @throws Refused when it is no zip, or one that cannot be read */
   static ImportBatch read(Path file) throws IOException {
@@ -39,9 +39,10 @@ final class ZipReader {
 
   private static ImportBatch read(ZipFile zip) throws IOException {
     var intake = new ImportReader();
-    for (var entries = zip.entries(); entries.hasMoreElements(); ) {
+    for (var entries = zip.entries(); entries.hasMoreElements();) {
       var entry = entries.nextElement();
-      if (!entry.isDirectory() && !intake.offer(entry.getName(), () -> new Unpacked(zip.getInputStream(entry), entry))) {
+      if (!entry.isDirectory()
+          && !intake.offer(entry.getName(), () -> new Unpacked(zip.getInputStream(entry), entry))) {
         break;
       }
     }

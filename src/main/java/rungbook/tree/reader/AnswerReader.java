@@ -71,7 +71,8 @@ final class AnswerReader {
       return oneEnded(text.substring(text.indexOf(' ') + 1), lower.startsWith("over "), false, span, quantity);
     }
     if (lower.endsWith(" or more") || lower.endsWith(" or less")) {
-      return oneEnded(text.substring(0, text.length() - " or more".length()), lower.endsWith("more"), true, span, quantity);
+      return oneEnded(text.substring(0, text.length() - " or more".length()), lower.endsWith("more"), true, span,
+          quantity);
     }
     int to = lower.indexOf(" to ");
     return to > 0 ? twoEnded(text.substring(0, to), text.substring(to + 4), span, quantity)
@@ -90,7 +91,8 @@ final class AnswerReader {
     String unit = Numbers.read(high.strip()).map(Numbers.Measured::unit).orElse("");
     boolean bare = Numbers.read(low.strip()).filter(measured -> measured.unit().isEmpty()).isPresent();
     Optional<BigDecimal> from = number(bare ? low.strip() + unit : low, span, quantity);
-    Optional<Range> range = from.isEmpty() ? Optional.empty() : number(high, span, quantity).map(to -> Range.between(from.get(), to));
+    Optional<Range> range = from.isEmpty() ? Optional.empty()
+        : number(high, span, quantity).map(to -> Range.between(from.get(), to));
     if (range.filter(Range::isBackwards).isPresent()) {
       problems.add(Problem.at(RANGE_BACKWARDS, source, span).with("low", low.strip()).with("high", high.strip()));
       return Optional.empty();
@@ -108,7 +110,8 @@ final class AnswerReader {
   }
 
   private <T> Optional<T> refuse(Code code, String written, Span span, Quantity quantity) {
-    problems.add(Problem.at(code, source, span).with("written", written).with("quantity", quantity.words()).with("unit", quantity.unit()));
+    problems.add(Problem.at(code, source, span).with("written", written).with("quantity", quantity.words()).with("unit",
+        quantity.unit()));
     return Optional.empty();
   }
 }

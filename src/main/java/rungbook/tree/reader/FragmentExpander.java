@@ -22,7 +22,10 @@ import rungbook.source.TextLimits;
 import rungbook.system.Names;
 import rungbook.tree.Shared;
 
-/** Gives every step its place: the tree's own in the order of the text, each fragment's behind the step that takes it in. */
+/**
+ * Gives every step its place: the tree's own in the order of the text, each fragment's behind the step that takes it
+ * in.
+ */
 final class FragmentExpander {
 
   static final Code EXIT_MISSING = Code.of("exit-missing");
@@ -96,7 +99,10 @@ final class FragmentExpander {
     return Names.key(draft.block().entry("answer").map(Entry::value).orElse(draft.section().title()));
   }
 
-  /** A fragment's exit steps and the exits it declares are the same. A slip in one is reported there, and not as missing too. */
+  /**
+   * A fragment's exit steps and the exits it declares are the same. A slip in one is reported there, and not as
+   * missing too.
+   */
   private void inspectExits(Scope scope) {
     Document fragment = scope.document();
     Set<String> declared = exits(fragment);
@@ -108,11 +114,14 @@ final class FragmentExpander {
         Optional<String> near = Nearest.to(exit, declared);
         near.ifPresent(missing::remove);
         problems.add(Problem.at(EXIT_UNDECLARED, fragment.source(), section.titleSpan()).with("exit", exit)
-            .with("exits", String.join(", ", declared)).near(exit, near).fixedBy(near.map(name -> answerWith(name, section, fragment))));
+            .with("exits", String.join(", ", declared)).near(exit, near)
+            .fixedBy(near.map(name -> answerWith(name, section, fragment))));
       }
     }
-    fragment.front("exits").ifPresent(entry -> entry.items().stream().filter(item -> missing.contains(Names.key(item.text())))
-        .forEach(item -> problems.add(Problem.at(EXIT_MISSING, fragment.source(), item.span()).with("exit", item.text()))));
+    fragment.front("exits").ifPresent(entry -> entry.items().stream()
+        .filter(item -> missing.contains(Names.key(item.text())))
+        .forEach(
+            item -> problems.add(Problem.at(EXIT_MISSING, fragment.source(), item.span()).with("exit", item.text()))));
   }
 
   /** Says the exit's name in its block, not in its heading: links lead to the heading. */
@@ -133,12 +142,15 @@ final class FragmentExpander {
 
   private void takeIn(UnresolvedStep taker) {
     Optional<Entry> named = taker.block().entry("fragment");
-    Optional<Document> fragment = named.flatMap(name -> Optional.ofNullable(shared.fragments().get(Names.key(name.value()))));
+    Optional<Document> fragment = named
+        .flatMap(name -> Optional.ofNullable(shared.fragments().get(Names.key(name.value()))));
     if (named.isPresent() && fragment.isEmpty()) {
       problems.add(Problem.at(UNKNOWN_FRAGMENT, taker.source(), named.get().valueSpan())
-          .with("fragment", named.get().value()).near(named.get().value(), Nearest.to(named.get().value(), shared.fragments().keySet())));
+          .with("fragment", named.get().value())
+          .near(named.get().value(), Nearest.to(named.get().value(), shared.fragments().keySet())));
     } else if (fragment.isPresent() && taker.scope().isWithin(fragment.get())) {
-      problems.add(Problem.at(FRAGMENT_CIRCLE, taker.source(), named.get().valueSpan()).with("fragment", named.get().value()));
+      problems.add(
+          Problem.at(FRAGMENT_CIRCLE, taker.source(), named.get().valueSpan()).with("fragment", named.get().value()));
     } else {
       fragment.ifPresent(document -> takeIn(taker, named.get(), document));
     }
@@ -151,9 +163,11 @@ final class FragmentExpander {
     if (!lacks.isEmpty()) {
       problems.addAll(lacks);
     } else if (taker.scope().depth() >= limits.depth()) {
-      problems.add(Problem.at(FRAGMENTS_TOO_DEEP, taker.source(), named.valueSpan()).with("fragment", named.value()).with("most", limits.depth()));
+      problems.add(Problem.at(FRAGMENTS_TOO_DEEP, taker.source(), named.valueSpan()).with("fragment", named.value())
+          .with("most", limits.depth()));
     } else if (drafts.size() + fragment.sections().size() > limits.steps()) {
-      problems.add(Problem.at(TOO_MANY_STEPS, taker.source(), named.valueSpan()).with("fragment", named.value()).with("most", limits.steps()));
+      problems.add(Problem.at(TOO_MANY_STEPS, taker.source(), named.valueSpan()).with("fragment", named.value())
+          .with("most", limits.steps()));
     } else {
       lay(Scope.takenIn(fragment, taker));
     }

@@ -28,12 +28,16 @@ public final class Fragments {
     return problems;
   }
 
-  /** What keeps a fragment from being taken in, reported at a place of any text. Empty for a text that could not be read at all. */
+  /**
+   * What keeps a fragment from being taken in, reported at a place of any text. Empty for a text that could not be
+   * read at all.
+   */
   static List<Problem> lacks(Document fragment, Source source, Span span, String name) {
     if (!has(fragment, false)) {
       return List.of(Problem.at(FRAGMENT_WITHOUT_STEP, source, span).with("fragment", name));
     }
-    return has(fragment, true) ? List.of() : List.of(Problem.at(FRAGMENT_WITHOUT_EXIT, source, span).with("fragment", name));
+    return has(fragment, true) ? List.of()
+        : List.of(Problem.at(FRAGMENT_WITHOUT_EXIT, source, span).with("fragment", name));
   }
 
   private static boolean has(Document fragment, boolean exit) {

@@ -74,12 +74,14 @@ final class LinkResolver {
       return scope.taker().map(taker -> exitGoal(taker, exit)).orElse(new Target.Nowhere());
     }
     return scope.chapters().contains(slug) ? chapter(scope, slug, span)
-        : nowhere(Problem.at(UNKNOWN_STEP, source(scope), span).with("target", slug).near("#" + slug, nearestStep(scope, slug)));
+        : nowhere(Problem.at(UNKNOWN_STEP, source(scope), span).with("target", slug).near("#" + slug,
+            nearestStep(scope, slug)));
   }
 
   /** A heading that is no step, perhaps because the word after its fence could not be read, which is reported there. */
   private Target chapter(Scope scope, String slug, Span span) {
-    return !scope.document().misspelt().isEmpty() ? new Target.Nowhere() : nowhere(Problem.at(WAY_TO_CHAPTER, source(scope), span).with("target", slug));
+    return !scope.document().misspelt().isEmpty() ? new Target.Nowhere()
+        : nowhere(Problem.at(WAY_TO_CHAPTER, source(scope), span).with("target", slug));
   }
 
   /** Out of a fragment: on by the taking step's way for this exit. */
@@ -93,7 +95,8 @@ final class LinkResolver {
     if (shared.trees().contains(id)) {
       return new Target.ToTree(id, Optional.of(step).filter(slug -> !slug.isEmpty()));
     }
-    return nowhere(Problem.at(UNKNOWN_TREE, source(scope), span).with("tree", file).near(file, Nearest.to(id, shared.trees()).map(name -> name + ".md")));
+    return nowhere(Problem.at(UNKNOWN_TREE, source(scope), span).with("tree", file).near(file,
+        Nearest.to(id, shared.trees()).map(name -> name + ".md")));
   }
 
   private Target nowhere(Problem problem) {

@@ -29,7 +29,8 @@ public final class MeterReader {
   /** Possessive: a unit that could give characters back would make a long line of units quadratic. */
   private static final String UNIT = "([^\\s,][^,]*+)";
   private static final Pattern LINE = Pattern.compile(
-      NUMBER + " to " + NUMBER + " " + UNIT + ", digit " + AMOUNT + " " + UNIT + ", " + AMOUNT + " % \\+ " + AMOUNT + " digits(?:, " + AMOUNT + " (\\S+))?");
+      NUMBER + " to " + NUMBER + " " + UNIT + ", digit " + AMOUNT + " " + UNIT + ", " + AMOUNT + " % \\+ " + AMOUNT
+          + " digits(?:, " + AMOUNT + " (\\S+))?");
 
   private final Document document;
   private final Problems problems = new Problems();
@@ -48,7 +49,8 @@ public final class MeterReader {
   private Read read(String id) {
     Map<Quantity, Meter.Scale> scales = new EnumMap<>(Quantity.class);
     document.blocks("meter").stream().flatMap(block -> block.entries().stream())
-        .forEach(entry -> quantity(entry).ifPresent(quantity -> scale(entry, quantity).ifPresent(scale -> scales.put(quantity, scale))));
+        .forEach(entry -> quantity(entry)
+            .ifPresent(quantity -> scale(entry, quantity).ifPresent(scale -> scales.put(quantity, scale))));
     String title = document.front("title").map(Entry::value).orElse(id);
     return new Read(new Meter(id, title, scales), problems.all());
   }
@@ -71,7 +73,8 @@ public final class MeterReader {
     Matcher line = LINE.matcher(entry.value());
     Optional<Meter.Scale> scale = line.matches() ? scale(line, quantity) : Optional.empty();
     if (scale.isEmpty()) {
-      problems.add(Problem.at(METER_LINE_UNREADABLE, document.source(), entry.valueSpan()).with("quantity", quantity.words()));
+      problems.add(
+          Problem.at(METER_LINE_UNREADABLE, document.source(), entry.valueSpan()).with("quantity", quantity.words()));
     }
     return scale;
   }
@@ -80,10 +83,14 @@ public final class MeterReader {
     Optional<BigDecimal> low = quantity.inOwnUnit(new BigDecimal(line.group(1)), line.group(3));
     Optional<BigDecimal> high = quantity.inOwnUnit(new BigDecimal(line.group(2)), line.group(3));
     Optional<BigDecimal> digit = quantity.stepInOwnUnit(new BigDecimal(line.group(4)), line.group(5));
-    Optional<BigDecimal> ohms = line.group(8) == null ? Optional.empty() : Quantity.OHMS.inOwnUnit(new BigDecimal(line.group(8)), line.group(9));
+    Optional<BigDecimal> ohms = line.group(8) == null ? Optional.empty()
+        : Quantity.OHMS.inOwnUnit(new BigDecimal(line.group(8)), line.group(9));
     boolean sane = low.isPresent() && high.isPresent() && digit.filter(step -> step.signum() > 0).isPresent()
-        && low.get().compareTo(high.get()) < 0 && (line.group(8) == null || ohms.filter(load -> load.signum() > 0).isPresent());
-    return sane ? Optional.of(new Meter.Scale(low.get(), high.get(), digit.get(), new BigDecimal(line.group(6)), new BigDecimal(line.group(7)), ohms))
+        && low.get().compareTo(high.get()) < 0
+        && (line.group(8) == null || ohms.filter(load -> load.signum() > 0).isPresent());
+    return sane
+        ? Optional.of(new Meter.Scale(low.get(), high.get(), digit.get(), new BigDecimal(line.group(6)),
+            new BigDecimal(line.group(7)), ohms))
         : Optional.empty();
   }
 }

@@ -18,7 +18,8 @@ import rungbook.markdown.Document;
  * @param depth how many fragments it is taken into, itself counted; 0 for the tree's own text
  */
 record Scope(
-    Document document, String prefix, Map<String, Integer> indexBySlug, Map<String, String> exitBySlug, Set<String> chapters,
+    Document document, String prefix, Map<String, Integer> indexBySlug, Map<String, String> exitBySlug,
+    Set<String> chapters,
     Optional<UnresolvedStep> taker, int depth) {
 
   static Scope of(Document document) {
@@ -26,7 +27,8 @@ record Scope(
   }
 
   static Scope takenIn(Document fragment, UnresolvedStep taker) {
-    return new Scope(fragment, taker.id() + "--", new HashMap<>(), new HashMap<>(), new HashSet<>(), Optional.of(taker), taker.scope().depth() + 1);
+    return new Scope(fragment, taker.id() + "--", new HashMap<>(), new HashMap<>(), new HashSet<>(), Optional.of(taker),
+        taker.scope().depth() + 1);
   }
 
   /** Whether this scope, or one that it was taken into, already is this file. */

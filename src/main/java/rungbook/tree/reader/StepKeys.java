@@ -24,8 +24,10 @@ public final class StepKeys {
   static final Set<String> FRONT = Set.of("title", "complaint", "system", "meter", "exits");
 
   private static final Set<String> COMMON = Set.of("at", "minutes", "cautions");
-  private static final Set<String> ACTIONS = Arrays.stream(ActionKind.values()).map(ActionKind::words).collect(Collectors.toSet());
-  private static final Set<String> CHECK = with(COMMON, Set.of("measure", "look", "listen", "smell", "feel", "ask", "leads", "expect", "with"));
+  private static final Set<
+      String> ACTIONS = Arrays.stream(ActionKind.values()).map(ActionKind::words).collect(Collectors.toSet());
+  private static final Set<String> CHECK = with(COMMON,
+      Set.of("measure", "look", "listen", "smell", "feel", "ask", "leads", "expect", "with"));
   private static final Set<String> TASK = with(COMMON, ACTIONS);
   private static final Set<String> FINDING = with(TASK, Set.of("fault", "healthy", "refer", "evacuate"));
   private static final Set<String> TAKE = with(COMMON, Set.of("fragment"));
@@ -49,7 +51,8 @@ public final class StepKeys {
     for (Entry entry : entries) {
       if (!known.contains(entry.key()) && known.stream().noneMatch(entry::is)) {
         problems.add(Problem.at(UNKNOWN_KEY, source, entry.keySpan()).with("key", entry.key()).with("where", where)
-            .with("keys", known.stream().sorted().collect(Collectors.joining(", "))).near(entry.key(), Nearest.to(entry.key(), known)));
+            .with("keys", known.stream().sorted().collect(Collectors.joining(", ")))
+            .near(entry.key(), Nearest.to(entry.key(), known)));
       } else if (entry.value().isEmpty()) {
         problems.add(Problem.at(VALUE_MISSING, source, entry.keySpan()).with("key", entry.key()));
       }

@@ -60,7 +60,8 @@ final class StepReader {
   private final SystemNames names;
   private final AnswerReader answers;
 
-  private StepReader(UnresolvedStep draft, LinkResolver links, Shared shared, Optional<Vocabulary> system, Problems problems) {
+  private StepReader(UnresolvedStep draft, LinkResolver links, Shared shared, Optional<Vocabulary> system,
+      Problems problems) {
     this.draft = draft;
     this.block = draft.block();
     this.source = draft.scope().document().source();
@@ -72,7 +73,8 @@ final class StepReader {
     this.answers = new AnswerReader(source, problems);
   }
 
-  static Step read(UnresolvedStep draft, LinkResolver links, Shared shared, Optional<Vocabulary> system, Problems problems) {
+  static Step read(UnresolvedStep draft, LinkResolver links, Shared shared, Optional<Vocabulary> system,
+      Problems problems) {
     return new StepReader(draft, links, shared, system, problems).read();
   }
 
@@ -87,7 +89,8 @@ final class StepReader {
   }
 
   private Step check() {
-    List<Entry> reads = block.entries().stream().filter(entry -> entry.is("measure") || sense(entry).isPresent()).toList();
+    List<Entry> reads = block.entries().stream().filter(entry -> entry.is("measure") || sense(entry).isPresent())
+        .toList();
     if (reads.size() > 1 || reads.isEmpty() && !isBroken()) {
       Span span = reads.isEmpty() ? block.kindSpan() : reads.get(1).keySpan();
       problems.add(Problem.at(reads.isEmpty() ? CHECK_READS_NOTHING : CHECK_READS_TWICE, source, span));
@@ -100,8 +103,8 @@ final class StepReader {
 
   /** Whether a line of the block could not be read, which is reported there; what seems to be missing may be in it. */
   private boolean isBroken() {
-    return draft.scope().document().problems().stream().anyMatch(problem ->
-        problem.span().start() >= block.span().start() && problem.span().end() <= block.span().end());
+    return draft.scope().document().problems().stream().anyMatch(
+        problem -> problem.span().start() >= block.span().start() && problem.span().end() <= block.span().end());
   }
 
   private Step senseCheck(Entry read) {
@@ -120,7 +123,8 @@ final class StepReader {
     if (expect.isEmpty() && !isBroken()) {
       problems.add(Problem.at(EXPECT_MISSING, source, measure.keySpan()));
     }
-    return new Step.MeterCheck(particulars(readingWays(quantity)), quantity, measure.valueSpan(), leads(quantity, measure),
+    return new Step.MeterCheck(particulars(readingWays(quantity)), quantity, measure.valueSpan(),
+        leads(quantity, measure),
         expect.flatMap(entry -> answers.range(entry.value(), entry.valueSpan(), quantity)),
         expect.map(Entry::valueSpan).orElse(measure.valueSpan()), presumed());
   }
@@ -129,7 +133,8 @@ final class StepReader {
     List<NameRef> leads = block.entry("leads").map(this::items).orElse(List.of());
     if (quantity.leads() != 0 && leads.size() != quantity.leads() && !isBroken()) {
       Span span = block.entry("leads").map(Entry::valueSpan).orElse(measure.keySpan());
-      problems.add(Problem.at(LEADS_COUNT, source, span).with("quantity", quantity.words()).with("needed", quantity.leads()).with("found", leads.size()));
+      problems.add(Problem.at(LEADS_COUNT, source, span).with("quantity", quantity.words())
+          .with("needed", quantity.leads()).with("found", leads.size()));
     }
     leads.forEach(names::point);
     if (leads.size() == 2 && leads.get(0).key().equals(leads.get(1).key())) {
@@ -162,8 +167,9 @@ final class StepReader {
 
   private boolean isYes(String key) {
     Optional<Entry> entry = block.entry(key);
-    entry.filter(line -> !line.value().isEmpty() && !line.value().equalsIgnoreCase("yes")).ifPresent(line -> problems.add(
-        Problem.at(NOT_YES, source, line.valueSpan()).with("key", key).with("written", line.value())));
+    entry.filter(line -> !line.value().isEmpty() && !line.value().equalsIgnoreCase("yes"))
+        .ifPresent(line -> problems.add(
+            Problem.at(NOT_YES, source, line.valueSpan()).with("key", key).with("written", line.value())));
     return entry.isPresent();
   }
 
@@ -217,7 +223,8 @@ final class StepReader {
           .with("found", written.size()).with("most", Step.MOST_ANSWERS));
     }
     return written.stream().limit(Step.MOST_ANSWERS)
-        .map(way -> new Way(read.apply(way), way.answer(), way.answerSpan(), links.goal(draft.scope(), way), way.label(), way.span()))
+        .map(way -> new Way(read.apply(way), way.answer(), way.answerSpan(), links.goal(draft.scope(), way),
+            way.label(), way.span()))
         .toList();
   }
 
@@ -226,7 +233,8 @@ final class StepReader {
     at.ifPresent(names::location);
     List<NameRef> cautions = block.entry("cautions").map(this::items).orElse(List.of());
     cautions.stream().filter(name -> !shared.cautions().containsKey(name.key())).forEach(name -> problems.add(
-        Problem.at(UNKNOWN_CAUTION, source, name.span()).with("caution", name.text()).near(name.text(), Nearest.to(name.text(), shared.cautions().keySet()))));
+        Problem.at(UNKNOWN_CAUTION, source, name.span()).with("caution", name.text()).near(name.text(),
+            Nearest.to(name.text(), shared.cautions().keySet()))));
     return new StepHeader(draft.id(), draft.scope().document(), draft.section(), block, at, minutes(), cautions, ways);
   }
 
@@ -235,9 +243,11 @@ final class StepReader {
     Optional<BigDecimal> minutes = entry.flatMap(line -> Numbers.read(line.value()))
         .filter(measured -> measured.unit().isEmpty() && measured.number().signum() >= 0).map(Numbers.Measured::number);
     if (entry.isPresent() && minutes.isEmpty()) {
-      problems.add(Problem.at(MINUTES_UNREADABLE, source, entry.get().valueSpan()).with("written", entry.get().value()));
+      problems
+          .add(Problem.at(MINUTES_UNREADABLE, source, entry.get().valueSpan()).with("written", entry.get().value()));
     }
-    return minutes.orElse(block.kind().equals("finding") || block.kind().equals("take") ? BigDecimal.ZERO : USUAL_MINUTES);
+    return minutes
+        .orElse(block.kind().equals("finding") || block.kind().equals("take") ? BigDecimal.ZERO : USUAL_MINUTES);
   }
 
   private List<NameRef> items(Entry entry) {

@@ -96,6 +96,7 @@ public final class SystemNames {
 
   private void refuse(Code code, String kind, NameRef name, Collection<String> known) {
     problems.add(Problem.at(code, source, name.span()).with("name", name.text()).with("kind", kind)
-        .with("system", system.map(Vocabulary::id).orElse("")).with("known", listed(known)).near(name.text(), Nearest.to(name.text(), known)));
+        .with("system", system.map(Vocabulary::id).orElse("")).with("known", listed(known))
+        .near(name.text(), Nearest.to(name.text(), known)));
   }
 }

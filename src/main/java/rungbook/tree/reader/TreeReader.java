@@ -17,7 +17,10 @@ import rungbook.tree.Shared;
 import rungbook.tree.Step;
 import rungbook.tree.Tree;
 
-/** Makes a tree of a document. There is always a tree, as far as the text could be read; the problems say what is missing. */
+/**
+ * Makes a tree of a document. There is always a tree, as far as the text could be read; the problems say what is
+ * missing.
+ */
 public final class TreeReader {
 
   static final Code FILE_EMPTY = Code.of("file-empty");
@@ -55,7 +58,8 @@ public final class TreeReader {
       return new Read(tree(List.of(), Optional.empty()), problems.all());
     }
     StepKeys.inspect(document.front(), StepKeys.FRONT, "front matter", document.source(), problems);
-    document.front("exits").ifPresent(exits -> problems.add(Problem.at(FragmentExpander.EXIT_OUTSIDE_FRAGMENT, document.source(), exits.keySpan())));
+    document.front("exits").ifPresent(
+        exits -> problems.add(Problem.at(FragmentExpander.EXIT_OUTSIDE_FRAGMENT, document.source(), exits.keySpan())));
     var system = named("system", UNKNOWN_SYSTEM, shared.systems());
     List<UnresolvedStep> drafts = FragmentExpander.of(document, shared, problems);
     if (drafts.isEmpty() && document.problems().isEmpty()) {
@@ -69,7 +73,8 @@ public final class TreeReader {
   private Tree tree(List<Step> steps, Optional<rungbook.system.Vocabulary> system) {
     boolean empty = document.source().text().isBlank();
     Optional<Meter> meter = named("meter", UNKNOWN_METER, shared.meters());
-    return new Tree(id, empty ? id : needed("title").orElse(id), empty ? "" : needed("complaint").orElse(""), document, system,
+    return new Tree(id, empty ? id : needed("title").orElse(id), empty ? "" : needed("complaint").orElse(""), document,
+        system,
         meter.orElse(shared.usualMeter()), steps);
   }
 

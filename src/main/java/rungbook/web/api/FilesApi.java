@@ -79,7 +79,8 @@ class FilesApi {
   public Response export() {
     var zip = new ByteArrayOutputStream();
     LibraryArchive.writeZip(store.heads(), zip);
-    return Response.ok(zip.toByteArray()).header(HttpHeaders.CONTENT_DISPOSITION, "attachment; filename=\"library.zip\"").build();
+    return Response.ok(zip.toByteArray())
+        .header(HttpHeaders.CONTENT_DISPOSITION, "attachment; filename=\"library.zip\"").build();
   }
 
   @POST

@@ -36,7 +36,8 @@ class HistoryApi {
       description = "At most " + Requests.REVISIONS_AT_ONCE + " of them; `before` asks for those older than a revision")
   public History history(String path, @QueryParam("before") @DefaultValue("2147483647") int before) {
     var at = Requests.path(path);
-    return new History(Requests.history(store, at, before).stream().map(DocumentEntry::of).toList(), store.firstBroken(at).orElse(null));
+    return new History(Requests.history(store, at, before).stream().map(DocumentEntry::of).toList(),
+        store.firstBroken(at).orElse(null));
   }
 
   @GET

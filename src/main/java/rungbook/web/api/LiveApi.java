@@ -83,7 +83,8 @@ class LiveApi {
     var views = new StepViews(compiled.tree(), shelf.library().shared().cautions());
     return stepAt(compiled, written.line())
         .map(step -> new Preview(step.title(), views.of(step).html()))
-        .orElseGet(() -> new Preview(TreeEntry.title(compiled), views.prose(compiled.tree().document()).introduction()));
+        .orElseGet(
+            () -> new Preview(TreeEntry.title(compiled), views.prose(compiled.tree().document()).introduction()));
   }
 
   @GET
@@ -115,7 +116,8 @@ class LiveApi {
 
   static String text(Written written) {
     if (Requests.utf8(written.text()).length > StoreLimits.TEXT) {
-      throw ProblemException.tooLarge("the text is larger than " + (StoreLimits.TEXT >> 20) + " MB", "split the tree in two");
+      throw ProblemException.tooLarge("the text is larger than " + (StoreLimits.TEXT >> 20) + " MB",
+          "split the tree in two");
     }
     return written.text();
   }

@@ -22,7 +22,9 @@ import rungbook.web.views.Misroutes;
  * @param condemned which healthy systems end at a finding that names a fault, a sentence each
  * @param limits those that send somebody the wrong way
  */
-record LiveProof(String unproved, int named, int found, List<String> missed, List<String> condemned, List<Limit> limits) {
+record LiveProof(String unproved, int named, int found, List<String> missed, List<String> condemned,
+    List<Limit> limits) {
+
   private static final int MOST_TOLD = 3;
 
   /**
@@ -33,21 +35,27 @@ record LiveProof(String unproved, int named, int found, List<String> missed, Lis
   record Limit(String check, String at, int from, List<String> says, String better, List<EditView> edits) {}
 
   static LiveProof of(Proving.Result result) {
-    return result.proved().map(LiveProof::of).orElseGet(() ->
-        new LiveProof(Wording.of(result.problems().get(0)).sentence(result.problems().get(0)), 0, 0, List.of(), List.of(), List.of()));
+    return result.proved().map(LiveProof::of)
+        .orElseGet(() -> new LiveProof(Wording.of(result.problems().get(0)).sentence(result.problems().get(0)), 0, 0,
+            List.of(), List.of(), List.of()));
   }
 
   private static LiveProof of(Proof proof) {
     var claimed = proof.fates().stream().filter(Proof.Fate::claimed).toList();
-    var missed = claimed.stream().filter(fate -> !Share.isAll(fate.found())).sorted(Comparator.comparingDouble(Proof.Fate::found))
+    var missed = claimed.stream().filter(fate -> !Share.isAll(fate.found()))
+        .sorted(Comparator.comparingDouble(Proof.Fate::found))
         .map(fate -> missed(proof, fate)).toList();
-    return new LiveProof("", claimed.size(), claimed.size() - missed.size(), missed, Misroutes.condemned(proof).toList(), limits(proof));
+    return new LiveProof("", claimed.size(), claimed.size() - missed.size(), missed,
+        Misroutes.condemned(proof).toList(), limits(proof));
   }
 
   private static String missed(Proof proof, Proof.Fate fate) {
     var ends = proof.endings().stream().filter(ending -> ending.arrived().stream()
-        .anyMatch(one -> one.fault().equals(fate.name()) && !one.named() && one.share() > 0)).map(Proof.Ending::title).toList();
-    return fate.name() + (fate.found() == 0 ? " is missed" : " is found in " + ReportNumbers.percent(fate.found()) + " of installations")
+        .anyMatch(one -> one.fault().equals(fate.name()) && !one.named() && one.share() > 0)).map(Proof.Ending::title)
+        .toList();
+    return fate.name()
+        + (fate.found() == 0 ? " is missed"
+            : " is found in " + ReportNumbers.percent(fate.found()) + " of installations")
         + (ends.isEmpty() ? "" : "; it ends at `" + String.join("`, `", ends) + "`");
   }
 
@@ -69,7 +77,8 @@ record LiveProof(String unproved, int named, int found, List<String> missed, Lis
     var own = step.source() == proof.tree().source();
     var edits = LimitFix.fix(limit, step).filter(fix -> own).map(EditView::of).orElse(List.of());
     var unit = " " + step.quantity().unit();
-    return new Limit(check.title(), ReportNumbers.number(limit.at()) + unit, own ? step.ways().get(limit.upperWay()).answerSpan().start() : 0, wrong,
+    return new Limit(check.title(), ReportNumbers.number(limit.at()) + unit,
+        own ? step.ways().get(limit.upperWay()).answerSpan().start() : 0, wrong,
         edits.isEmpty() ? "" : ReportNumbers.number(limit.better().orElseThrow()) + unit, edits);
   }
 }

@@ -44,9 +44,11 @@ class PacksApi {
       description = "Under its lasting name, so that links between packs in a folder hold; with `digest=true` under a name that tells this edition from others")
   public Response pack(String path, @QueryParam("digest") boolean digest) {
     var tree = shelf.tree(Requests.path(path))
-        .orElseThrow(() -> ProblemException.notFound("`" + path + "` is no tree in the library", "choose one from the library"));
+        .orElseThrow(
+            () -> ProblemException.notFound("`" + path + "` is no tree in the library", "choose one from the library"));
     if (!tree.isSound()) {
-      throw ProblemException.of(409, "No pack", "`" + path + "` has errors, and a tree with errors becomes no pack", "put right what its page lists");
+      throw ProblemException.of(409, "No pack", "`" + path + "` has errors, and a tree with errors becomes no pack",
+          "put right what its page lists");
     }
     var pack = packs.of(tree);
     return download(digest ? pack.alone() : pack.inFolder(), "text/html; charset=UTF-8");
@@ -78,6 +80,7 @@ class PacksApi {
   }
 
   private static Response download(PackFile file, String type) {
-    return Response.ok(file.bytes(), type).header(HttpHeaders.CONTENT_DISPOSITION, "attachment; filename*=UTF-8''" + UrlPath.part(file.name())).build();
+    return Response.ok(file.bytes(), type)
+        .header(HttpHeaders.CONTENT_DISPOSITION, "attachment; filename*=UTF-8''" + UrlPath.part(file.name())).build();
   }
 }

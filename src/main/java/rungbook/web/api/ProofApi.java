@@ -19,7 +19,8 @@ import rungbook.web.service.Requests;
 
 /** What a walk through the simulated circuit shows of a tree. */
 @Path("/api/proof")
-@Tag(name = "proof", description = "Trees followed through the simulated circuit of their system with every fault of it")
+@Tag(name = "proof",
+    description = "Trees followed through the simulated circuit of their system with every fault of it")
 @Produces(MediaType.APPLICATION_JSON)
 class ProofApi {
   private final CompiledLibrary shelf;
@@ -34,12 +35,14 @@ class ProofApi {
 
   @GET
   @Path("{path:.+}")
-  @Operation(summary = "The proof of a tree as saved", description = "The same fields as `rungbook prove --format json`; "
-      + "`proofs` is empty when the tree cannot be proved, and a problem says why")
+  @Operation(summary = "The proof of a tree as saved",
+      description = "The same fields as `rungbook prove --format json`; "
+          + "`proofs` is empty when the tree cannot be proved, and a problem says why")
   public String saved(String path) {
     var at = Requests.head(store, Requests.path(path)).path();
     var result = desk.saved(shelf.tree(at).orElseThrow(() -> ProblemException.noTree(path)));
-    return ProofJson.of(result.proved().map(proof -> new ProofJson.Of(at.text(), proof)).stream().toList(), new Report(1, result.problems()));
+    return ProofJson.of(result.proved().map(proof -> new ProofJson.Of(at.text(), proof)).stream().toList(),
+        new Report(1, result.problems()));
   }
 
   @POST

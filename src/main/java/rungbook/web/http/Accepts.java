@@ -6,7 +6,8 @@ import java.util.List;
 import java.util.Locale;
 
 /**
- * The media types that a request's {@code Accept} header asks for, most wanted first (RFC 9110, 12.5.1). Any header can be read:
+ * The media types that a request's {@code Accept} header asks for, most wanted first (RFC 9110, 12.5.1). Any header
+ * can be read:
  * it is needed to answer a request that is wrong already.
  */
 record Accepts(List<String> types) {

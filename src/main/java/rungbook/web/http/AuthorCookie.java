@@ -7,8 +7,7 @@ import java.nio.charset.StandardCharsets;
 public final class AuthorCookie {
   public static final String NAME = "rungbook-author";
 
-  private AuthorCookie() {
-  }
+  private AuthorCookie() {}
 
   /** The name in the cookie; empty where its value cannot be read: any other program on this machine may set it. */
   public static String name(String value) {

@@ -10,7 +10,8 @@ import java.util.concurrent.Semaphore;
 import rungbook.store.document.StoreLimits;
 
 /**
- * Bounds what requests bring: how large a body may be on its route, and how many large ones are worked on at once, so that no
+ * Bounds what requests bring: how large a body may be on its route, and how many large ones are worked on at once, so
+ * that no
  * number of requests fills the memory.
  */
 @ApplicationScoped
@@ -68,12 +69,14 @@ class BodyLimits {
       request.next();
     } else {
       request.response().putHeader("Retry-After", "1");
-      failures.answer(request, ProblemException.of(503, "Too much at once", "other large requests are still being worked on",
-          "send it again in a moment").report());
+      failures.answer(request,
+          ProblemException.of(503, "Too much at once", "other large requests are still being worked on",
+              "send it again in a moment").report());
     }
   }
 
-  // the framework's own limit ends a body without an answer in words: it is the backstop for what LimitedBody does not read
+  // the framework's own limit ends a body without an answer in words: it is the backstop for what LimitedBody does not
+  // read
   private static void limit(RoutingContext request) {
     request.put(VertxHttpRecorder.MAX_REQUEST_SIZE_KEY, limit(request.normalizedPath()) + SMALL_BYTES);
     request.next();

@@ -52,11 +52,13 @@ class BodyReading implements ReaderInterceptor {
     var path = json instanceof JsonMappingException mapping ? path(mapping) : "";
     var at = json.getLocation();
     var place = at == null ? "" : " at line " + at.getLineNr() + ", column " + at.getColumnNr();
-    return path.isEmpty() ? ProblemException.badRequest("the body is not the JSON that is asked for: it cannot be read" + place, HINT)
+    return path.isEmpty()
+        ? ProblemException.badRequest("the body is not the JSON that is asked for: it cannot be read" + place, HINT)
         : ProblemException.badRequest("`" + path + "` in the body is not of the kind that is asked for", HINT);
   }
 
   private static String path(JsonMappingException mapping) {
-    return mapping.getPath().stream().map(Reference::getFieldName).filter(Objects::nonNull).collect(Collectors.joining("."));
+    return mapping.getPath().stream().map(Reference::getFieldName).filter(Objects::nonNull)
+        .collect(Collectors.joining("."));
   }
 }

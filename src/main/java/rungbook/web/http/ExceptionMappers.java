@@ -40,8 +40,10 @@ class ExceptionMappers {
   @ServerExceptionMapper
   Response nothingThere(NotFoundException missing, ContainerRequestContext request) {
     var report = missing.getCause() == null
-        ? ProblemException.notFound("`" + request.getUriInfo().getPath() + "` leads nowhere", "start from the library").report()
-        : ProblemException.badRequest("a value in the address is not of the kind asked for", "compare it with /api/openapi").report();
+        ? ProblemException.notFound("`" + request.getUriInfo().getPath() + "` leads nowhere", "start from the library")
+            .report()
+        : ProblemException
+            .badRequest("a value in the address is not of the kind asked for", "compare it with /api/openapi").report();
     return answer(report, request).build();
   }
 
@@ -52,14 +54,16 @@ class ExceptionMappers {
       return ownMistake(refused, request);
     }
     var answer = answer(Failures.refused(status), request);
-    return refused instanceof NotAllowedException ? answer.allow(refused.getResponse().getAllowedMethods()).build() : answer.build();
+    return refused instanceof NotAllowedException ? answer.allow(refused.getResponse().getAllowedMethods()).build()
+        : answer.build();
   }
 
   @ServerExceptionMapper
   Response ownMistake(Throwable unforeseen, ContainerRequestContext request) {
     if (isUnreadForm(unforeseen)) {
       return answer(ProblemException.badRequest("the form cannot be read: " + unforeseen.getMessage(),
-          "send it whole; an import takes at most " + StoreLimits.FILES_COUNT + " files, so send more as a zip").report(), request).build();
+          "send it whole; an import takes at most " + StoreLimits.FILES_COUNT + " files, so send more as a zip")
+          .report(), request).build();
     }
     if (DiskFull.isReason(unforeseen)) {
       LOG.error("the disk that holds the library is full");
@@ -71,7 +75,8 @@ class ExceptionMappers {
 
   // the framework has no type of its own for a form that is cut off or has too many fields
   private static boolean isUnreadForm(Throwable failure) {
-    return Arrays.stream(failure.getStackTrace()).anyMatch(frame -> frame.getClassName().equals(FormBodyHandler.class.getName()));
+    return Arrays.stream(failure.getStackTrace())
+        .anyMatch(frame -> frame.getClassName().equals(FormBodyHandler.class.getName()));
   }
 
   private Response.ResponseBuilder answer(Report report, ContainerRequestContext request) {

@@ -10,7 +10,10 @@ import java.util.Set;
 import org.jboss.logging.Logger;
 import rungbook.web.http.ProblemException.Report;
 
-/** Answers requests that fail before or outside any page or API, such as a body that is too large, in the shape of all others. */
+/**
+ * Answers requests that fail before or outside any page or API, such as a body that is too large, in the shape of all
+ * others.
+ */
 @ApplicationScoped
 public class Failures {
   private static final Logger LOG = Logger.getLogger("rungbook");
@@ -62,7 +65,8 @@ public class Failures {
     var title = HttpResponseStatus.valueOf(status).reasonPhrase();
     return switch (status) {
       case 404 -> report(404, title, "there is nothing at this address", "start from the library");
-      case 405 -> report(405, title, "this address does not take this method", "see /api/openapi for the methods it takes");
+      case 405 ->
+          report(405, title, "this address does not take this method", "see /api/openapi for the methods it takes");
       case 406 -> report(406, title, "there is no such form of it", "ask for one that /api/openapi names, or for */*");
       case 413 -> report(413, title, "the request is larger than the server takes in", "send less at once");
       case 415 -> report(415, title, "the body's media type is not one that this address takes",
@@ -82,7 +86,8 @@ public class Failures {
    */
   public static Report ownMistake(boolean safe) {
     return safe
-        ? report(500, "Rungbook failed", "Nothing was changed by this request", "try again; the program's log says what failed")
+        ? report(500, "Rungbook failed", "Nothing was changed by this request",
+            "try again; the program's log says what failed")
         : report(500, "Rungbook failed", "It is not certain whether the change was saved",
             "look at the document's history before you send it again; the program's log says what failed");
   }

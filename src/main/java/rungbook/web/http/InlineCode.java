@@ -5,8 +5,7 @@ import java.util.List;
 
 /** Takes a sentence with words in backticks apart, so that a page can set them as code. */
 public final class InlineCode {
-  private InlineCode() {
-  }
+  private InlineCode() {}
 
   /** A stretch of the sentence; {@code code} when it stood in backticks. */
   public record Part(String text, boolean code) {}

@@ -45,7 +45,8 @@ public final class LimitedBody extends InputStream {
       throw new Unread(BodyLimits.tooLarge(mostBytes));
     }
     if (System.nanoTime() > deadlineNanos) {
-      throw new Unread(ProblemException.of(408, "Too slow", "the request's body did not arrive in time", "send it again"));
+      throw new Unread(
+          ProblemException.of(408, "Too slow", "the request's body did not arrive in time", "send it again"));
     }
     return read;
   }
@@ -65,6 +66,5 @@ public final class LimitedBody extends InputStream {
 
   // closing the server's own stream would wait for the rest of the body, and a refusal is not to wait for that
   @Override
-  public void close() {
-  }
+  public void close() {}
 }

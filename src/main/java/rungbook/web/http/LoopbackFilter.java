@@ -14,7 +14,8 @@ import java.util.Set;
 /**
  * Stands before every request while there are no accounts: only this machine's own pages and programs come through.
  *
- * <p>A foreign {@code Host} is how DNS rebinding reaches a loopback server; a foreign {@code Origin} is how another site's
+ * <p>A foreign {@code Host} is how DNS rebinding reaches a loopback server; a foreign {@code Origin} is how another
+ * site's
  * page posts to it. Pages may load nothing from elsewhere and run no inline script.
  */
 @ApplicationScoped
@@ -46,7 +47,8 @@ public class LoopbackFilter {
       refuse(request, 421, "Not this server", "this server answers to its own address only",
           "open http://127.0.0.1 with the port it printed at its start");
     } else if (isForeignWrite(request.request())) {
-      refuse(request, 403, "Not allowed", "another site's page tried to change the library", "do it from Rungbook's own pages");
+      refuse(request, 403, "Not allowed", "another site's page tried to change the library",
+          "do it from Rungbook's own pages");
     } else {
       request.next();
     }

@@ -9,7 +9,10 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import rungbook.web.http.ProblemException.Report;
 
-/** Writes what is wrong with a request: a page for a browser, {@code application/problem+json} (RFC 9457) for a program. */
+/**
+ * Writes what is wrong with a request: a page for a browser, {@code application/problem+json} (RFC 9457) for a
+ * program.
+ */
 @Singleton
 class ProblemWriter {
   static final String PROBLEM_JSON = "application/problem+json";
@@ -35,7 +38,8 @@ class ProblemWriter {
    */
   Body write(Report report, String path, String accept) {
     var wantsPage = !isApi(path) && Accepts.of(accept).prefersPage();
-    return wantsPage ? new Body(PAGE, Templates.trouble(report).render()) : new Body(PROBLEM_JSON, text(members(report)));
+    return wantsPage ? new Body(PAGE, Templates.trouble(report).render())
+        : new Body(PROBLEM_JSON, text(members(report)));
   }
 
   private static boolean isApi(String path) {

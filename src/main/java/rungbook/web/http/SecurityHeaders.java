@@ -4,8 +4,7 @@ import io.vertx.core.http.HttpServerResponse;
 
 /** What every answer forbids a browser: inline script, anything from elsewhere, and frames of other sites. */
 final class SecurityHeaders {
-  private SecurityHeaders() {
-  }
+  private SecurityHeaders() {}
 
   /** @param nonce the one of this answer's own style sheets */
   static void set(HttpServerResponse answer, String nonce) {

@@ -37,8 +37,9 @@ class EditPage {
   }
 
   /** @param basedOn the revision the text is from; 0 for a new document */
-  record View(String path, String href, String viewHref, String historyHref, String text, int basedOn, String author, String nonce, int line,
-              boolean tree) {}
+  record View(String path, String href, String viewHref, String historyHref, String text, int basedOn, String author,
+      String nonce, int line,
+      boolean tree) {}
 
   /** @param systems what a new tree can be for, by id */
   record NewView(List<System> systems) {}
@@ -48,29 +49,35 @@ class EditPage {
   /** @param draft a text that lost the race, to go on with on top of the newest revision; 0 for the revision itself */
   @GET
   @Path("edit/{path:.+}")
-  public TemplateInstance edit(String path, @QueryParam("line") @DefaultValue("1") int line, @QueryParam("draft") long draft,
+  public TemplateInstance edit(String path, @QueryParam("line") @DefaultValue("1") int line,
+      @QueryParam("draft") long draft,
       @CookieParam(AuthorCookie.NAME) @DefaultValue("") String author, @Context RoutingContext request) {
     var at = Requests.path(path);
     if (at.isPicture()) {
-      throw ProblemException.badRequest("`" + at + "` is a picture", draft == 0 ? "upload a new one from the editor of the tree that shows it"
+      throw ProblemException.badRequest("`" + at + "` is a picture", draft == 0
+          ? "upload a new one from the editor of the tree that shows it"
           : "download the draft from the picture's history, and upload it from the editor of the tree that shows it");
     }
     var head = Requests.head(store, at);
-    return Pages.edit(view(at, draft == 0 ? head.text() : Requests.draft(store, at, draft).text(), head.number(), line, author, request));
+    return Pages.edit(view(at, draft == 0 ? head.text() : Requests.draft(store, at, draft).text(), head.number(), line,
+        author, request));
   }
 
   @GET
   @Path("new")
   public TemplateInstance choose() {
     var systems = shelf.library().shared().systems().values().stream()
-        .map((Vocabulary system) -> new System(system.id(), system.title())).sorted(java.util.Comparator.comparing(System::title)).toList();
+        .map((Vocabulary system) -> new System(system.id(), system.title()))
+        .sorted(java.util.Comparator.comparing(System::title)).toList();
     return Pages.newTree(new NewView(systems));
   }
 
   @GET
   @Path("new/tree")
-  public TemplateInstance begin(@QueryParam("title") @DefaultValue("") String title, @QueryParam("complaint") @DefaultValue("") String complaint,
-      @QueryParam("system") @DefaultValue("") String system, @CookieParam(AuthorCookie.NAME) @DefaultValue("") String author,
+  public TemplateInstance begin(@QueryParam("title") @DefaultValue("") String title,
+      @QueryParam("complaint") @DefaultValue("") String complaint,
+      @QueryParam("system") @DefaultValue("") String system,
+      @CookieParam(AuthorCookie.NAME) @DefaultValue("") String author,
       @Context RoutingContext request) {
     var at = free("trees/", title);
     return Pages.edit(view(at, NewTexts.tree(title.strip(), complaint.strip(), system), 0, 1, author, request));
@@ -78,7 +85,8 @@ class EditPage {
 
   @GET
   @Path("new/text")
-  public TemplateInstance beginShared(@QueryParam("folder") @DefaultValue("") String folder, @QueryParam("title") @DefaultValue("") String title,
+  public TemplateInstance beginShared(@QueryParam("folder") @DefaultValue("") String folder,
+      @QueryParam("title") @DefaultValue("") String title,
       @CookieParam(AuthorCookie.NAME) @DefaultValue("") String author, @Context RoutingContext request) {
     return Pages.edit(view(free(folder, title), NewTexts.shared(folder, title.strip()), 0, 1, author, request));
   }
@@ -87,11 +95,14 @@ class EditPage {
   private DocumentPath free(String folder, String title) {
     var slug = Slug.of(title);
     if (slug.isBlank()) {
-      throw ProblemException.badRequest("a new text needs a title", "give it the words that people use, such as `No heat, blower runs`");
+      throw ProblemException.badRequest("a new text needs a title",
+          "give it the words that people use, such as `No heat, blower runs`");
     }
     var at = new DocumentPath(folder + slug.substring(0, Math.min(slug.length(), 80)) + ".md");
     if (store.head(at).filter(Revision::isThere).isPresent()) {
-      throw ProblemException.of(409, "There is such a text already", "`" + at + "` is in the library", "give the new one another title, or edit that one")
+      throw ProblemException
+          .of(409, "There is such a text already", "`" + at + "` is in the library",
+              "give the new one another title, or edit that one")
           .with(Map.of("there", (at.isTree() ? "/tree/" : "/text/") + UrlPath.of(at.text())));
     }
     return at;
@@ -100,7 +111,8 @@ class EditPage {
   private View view(DocumentPath at, String text, int basedOn, int line, String author, RoutingContext request) {
     var base = basedOn == 0 ? store.head(at).map(Revision::number).orElse(0) : basedOn;
     var href = UrlPath.of(at.text());
-    return new View(at.text(), href, basedOn == 0 ? "/" : (at.isTree() ? "/tree/" : "/text/") + href, basedOn == 0 ? "" : "/history/" + href,
+    return new View(at.text(), href, basedOn == 0 ? "/" : (at.isTree() ? "/tree/" : "/text/") + href,
+        basedOn == 0 ? "" : "/history/" + href,
         text, base, AuthorCookie.name(author), request.get(LoopbackFilter.NONCE), line, at.isTree());
   }
 }

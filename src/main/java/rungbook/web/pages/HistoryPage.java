@@ -42,8 +42,9 @@ class HistoryPage {
    * @param drafts the newest; {@code moreDrafts} others are kept too
    * @param firstBroken 0 while the chain of hashes holds
    */
-  record View(String path, String href, String viewHref, boolean picture, List<DocumentEntry> revisions, int older, int from, int to,
-              List<Difference.Line> difference, List<DraftView> drafts, int moreDrafts, int firstBroken) {}
+  record View(String path, String href, String viewHref, boolean picture, List<DocumentEntry> revisions, int older,
+      int from, int to,
+      List<Difference.Line> difference, List<DraftView> drafts, int moreDrafts, int firstBroken) {}
 
   /** A draft, and what it has that the newest revision has not; nothing for a picture. */
   record DraftView(KeptDraft draft, List<Difference.Line> difference) {}
@@ -64,7 +65,8 @@ class HistoryPage {
     var older = some.get(0).number() > 1 ? some.get(0).number() : 0;
     var difference = at.isPicture() ? List.<Difference.Line>of() : Difference.of(text(at, from), text(at, to));
     var drafts = store.drafts(at);
-    return new View(at.text(), UrlPath.of(at.text()), (at.isTree() ? "/tree/" : "/text/") + UrlPath.of(at.text()), at.isPicture(),
+    return new View(at.text(), UrlPath.of(at.text()), (at.isTree() ? "/tree/" : "/text/") + UrlPath.of(at.text()),
+        at.isPicture(),
         newestFirst, older, from, to, difference, newest(at, drafts), Math.max(0, drafts.size() - MOST_DRAFTS_SHOWN),
         store.firstBroken(at).orElse(0));
   }
@@ -84,7 +86,8 @@ class HistoryPage {
   public Response putAway(String path, @FormParam("draft") long draft) {
     var at = Requests.path(path);
     if (!store.putAway(at, draft)) {
-      throw ProblemException.notFound("`" + at + "` has no draft " + draft + ", or no longer", "its history shows what is still kept");
+      throw ProblemException.notFound("`" + at + "` has no draft " + draft + ", or no longer",
+          "its history shows what is still kept");
     }
     return Response.seeOther(URI.create("/history/" + UrlPath.of(at.text()))).build();
   }

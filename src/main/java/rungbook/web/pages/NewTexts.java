@@ -2,8 +2,7 @@ package rungbook.web.pages;
 
 /** The texts that new documents begin with: small, complete, and free of problems. */
 public final class NewTexts {
-  private NewTexts() {
-  }
+  private NewTexts() {}
 
   public static String tree(String title, String complaint, String system) {
     return """
@@ -50,13 +49,15 @@ public final class NewTexts {
       case "shared/meters/" -> "---\n\n```meter\nAC volts: 0 to 600 V, digit 0.1 V, 1 % + 3 digits, 10 Mohm\n```\n";
       case "shared/systems/" -> "---\n\nThe sequence of operation.\n\n```locations\nthermostat: start\n```\n\n"
           + "```points\nR: at thermostat\n```\n\n```faults\n```\n";
-      default -> "exits: done\n---\n\n## Do it\n\n```task\n```\n\n- done: [Done](#done)\n\n## Done\n\n```exit\nanswer: done\n```\n";
+      default ->
+          "exits: done\n---\n\n## Do it\n\n```task\n```\n\n- done: [Done](#done)\n\n## Done\n\n```exit\nanswer: done\n```\n";
     };
   }
 
   // a colon or a leading sign means something in front matter; in quotes it is only itself
   private static String quoted(String value) {
     var plain = value.replaceAll("\\p{Cntrl}+", " ");
-    return plain.matches("[\\p{L}\\p{N}][\\p{L}\\p{N} ,.'()/-]*") ? plain : "\"" + plain.replace("\\", "\\\\").replace("\"", "\\\"") + "\"";
+    return plain.matches("[\\p{L}\\p{N}][\\p{L}\\p{N} ,.'()/-]*") ? plain
+        : "\"" + plain.replace("\\", "\\\\").replace("\"", "\\\"") + "\"";
   }
 }

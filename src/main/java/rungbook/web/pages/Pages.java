@@ -7,8 +7,7 @@ import java.util.List;
 /** Every page, checked against its template while the program is built. */
 @CheckedTemplate
 public final class Pages {
-  private Pages() {
-  }
+  private Pages() {}
 
   static native TemplateInstance library(LibraryPage.View library);
 

@@ -8,8 +8,7 @@ import rungbook.source.PictureKind;
 /** Which pictures a page lets people choose: {@code {pictures:mediaTypes}} in a template. */
 @TemplateExtension(namespace = "pictures")
 final class PictureChoice {
-  private PictureChoice() {
-  }
+  private PictureChoice() {}
 
   /** {@code image/png,image/jpeg}, as a file chooser takes them. */
   static String mediaTypes() {
@@ -23,7 +22,8 @@ final class PictureChoice {
 
   /** {@code image/png=png image/jpeg=jpg}, as the editor's script reads them. */
   static String byMediaType() {
-    return Arrays.stream(PictureKind.values()).map(kind -> kind.mediaType() + "=" + kind.ending()).collect(Collectors.joining(" "));
+    return Arrays.stream(PictureKind.values()).map(kind -> kind.mediaType() + "=" + kind.ending())
+        .collect(Collectors.joining(" "));
   }
 
   static int mostBytes() {

@@ -35,8 +35,9 @@ class ProofPage {
   }
 
   /** @param unproved why there is no proof; empty where there is one. @param problems what the proof shows wrong */
-  record View(String title, String treeHref, String editHref, String path, List<InlineCode.Part> unproved, Optional<ProofView> proof,
-              List<ProblemView> problems) {
+  record View(String title, String treeHref, String editHref, String path, List<InlineCode.Part> unproved,
+      Optional<ProofView> proof,
+      List<ProblemView> problems) {
     public String about() {
       return "Proof of " + title;
     }
@@ -49,8 +50,10 @@ class ProofPage {
     var compiled = shelf.tree(at).orElseThrow(() -> ProblemException.noTree(path));
     var href = UrlPath.of(at.text());
     var result = desk.saved(compiled);
-    var why = result.proved().isPresent() ? "" : Wording.of(result.problems().get(0)).sentence(result.problems().get(0));
-    return Pages.proof(new View(TreeEntry.of(compiled).title(), "/tree/" + href, "/edit/" + href, at.text(), InlineCode.parts(why),
-        result.proved().map(proof -> ProofViews.of(proof, "/tree/" + href)), ProblemView.of(result.problems())));
+    var why = result.proved().isPresent() ? ""
+        : Wording.of(result.problems().get(0)).sentence(result.problems().get(0));
+    return Pages.proof(
+        new View(TreeEntry.of(compiled).title(), "/tree/" + href, "/edit/" + href, at.text(), InlineCode.parts(why),
+            result.proved().map(proof -> ProofViews.of(proof, "/tree/" + href)), ProblemView.of(result.problems())));
   }
 }

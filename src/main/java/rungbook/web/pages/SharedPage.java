@@ -48,14 +48,16 @@ class SharedPage {
   public TemplateInstance list() {
     return Pages.shared(Stream.of(
         folder("cautions", "Cautions", "What can hurt, named by every step where it can"),
-        folder("systems", "Systems", "Locations, points, controls and faults that trees name; the circuit that proves them"),
+        folder("systems", "Systems",
+            "Locations, points, controls and faults that trees name; the circuit that proves them"),
         folder("meters", "Meters", "What a meter can show, and how well"),
         folder("fragments", "Fragments", "Steps that many trees take in, such as making a unit dead")).toList());
   }
 
   private Folder folder(String name, String title, String about) {
     var path = "shared/" + name + "/";
-    return new Folder(path, title, about, shelf.library().text().in(path).values().stream().map(SharedPage::item).toList());
+    return new Folder(path, title, about,
+        shelf.library().text().in(path).values().stream().map(SharedPage::item).toList());
   }
 
   private static Item item(Source source) {
@@ -75,7 +77,8 @@ class SharedPage {
   private TextView view(Revision revision) {
     var path = revision.path().text();
     var source = new Source(path, revision.text());
-    return new TextView(item(source), UrlPath.of(path), Prose.of(DocumentReader.read(source), new PageLinks(path)).whole(),
+    return new TextView(item(source), UrlPath.of(path),
+        Prose.of(DocumentReader.read(source), new PageLinks(path)).whole(),
         ProblemView.of(shelf.problems(revision.path())), DocumentEntry.of(revision));
   }
 }

@@ -53,6 +53,7 @@ class TransferPage {
     if (chosen.size() == 1 && first.fileName().toLowerCase(Locale.ROOT).endsWith(".zip")) {
       return LibraryArchive.ofZip(first.uploadedFile());
     }
-    return LibraryArchive.ofUploads(chosen.stream().map(file -> new LibraryArchive.Upload(file.fileName(), file.uploadedFile())).toList());
+    return LibraryArchive.ofUploads(
+        chosen.stream().map(file -> new LibraryArchive.Upload(file.fileName(), file.uploadedFile())).toList());
   }
 }

@@ -47,8 +47,10 @@ class TreePage {
   record Chapter(String title, String prose) {}
 
   /** @param map the tree's drawing, ready to stand in a page */
-  record View(String path, String href, TreeEntry entry, String meter, String systemHref, DocumentEntry revision, int drafts,
-              String introduction, List<Part> parts, List<ProblemView> problems, String map, Optional<PackService.Offer> pack) {}
+  record View(String path, String href, TreeEntry entry, String meter, String systemHref, DocumentEntry revision,
+      int drafts,
+      String introduction, List<Part> parts, List<ProblemView> problems, String map,
+      Optional<PackService.Offer> pack) {}
 
   @GET
   @Path("{path:.+}")
@@ -74,7 +76,8 @@ class TreePage {
     var parts = new ArrayList<Part>();
     for (var section : tree.document().sections()) {
       parts.add(stepOf(tree.steps(), section).map(step -> new Part(Optional.of(views.of(step)), Optional.empty()))
-          .orElseGet(() -> new Part(Optional.empty(), Optional.of(new Chapter(section.title(), views.prose(tree.document()).of(section))))));
+          .orElseGet(() -> new Part(Optional.empty(),
+              Optional.of(new Chapter(section.title(), views.prose(tree.document()).of(section))))));
     }
     tree.steps().stream().filter(step -> step.particulars().document() != tree.document())
         .forEach(step -> parts.add(new Part(Optional.of(views.of(step)), Optional.empty())));

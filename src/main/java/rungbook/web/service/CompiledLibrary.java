@@ -53,7 +53,10 @@ public class CompiledLibrary {
     return found.changes() == store.changes() || !mayCompile(found) ? compiled : compileOnce(found);
   }
 
-  /** One reader compiles; the others wait a moment, so that who has saved sees it, and then read the last library that is there. */
+  /**
+   * One reader compiles; the others wait a moment, so that who has saved sees it, and then read the last library that
+   * is there.
+   */
   private boolean mayCompile(Compiled found) {
     try {
       return found.library() == null ? lockFirst() : compiling.tryLock(PATIENCE_MILLIS, TimeUnit.MILLISECONDS);
@@ -95,7 +98,8 @@ public class CompiledLibrary {
     var stored = StoredText.of(heads);
     var isIntact = stored.changedOutside().isEmpty() && compiled.isIntact();
     var library = isIntact ? compile(stored.text(), compiled.library()) : Compiler.compile(stored.text());
-    return new Compiled(changes, heads, ChangedOutside.mark(library, stored.changedOutside()), stored.changedOutside().isEmpty());
+    return new Compiled(changes, heads, ChangedOutside.mark(library, stored.changedOutside()),
+        stored.changedOutside().isEmpty());
   }
 
   /** Only trees whose text changed are compiled again, unless something that all of them use changed too. */

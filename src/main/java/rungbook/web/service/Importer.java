@@ -21,13 +21,15 @@ public class Importer {
   /**
    * Paths by what became of them.
    *
-   * @param savedMeanwhile those of {@code saved} that somebody else saved during the import; theirs is the revision before
+   * @param savedMeanwhile those of {@code saved} that somebody else saved during the import; theirs is the revision
+   * before
    */
   public record Report(List<String> saved, List<String> unchanged, List<String> skipped, List<String> savedMeanwhile) {}
 
   public Report bring(ImportBatch incoming, String author) {
     if (incoming.refused().isEmpty() && incoming.files().isEmpty()) {
-      throw ProblemException.badRequest("There is no Markdown file and no picture in it", "choose the folder that holds `trees` and `shared`");
+      throw ProblemException.badRequest("There is no Markdown file and no picture in it",
+          "choose the folder that holds `trees` and `shared`");
     }
     var result = imports.bring(incoming, author);
     if (result instanceof Imports.Result.NothingImported nothing) {
@@ -39,7 +41,8 @@ public class Importer {
 
   private static ProblemException refused(List<ImportBatch.Refusal> refused) {
     var first = refused.get(0);
-    return ProblemException.badRequest("Nothing was imported: `" + first.name() + "` " + first.says(), first.hint()).with(Map.of("refused", refused));
+    return ProblemException.badRequest("Nothing was imported: `" + first.name() + "` " + first.says(), first.hint())
+        .with(Map.of("refused", refused));
   }
 
   private static List<String> paths(Collection<DocumentPath> paths) {

@@ -19,6 +19,7 @@ public class MapService {
 
   /** As a picture alone, its links leading to the tree's page. */
   public String alone(CompiledTree tree) {
-    return alone.of(tree, "", () -> Drawing.of(Diagram.of(tree.tree(), Diagram.Shares.UNKNOWN), "/tree/" + UrlPath.of(tree.path())));
+    return alone.of(tree, "",
+        () -> Drawing.of(Diagram.of(tree.tree(), Diagram.Shares.UNKNOWN), "/tree/" + UrlPath.of(tree.path())));
   }
 }

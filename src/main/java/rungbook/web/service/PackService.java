@@ -54,7 +54,8 @@ public class PackService {
         .flatMap(way -> way.goal() instanceof Target.ToTree other ? Stream.of(other.tree()) : Stream.empty())
         .collect(Collectors.toSet());
     return shelf.library().trees().stream()
-        .filter(other -> ids.contains(other.tree().id()) && !other.path().equals(tree.path())).map(TreeEntry::of).toList();
+        .filter(other -> ids.contains(other.tree().id()) && !other.path().equals(tree.path())).map(TreeEntry::of)
+        .toList();
   }
 
   private Map<String, Integer> revisions() {
@@ -63,7 +64,8 @@ public class PackService {
 
   private Pack pack(CompiledTree tree, Library library, Map<String, Integer> revisions) {
     var revision = Optional.ofNullable(revisions.get(tree.path())).map(String::valueOf);
-    return made.of(tree, revision.orElse(""), () -> Pack.of(tree.tree(), new PackInput(library.shared(), library.text().pictures()),
-        new Edition(revision, Optional.empty(), Optional.empty())));
+    return made.of(tree, revision.orElse(""),
+        () -> Pack.of(tree.tree(), new PackInput(library.shared(), library.text().pictures()),
+            new Edition(revision, Optional.empty(), Optional.empty())));
   }
 }

@@ -7,8 +7,10 @@ import java.util.function.Supplier;
 import rungbook.library.CompiledTree;
 
 /**
- * What was made from compiled trees, kept for as long as a tree is not compiled anew, which happens when its text or anything
- * that it uses changes. Of many trees those last asked for are kept, and none when memory runs short. Threads may share one.
+ * What was made from compiled trees, kept for as long as a tree is not compiled anew, which happens when its text or
+ * anything
+ * that it uses changes. Of many trees those last asked for are kept, and none when memory runs short. Threads may
+ * share one.
  *
  * @param <T> what is made; nobody changes it
  */

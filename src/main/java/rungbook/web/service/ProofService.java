@@ -23,7 +23,8 @@ import rungbook.proof.Proving;
 import rungbook.web.http.ProblemException;
 
 /**
- * Where trees are proved: one at a time, however many ask, so that reading and writing stay quick. Who waits too long is told
+ * Where trees are proved: one at a time, however many ask, so that reading and writing stay quick. Who waits too long
+ * is told
  * so; what was solved by then is kept. A text that was typed on is not proved any more.
  */
 @ApplicationScoped
@@ -33,8 +34,8 @@ public class ProofService {
   private static final int MOST_KEPT = 32;
   private final CompiledLibrary shelf;
   private final Prover prover = new Prover(Samples.USUAL);
-  private final ThreadPoolExecutor bench =
-      new ThreadPoolExecutor(1, 1, 0, TimeUnit.SECONDS, new ArrayBlockingQueue<>(MOST_WAITING), ProofService::thread);
+  private final ThreadPoolExecutor bench = new ThreadPoolExecutor(1, 1, 0, TimeUnit.SECONDS,
+      new ArrayBlockingQueue<>(MOST_WAITING), ProofService::thread);
   private final Map<String, Future<?>> typed = new ConcurrentHashMap<>();
   private final Map<String, Kept> kept = new LinkedHashMap<>(MOST_KEPT, 0.75f, true) {
     @Override
@@ -95,9 +96,11 @@ public class ProofService {
   private Future<Proving.Result> submit(CompiledTree tree, Library library) {
     try {
       bench.purge();
-      return bench.submit(() -> prover.prove(tree.tree(), library.text(), id -> library.tree(id).map(CompiledTree::tree)));
+      return bench
+          .submit(() -> prover.prove(tree.tree(), library.text(), id -> library.tree(id).map(CompiledTree::tree)));
     } catch (RejectedExecutionException full) {
-      throw ProblemException.of(503, "Too many proofs at once", MOST_WAITING + " others wait to be proved", "try again in a moment");
+      throw ProblemException.of(503, "Too many proofs at once", MOST_WAITING + " others wait to be proved",
+          "try again in a moment");
     }
   }
 
@@ -106,10 +109,12 @@ public class ProofService {
       return proof.get(LONGEST.toSeconds(), TimeUnit.SECONDS);
     } catch (TimeoutException late) {
       proof.cancel(false);
-      throw ProblemException.of(503, "Not proved in time", "the proof takes longer than " + LONGEST.toSeconds() + " seconds",
+      throw ProblemException.of(503, "Not proved in time",
+          "the proof takes longer than " + LONGEST.toSeconds() + " seconds",
           "try again in a moment: what is solved by then is kept");
     } catch (CancellationException overtaken) {
-      throw ProblemException.of(409, "Overtaken", "a newer text of this tree is being proved", "ask again with the newest text");
+      throw ProblemException.of(409, "Overtaken", "a newer text of this tree is being proved",
+          "ask again with the newest text");
     } catch (ExecutionException failed) {
       throw new IllegalStateException("the proof failed", failed.getCause());
     } catch (InterruptedException stopped) {

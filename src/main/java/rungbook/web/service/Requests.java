@@ -17,24 +17,24 @@ import rungbook.web.http.ProblemException;
 public final class Requests {
   public static final int REVISIONS_AT_ONCE = 50;
 
-  private Requests() {
-  }
+  private Requests() {}
 
   public static DocumentPath path(String path) {
     if (path == null) {
-      throw ProblemException.badRequest("it is not said which document is meant", "send its place in the library as `path`");
+      throw ProblemException.badRequest("it is not said which document is meant",
+          "send its place in the library as `path`");
     }
     return new DocumentPath(path);
   }
 
   public static Revision head(Store store, DocumentPath path) {
-    return store.head(path).filter(Revision::isThere).orElseThrow(() ->
-        ProblemException.notFound("`" + path + "` is not in the library", "look for it in the library, or write it anew"));
+    return store.head(path).filter(Revision::isThere).orElseThrow(() -> ProblemException
+        .notFound("`" + path + "` is not in the library", "look for it in the library, or write it anew"));
   }
 
   public static Revision revision(Store store, DocumentPath path, int number) {
-    return store.revision(path, number).orElseThrow(() ->
-        ProblemException.notFound("`" + path + "` has no revision " + number, "choose one from its history"));
+    return store.revision(path, number).orElseThrow(
+        () -> ProblemException.notFound("`" + path + "` has no revision " + number, "choose one from its history"));
   }
 
   /** The newest revisions older than {@code before}, oldest first. */
@@ -48,8 +48,9 @@ public final class Requests {
   }
 
   public static Draft draft(Store store, DocumentPath path, long id) {
-    return store.draft(path, id).orElseThrow(() -> ProblemException.notFound("`" + path + "` has no draft " + id + ", or no longer",
-        "its history shows what is still kept"));
+    return store.draft(path, id)
+        .orElseThrow(() -> ProblemException.notFound("`" + path + "` has no draft " + id + ", or no longer",
+            "its history shows what is still kept"));
   }
 
   public static byte[] utf8(String text) {
@@ -60,7 +61,8 @@ public final class Requests {
       var bytes = StandardCharsets.UTF_8.newEncoder().encode(CharBuffer.wrap(text));
       return Arrays.copyOf(bytes.array(), bytes.limit());
     } catch (CharacterCodingException loneSurrogate) {
-      throw ProblemException.badRequest("the text holds half of a character: a surrogate without its other half", "send the text as UTF-8");
+      throw ProblemException.badRequest("the text holds half of a character: a surrogate without its other half",
+          "send the text as UTF-8");
     }
   }
 
@@ -68,13 +70,15 @@ public final class Requests {
   public static Revision saved(Outcome outcome) {
     if (outcome instanceof Outcome.Overtaken overtaken) {
       throw ProblemException.of(409, "Somebody else saved first",
-          overtaken.current().author() + " saved revision " + overtaken.current().number() + " in the meantime; your text is kept as a draft",
+          overtaken.current().author() + " saved revision " + overtaken.current().number()
+              + " in the meantime; your text is kept as a draft",
           "compare both, then save again on top of revision " + overtaken.current().number())
           .with(Map.of("current", DocumentText.of(overtaken.current()), "draft", KeptDraft.of(overtaken.draft())));
     }
     if (outcome instanceof Outcome.NotRemoved late) {
       throw ProblemException.of(409, "Somebody else saved first",
-          late.current().author() + " saved revision " + late.current().number() + " in the meantime; nothing was taken out",
+          late.current().author() + " saved revision " + late.current().number()
+              + " in the meantime; nothing was taken out",
           "read revision " + late.current().number() + ", then take it out on top of that")
           .with(Map.of("current", DocumentEntry.of(late.current())));
     }

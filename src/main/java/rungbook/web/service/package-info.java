@@ -1,4 +1,5 @@
 /**
- * What pages and the REST interface share: the compiled library, proofs, packs, maps and imports, each made once per change.
+ * What pages and the REST interface share: the compiled library, proofs, packs, maps and imports, each made once per
+ * change.
  */
 package rungbook.web.service;

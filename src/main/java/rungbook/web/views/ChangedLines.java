@@ -7,8 +7,10 @@ import java.util.HashMap;
 import java.util.List;
 
 /**
- * Which lines differ between two texts, in near linear time. What both texts begin and end with is put aside; the rest is cut at
- * the lines that occur once in each (the patience method); only short pieces between those cuts are compared line by line. A
+ * Which lines differ between two texts, in near linear time. What both texts begin and end with is put aside; the rest
+ * is cut at
+ * the lines that occur once in each (the patience method); only short pieces between those cuts are compared line by
+ * line. A
  * piece that is too large for that counts as replaced.
  */
 final class ChangedLines {
@@ -26,7 +28,10 @@ final class ChangedLines {
     this.after = after;
   }
 
-  /** Lines {@code from} to {@code to} of the older text became lines {@code newFrom} to {@code newTo}; ends are exclusive. */
+  /**
+   * Lines {@code from} to {@code to} of the older text became lines {@code newFrom} to {@code newTo}; ends are
+   * exclusive.
+   */
   record Block(int from, int to, int newFrom, int newTo) {
     int lines() {
       return to - from + newTo - newFrom;
@@ -71,7 +76,8 @@ final class ChangedLines {
 
   private void compareByLine(Block piece) {
     stepsLeft -= (long) piece.lines() * piece.lines();
-    var deltas = DiffUtils.diff(before.subList(piece.from(), piece.to()), after.subList(piece.newFrom(), piece.newTo())).getDeltas();
+    var deltas = DiffUtils.diff(before.subList(piece.from(), piece.to()), after.subList(piece.newFrom(), piece.newTo()))
+        .getDeltas();
     for (var delta : deltas) {
       var from = piece.from() + delta.getSource().getPosition();
       var newFrom = piece.newFrom() + delta.getTarget().getPosition();

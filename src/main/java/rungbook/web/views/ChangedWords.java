@@ -7,7 +7,10 @@ import java.util.List;
 import java.util.regex.Pattern;
 import rungbook.web.views.Difference.Part;
 
-/** Which words of a changed line changed. All lines of a difference share one budget; a line beyond it has no word marked. */
+/**
+ * Which words of a changed line changed. All lines of a difference share one budget; a line beyond it has no word
+ * marked.
+ */
 final class ChangedWords {
   private static final Pattern WORD = Pattern.compile("[\\p{L}\\p{M}\\p{N}_]+|\\s+|.", Pattern.DOTALL);
   private static final int MOST_CHARACTERS_IN_A_LINE = 4_000;
@@ -57,7 +60,7 @@ final class ChangedWords {
 
   private static List<Part> parts(List<String> words, BitSet changed) {
     var parts = new ArrayList<Part>();
-    for (var from = 0; from < words.size(); ) {
+    for (var from = 0; from < words.size();) {
       var isChanged = changed.get(from);
       var end = isChanged ? changed.nextClearBit(from) : changed.nextSetBit(from);
       var to = end < 0 ? words.size() : Math.min(end, words.size());

@@ -24,7 +24,9 @@ import rungbook.web.service.TreeEntry;
  * @param values what may stand behind a key, by key
  * @param trees the other trees of the library, by file name and title
  */
-public record Completions(Map<String, Collection<String>> keys, Map<String, Collection<String>> values, Map<String, String> trees) {
+public record Completions(Map<String, Collection<String>> keys, Map<String, Collection<String>> values,
+    Map<String, String> trees) {
+
   private static final Set<String> YES = Set.of("yes");
 
   /** @param system a system's name as front matter writes it; empty for none */
@@ -49,13 +51,14 @@ public record Completions(Map<String, Collection<String>> keys, Map<String, Coll
     values.put("leads", new TreeSet<>(ActionObject.POINT.names(system)));
     values.put("with", new TreeSet<>(ActionObject.SETTING.names(system)));
     values.put("fault", new TreeSet<>(system.faults().values()));
-    Stream.of("look", "listen", "feel").forEach(sense ->
-        values.put(sense, system.sights().values().stream().sorted().toList()));
+    Stream.of("look", "listen", "feel")
+        .forEach(sense -> values.put(sense, system.sights().values().stream().sorted().toList()));
   }
 
   private static Map<String, Collection<String>> lines() {
     var keys = new LinkedHashMap<String, Collection<String>>();
-    Stream.of("check", "task", "finding", "take", "exit").forEach(kind -> keys.put(kind, new TreeSet<>(StepKeys.of(kind))));
+    Stream.of("check", "task", "finding", "take", "exit")
+        .forEach(kind -> keys.put(kind, new TreeSet<>(StepKeys.of(kind))));
     return keys;
   }
 

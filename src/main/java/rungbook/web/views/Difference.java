@@ -4,7 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 
-/** What changed between two texts, for reading. Its time and its size are bounded: beyond the bounds, it says what is not shown. */
+/**
+ * What changed between two texts, for reading. Its time and its size are bounded: beyond the bounds, it says what is
+ * not shown.
+ */
 public final class Difference {
   private static final int CONTEXT_LINES = 3;
   private static final int MOST_LINES_SHOWN = 10_000;
@@ -22,7 +25,9 @@ public final class Difference {
   }
 
   /** How a line stands in the newer text; a note is no line of either text. */
-  public enum Kind { SAME, ADDED, TAKEN_OUT, LEFT_OUT, NOTE }
+  public enum Kind {
+    SAME, ADDED, TAKEN_OUT, LEFT_OUT, NOTE
+  }
 
   /** A stretch of a line; {@code changed} when its words are not in the other text. */
   public record Part(String text, boolean changed) {}
@@ -95,13 +100,15 @@ public final class Difference {
         linesNotShown += to - line;
         return;
       }
-      show(new Line(Kind.SAME, line + 1, line - behind.to() + behind.newTo() + 1, ChangedWords.plain(before.get(line))));
+      show(
+          new Line(Kind.SAME, line + 1, line - behind.to() + behind.newTo() + 1, ChangedWords.plain(before.get(line))));
     }
   }
 
   private void change(ChangedLines.Block block) {
     var added = new ArrayList<Line>();
-    for (int line = block.from(), newLine = block.newFrom(); line < block.to() || newLine < block.newTo(); line++, newLine++) {
+    for (int line = block.from(), newLine = block.newFrom(); line < block.to() || newLine < block.newTo();
+        line++, newLine++) {
       if (shown.size() + added.size() >= MOST_LINES_SHOWN) {
         linesNotShown += Math.max(0, block.to() - line) + Math.max(0, block.newTo() - newLine);
         break;
@@ -117,7 +124,10 @@ public final class Difference {
     added.forEach(this::show);
   }
 
-  /** The first changed line of one text goes with the first of the other, and so on; one without a partner is changed whole. */
+  /**
+   * The first changed line of one text goes with the first of the other, and so on; one without a partner is changed
+   * whole.
+   */
   private ChangedWords.Pair pair(ChangedLines.Block block, int line, int newLine) {
     if (line < block.to() && newLine < block.newTo()) {
       return words.of(before.get(line), after.get(newLine));

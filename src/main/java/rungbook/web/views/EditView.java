@@ -7,6 +7,7 @@ import rungbook.source.Fix;
 public record EditView(int from, int to, String text) {
 
   public static List<EditView> of(Fix fix) {
-    return fix.edits().stream().map(edit -> new EditView(edit.span().start(), edit.span().end(), edit.replacement())).toList();
+    return fix.edits().stream().map(edit -> new EditView(edit.span().start(), edit.span().end(), edit.replacement()))
+        .toList();
   }
 }

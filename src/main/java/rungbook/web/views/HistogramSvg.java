@@ -9,7 +9,8 @@ import rungbook.proof.report.Proof;
 import rungbook.text.Markup;
 
 /**
- * A small picture of the readings at a check: healthy systems stand above the line, whoever arrives with a fault hangs below
+ * A small picture of the readings at a check: healthy systems stand above the line, whoever arrives with a fault hangs
+ * below
  * it, and the limits cut through both. Heights go by the square root, so that a few are still seen beside many.
  */
 final class HistogramSvg {
@@ -48,7 +49,8 @@ final class HistogramSvg {
     var path = new StringBuilder("M" + MARGIN_PX + " " + LINE_PX);
     for (var bin = 0; bin < shares.length; bin++) {
       var height = most == 0 ? 0 : TALLEST_PX * Math.sqrt(shares[bin] / most);
-      path.append(String.format(Locale.ROOT, "V%.1fH%.1f", LINE_PX + direction * height, x(humps.high() * (bin + 1) / shares.length)));
+      path.append(String.format(Locale.ROOT, "V%.1fH%.1f", LINE_PX + direction * height,
+          x(humps.high() * (bin + 1) / shares.length)));
     }
     add("<path class=\"%s\" d=\"%sV%dz\"/>", kind, path, LINE_PX);
   }
@@ -59,8 +61,10 @@ final class HistogramSvg {
       var x = x(limit.at().doubleValue());
       var row = x - LABEL_PX / 2.0 >= free[0] ? 0 : 1;
       free[row] = x + LABEL_PX / 2.0;
-      add("<path class=\"limit%s\" d=\"M%.1f %dV%d\"/>", limit.misrouted().isEmpty() ? "" : " wrong", x, 16 + 15 * row, HEIGHT_PX - 20);
-      text(x, 12 + 15 * row, "middle", (limit.misrouted().isEmpty() ? "" : "! ") + ReportNumbers.number(limit.at()) + " " + unit);
+      add("<path class=\"limit%s\" d=\"M%.1f %dV%d\"/>", limit.misrouted().isEmpty() ? "" : " wrong", x, 16 + 15 * row,
+          HEIGHT_PX - 20);
+      text(x, 12 + 15 * row, "middle",
+          (limit.misrouted().isEmpty() ? "" : "! ") + ReportNumbers.number(limit.at()) + " " + unit);
     }
   }
 
@@ -106,7 +110,8 @@ final class HistogramSvg {
   }
 
   private static String number(double value) {
-    return value >= 10 ? Long.toString(Math.round(value)) : ReportNumbers.number(java.math.BigDecimal.valueOf(Math.round(value * 10), 1));
+    return value >= 10 ? Long.toString(Math.round(value))
+        : ReportNumbers.number(java.math.BigDecimal.valueOf(Math.round(value * 10), 1));
   }
 
   private void text(double x, double y, String anchor, String words) {

@@ -10,27 +10,29 @@ import rungbook.tree.Step;
 
 /** Who goes the wrong way, in sentences. */
 public final class Misroutes {
-  private Misroutes() {
-  }
+  private Misroutes() {}
 
   /** Healthy systems first, then faults by likelihood. */
   public static Stream<String> of(Proof proof, Proof.Limit limit) {
     return limit.misrouted().stream().filter(one -> one.healthy() || Share.isReported(one.share()))
-        .sorted(Comparator.comparing(Proof.Misrouted::healthy).thenComparingDouble(Proof.Misrouted::likelihood).reversed())
+        .sorted(
+            Comparator.comparing(Proof.Misrouted::healthy).thenComparingDouble(Proof.Misrouted::likelihood).reversed())
         .map(one -> sentence(proof, limit, one));
   }
 
   /** Healthy systems that end at a finding which names a fault, with the supply of one of them. */
   public static Stream<String> condemned(Proof proof) {
-    return proof.condemned().stream().map(one -> English.capital(one.shown()) + " of healthy systems would be condemned at `" + one.title()
-        + "`: with " + one.circumstances());
+    return proof.condemned().stream()
+        .map(one -> English.capital(one.shown()) + " of healthy systems would be condemned at `" + one.title()
+            + "`: with " + one.circumstances());
   }
 
   private static String sentence(Proof proof, Proof.Limit limit, Proof.Misrouted one) {
     var check = (Step.MeterCheck) proof.tree().steps().get(limit.step());
     var digit = proof.tree().meter().scale(check.quantity()).orElseThrow().digit();
     var way = check.ways().get(one.below() ? limit.upperWay() : limit.lowerWay());
-    return who(one) + ": with " + one.circumstances() + " the reading is " + ReportNumbers.reading(one.reading(), digit, check.quantity())
+    return who(one) + ": with " + one.circumstances() + " the reading is "
+        + ReportNumbers.reading(one.reading(), digit, check.quantity())
         + ", and the way taken can be `" + way.written() + "`";
   }
 

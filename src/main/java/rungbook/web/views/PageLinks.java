@@ -6,7 +6,10 @@ import rungbook.library.PictureLinks;
 import rungbook.markdown.Prose;
 import rungbook.text.UrlPath;
 
-/** Where a text's links and pictures lead on a page: to its own steps, to other trees, to the open web by an ordinary link. */
+/**
+ * Where a text's links and pictures lead on a page: to its own steps, to other trees, to the open web by an ordinary
+ * link.
+ */
 public final class PageLinks implements Prose.Targets {
   private static final Pattern TREE = Pattern.compile("([^:/?#]+)\\.md(#.*)?");
   private final String file;

@@ -17,8 +17,9 @@ import rungbook.web.http.InlineCode;
  * @param fix what a known change does that removes it, such as {@code write `#coil`}; empty without one
  * @param edits that change, all in the same file
  */
-public record ProblemView(String file, int line, int column, int from, int to, String code, String severity, String says, String hint,
-                   String shownBy, String fix, List<EditView> edits) {
+public record ProblemView(String file, int line, int column, int from, int to, String code, String severity,
+    String says, String hint,
+    String shownBy, String fix, List<EditView> edits) {
 
   public static List<ProblemView> of(List<Problem> problems) {
     return problems.stream().map(ProblemView::of).toList();
@@ -26,8 +27,10 @@ public record ProblemView(String file, int line, int column, int from, int to, S
 
   public static ProblemView of(Problem problem) {
     var wording = Wording.of(problem);
-    return new ProblemView(problem.source().name(), problem.place().line(), problem.place().column(), problem.span().start(),
-        problem.span().end(), problem.code().name(), wording.severity().word(), wording.sentence(problem), wording.hint(problem),
+    return new ProblemView(problem.source().name(), problem.place().line(), problem.place().column(),
+        problem.span().start(),
+        problem.span().end(), problem.code().name(), wording.severity().word(), wording.sentence(problem),
+        wording.hint(problem),
         problem.witness().map(ProblemView::words).orElse(""), problem.fix().map(Fix::label).orElse(""),
         problem.fix().map(EditView::of).orElse(List.of()));
   }
@@ -56,7 +59,8 @@ public record ProblemView(String file, int line, int column, int from, int to, S
     if (witness instanceof Witness.Answers answers) {
       return "the answer " + String.join(", ", answers.words());
     }
-    return ((Witness.Path) witness).stops().stream().map(ProblemView::stop).collect(Collectors.joining(" → ", "this way: ", ""));
+    return ((Witness.Path) witness).stops().stream().map(ProblemView::stop)
+        .collect(Collectors.joining(" → ", "this way: ", ""));
   }
 
   private static String stop(Witness.Stop stop) {

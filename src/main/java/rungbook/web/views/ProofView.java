@@ -11,8 +11,9 @@ import rungbook.web.http.InlineCode;
  * @param named the faults that the tree names, the least found first; {@code others} it does not name
  * @param map the tree's drawing with shares at its ways
  */
-public record ProofView(String walked, List<Fact> facts, List<String> unmodelled, List<Fault> named, List<Fault> others, List<Ending> endings,
-                 List<Check> checks, String map) {
+public record ProofView(String walked, List<Fact> facts, List<String> unmodelled, List<Fault> named, List<Fault> others,
+    List<Ending> endings,
+    List<Check> checks, String map) {
 
   record Fact(String name, String value) {}
 
@@ -22,11 +23,15 @@ public record ProofView(String walked, List<Fact> facts, List<String> unmodelled
   /** @param width 0 to 100 */
   record Bar(String words, int width) {}
 
-  /** Where some of a fault's installations end. @param href empty for what is not in this tree. @param names whether the finding names the fault */
+  /**
+   * Where some of a fault's installations end. @param href empty for what is not in this tree. @param names whether
+   * the finding names the fault
+   */
   record Place(String title, String href, String share, boolean names) {}
 
   /** @param group of how many faults it leaves open, in words */
-  record Ending(String kind, String letter, String title, String href, Bar likelihood, String group, List<Arrived> arrived) {}
+  record Ending(String kind, String letter, String title, String href, Bar likelihood, String group,
+      List<Arrived> arrived) {}
 
   record Arrived(String name, Bar share, boolean named) {}
 

@@ -33,14 +33,16 @@ public final class ProofViews {
     var views = new ProofViews(proof, treeHref);
     var faults = proof.fates().stream().skip(1).toList();
     return new ProofView(views.walked(), views.facts(), proof.unmodelled(),
-        faults.stream().filter(Proof.Fate::claimed).sorted(Comparator.comparingDouble(Proof.Fate::found)).map(views::fault).toList(),
+        faults.stream().filter(Proof.Fate::claimed).sorted(Comparator.comparingDouble(Proof.Fate::found))
+            .map(views::fault).toList(),
         faults.stream().filter(fate -> !fate.claimed()).map(views::fault).toList(),
         proof.endings().stream().map(views::ending).toList(),
         proof.checks().stream().filter(check -> !check.limits().isEmpty()).map(views::check).toList(), views.map());
   }
 
   private String walked() {
-    return "Followed on " + proof.tree().system().orElseThrow().title() + " with " + (proof.fates().size() - 1) + " faults and without any, in "
+    return "Followed on " + proof.tree().system().orElseThrow().title() + " with " + (proof.fates().size() - 1)
+        + " faults and without any, in "
         + proof.drawn() + " installations drawn at random and in " + proof.corners() + " corners of the tolerances";
   }
 
@@ -53,9 +55,11 @@ public final class ProofViews {
       facts.add(new ProofView.Fact("Detected", percent(claimed.detected()) + " by likelihood; "
           + percent(proof.whole().detected()) + " of the whole system"));
       facts.add(new ProofView.Fact("Isolated", percent(claimed.isolatedTo(1)) + " to one fault, "
-          + percent(claimed.isolatedTo(2)) + " to two or fewer, " + percent(claimed.isolatedTo(3)) + " to three or fewer"));
-      facts.add(new ProofView.Fact("Work", String.format(Locale.ROOT, "%.1f checks and %.0f minutes on average, walking included",
-          proof.meanChecks(), proof.meanMinutes())));
+          + percent(claimed.isolatedTo(2)) + " to two or fewer, " + percent(claimed.isolatedTo(3))
+          + " to three or fewer"));
+      facts.add(new ProofView.Fact("Work",
+          String.format(Locale.ROOT, "%.1f checks and %.0f minutes on average, walking included",
+              proof.meanChecks(), proof.meanMinutes())));
     }
     facts.add(new ProofView.Fact("False alarms", falseAlarms()));
     return facts;
@@ -65,19 +69,24 @@ public final class ProofViews {
     if (proof.healthyCondemned() > 0) {
       return percent(proof.healthyCondemned()) + " of healthy systems condemned";
     }
-    return Misroutes.condemned(proof).findAny().isPresent() ? "healthy systems condemned in corners of the tolerances only" : "no healthy system condemned";
+    return Misroutes.condemned(proof).findAny().isPresent()
+        ? "healthy systems condemned in corners of the tolerances only" : "no healthy system condemned";
   }
 
   private ProofView.Fault fault(Proof.Fate fate) {
-    var outcome = Share.isAll(fate.found()) ? "found" : fate.found() > 0 ? "partly found" : fate.claimed() ? "missed" : "not named";
+    var outcome = Share.isAll(fate.found()) ? "found"
+        : fate.found() > 0 ? "partly found" : fate.claimed() ? "missed" : "not named";
     var mark = Share.isAll(fate.found()) ? "✓" : fate.found() > 0 ? "½" : fate.claimed() ? "✕" : "–";
-    return new ProofView.Fault(fate.name(), percent(fate.likelihood() / allLikelihood), outcome, mark, bar(fate.found()), ends(fate.name()));
+    return new ProofView.Fault(fate.name(), percent(fate.likelihood() / allLikelihood), outcome, mark,
+        bar(fate.found()), ends(fate.name()));
   }
 
   private List<ProofView.Place> ends(String fault) {
     return proof.endings().stream().flatMap(ending -> ending.arrived().stream()
         .filter(arrived -> arrived.fault().equals(fault) && arrived.share() >= TOO_FEW_TO_LIST)
-        .map(arrived -> new ProofView.Place(title(ending), href(ending.end()), percent(arrived.share()), arrived.named()))).toList();
+        .map(arrived -> new ProofView.Place(title(ending), href(ending.end()), percent(arrived.share()),
+            arrived.named())))
+        .toList();
   }
 
   // a number and its sign stay on one line
@@ -90,9 +99,11 @@ public final class ProofViews {
   }
 
   private ProofView.Ending ending(Proof.Ending ending) {
-    var kind = ending.end() instanceof End.Finding ? "Finding" : ending.end() instanceof End.HandedOn ? "Other tree" : "No answer fits";
+    var kind = ending.end() instanceof End.Finding ? "Finding"
+        : ending.end() instanceof End.HandedOn ? "Other tree" : "No answer fits";
     var letter = ending.end() instanceof End.Finding ? "F" : ending.end() instanceof End.HandedOn ? "→" : "?";
-    var group = ending.group() > 1 ? "leaves " + ending.group() + " faults open" : ending.group() == 1 ? "leaves one fault" : "";
+    var group = ending.group() > 1 ? "leaves " + ending.group() + " faults open"
+        : ending.group() == 1 ? "leaves one fault" : "";
     return new ProofView.Ending(kind, letter, ending.title(), href(ending.end()), bar(ending.likelihood()),
         ending.named().isEmpty() ? "" : group, arrived(ending));
   }
@@ -128,8 +139,10 @@ public final class ProofViews {
     var unit = step.quantity().unit();
     var line = step.source().placeAt(step.ways().get(limit.upperWay()).answerSpan().start()).line();
     var wrong = Misroutes.of(proof, limit).map(InlineCode::parts).toList();
-    var better = wrong.isEmpty() || !Bounds.leaveRoom(limit) ? "" : limit.better().map(number -> ReportNumbers.number(number) + " " + unit).orElse("");
-    return new ProofView.Limit(ReportNumbers.number(limit.at()) + " " + unit, line, wrong.isEmpty(), Bounds.words(limit, unit), better, wrong);
+    var better = wrong.isEmpty() || !Bounds.leaveRoom(limit) ? ""
+        : limit.better().map(number -> ReportNumbers.number(number) + " " + unit).orElse("");
+    return new ProofView.Limit(ReportNumbers.number(limit.at()) + " " + unit, line, wrong.isEmpty(),
+        Bounds.words(limit, unit), better, wrong);
   }
 
   private String map() {

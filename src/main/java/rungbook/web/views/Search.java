@@ -9,8 +9,7 @@ import rungbook.tree.Step;
 
 /** Finds trees by what the customer says. */
 public final class Search {
-  private Search() {
-  }
+  private Search() {}
 
   private record Hit(CompiledTree tree, int score) {}
 

@@ -12,8 +12,9 @@ import java.util.Optional;
  * @param facts the block's lines in words
  * @param takenFrom the fragment it came from; empty for the tree's own
  */
-public record StepView(String id, String title, String kind, String letter, int line, List<Fact> facts, List<CautionView> cautions,
-                List<Lead> leads, String prose, List<WayView> ways, String takenFrom) {
+public record StepView(String id, String title, String kind, String letter, int line, List<Fact> facts,
+    List<CautionView> cautions,
+    List<Lead> leads, String prose, List<WayView> ways, String takenFrom) {
 
   record Fact(String name, String value) {}
 

@@ -37,8 +37,10 @@ public final class StepViews {
 
   public StepView of(Step step) {
     var particulars = step.particulars();
-    return new StepView(step.id(), step.title(), kind(step), kind(step).substring(0, 1), step.source().placeAt(particulars.titleSpan().start()).line(),
-        facts(step), particulars.cautions().stream().map(this::caution).toList(), leads(step), prose(step.particulars().document()).of(particulars.section()),
+    return new StepView(step.id(), step.title(), kind(step), kind(step).substring(0, 1),
+        step.source().placeAt(particulars.titleSpan().start()).line(),
+        facts(step), particulars.cautions().stream().map(this::caution).toList(), leads(step),
+        prose(step.particulars().document()).of(particulars.section()),
         step.ways().stream().map(this::way).toList(), isTakenIn(step) ? step.source().name() : "");
   }
 
@@ -67,7 +69,8 @@ public final class StepViews {
     if (step instanceof Step.Finding finding) {
       conclude(finding, facts);
     }
-    step.actions().forEach(action -> facts.add(new Fact(English.capital(action.kind().words()), action.thing().text())));
+    step.actions()
+        .forEach(action -> facts.add(new Fact(English.capital(action.kind().words()), action.thing().text())));
     written(step, "fragment").ifPresent(fragment -> facts.add(new Fact("Take in", fragment)));
     written(step, "with").ifPresent(state -> facts.add(new Fact("With", state)));
     step.at().ifPresent(place -> facts.add(new Fact("At", place.text())));
@@ -98,19 +101,22 @@ public final class StepViews {
     }
     var leads = new ArrayList<Lead>();
     for (var i = 0; i < check.leads().size(); i++) {
-      leads.add(new Lead(check.leads().size() == 1 ? "clamp" : LEAD_COLOURS.get(Math.min(i, 1)), check.leads().get(i).text()));
+      leads.add(new Lead(check.leads().size() == 1 ? "clamp" : LEAD_COLOURS.get(Math.min(i, 1)),
+          check.leads().get(i).text()));
     }
     return leads;
   }
 
   private CautionView caution(NameRef named) {
     return Optional.ofNullable(cautions.get(named.key()))
-        .map(caution -> new CautionView(caution.title(), caution.level().word(), "/text/shared/cautions/" + UrlPath.of(caution.id()) + ".md"))
+        .map(caution -> new CautionView(caution.title(), caution.level().word(),
+            "/text/shared/cautions/" + UrlPath.of(caution.id()) + ".md"))
         .orElseGet(() -> new CautionView(named.text(), "caution", ""));
   }
 
   private WayView way(Way way) {
-    var label = way.label().isEmpty() && way.goal() instanceof Target.ToStep to ? tree.steps().get(to.step()).title() : way.label();
+    var label = way.label().isEmpty() && way.goal() instanceof Target.ToStep to ? tree.steps().get(to.step()).title()
+        : way.label();
     return new WayView(way.written().isEmpty() ? INTO_FRAGMENT : way.written(), label, href(way.goal()));
   }
 

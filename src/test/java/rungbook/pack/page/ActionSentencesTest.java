@@ -41,7 +41,8 @@ class ActionSentencesTest {
 
   @Test
   void deedsStandInTheOrderWritten() {
-    assertEquals(List.of("Switch off and lock: outdoor disconnect", "Open: electrical cover", "Set: thermostat to cooling"),
+    assertEquals(
+        List.of("Switch off and lock: outdoor disconnect", "Open: electrical cover", "Set: thermostat to cooling"),
         words("isolate: outdoor disconnect\nopen: electrical cover\nset: thermostat cooling"));
   }
 
@@ -51,7 +52,8 @@ class ActionSentencesTest {
         new Sentence("Prove the meter on a known live source: a proving unit"),
         new Sentence("Test each pair on AC volts, phase to phase and phase to ground, and find nothing:",
             List.of("L1 to L2", "L1 to ground", "L2 to ground")),
-        new Sentence("Prove the meter again on the same source")), sentences("prove dead: L1, L2, ground\nknown source: a proving unit"));
+        new Sentence("Prove the meter again on the same source")),
+        sentences("prove dead: L1, L2, ground\nknown source: a proving unit"));
   }
 
   @Test
@@ -61,7 +63,9 @@ class ActionSentencesTest {
 
   @Test
   void restoringSaysWhatIsDoneToTheThing() {
-    assertEquals(List.of("Put back: blower door", "Take the bypass off: door switch", "Take the lock off and switch on: furnace switch"),
+    assertEquals(
+        List.of("Put back: blower door", "Take the bypass off: door switch",
+            "Take the lock off and switch on: furnace switch"),
         words("restore: blower door, door switch, furnace switch"));
   }
 }

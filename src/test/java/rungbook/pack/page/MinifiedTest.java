@@ -26,7 +26,8 @@ class MinifiedTest {
   @Test
   void minifiedStyleStaysAsItIs() {
     assertEquals(Assets.PACK_STYLE, Minified.style(Assets.PACK_STYLE));
-    assertFalse(Assets.PACK_STYLE.contains("/*") || Assets.PACK_STYLE.contains("palette") || Assets.PACK_STYLE.contains("\n"));
+    assertFalse(
+        Assets.PACK_STYLE.contains("/*") || Assets.PACK_STYLE.contains("palette") || Assets.PACK_STYLE.contains("\n"));
     assertTrue(Assets.PACK_STYLE.contains("content:\"\\2014\\a0\""));
   }
 

@@ -22,24 +22,28 @@ class PalettesTest {
 
   private static final Path RESOURCES = Path.of("src/main/resources");
   private static final Path PAGES = RESOURCES.resolve("META-INF/resources");
-  private static final Pattern COLOR = Pattern.compile("#[0-9a-fA-F]{3,8}\\b|\\b(?:rgba?|hsla?|hwb|lab|lch|oklab|oklch|color)\\(|"
-      + "(?<=[:\\s,(])(?:black|white|red|green|blue|gr[ae]y|yellow|orange|navy|maroon|silver|brown)(?=[;,)\\s!}])");
+  private static final Pattern COLOR = Pattern
+      .compile("#[0-9a-fA-F]{3,8}\\b|\\b(?:rgba?|hsla?|hwb|lab|lch|oklab|oklch|color)\\(|"
+          + "(?<=[:\\s,(])(?:black|white|red|green|blue|gr[ae]y|yellow|orange|navy|maroon|silver|brown)(?=[;,)\\s!}])");
 
   private final Palettes palettes = Palettes.in(read(PAGES.resolve("tokens.css")));
 
   @Test
   void everyPaletteChangesColorsThatLightHas() {
     assertEquals(List.of("light", "dark", "dim", "printed"), List.copyOf(palettes.byName().keySet()));
-    palettes.byName().forEach((name, tokens) -> assertTrue(palettes.byName().get("light").keySet().containsAll(tokens.keySet()), name));
+    palettes.byName().forEach(
+        (name, tokens) -> assertTrue(palettes.byName().get("light").keySet().containsAll(tokens.keySet()), name));
   }
 
   @Test
   void everyStyleHasItsColorsFromTheTokens() throws IOException {
-    for (Path style : List.of(PAGES.resolve("rungbook.css"), PAGES.resolve("editor/editor.css"), RESOURCES.resolve("rungbook/pack/pack.css"))) {
+    for (Path style : List.of(PAGES.resolve("rungbook.css"), PAGES.resolve("editor/editor.css"),
+        RESOURCES.resolve("rungbook/pack/pack.css"))) {
       String text = read(style).replaceAll("(?s)/\\*.*?\\*/", "");
       // a class may be called after a color: what is looked at is what stands in the blocks
       Pattern.compile("\\{([^{}]*)\\}").matcher(text).results()
-          .forEach(block -> assertEquals(List.of(), COLOR.matcher(block.group(1)).results().map(found -> found.group()).toList(), style + block.group(1)));
+          .forEach(block -> assertEquals(List.of(),
+              COLOR.matcher(block.group(1)).results().map(found -> found.group()).toList(), style + block.group(1)));
     }
   }
 
@@ -101,7 +105,8 @@ class PalettesTest {
 
   @Test
   void styleGetsTheColorsThatItUsesAndNoOthers() {
-    assertEquals("a { --ink: #16222c; } b { color: var(--ink) }", palettes.into("a { palette: light; } b { color: var(--ink) }"));
+    assertEquals("a { --ink: #16222c; } b { color: var(--ink) }",
+        palettes.into("a { palette: light; } b { color: var(--ink) }"));
     assertThrows(IllegalArgumentException.class, () -> palettes.into("a { palette: dusk; }"));
   }
 

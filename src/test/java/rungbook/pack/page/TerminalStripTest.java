@@ -53,7 +53,8 @@ class TerminalStripTest {
   void lettersStandInTheSystemsOrderWithTheirNeighbours() {
     Tree tree = Samples.STARTER.tree("no-cooling-blower-runs").orElseThrow().tree();
     var check = (Step.MeterCheck) tree.steps().stream().filter(step -> step instanceof Step.MeterCheck meter
-        && meter.leads().stream().map(lead -> lead.text()).toList().equals(List.of("Y", "C"))).findFirst().orElseThrow();
+        && meter.leads().stream().map(lead -> lead.text()).toList().equals(List.of("Y", "C"))).findFirst()
+        .orElseThrow();
     List<Cell> cells = TerminalStrip.of(check.leads(), check, tree.system()).cells();
     assertTrue(cells.indexOf(new Cell("C", 1)) < cells.indexOf(new Cell("Y", 0)) && cells.size() > 2, cells.toString());
   }

@@ -17,9 +17,11 @@ class ReadingSplitTest {
   private static final Meter.Scale SCALE = Meter.common().scale(rungbook.tree.Quantity.AC_VOLTS).orElseThrow();
 
   private static ReadingSplit shares(String ways, int samples) {
-    String text = "---\ntitle: t\ncomplaint: c\n---\n\n## A\n\n```check\nmeasure: AC volts\nleads: R, C\nexpect: 20 to 30 V\n```\n\n" + ways
+    String text = "---\ntitle: t\ncomplaint: c\n---\n\n## A\n\n```check\nmeasure: AC volts\nleads: R, C\nexpect: 20 to 30 V\n```\n\n"
+        + ways
         + "\n\n## B\n\n```finding\nhealthy: yes\n```\n";
-    Step step = TreeReader.read("t", DocumentReader.read(new Source("trees/t.md", text)), Shared.none()).tree().steps().get(0);
+    Step step = TreeReader.read("t", DocumentReader.read(new Source("trees/t.md", text)), Shared.none()).tree().steps()
+        .get(0);
     Step.MeterCheck check = (Step.MeterCheck) step;
     return new ReadingSplit(Segments.of(Readings.of(check, SCALE)), MeterError.of(SCALE), check.ways().size(), samples);
   }
@@ -67,7 +69,8 @@ class ReadingSplitTest {
 
   @Test
   void nothingIsLost() {
-    ReadingSplit shares = shares("- 20 to 30: [B](#b)\n- 5 to 20: [B](#b)\n- under 5: [B](#b)\n- over 30: [B](#b)", 700);
+    ReadingSplit shares = shares("- 20 to 30: [B](#b)\n- 5 to 20: [B](#b)\n- under 5: [B](#b)\n- over 30: [B](#b)",
+        700);
     double[] readings = new double[700];
     double[] weights = new double[700];
     for (int i = 0; i < 700; i++) {

@@ -7,8 +7,11 @@ import org.junit.jupiter.api.Test;
 /** The measures on a small matrix whose values follow from their definitions by hand. */
 class TestabilityMeasuresTest {
 
-  /** Rows f1 = 110, f2 = 110, f3 = 011, f4 = 000 with likelihoods 4, 3, 2, 1: f1 and f2 share a finding, f4 has none. */
-  private static final TestabilityMeasures VECTOR = TestabilityMeasures.of(new double[] {4, 3, 2, 1}, new double[][] {{1, 0}, {1, 0}, {0, 1}, {0, 0}}, new int[] {2, 1});
+  /**
+   * Rows f1 = 110, f2 = 110, f3 = 011, f4 = 000 with likelihoods 4, 3, 2, 1: f1 and f2 share a finding, f4 has none.
+   */
+  private static final TestabilityMeasures VECTOR = TestabilityMeasures.of(new double[] {4, 3, 2, 1},
+      new double[][] {{1, 0}, {1, 0}, {0, 1}, {0, 0}}, new int[] {2, 1});
 
   @Test
   void faultsThatShowUnderNoCheckAreNotDetected() {

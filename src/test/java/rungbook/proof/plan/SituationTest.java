@@ -12,7 +12,10 @@ import rungbook.tree.Step;
 class SituationTest {
 
   private static CircuitState after(String... lines) {
-    Step step = MadeUp.tree("one", "## Do\n\n```task\n" + String.join("\n", lines) + "\nat: attic\n```\n\n- done: [End](#end)\n\n## End\n\n```finding\nhealthy: yes\n```\n")
+    Step step = MadeUp
+        .tree("one",
+            "## Do\n\n```task\n" + String.join("\n", lines)
+                + "\nat: attic\n```\n\n- done: [End](#end)\n\n## End\n\n```finding\nhealthy: yes\n```\n")
         .steps().get(0);
     return new Situation(CircuitState.start(MadeUp.WORDS), "hall").after(step).state();
   }
@@ -21,12 +24,14 @@ class SituationTest {
   void whatIsDoneStays() {
     CircuitState state = after("set: lever on", "open: door", "bypass: latch", "isolate: main", "replace: fuse");
     assertEquals("on", state.positions().get("lever"));
-    assertEquals(List.of(Set.of("door"), Set.of("latch"), Set.of("main"), Set.of("fuse")), List.of(state.open(), state.bypassed(), state.off(), state.replaced()));
+    assertEquals(List.of(Set.of("door"), Set.of("latch"), Set.of("main"), Set.of("fuse")),
+        List.of(state.open(), state.bypassed(), state.off(), state.replaced()));
   }
 
   @Test
   void restoringUndoesAllThatWasDoneToAThing() {
-    CircuitState state = after("open: door", "bypass: latch", "isolate: main", "disconnect: A", "restore: door, latch, main, A");
+    CircuitState state = after("open: door", "bypass: latch", "isolate: main", "disconnect: A",
+        "restore: door, latch, main, A");
     assertEquals(CircuitState.start(MadeUp.WORDS), state);
   }
 

@@ -19,7 +19,8 @@ class DataflowSolverTest {
     static Problem of(long seed, boolean circles) {
       Random random = new Random(seed);
       FlowGraph routes = RuleContext.of(RandomTrees.tree(seed, circles)).state().routes();
-      return new Problem(routes, random.nextLong(), sparse(random, routes.size()), sparse(random, routes.size()), sparse(random, routes.ways()),
+      return new Problem(routes, random.nextLong(), sparse(random, routes.size()), sparse(random, routes.size()),
+          sparse(random, routes.ways()),
           sparse(random, routes.ways()));
     }
 

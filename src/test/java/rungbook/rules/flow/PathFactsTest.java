@@ -69,7 +69,8 @@ class PathFactsTest {
       }
       compare(Fact.OPEN, "door", world -> world.open.contains("door"));
       for (String position : List.of("cooling", "heating", "off")) {
-        compare(state.facts().at(new Setting("thermostat", position, Span.at(0))), world -> position.equals(world.positions.get("thermostat")));
+        compare(state.facts().at(new Setting("thermostat", position, Span.at(0))),
+            world -> position.equals(world.positions.get("thermostat")));
       }
     }
 

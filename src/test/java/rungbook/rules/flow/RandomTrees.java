@@ -29,7 +29,8 @@ final class RandomTrees {
   /** @param circles whether a way may lead back */
   static Tree tree(long seed, boolean circles) {
     String text = new RandomTrees(seed, circles).text();
-    return TreeReader.read("random", DocumentReader.read(new Source("trees/random-" + seed + ".md", text)), Shared.none()).tree();
+    return TreeReader
+        .read("random", DocumentReader.read(new Source("trees/random-" + seed + ".md", text)), Shared.none()).tree();
   }
 
   private String text() {
@@ -47,17 +48,21 @@ final class RandomTrees {
   }
 
   private String task(int step) {
-    return "```task\n" + deeds() + "minutes: 1\n```\n\n- done: " + way(step) + (random.nextBoolean() ? "- not dead: " + way(step) : "");
+    return "```task\n" + deeds() + "minutes: 1\n```\n\n- done: " + way(step)
+        + (random.nextBoolean() ? "- not dead: " + way(step) : "");
   }
 
   private String check(int step) {
     String with = random.nextInt(3) == 0 ? "with: thermostat " + one(POSITIONS) + "\n" : "";
     if (random.nextBoolean()) {
-      return "```check\nlook: " + one(List.of("light lit", "blower running")) + "\n" + with + "```\n\n- yes: " + way(step) + "- no: " + way(step);
+      return "```check\nlook: " + one(List.of("light lit", "blower running")) + "\n" + with + "```\n\n- yes: "
+          + way(step) + "- no: " + way(step);
     }
     int cut = 10 * (1 + random.nextInt(3));
-    return "```check\nmeasure: " + one(List.of("AC volts", "ohms", "microfarads")) + "\nleads: " + one(List.of("R, C", "C, R", "Y, C"))
-        + "\nexpect: " + cut + " or more\n" + with + "```\n\n- " + cut + " or more: " + way(step) + "- 5 to " + cut + ": " + way(step) + "- under 5: "
+    return "```check\nmeasure: " + one(List.of("AC volts", "ohms", "microfarads")) + "\nleads: "
+        + one(List.of("R, C", "C, R", "Y, C"))
+        + "\nexpect: " + cut + " or more\n" + with + "```\n\n- " + cut + " or more: " + way(step) + "- 5 to " + cut
+        + ": " + way(step) + "- under 5: "
         + way(step);
   }
 
@@ -87,7 +92,8 @@ final class RandomTrees {
   }
 
   private String way(int step) {
-    int to = circles && random.nextInt(3) == 0 ? random.nextInt(steps) : step + 1 + random.nextInt(Math.min(3, steps - step - 1));
+    int to = circles && random.nextInt(3) == 0 ? random.nextInt(steps)
+        : step + 1 + random.nextInt(Math.min(3, steps - step - 1));
     return "[S" + to + "](#s" + to + ")\n";
   }
 

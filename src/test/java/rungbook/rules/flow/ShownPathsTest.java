@@ -22,8 +22,9 @@ import rungbook.tree.Way;
 /** Every path that a problem shows can be walked in the tree, and whoever walks it meets the problem. */
 class ShownPathsTest {
 
-  private static final Set<String> REPLAYED = Set.of("left-bypassed", "left-off", "left-disconnected", "call-not-made", "measured-live",
-      "measured-charged", "touched-live", "not-proved-dead", "capacitor-charged", "proved-before-isolating");
+  private static final Set<
+      String> REPLAYED = Set.of("left-bypassed", "left-off", "left-disconnected", "call-not-made", "measured-live",
+          "measured-charged", "touched-live", "not-proved-dead", "capacitor-charged", "proved-before-isolating");
 
   private final Set<String> met = new HashSet<>();
 
@@ -32,13 +33,17 @@ class ShownPathsTest {
     for (long seed = 0; seed < 1500; seed++) {
       Tree tree = RandomTrees.tree(seed, seed % 4 == 0);
       for (Problem problem : Registry.inspect(tree)) {
-        if (problem.witness().isPresent() && problem.witness().get() instanceof Witness.Path path && !problem.code().name().equals("path-circle")) {
+        if (problem.witness().isPresent() && problem.witness().get() instanceof Witness.Path path
+            && !problem.code().name().equals("path-circle")) {
           walk(tree, path, problem);
         }
       }
     }
     assertTrue(met.containsAll(REPLAYED), () -> "met " + met);
-    assertTrue(met.containsAll(Set.of("check-settled", "answer-ruled-out", "check-repeated", "live-after-isolating", "fuse-again")), () -> "met " + met);
+    assertTrue(
+        met.containsAll(
+            Set.of("check-settled", "answer-ruled-out", "check-repeated", "live-after-isolating", "fuse-again")),
+        () -> "met " + met);
   }
 
   private void walk(Tree tree, Witness.Path path, Problem problem) {
@@ -51,7 +56,8 @@ class ShownPathsTest {
       Stop stop = stops.get(i);
       assertEquals(step.title(), stop.step());
       String next = stops.get(i + 1).step();
-      Way taken = step.ways().stream().filter(way -> way.written().equals(stop.answer()) && leadsTo(way, next, tree)).findFirst().orElseThrow();
+      Way taken = step.ways().stream().filter(way -> way.written().equals(stop.answer()) && leadsTo(way, next, tree))
+          .findFirst().orElseThrow();
       world.pass(step, stop.answer());
       walked.add(step);
       at = ((Target.ToStep) taken.goal()).step();
@@ -74,7 +80,8 @@ class ShownPathsTest {
         world.act(action);
       }
     }
-    assertTrue(isSo(problem, last, world, walked), () -> problem.code() + " at " + problem.source() + ":" + problem.place());
+    assertTrue(isSo(problem, last, world, walked),
+        () -> problem.code() + " at " + problem.source() + ":" + problem.place());
   }
 
   private static boolean isSo(Problem problem, Step last, World world, List<Step> walked) {
@@ -89,7 +96,8 @@ class ShownPathsTest {
       case "not-proved-dead" -> !world.provedDead;
       case "capacitor-charged" -> !world.discharged.contains(thing);
       case "live-after-isolating" -> world.isolated.contains(problem.facts().get("source"));
-      case "check-settled", "answer-ruled-out", "check-repeated" -> walked.stream().anyMatch(step -> step.title().equals(problem.facts().get("earlier")));
+      case "check-settled", "answer-ruled-out", "check-repeated" ->
+          walked.stream().anyMatch(step -> step.title().equals(problem.facts().get("earlier")));
       default -> true;
     };
   }

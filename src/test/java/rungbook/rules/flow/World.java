@@ -53,7 +53,10 @@ final class World {
     return copy;
   }
 
-  /** Does a step and takes one of its ways. On one that says the proof failed, what the step itself proved is not proved. */
+  /**
+   * Does a step and takes one of its ways. On one that says the proof failed, what the step itself proved is not
+   * proved.
+   */
   void pass(Step step, String answer) {
     step.actions().forEach(this::act);
     boolean proves = step.actions().stream()
@@ -69,7 +72,8 @@ final class World {
   void act(Action action) {
     String thing = action.thing().key();
     switch (action.kind()) {
-      case SET -> positions.put(thing.substring(0, thing.lastIndexOf(' ')), thing.substring(thing.lastIndexOf(' ') + 1));
+      case SET ->
+          positions.put(thing.substring(0, thing.lastIndexOf(' ')), thing.substring(thing.lastIndexOf(' ') + 1));
       case OPEN -> open.add(thing);
       case CLOSE -> open.remove(thing);
       case BYPASS -> bypassed.add(thing);
@@ -95,7 +99,7 @@ final class World {
       }
       case REPLACE -> touch(thing);
       case RESTORE -> restore(thing);
-      case KNOWN_SOURCE -> { }
+      case KNOWN_SOURCE -> {}
     }
   }
 

@@ -27,7 +27,8 @@ class PatternMatrixTest {
 
   @Test
   void marangetsSixthRowIsUseless() {
-    List<int[]> six = List.of(new int[] {NIL, ANY}, new int[] {ANY, NIL}, new int[] {ONE, ANY}, new int[] {ANY, ONE}, new int[] {CONS, ANY},
+    List<int[]> six = List.of(new int[] {NIL, ANY}, new int[] {ANY, NIL}, new int[] {ONE, ANY}, new int[] {ANY, ONE},
+        new int[] {CONS, ANY},
         new int[] {ANY, CONS});
     PatternMatrix patterns = new PatternMatrix(LISTS, six);
     assertEquals(Optional.empty(), patterns.missing());
@@ -51,7 +52,8 @@ class PatternMatrixTest {
       PatternMatrix patterns = new PatternMatrix(words, rows);
       List<int[]> cases = cases(words, columns);
       assertEquals(cases.stream().anyMatch(one -> firstRow(rows, one) < 0), patterns.missing().isPresent());
-      patterns.missing().ifPresent(found -> assertTrue(cases.stream().filter(one -> matches(words, found, one)).allMatch(one -> firstRow(rows, one) < 0)));
+      patterns.missing().ifPresent(found -> assertTrue(
+          cases.stream().filter(one -> matches(words, found, one)).allMatch(one -> firstRow(rows, one) < 0)));
       for (int row = 0; row < rows.size(); row++) {
         int self = row;
         assertEquals(cases.stream().noneMatch(one -> firstRow(rows, one) == self), patterns.isUseless(row));

@@ -29,9 +29,12 @@ class LongTreesTest {
 
   /** @param next the step that a step's {@code no} leads to; {@code yes} leads to the one after it */
   private static RuleContext chain(int steps, IntFunction<Integer> next) {
-    String text = IntStream.range(0, steps).mapToObj(i -> "## S" + i + "\n\n```check\nask: one\n```\n\n- yes: [On](#s" + Math.min(i + 1, steps - 1)
-        + ")\n- no: [Back](#s" + next.apply(i) + ")\n\n").collect(Collectors.joining("", "---\ntitle: T\ncomplaint: C\n---\n\n", "## End\n"));
-    return RuleContext.of(TreeReader.read("t", DocumentReader.read(new Source("trees/t.md", text), LONG), Shared.none()).tree());
+    String text = IntStream.range(0, steps)
+        .mapToObj(i -> "## S" + i + "\n\n```check\nask: one\n```\n\n- yes: [On](#s" + Math.min(i + 1, steps - 1)
+            + ")\n- no: [Back](#s" + next.apply(i) + ")\n\n")
+        .collect(Collectors.joining("", "---\ntitle: T\ncomplaint: C\n---\n\n", "## End\n"));
+    return RuleContext
+        .of(TreeReader.read("t", DocumentReader.read(new Source("trees/t.md", text), LONG), Shared.none()).tree());
   }
 
   private static List<Problem> inspect(Rule rule, RuleContext subject) {
@@ -51,7 +54,8 @@ class LongTreesTest {
   @Test
   void circlesThatShareStepsAreReportedOneAtATime() {
     RuleContext subject = chain(STEPS, i -> 0);
-    assertEquals(2, assertTimeoutPreemptively(ofSeconds(20), () -> inspect(new PathCircle(), subject)).size(), "the last step alone, and all the others");
+    assertEquals(2, assertTimeoutPreemptively(ofSeconds(20), () -> inspect(new PathCircle(), subject)).size(),
+        "the last step alone, and all the others");
   }
 
   @Test
@@ -59,7 +63,8 @@ class LongTreesTest {
     RuleContext subject = chain(60, i -> i % 7 == 3 ? i - 3 : Math.min(i + 2, 59));
     Graph graph = subject.graph();
     for (Problem problem : inspect(new PathCircle(), subject)) {
-      List<Integer> steps = ((Witness.Path) problem.witness().orElseThrow()).stops().stream().map(stop -> Integer.parseInt(stop.step().substring(1))).toList();
+      List<Integer> steps = ((Witness.Path) problem.witness().orElseThrow()).stops().stream()
+          .map(stop -> Integer.parseInt(stop.step().substring(1))).toList();
       assertEquals(steps.get(0), steps.get(steps.size() - 1));
       for (int i = 0; i + 1 < steps.size(); i++) {
         int to = steps.get(i + 1);
@@ -70,9 +75,12 @@ class LongTreesTest {
 
   @Test
   void thousandsOfUnreachedStepsTakeAMoment() {
-    String islands = IntStream.range(0, STEPS).mapToObj(i -> "## S" + i + "\n\n```task\nminutes: 1\n```\n\n- done: [S](#s" + i + ")\n\n")
-        .collect(Collectors.joining("", "---\ntitle: T\ncomplaint: C\n---\n\n## First\n\n```finding\nhealthy: yes\n```\n\n", ""));
-    RuleContext subject = RuleContext.of(TreeReader.read("t", DocumentReader.read(new Source("trees/t.md", islands), LONG), Shared.none()).tree());
+    String islands = IntStream.range(0, STEPS)
+        .mapToObj(i -> "## S" + i + "\n\n```task\nminutes: 1\n```\n\n- done: [S](#s" + i + ")\n\n")
+        .collect(Collectors.joining("",
+            "---\ntitle: T\ncomplaint: C\n---\n\n## First\n\n```finding\nhealthy: yes\n```\n\n", ""));
+    RuleContext subject = RuleContext
+        .of(TreeReader.read("t", DocumentReader.read(new Source("trees/t.md", islands), LONG), Shared.none()).tree());
     assertEquals(STEPS, assertTimeoutPreemptively(ofSeconds(20), () -> inspect(new Unreached(), subject)).size());
   }
 }

@@ -44,7 +44,8 @@ class ChainTest {
     assertNotEquals(hash, Chain.of(PATH, 1, Change.WRITTEN, "a", "bc", AT, Hash.NONE, new byte[0]));
   }
 
-  // computed apart with Python's hashlib: each field as its 4-byte big-endian length and its UTF-8, the content as its own hash
+  // computed apart with Python's hashlib: each field as its 4-byte big-endian length and its UTF-8, the content as its
+  // own hash
   @Test
   void theHashIsTheOneComputedByAnotherProgram() {
     assertEquals("a8ae26e71218e9e6e625ca357143e6a5a602246cc076796188757d8f6028df2a", first.hash().hex());
@@ -57,6 +58,7 @@ class ChainTest {
   }
 
   private static Revision withText(Revision r, String text) {
-    return new Revision(r.path(), r.number(), r.change(), r.author(), r.message(), r.at(), r.parent(), r.hash(), text.getBytes(UTF_8));
+    return new Revision(r.path(), r.number(), r.change(), r.author(), r.message(), r.at(), r.parent(), r.hash(),
+        text.getBytes(UTF_8));
   }
 }

@@ -12,16 +12,16 @@ import org.junit.jupiter.params.provider.ValueSource;
 class DocumentPathTest {
   @ParameterizedTest
   @ValueSource(strings = {"trees/no-cooling.md", "trees/rooftop/no heat (2).md", "shared/cautions/gas.md",
-    "trees/pictures/board.PNG", "company.md", "trees/kein-kühlen.md", "shared/fragments/dead/strip.svg"})
+      "trees/pictures/board.PNG", "company.md", "trees/kein-kühlen.md", "shared/fragments/dead/strip.svg"})
   void aPlaceInTheLibraryIsTaken(String path) {
     assertEquals(path, new DocumentPath(path).text());
   }
 
   @ParameterizedTest
   @ValueSource(strings = {"", "/", "trees", "trees/", "trees//a.md", "trees/../a.md", "../trees/a.md", "/trees/a.md",
-    "trees/.hidden.md", "trees\\a.md", "trees/a.md ", "trees/a.exe", "trees/a", "shared/a.md", "shared/other/a.md",
-    "trees/a\u0000.md", "trees/a\n.md", "trees/a?.md", "trees/a#b.md", "trees/<b>.md", "C:/trees/a.md",
-    "trees/-a.md", "trees/a./b.md", "trees/%2e%2e/a.md", "other.md"})
+      "trees/.hidden.md", "trees\\a.md", "trees/a.md ", "trees/a.exe", "trees/a", "shared/a.md", "shared/other/a.md",
+      "trees/a\u0000.md", "trees/a\n.md", "trees/a?.md", "trees/a#b.md", "trees/<b>.md", "C:/trees/a.md",
+      "trees/-a.md", "trees/a./b.md", "trees/%2e%2e/a.md", "other.md"})
   void anythingElseIsRefused(String path) {
     assertThrows(Refused.class, () -> new DocumentPath(path));
   }

@@ -31,7 +31,8 @@ class LibraryArchiveTest {
 
   @Test
   void aZipThatWasWrittenReadsBack() throws IOException {
-    var documents = List.of(revision("company.md", "x"), revision("shared/cautions/gas.md", "y"), revision("trees/a.md", "z"));
+    var documents = List.of(revision("company.md", "x"), revision("shared/cautions/gas.md", "y"),
+        revision("trees/a.md", "z"));
     var incoming = LibraryArchive.ofZip(file(written(documents)));
     assertEquals(documents.stream().map(Revision::path).toList(), List.copyOf(incoming.files().keySet()));
     assertArrayEquals("z".getBytes(UTF_8), incoming.files().get(new DocumentPath("trees/a.md")));
@@ -45,14 +46,16 @@ class LibraryArchiveTest {
 
   @Test
   void foldersAboveTheLibraryArePutAside() throws IOException {
-    var incoming = LibraryArchive.ofZip(zip("my library/trees/a.md", "a", "my library/shared/cautions/b.md", "b", "my library/README.md", "c"));
+    var incoming = LibraryArchive
+        .ofZip(zip("my library/trees/a.md", "a", "my library/shared/cautions/b.md", "b", "my library/README.md", "c"));
     assertEquals(Set.of("trees/a.md", "shared/cautions/b.md"), names(incoming));
     assertEquals(List.of("my library/README.md"), incoming.skipped());
   }
 
   @Test
   void looseTextsBecomeTrees() throws IOException {
-    assertEquals(Set.of("trees/a.md", "trees/pictures/b.svg"), names(LibraryArchive.ofZip(zip("a.md", "a", "pictures/b.svg", "<svg/>"))));
+    assertEquals(Set.of("trees/a.md", "trees/pictures/b.svg"),
+        names(LibraryArchive.ofZip(zip("a.md", "a", "pictures/b.svg", "<svg/>"))));
   }
 
   @Test
@@ -88,7 +91,8 @@ class LibraryArchiveTest {
   void aZipBombIsRefusedByWhatItUnpacksTo() throws IOException {
     var bomb = zip(List.of("trees/a.md", "trees/b.md"), new byte[StoreLimits.TEXT]);
     assertTrue(Files.size(bomb) < 1 << 20, "the bomb itself is small");
-    assertEquals(List.of("unpacks to more than 500 times its size", "unpacks to more than 500 times its size"), says(LibraryArchive.ofZip(bomb)));
+    assertEquals(List.of("unpacks to more than 500 times its size", "unpacks to more than 500 times its size"),
+        says(LibraryArchive.ofZip(bomb)));
   }
 
   @Test
@@ -103,13 +107,15 @@ class LibraryArchiveTest {
 
   @Test
   void moreEntriesThanAnyLibraryHasAreRefused() throws IOException {
-    var zip = zip(IntStream.rangeClosed(0, 4 * StoreLimits.FILES_COUNT).mapToObj(i -> i + ".bin").toList(), new byte[0]);
+    var zip = zip(IntStream.rangeClosed(0, 4 * StoreLimits.FILES_COUNT).mapToObj(i -> i + ".bin").toList(),
+        new byte[0]);
     assertTrue(assertThrows(Refused.class, () -> LibraryArchive.ofZip(zip)).getMessage().contains("20000 entries"));
   }
 
   @Test
   void moreFilesThanAnImportTakesAreRefused() throws IOException {
-    var names = IntStream.rangeClosed(1, StoreLimits.FILES_COUNT).mapToObj(i -> "trees/" + i + ".md").collect(Collectors.toList());
+    var names = IntStream.rangeClosed(1, StoreLimits.FILES_COUNT).mapToObj(i -> "trees/" + i + ".md")
+        .collect(Collectors.toList());
     assertEquals(List.of(), LibraryArchive.ofZip(zip(names, new byte[] {'a'})).refused());
     names.add("trees/one-more.md");
     assertTrue(LibraryArchive.ofZip(zip(names, new byte[] {'a'})).refused().get(0).says().contains("5000 files"));
@@ -120,14 +126,16 @@ class LibraryArchiveTest {
     var whole = Files.readAllBytes(zip("trees/a.md", "a".repeat(300), "trees/b.md", "b", "trees/c.md", "c"));
     for (var length = 0; length < whole.length; length++) {
       var cut = file(Arrays.copyOf(whole, length));
-      assertTrue(assertThrows(Refused.class, () -> LibraryArchive.ofZip(cut)).getMessage().contains("cut off"), "at " + length);
+      assertTrue(assertThrows(Refused.class, () -> LibraryArchive.ofZip(cut)).getMessage().contains("cut off"),
+          "at " + length);
     }
   }
 
   @Test
   void aDamagedZipIsRefusedAndNeverHalfTaken() throws IOException {
     var names = List.of("trees/a.md", "trees/b.md");
-    var whole = Files.readAllBytes(zip(names, "a line of text that is here more than once\n".repeat(9).getBytes(UTF_8)));
+    var whole = Files
+        .readAllBytes(zip(names, "a line of text that is here more than once\n".repeat(9).getBytes(UTF_8)));
     var taken = LibraryArchive.ofZip(file(whole)).files();
     for (var bit = 0; bit < whole.length * 8; bit++) {
       var damaged = whole.clone();
@@ -140,7 +148,8 @@ class LibraryArchiveTest {
   private static void assertSameOrRefused(Map<DocumentPath, byte[]> taken, Path damaged, int bit) throws IOException {
     try {
       var incoming = LibraryArchive.ofZip(damaged);
-      assertTrue(!incoming.refused().isEmpty() || incoming.files().size() + incoming.skipped().size() == taken.size(), "bit " + bit);
+      assertTrue(!incoming.refused().isEmpty() || incoming.files().size() + incoming.skipped().size() == taken.size(),
+          "bit " + bit);
       var contents = taken.values().iterator().next();
       incoming.files().values().forEach(content -> assertArrayEquals(contents, content, "bit " + bit));
     } catch (Refused expected) {
@@ -159,8 +168,10 @@ class LibraryArchiveTest {
 
   @Test
   void tooLargeAndNotUtf8AreRefusedByName() throws IOException {
-    var incoming = LibraryArchive.ofZip(zip("trees/big.md", letters(StoreLimits.TEXT + 1), "trees/big.png", letters(StoreLimits.PICTURE + 1)));
-    assertEquals(List.of("is larger than 4 MB", "is larger than 1 MB"), incoming.refused().stream().map(ImportBatch.Refusal::says).toList());
+    var incoming = LibraryArchive
+        .ofZip(zip("trees/big.md", letters(StoreLimits.TEXT + 1), "trees/big.png", letters(StoreLimits.PICTURE + 1)));
+    assertEquals(List.of("is larger than 4 MB", "is larger than 1 MB"),
+        incoming.refused().stream().map(ImportBatch.Refusal::says).toList());
     var latin = LibraryArchive.ofZip(zip(List.of("trees/latin.md"), new byte[] {'k', (byte) 0xfc}));
     assertEquals("is not UTF-8 text", latin.refused().get(0).says());
   }
@@ -172,7 +183,8 @@ class LibraryArchiveTest {
       assertTrue(incoming.files().isEmpty() && incoming.refused().get(0).says().contains("damaged"), name);
     }
     assertEquals(Set.of("trees/a.gif", "trees/a.svg", "trees/a.webp"),
-        names(LibraryArchive.ofZip(zip("a.gif", "GIF89a;", "a.svg", "\uFEFF<?xml version=\"1.0\"?><svg/>", "a.webp", "RIFF....WEBPVP8 "))));
+        names(LibraryArchive.ofZip(
+            zip("a.gif", "GIF89a;", "a.svg", "\uFEFF<?xml version=\"1.0\"?><svg/>", "a.webp", "RIFF....WEBPVP8 "))));
   }
 
   @Test
@@ -241,7 +253,8 @@ class LibraryArchiveTest {
   }
 
   private static String letters(int length) {
-    return new java.util.Random(SEED).ints(length, 'a', 'z').mapToObj(letter -> String.valueOf((char) letter)).collect(Collectors.joining());
+    return new java.util.Random(SEED).ints(length, 'a', 'z').mapToObj(letter -> String.valueOf((char) letter))
+        .collect(Collectors.joining());
   }
 
   private static List<String> says(ImportBatch incoming) {

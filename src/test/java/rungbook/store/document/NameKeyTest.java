@@ -12,7 +12,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 class NameKeyTest {
   @ParameterizedTest
   @CsvSource({"trees/Case.md, trees/case.md", "trees/CASE.MD, trees/case.md", "trees/x  y.md, trees/x y.md",
-    "trees/caf\u00e9.md, trees/cafe\u0301.md", "trees/STRASSE.md, trees/stra\u00dfe.md", "trees/A/b.md, trees/a/B.md"})
+      "trees/caf\u00e9.md, trees/cafe\u0301.md", "trees/STRASSE.md, trees/stra\u00dfe.md",
+      "trees/A/b.md, trees/a/B.md"})
   void whatIsOneFileOnSomeComputerHasOneKey(String one, String other) {
     assertEquals(key(one), key(other));
   }
@@ -25,7 +26,7 @@ class NameKeyTest {
 
   @ParameterizedTest
   @ValueSource(strings = {"trees/CON.md", "trees/nul.md", "trees/Aux.extra.md", "trees/com1/a.md", "trees/lpt9.png",
-    "trees/cafe\u0301.md", "trees/a .md"})
+      "trees/cafe\u0301.md", "trees/a .md"})
   void aNewNameThatNotEverySystemKeepsIsRefused(String path) {
     var taken = new DocumentPath(path);
     assertThrows(Refused.class, () -> NameKey.ofNew(taken));

@@ -29,7 +29,8 @@ class SaveTest {
   void whatIsLargerThanTheLimitIsRefusedAsTooLarge() {
     Save.written(TREE, 0, new byte[StoreLimits.TEXT], "Odalys", "");
     assertThrows(Refused.TooLarge.class, () -> Save.written(TREE, 0, new byte[StoreLimits.TEXT + 1], "Odalys", ""));
-    assertThrows(Refused.TooLarge.class, () -> Save.written(PICTURE, 0, new byte[StoreLimits.PICTURE + 1], "Odalys", ""));
+    assertThrows(Refused.TooLarge.class,
+        () -> Save.written(PICTURE, 0, new byte[StoreLimits.PICTURE + 1], "Odalys", ""));
   }
 
   @Test

@@ -20,8 +20,10 @@ class DocumentsApiTest {
   void aTextIsSavedReadListedAndTakenOut() {
     save("trees/api-life.md", 0, "one").statusCode(200).body("revision", equalTo(1)).body("author", equalTo("Tobin"));
     given().get("/api/documents/trees/api-life.md").then().statusCode(200).body("text", equalTo("one"));
-    given().get("/api/documents?under=trees/api-li").then().body("path", equalTo(java.util.List.of("trees/api-life.md")));
-    given().delete("/api/documents/trees/api-life.md?basedOn=1&author=Tobin").then().statusCode(200).body("removed", equalTo(true));
+    given().get("/api/documents?under=trees/api-li").then().body("path",
+        equalTo(java.util.List.of("trees/api-life.md")));
+    given().delete("/api/documents/trees/api-life.md?basedOn=1&author=Tobin").then().statusCode(200).body("removed",
+        equalTo(true));
     given().get("/api/documents/trees/api-life.md").then().statusCode(404).contentType("application/problem+json");
     given().get("/api/documents/trees/api-life.md?revision=1").then().statusCode(200).body("text", equalTo("one"));
   }
@@ -31,7 +33,8 @@ class DocumentsApiTest {
     save("trees/api-race.md", 0, "one");
     save("trees/api-race.md", 1, "theirs");
     var id = save("trees/api-race.md", 1, "mine").statusCode(409).contentType("application/problem+json")
-        .body("current.text", equalTo("theirs")).body("draft.text", equalTo("mine")).body("hint", containsString("revision 2"))
+        .body("current.text", equalTo("theirs")).body("draft.text", equalTo("mine"))
+        .body("hint", containsString("revision 2"))
         .extract().jsonPath().getLong("draft.id");
     given().get("/api/drafts/trees/api-race.md").then().body("text", equalTo(java.util.List.of("mine")));
     given().delete("/api/drafts/" + id).then().statusCode(204);
@@ -50,9 +53,11 @@ class DocumentsApiTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"../etc/passwd.md", "trees/..%2F..%2Fx.md", "trees/x.exe", "other/x.md", "trees/.x.md", "%2Ftrees/x.md"})
+  @ValueSource(strings = {"../etc/passwd.md", "trees/..%2F..%2Fx.md", "trees/x.exe", "other/x.md", "trees/.x.md",
+      "%2Ftrees/x.md"})
   void aPathOutsideTheLibraryIsRefusedWithAHint(String path) {
-    given().urlEncodingEnabled(false).contentType("application/json").body(Map.of("basedOn", 0, "text", "x", "author", "a"))
+    given().urlEncodingEnabled(false).contentType("application/json")
+        .body(Map.of("basedOn", 0, "text", "x", "author", "a"))
         .when().put("/api/documents/" + path).then().contentType("application/problem+json")
         .statusCode(path.startsWith("..") ? 404 : 400) // a step up that is not encoded never reaches the API
         .body("detail", containsString(path.substring(path.length() - 2))).body("hint", not(equalTo("")));
@@ -61,7 +66,8 @@ class DocumentsApiTest {
   @Test
   void whatIsMissingOrWrongInASaveIsSaid() {
     given().contentType("application/json").body(Map.of("basedOn", 0, "text", "x", "author", " ")).when()
-        .put("/api/documents/trees/api-bad.md").then().statusCode(400).body("detail", containsString("author")).body("hint", containsString("who"));
+        .put("/api/documents/trees/api-bad.md").then().statusCode(400).body("detail", containsString("author"))
+        .body("hint", containsString("who"));
     given().contentType("application/json").body(Map.of("basedOn", 0, "author", "a")).when()
         .put("/api/documents/trees/api-bad.md").then().statusCode(400).body("detail", containsString("no text"));
     given().contentType("application/json").body("{\"basedOn\":").when()
@@ -73,18 +79,22 @@ class DocumentsApiTest {
   @Test
   void aPictureIsServedSoThatItsOwnScriptCannotRun() {
     var svg = "<svg xmlns=\"http://www.w3.org/2000/svg\"><script>alert(1)</script></svg>";
-    given().contentType("image/svg+xml").body(svg).when().put("/api/files/trees/pictures/api.svg?basedOn=0&author=Tobin").then().statusCode(200);
+    given().contentType("image/svg+xml").body(svg).when()
+        .put("/api/files/trees/pictures/api.svg?basedOn=0&author=Tobin").then().statusCode(200);
     given().get("/api/files/trees/pictures/api.svg").then().statusCode(200).contentType("image/svg+xml")
         .header("Content-Security-Policy", containsString("sandbox; default-src 'none'"));
-    given().contentType("image/png").body(new byte[(1 << 20) + 1]).when().put("/api/files/trees/pictures/big.png?basedOn=0&author=Tobin")
+    given().contentType("image/png").body(new byte[(1 << 20) + 1]).when()
+        .put("/api/files/trees/pictures/big.png?basedOn=0&author=Tobin")
         .then().statusCode(413);
     given().contentType("image/png").body(new byte[] {(byte) 0x89, 'P', 'N', 'G', '\r', '\n', 0x1A, '\n'}).when()
-        .put("/api/files/trees/pictures/cut-off.png?basedOn=0&author=Tobin").then().statusCode(400).body("detail", containsString("is no PNG picture"));
+        .put("/api/files/trees/pictures/cut-off.png?basedOn=0&author=Tobin").then().statusCode(400)
+        .body("detail", containsString("is no PNG picture"));
   }
 
   @Test
   void aTextIsNotSavedUnderAPicturesName() {
-    save("trees/pictures/api-text.png", 0, "<script>").statusCode(400).body("detail", containsString("the name of a picture"));
+    save("trees/pictures/api-text.png", 0, "<script>").statusCode(400).body("detail",
+        containsString("the name of a picture"));
     given().get("/api/files/trees/pictures/api-text.png").then().statusCode(404);
   }
 
@@ -98,7 +108,8 @@ class DocumentsApiTest {
         .body("draft.text", nullValue()).extract().jsonPath().getLong("draft.id");
     org.junit.jupiter.api.Assertions.assertArrayEquals(second, given().get(at + "?draft=" + id).asByteArray());
     org.junit.jupiter.api.Assertions.assertArrayEquals(first, given().get(at + "?revision=1").asByteArray());
-    given().get("/history/trees/pictures/api-race.gif").then().statusCode(200).body(containsString(at + "?draft=" + id));
+    given().get("/history/trees/pictures/api-race.gif").then().statusCode(200)
+        .body(containsString(at + "?draft=" + id));
   }
 
   @Test
@@ -106,12 +117,14 @@ class DocumentsApiTest {
     given().delete("/api/documents/trees/api-never.md?basedOn=0&author=Tobin").then().statusCode(404);
     save("trees/api-stale.md", 0, "one");
     save("trees/api-stale.md", 1, "two");
-    given().delete("/api/documents/trees/api-stale.md?basedOn=1&author=Tobin").then().statusCode(409).body("hint", containsString("revision 2"));
+    given().delete("/api/documents/trees/api-stale.md?basedOn=1&author=Tobin").then().statusCode(409).body("hint",
+        containsString("revision 2"));
     given().get("/api/drafts/trees/api-stale.md").then().body("", hasSize(0));
   }
 
   private static ValidatableResponse save(String path, int basedOn, String text) {
-    return given().contentType("application/json").body(Map.of("basedOn", basedOn, "text", text, "author", "Tobin", "message", "why"))
+    return given().contentType("application/json")
+        .body(Map.of("basedOn", basedOn, "text", text, "author", "Tobin", "message", "why"))
         .when().put("/api/documents/" + path).then();
   }
 }

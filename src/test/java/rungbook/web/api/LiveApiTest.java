@@ -61,7 +61,8 @@ class LiveApiTest {
   @Test
   void theTextThatANewTreeBeginsWithHasNoProblem() {
     check("trees/live.md", NewTexts.tree("No heat: \"cold\" house", "It's cold", "")).body("problems", hasSize(0));
-    check("trees/live.md", NewTexts.tree("No heat", "Cold # air", "split-cooling-gas-furnace")).body("problems", hasSize(0));
+    check("trees/live.md", NewTexts.tree("No heat", "Cold # air", "split-cooling-gas-furnace")).body("problems",
+        hasSize(0));
   }
 
   @Test
@@ -91,7 +92,8 @@ class LiveApiTest {
         .body("values.at", hasItems("furnace", "thermostat")).body("values.leads", hasItems("R", "C", "Y"))
         .body("values.cautions", hasItem("live control voltage")).body("values.set", hasItem("thermostat cooling"))
         .body("keys.check", hasItems("measure", "expect"));
-    given().get("/api/words?system=nothing").then().body("values.at", equalTo(null)).body("values.measure", hasItem("AC volts"));
+    given().get("/api/words?system=nothing").then().body("values.at", equalTo(null)).body("values.measure",
+        hasItem("AC volts"));
   }
 
   @Test
@@ -102,7 +104,8 @@ class LiveApiTest {
 
   @Test
   void aMapIsAPictureOfItsOwn() {
-    given().get("/api/map/trees/no-cooling-blower-runs.md").then().statusCode(200).contentType("image/svg+xml").body(containsString("<svg"));
+    given().get("/api/map/trees/no-cooling-blower-runs.md").then().statusCode(200).contentType("image/svg+xml")
+        .body(containsString("<svg"));
     given().get("/api/map/shared/cautions/gas.md").then().statusCode(404);
   }
 
@@ -110,13 +113,15 @@ class LiveApiTest {
   void hostileTextsAreAnsweredAndNotObeyed() {
     check("trees/live.md", ">".repeat(10_000) + " deep").statusCode(200).body("problems", not(hasSize(0)));
     check("trees/live.md", "- ".repeat(10_000) + "deep").statusCode(200).body("problems", not(hasSize(0)));
-    check("trees/live.md", "---\na: &a [x, x]\nb: &b [*a, *a]\nc: [*b, *b]\n---\n").statusCode(200).body("problems", not(hasSize(0)));
+    check("trees/live.md", "---\na: &a [x, x]\nb: &b [*a, *a]\nc: [*b, *b]\n---\n").statusCode(200).body("problems",
+        not(hasSize(0)));
     check("trees/live.md", "").statusCode(200).body("problems.code", hasItem("file-empty"));
     check("trees/live.md", "x".repeat((4 << 20) + 1)).statusCode(413);
   }
 
   private static ValidatableResponse check(String path, String text) {
-    return given().contentType("application/json").body(Map.of("path", path, "text", text)).when().post("/api/check").then();
+    return given().contentType("application/json").body(Map.of("path", path, "text", text)).when().post("/api/check")
+        .then();
   }
 
   private static ValidatableResponse preview(int line) {

@@ -31,7 +31,9 @@ class PacksApiTest {
   void aPackMayCarryItsDigestInItsName() {
     var plain = given().get("/api/packs/trees/no-cooling-blower-runs.md").then().extract().asByteArray();
     var named = given().get("/api/packs/trees/no-cooling-blower-runs.md?digest=true").then().statusCode(200)
-        .header("Content-Disposition", org.hamcrest.Matchers.matchesRegex(".*''no-cooling-blower-runs-[0-9a-f]{24}\\.html")).extract().asByteArray();
+        .header("Content-Disposition",
+            org.hamcrest.Matchers.matchesRegex(".*''no-cooling-blower-runs-[0-9a-f]{24}\\.html"))
+        .extract().asByteArray();
     assertArrayEquals(plain, named);
   }
 
@@ -53,13 +55,17 @@ class PacksApiTest {
 
   @Test
   void aSharedTextThatChangesChangesThePacksThatUseIt() {
-    var before = given().get("/api/packs/trees/no-cooling-blower-runs.md").then().statusCode(200).extract().asByteArray();
-    var caution = given().get("/api/documents/shared/cautions/before-you-start.md").then().statusCode(200).extract().jsonPath();
+    var before = given().get("/api/packs/trees/no-cooling-blower-runs.md").then().statusCode(200).extract()
+        .asByteArray();
+    var caution = given().get("/api/documents/shared/cautions/before-you-start.md").then().statusCode(200).extract()
+        .jsonPath();
     given().contentType("application/json")
-        .body(Map.of("basedOn", caution.getInt("entry.revision"), "text", caution.getString("text") + "\nNewly said here.\n", "author", "Tobin"))
+        .body(Map.of("basedOn", caution.getInt("entry.revision"), "text",
+            caution.getString("text") + "\nNewly said here.\n", "author", "Tobin"))
         .put("/api/documents/shared/cautions/before-you-start.md").then().statusCode(200);
     var after = given().get("/api/packs/trees/no-cooling-blower-runs.md").then().statusCode(200).extract().asString();
-    assertTrue(after.contains("Newly said here.") && !new String(before, StandardCharsets.UTF_8).contains("Newly said here."));
+    assertTrue(
+        after.contains("Newly said here.") && !new String(before, StandardCharsets.UTF_8).contains("Newly said here."));
     given().get("/tree/trees/no-cooling-blower-runs.md").then().body(containsString(digestIn(after)));
   }
 

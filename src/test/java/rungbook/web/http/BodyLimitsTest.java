@@ -24,12 +24,16 @@ class BodyLimitsTest {
   URL address;
 
   @ParameterizedTest
-  @CsvSource({"POST /api/check,8", "PUT /api/documents/trees/a.md,8", "POST /api/preview,8", "PUT /api/files/trees/pictures/a.png,2",
+  @CsvSource({"POST /api/check,8", "PUT /api/documents/trees/a.md,8", "POST /api/preview,8",
+      "PUT /api/files/trees/pictures/a.png,2",
       "POST /api/import,160", "POST /transfer,160", "POST /history/put-away/trees/a.md,8"})
-  void aLengthThatIsTooLargeForItsRouteIsRefusedBeforeTheBodyIsSent(String route, int mostMegabytes) throws IOException {
-    var answer = RawHttp.send(address.getPort(), route + HEAD + "Content-Length: " + ((mostMegabytes << 20) + 1) + "\r\n\r\n");
+  void aLengthThatIsTooLargeForItsRouteIsRefusedBeforeTheBodyIsSent(String route, int mostMegabytes)
+      throws IOException {
+    var answer = RawHttp.send(address.getPort(),
+        route + HEAD + "Content-Length: " + ((mostMegabytes << 20) + 1) + "\r\n\r\n");
     assertTrue(answer.startsWith("HTTP/1.1 413 "), answer);
-    assertTrue(answer.contains("application/problem+json") && answer.contains("larger than " + mostMegabytes + " MB"), answer);
+    assertTrue(answer.contains("application/problem+json") && answer.contains("larger than " + mostMegabytes + " MB"),
+        answer);
   }
 
   @Test
@@ -46,7 +50,8 @@ class BodyLimitsTest {
         out.write(chunk);
       }
       reader.join(60_000);
-      assertTrue(answer.toString().startsWith("HTTP/1.1 413 ") && answer.toString().contains("larger than 8 MB"), answer.toString());
+      assertTrue(answer.toString().startsWith("HTTP/1.1 413 ") && answer.toString().contains("larger than 8 MB"),
+          answer.toString());
     }
   }
 
@@ -66,7 +71,8 @@ class BodyLimitsTest {
 
   @Test
   void aBodyThatEndsEarlyIsAClientsFault() throws IOException {
-    var answer = RawHttp.send(address.getPort(), "POST /api/check" + HEAD + "Content-Length: 30\r\nConnection: close\r\n\r\n{\"path\":\"trees/a.md\"}          ");
+    var answer = RawHttp.send(address.getPort(), "POST /api/check" + HEAD
+        + "Content-Length: 30\r\nConnection: close\r\n\r\n{\"path\":\"trees/a.md\"}          ");
     assertTrue(answer.startsWith("HTTP/1.1 400 ") && answer.contains("no text"), answer);
   }
 

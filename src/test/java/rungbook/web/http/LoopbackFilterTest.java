@@ -39,8 +39,10 @@ class LoopbackFilterTest {
         .when().put("/api/documents/trees/guard.md").then().statusCode(403);
     given().header("Origin", "null").contentType("application/json").body(text)
         .when().put("/api/documents/trees/guard.md").then().statusCode(403);
-    given().header("Sec-Fetch-Site", "cross-site").when().delete("/api/documents/trees/guard.md").then().statusCode(403);
-    given().header("Sec-Fetch-Site", "same-site").multiPart("author", "a").when().post("/transfer").then().statusCode(403);
+    given().header("Sec-Fetch-Site", "cross-site").when().delete("/api/documents/trees/guard.md").then()
+        .statusCode(403);
+    given().header("Sec-Fetch-Site", "same-site").multiPart("author", "a").when().post("/transfer").then()
+        .statusCode(403);
     given().when().get("/api/documents/trees/guard.md").then().statusCode(404);
   }
 

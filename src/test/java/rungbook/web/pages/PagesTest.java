@@ -29,8 +29,10 @@ class PagesTest {
 
   @Test
   void theFirstPageHasTheCompanysTreesAndFindsThemByComplaint() {
-    page("/").then().statusCode(200).body(allOf(containsString("Marrow Hill Heating and Cooling"), containsString("No cooling, indoor blower runs")));
-    page("/?q=blower+stop").then().body(allOf(containsString("Blower does not stop"), not(containsString("No cooling, indoor blower runs"))));
+    page("/").then().statusCode(200).body(
+        allOf(containsString("Marrow Hill Heating and Cooling"), containsString("No cooling, indoor blower runs")));
+    page("/?q=blower+stop").then()
+        .body(allOf(containsString("Blower does not stop"), not(containsString("No cooling, indoor blower runs"))));
     page("/?q=zebra").then().body(containsString("No tree has all of these words"));
     page("/?q=buzzing").then().body(containsString("Contactor buzzes or control voltage is low"));
   }
@@ -38,15 +40,18 @@ class PagesTest {
   @Test
   void aTreePageHasItsTextItsMapItsProblemsAndItsPack() {
     page("/tree/trees/no-cooling-blower-runs.md").then().statusCode(200)
-        .body(allOf(containsString("<svg"), containsString("No problems"), containsString("Download the pack"), containsString("red lead"), matchesPattern("(?s).*Digest <code>([0-9a-f]{4} ){5}[0-9a-f]{4}</code>.*")));
+        .body(allOf(containsString("<svg"), containsString("No problems"), containsString("Download the pack"),
+            containsString("red lead"), matchesPattern("(?s).*Digest <code>([0-9a-f]{4} ){5}[0-9a-f]{4}</code>.*")));
     page("/tree/trees/control-fuse-keeps-opening.md").then().body(containsString("holds them together"));
   }
 
   @Test
   void aTreeWithErrorsOffersNoPack() {
-    save("trees/pages-broken.md", "---\ntitle: Broken\ncomplaint: x\n---\n\n## A\n\n```check\nlook: light\n```\n\n- yes: [B](#b)\n");
+    save("trees/pages-broken.md",
+        "---\ntitle: Broken\ncomplaint: x\n---\n\n## A\n\n```check\nlook: light\n```\n\n- yes: [B](#b)\n");
     page("/tree/trees/pages-broken.md").then().statusCode(200)
-        .body(allOf(containsString("becomes no pack"), containsString("error:"), not(containsString("Download the pack"))));
+        .body(allOf(containsString("becomes no pack"), containsString("error:"),
+            not(containsString("Download the pack"))));
   }
 
   @Test
@@ -71,8 +76,10 @@ class PagesTest {
         - "><script>alert('way')</script>: [<script>alert('label')</script>](#b)
         - no: [x](javascript:alert(1))
         """);
-    for (var path : new String[] {"/", "/tree/trees/pages-hostile.md", "/edit/trees/pages-hostile.md", "/history/trees/pages-hostile.md",
-        "/?q=<script>alert(1)</script>", "/tree/trees/<script>alert(1)</script>.md", "/api/map/trees/pages-hostile.md"}) {
+    for (var path : new String[] {"/", "/tree/trees/pages-hostile.md", "/edit/trees/pages-hostile.md",
+        "/history/trees/pages-hostile.md",
+        "/?q=<script>alert(1)</script>", "/tree/trees/<script>alert(1)</script>.md",
+        "/api/map/trees/pages-hostile.md"}) {
       var body = page(path).then().extract().asString();
       assertFalse(body.contains("<script>alert"), path);
       assertFalse(body.contains("<iframe"), path);
@@ -84,16 +91,21 @@ class PagesTest {
   @Test
   void theHistoryPageShowsTheDifferenceAndWhatLostTheRace() {
     save("trees/pages-history.md", "old words stay\nfirst line\n");
-    store.save(Save.written(new DocumentPath("trees/pages-history.md"), 1, utf8("old words stay\nsecond line\n"), "Tobin", "better"));
-    store.save(Save.written(new DocumentPath("trees/pages-history.md"), 1, utf8("old words stay\nthird line\n"), "Odalys", "mine"));
+    store.save(Save.written(new DocumentPath("trees/pages-history.md"), 1, utf8("old words stay\nsecond line\n"),
+        "Tobin", "better"));
+    store.save(Save.written(new DocumentPath("trees/pages-history.md"), 1, utf8("old words stay\nthird line\n"),
+        "Odalys", "mine"));
     page("/history/trees/pages-history.md").then().statusCode(200).body(allOf(containsString("<mark>first</mark>"),
-        containsString("<mark>second</mark>"), containsString("the chain of hashes holds"), containsString("Texts that lost the race"), containsString("third")));
+        containsString("<mark>second</mark>"), containsString("the chain of hashes holds"),
+        containsString("Texts that lost the race"), containsString("third")));
   }
 
   @Test
   void aZipIsImportedWholeAndSaysWhatItDid() throws IOException {
-    given().accept("text/html").multiPart("author", "Tobin").multiPart("files", "library.zip", zip("trees/pages-zip.md", "x", "notes.txt", "y"))
-        .when().post("/transfer").then().statusCode(200).body(allOf(containsString("1 saved"), containsString("notes.txt")));
+    given().accept("text/html").multiPart("author", "Tobin")
+        .multiPart("files", "library.zip", zip("trees/pages-zip.md", "x", "notes.txt", "y"))
+        .when().post("/transfer").then().statusCode(200)
+        .body(allOf(containsString("1 saved"), containsString("notes.txt")));
     assertTrue(store.head(new DocumentPath("trees/pages-zip.md")).isPresent());
   }
 
@@ -107,8 +119,10 @@ class PagesTest {
 
   @Test
   void aZipWithOneBadFileChangesNothingAndSaysWhy() throws IOException {
-    given().accept("text/html").multiPart("author", "Tobin").multiPart("files", "library.zip", zip("trees/pages-half.md", "x", "../../evil.md", "y"))
-        .when().post("/transfer").then().statusCode(400).body(allOf(containsString("../../evil.md"), containsString("outside the library")));
+    given().accept("text/html").multiPart("author", "Tobin")
+        .multiPart("files", "library.zip", zip("trees/pages-half.md", "x", "../../evil.md", "y"))
+        .when().post("/transfer").then().statusCode(400)
+        .body(allOf(containsString("../../evil.md"), containsString("outside the library")));
     assertTrue(store.head(new DocumentPath("trees/pages-half.md")).isEmpty());
     given().accept("text/html").multiPart("author", "Tobin").multiPart("files", "library.zip", utf8("no zip"))
         .when().post("/transfer").then().statusCode(400).body(containsString("not a zip file"));
@@ -117,7 +131,8 @@ class PagesTest {
   @Test
   void whatIsExportedCanBeImported() throws IOException {
     var zip = given().get("/api/export").then().statusCode(200).extract().asByteArray();
-    assertTrue(LibraryArchive.ofZip(Files.write(Files.createTempFile("export", ".zip"), zip)).files().containsKey(new DocumentPath("trees/no-cooling-blower-runs.md")));
+    assertTrue(LibraryArchive.ofZip(Files.write(Files.createTempFile("export", ".zip"), zip)).files()
+        .containsKey(new DocumentPath("trees/no-cooling-blower-runs.md")));
     given().contentType("application/zip").body(zip).when().post("/api/import?author=Tobin").then().statusCode(200)
         .body("saved.size()", org.hamcrest.Matchers.equalTo(0));
   }
@@ -127,13 +142,15 @@ class PagesTest {
     page("/tree/trees/nothing.md").then().statusCode(404).contentType("text/html").body(containsString("What to do"));
     page("/nowhere").then().statusCode(404).contentType("text/html").body(containsString("To the library"));
     page("/new/tree?title=%3F%3F").then().statusCode(400).body(containsString("needs a title"));
-    page("/new/tree?title=No+cooling%2C+blower+runs").then().statusCode(409).body(containsString("href=\"/tree/trees/no-cooling-blower-runs.md\""));
+    page("/new/tree?title=No+cooling%2C+blower+runs").then().statusCode(409)
+        .body(containsString("href=\"/tree/trees/no-cooling-blower-runs.md\""));
     page("/edit/trees/pictures/board.png").then().statusCode(400).body(containsString("is a picture"));
   }
 
   @Test
   void everySharedTextCanBeReadAndEdited() {
-    page("/shared").then().statusCode(200).body(allOf(containsString("/text/shared/cautions/gas.md"), containsString("/text/shared/meters/field-meter.md")));
+    page("/shared").then().statusCode(200).body(
+        allOf(containsString("/text/shared/cautions/gas.md"), containsString("/text/shared/meters/field-meter.md")));
     page("/text/shared/systems/heat-pump.md").then().statusCode(200).body(containsString("locations"));
     page("/edit/shared/cautions/gas.md").then().statusCode(200).body(containsString("level: danger"));
   }

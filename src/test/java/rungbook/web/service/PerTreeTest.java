@@ -48,7 +48,8 @@ class PerTreeTest {
   void eachTreeHasItsOwn() {
     var one = compiled("a");
     var other = compiled("b");
-    assertEquals(List.of("trees/a.md", "trees/b.md", "trees/a.md"), List.of(ask(one, ""), ask(other, ""), ask(one, "")));
+    assertEquals(List.of("trees/a.md", "trees/b.md", "trees/a.md"),
+        List.of(ask(one, ""), ask(other, ""), ask(one, "")));
     assertEquals(2, made.size());
   }
 }

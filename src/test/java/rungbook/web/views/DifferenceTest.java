@@ -27,7 +27,8 @@ class DifferenceTest {
   @Test
   void aStretchWithoutAChangeIsOneLineThatSaysHowLong() {
     var before = text(20, i -> "line " + i);
-    assertEquals(List.of("…14 lines the same", " line 14", " line 15", " line 16", "−[line 17]", " line 18", " line 19", " "),
+    assertEquals(
+        List.of("…14 lines the same", " line 14", " line 15", " line 16", "−[line 17]", " line 18", " line 19", " "),
         shown(Difference.of(before, before.replace("line 17\n", ""))));
     assertEquals(List.of("…21 lines the same"), shown(Difference.of(before, before)));
   }
@@ -37,13 +38,15 @@ class DifferenceTest {
     assertEquals(List.of("−", "+[a]", "+[b]"), shown(Difference.of("", "a\nb")));
   }
 
-  // what is not taken out of the older text and what is not added to the newer one must be the same lines in the same order
+  // what is not taken out of the older text and what is not added to the newer one must be the same lines in the same
+  // order
   @ParameterizedTest
   @ValueSource(ints = {20, 200, 2_000, 9_000})
   void theLinesThatRemainAreTheSameInBothTexts(int size) {
     for (var seed = 0; seed < 4; seed++) {
       var random = new Random(seed);
-      var before = random.ints(size, 0, size * 2 / 3).mapToObj(i -> "line " + i).collect(Collectors.toCollection(ArrayList::new));
+      var before = random.ints(size, 0, size * 2 / 3).mapToObj(i -> "line " + i)
+          .collect(Collectors.toCollection(ArrayList::new));
       var after = new ArrayList<>(before);
       for (var edits = random.nextInt(size); edits > 0; edits--) {
         after.set(random.nextInt(after.size()), "line " + random.nextInt(size));
@@ -72,13 +75,17 @@ class DifferenceTest {
     var lines = IntStream.range(0, 30_000).mapToObj(i -> "line " + i).collect(Collectors.toCollection(ArrayList::new));
     var before = String.join("\n", lines);
     lines.add(25_000, lines.remove(100));
-    var changed = Difference.of(before, String.join("\n", lines)).stream().filter(line -> line.kind() != Kind.SAME).toList();
-    assertEquals(List.of("…97 lines the same", "−[line 100]", "…24894 lines the same", "+[line 100]", "…4996 lines the same"), shown(changed));
+    var changed = Difference.of(before, String.join("\n", lines)).stream().filter(line -> line.kind() != Kind.SAME)
+        .toList();
+    assertEquals(
+        List.of("…97 lines the same", "−[line 100]", "…24894 lines the same", "+[line 100]", "…4996 lines the same"),
+        shown(changed));
   }
 
   @Test
   void fourThousandLinesThatAllDifferTakeLessThanASecondOfProcessorTime() {
-    assertQuick(text(4_000, i -> i + " the window of the reading at " + i), text(4_000, i -> i + " a reading of the window behind " + -i), false);
+    assertQuick(text(4_000, i -> i + " the window of the reading at " + i),
+        text(4_000, i -> i + " a reading of the window behind " + -i), false);
   }
 
   @Test
@@ -97,7 +104,8 @@ class DifferenceTest {
     var millis = (threads.getCurrentThreadCpuTime() - began) / 1_000_000;
     assertTrue(millis < 1_000, millis + " ms of processor time");
     assertEquals(cut, lines.get(lines.size() - 1).kind() == Kind.NOTE, "says that it is cut");
-    assertTrue(lines.size() <= 10_010 && lines.stream().mapToInt(line -> text(line).length()).sum() < 2 << 20, "bounded");
+    assertTrue(lines.size() <= 10_010 && lines.stream().mapToInt(line -> text(line).length()).sum() < 2 << 20,
+        "bounded");
   }
 
   @Test
@@ -120,6 +128,7 @@ class DifferenceTest {
   }
 
   private static String text(Line line) {
-    return line.parts().stream().map(part -> part.changed() ? "[" + part.text() + "]" : part.text()).collect(Collectors.joining());
+    return line.parts().stream().map(part -> part.changed() ? "[" + part.text() + "]" : part.text())
+        .collect(Collectors.joining());
   }
 }
