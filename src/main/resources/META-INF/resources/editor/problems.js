@@ -62,7 +62,9 @@ export function problemList(path, list, count) {
   function fixButton(view, problem) {
     const checked = view.state.doc;
     const fix = Object.assign(document.createElement("button"), { type: "button", className: "fix" });
-    fix.append(...words(problem.fix[0].toUpperCase() + problem.fix.slice(1)));
+    const label = document.createElement("span"); // the button sets each of its children apart
+    label.append(...words(problem.fix[0].toUpperCase() + problem.fix.slice(1)));
+    fix.append(label);
     fix.addEventListener("click", () => view.state.doc.eq(checked) && makeFix(view, problem.edits));
     return fix;
   }
