@@ -84,7 +84,7 @@ final class RandomRequests {
         : address.startsWith("/api/import") ? "application/zip"
             : random.nextInt(10) > 0 ? "application/json" : MEDIA_TYPES[random.nextInt(MEDIA_TYPES.length)];
     var request = HttpRequest.newBuilder(server.resolve(address)).header("Content-Type", type)
-        .header("Accept", random.nextBoolean() ? "text/html" : "*/*")
+        .header("Accept", address.startsWith("/api") ? "*/*" : "text/html")
         .header("Cookie", "rungbook-author=" + (random.nextBoolean() ? "%zz" : "Tobin"));
     return request.method(method, BodyPublishers.ofByteArray(body)).build();
   }
