@@ -36,7 +36,14 @@ public final class Drawing {
 
   /** The same, to be shown elsewhere. @param page the address of the page that holds the steps */
   public static String of(Diagram diagram, String page) {
-    return new Drawing(DiagramLayout.of(diagram), page).draw();
+    return Extent.isTooLarge(diagram) ? tooLarge(diagram) : new Drawing(DiagramLayout.of(diagram), page).draw();
+  }
+
+  private static String tooLarge(Diagram diagram) {
+    return "<svg xmlns=\"http://www.w3.org/2000/svg\" class=\"map\" width=\"640\" height=\"48\" viewBox=\"0 0 640 48\" "
+        + "font-family=\"system-ui,sans-serif\"><text x=\"12\" y=\"30\" font-size=\"15\" fill=\"" + INK
+        + "\">This tree is too large to draw: "
+        + diagram.nodes().size() + " steps, " + diagram.wires().size() + " ways on.</text></svg>";
   }
 
   private String draw() {

@@ -33,7 +33,9 @@ final class TextSize {
       return Optional.empty();
     }
     lines++;
-    if (!fenced) {
+    if (fenced) {
+      items += commas(inner, end);
+    } else {
       count(start, inner, end);
     }
     return past().map(limit -> Problem.at(TEXT_TOO_LONG, source, new Span(start, end)).with("what", limit.what())
@@ -48,12 +50,20 @@ final class TextSize {
     }
   }
 
+  private int commas(int start, int end) {
+    int commas = 0;
+    for (int at = start; at < end; at++) {
+      commas += text.charAt(at) == ',' ? 1 : 0;
+    }
+    return commas;
+  }
+
   private record Limit(String what, int most) {}
 
   private Optional<Limit> past() {
     return lines > limits.lines() ? Optional.of(new Limit("lines", limits.lines()))
         : headings > limits.headings() ? Optional.of(new Limit("headings", limits.headings()))
-            : items > limits.items() ? Optional.of(new Limit("list items", limits.items()))
+            : items > limits.items() ? Optional.of(new Limit("items of lists", limits.items()))
                 : links > limits.links() ? Optional.of(new Limit("links", limits.links())) : Optional.empty();
   }
 

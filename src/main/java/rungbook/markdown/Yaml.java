@@ -30,6 +30,8 @@ final class Yaml {
   private final Span span;
   private final List<Entry> entries = new ArrayList<>();
   private final Problems problems = new Problems();
+  private static final int MOST_BRACKETS = 1_000;
+
   private int codePoints;
   private int offset;
 
@@ -45,7 +47,16 @@ final class Yaml {
     return new Lines.Read(yaml.entries, yaml.problems.all());
   }
 
+  /** Nothing here may nest, and the library takes time that grows with the square of the brackets that are open. */
+  private boolean hasManyBrackets() {
+    return source.text(span).chars().filter(c -> c == '[' || c == '{').count() > MOST_BRACKETS;
+  }
+
   private void read() {
+    if (hasManyBrackets()) {
+      problems.add(Problem.at(LINE_NOT_PLAIN, source, span));
+      return;
+    }
     var settings = LoadSettings.builder().setUseMarks(true).build();
     try {
       readDocument(new Parse(settings).parseString(source.text(span)).iterator());

@@ -10,7 +10,7 @@ import java.util.function.UnaryOperator;
  *
  * @param lines lines that are not blank
  * @param headings headings of any level
- * @param items lines that start as a list item
+ * @param items lines that start as a list item, and items between commas in fenced blocks
  * @param links opening brackets and autolinks outside of fenced blocks
  * @param steps steps of a tree, with those that its fragments bring
  * @param depth fragments taken in by fragments
@@ -18,7 +18,7 @@ import java.util.function.UnaryOperator;
  */
 public record TextLimits(int lines, int headings, int items, int links, int steps, int depth, int problems) {
 
-  public static final TextLimits USUAL = new TextLimits(50_000, 4_000, 12_000, 12_000, 4_000, 8, 300);
+  public static final TextLimits USUAL = new TextLimits(50_000, 2_000, 12_000, 12_000, 2_000, 8, 300);
 
   private static final String PREFIX = "rungbook.limit.";
   private static final TextLimits IN_FORCE = of(TextLimits::setting);

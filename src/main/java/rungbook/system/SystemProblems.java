@@ -3,6 +3,7 @@ package rungbook.system;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
+import java.util.Optional;
 import rungbook.source.Code;
 import rungbook.source.Nearest;
 import rungbook.source.Problem;
@@ -14,8 +15,12 @@ final class SystemProblems {
 
   static final Code EFFECT_NOT_FOR_PART = Code.of("effect-not-for-part");
 
+  /** Comparing every unknown name with every known one would take minutes in a text full of slips. */
+  private static final int MOST_SUGGESTIONS = 20;
+
   private final Source source;
   private final List<Problem> problems = new ArrayList<>();
+  private int unknown;
 
   SystemProblems(Source source) {
     this.source = source;
@@ -31,7 +36,8 @@ final class SystemProblems {
 
   /** A name that is not known, and the one that was probably meant. */
   void unknown(Code code, Span span, String name, Collection<String> known) {
-    problems.add(Problem.at(code, source, span).with("name", name).near(name, Nearest.to(name, known)));
+    problems.add(Problem.at(code, source, span).with("name", name).near(name,
+        ++unknown > MOST_SUGGESTIONS ? Optional.empty() : Nearest.to(name, known)));
   }
 
   /** An effect that a part of this kind cannot have. @param instead what it can have */

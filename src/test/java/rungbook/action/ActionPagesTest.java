@@ -37,8 +37,9 @@ class ActionPagesTest {
   @Test
   void pageForContributorsNamesFilesThatAreThere() throws IOException {
     String recipe = section("DEVELOPERS.md", "## Add a verb");
-    Set<String> files = Set.of("action/ActionKind", "action/ActionCompiler", "action/Condition", "rules/flow/Facts",
-        "rules/flow/Deeds", "circuit/CircuitState");
+    Set<String> files = Set.of("action/ActionKind", "action/ActionCompiler", "action/EquipmentCondition",
+        "rules/flow/FactTable",
+        "rules/flow/ActionTransfer", "circuit/network/CircuitState");
     for (String file : files) {
       assertTrue(recipe.contains(file.substring(file.lastIndexOf('/') + 1)), file);
       assertTrue(Files.exists(Path.of("src/main/java/rungbook", file + ".java")), file);

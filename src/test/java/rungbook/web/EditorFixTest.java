@@ -14,8 +14,8 @@ import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import rungbook.browser.Browser;
 import rungbook.browser.Browser.Scheme;
-import rungbook.store.DocumentPath;
-import rungbook.store.Save;
+import rungbook.store.document.DocumentPath;
+import rungbook.store.document.Save;
 import rungbook.store.Store;
 
 /** The button beside a problem makes its fix in the text, and the problem goes away. */
@@ -56,16 +56,20 @@ class EditorFixTest {
       for (var scheme : Scheme.values()) {
         for (int width : List.of(360, 1280)) {
           String path = "trees/slip-" + width + "-" + scheme.name().toLowerCase(Locale.ROOT) + ".md"; // the editor keeps unsaved text by path
-          store.save(Save.written(new DocumentPath(path), 0, TREE.getBytes(StandardCharsets.UTF_8), "Odalys Fernhollow", "With a slip"));
-          browser.scheme(scheme).size(width, 800).open(address + "edit/" + path).until("document.querySelector('#problems .fix')");
+          store.save(Save.written(new DocumentPath(path), 0, TREE.getBytes(StandardCharsets.UTF_8), "Odalys Fernhollow",
+              "With a slip"));
+          browser.scheme(scheme).size(width, 800).open(address + "edit/" + path)
+              .until("document.querySelector('#problems .fix')");
           assertEquals("Write #on", browser.find("#problems .fix").getText());
           assertEquals(List.of(), browser.violations());
           assertEquals(0, browser.sidewaysPixels());
           browser.run("document.querySelector('#problems .fix').scrollIntoView({ block: 'center' })");
           browser.screenshot(Path.of("target/screens/editor-fix-" + width + "-" + scheme + ".png"));
           browser.run("document.querySelector('#problems .fix').click()");
-          browser.until("document.querySelector('.cm-content').textContent.includes('[On](#on)- no') && !document.querySelector('#problems .fix')");
-          assertTrue(browser.find("#problems").getText().startsWith("No problems"), browser.find("#problems").getText());
+          browser.until(
+              "document.querySelector('.cm-content').textContent.includes('[On](#on)- no') && !document.querySelector('#problems .fix')");
+          assertTrue(browser.find("#problems").getText().startsWith("No problems"),
+              browser.find("#problems").getText());
         }
       }
     }

@@ -1,0 +1,132 @@
+package rungbook.library;
+
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.TestFactory;
+import rungbook.library.WholeWay.Done;
+
+/**
+ * Shapes that made a check, a page or a pack slow or endless: each is done in a moment or refused, and its answer has
+ * a bounded size.
+ */
+class HostileShapesTest {
+
+  /** A second on a quiet machine; twice that here, since caches are shared with whatever else runs. */
+  private static final long MOST_MILLIS = 2_000;
+
+  private static final int LONGEST_ANSWER = 12_000_000;
+  private static final String TREE = "trees/hostile.md";
+  private static final String SYSTEM = "shared/systems/split-cooling-gas-furnace.md";
+  private static final String FRONT = "---\ntitle: T\ncomplaint: C\n---\n\n";
+  private static final String END = "\n## End\n\n```finding\nhealthy: yes\n```\n";
+  private static final int MOST_BYTES = 3_900_000;
+
+  /** A tree with a shape repeated in its first step, as often as fits. */
+  private static String tree(String shape, int times) {
+    return FRONT + "## Start\n\n```check\nlook: lamp\n```\n\n"
+        + shape.repeat(Math.min(times, MOST_BYTES / shape.length())) + "\n\n- yes: [End](#end)\n- no: [End](#end)\n"
+        + END;
+  }
+
+  private static String chain(int steps, String way) {
+    return IntStream.range(0, steps)
+        .mapToObj(i -> "## S" + i + "\n\n```check\nlook: lamp\n```\n\n- yes: [On](#"
+            + (i + 1 < steps ? "s" + (i + 1) : "end") + ")\n- no: " + way + "\n\n")
+        .collect(Collectors.joining("", FRONT, END));
+  }
+
+  private static DynamicTest test(String name, String path, String text) {
+    return DynamicTest.dynamicTest(name, () -> {
+      Done done = WholeWay.of(path, text).go();
+      assertTrue(done.millis() < MOST_MILLIS, () -> done.millis() + " ms");
+      assertTrue(done.longest() < LONGEST_ANSWER, () -> done.longest() + " characters");
+    });
+  }
+
+  @BeforeAll
+  static void warmUp() {
+    for (int i = 0; i < 30; i++) {
+      WholeWay
+          .of("trees/no-cooling-blower-runs.md", WholeWay.STARTER.texts().get("trees/no-cooling-blower-runs.md").text())
+          .go();
+    }
+  }
+
+  @TestFactory
+  Stream<DynamicTest> repeatedShapesInAStep() {
+    return Stream
+        .of("- a\n", "- a\n\n", "[x][]\n\n", "[x][y]", "---\n", "```\n", "```\n\n", "&amp; b\n\n", "<http://a.b>\n\n",
+            "<http://a.b> ", "![a](b)\n\n",
+            "![![a](b)](c)\n\n", "![".repeat(400) + "a" + "](b)".repeat(400) + "\n\n", "### H\n\n", "# ", "x\n===\n",
+            "1. a\n", "> a\n\n", "> a\n", "- ", "* a\n  * b\n    * c\n",
+            "a  \n", "| a | b |\n|---|---|\n| c | d |\n\n", "| a ", "**a**\n\n", "`a`\n\n", "a\\\n", "[a]: b\n\n",
+            "[a]: b\n", "<b>\n\n", "<!-- a\n\n", "&#x26; ", "*a _b ", "\u202e", "\u0000",
+            "[](" + " ".repeat(55), "x\n\n", "\n", "\t", " ", "~~~\na\n~~~\n\n", "```check\n```\n\n",
+            "```text\nx\n```\n\n", "- yes: [End](#end)\n", "- 1 to 2 V: [End](#end)\n", "\r", "-\n", "a:b\n")
+        .map(shape -> test("step of " + shape.substring(0, Math.min(12, shape.length())).replace("\n", "¶"), TREE,
+            tree(shape, 900_000)));
+  }
+
+  @TestFactory
+  Stream<DynamicTest> linesOfBlocks() {
+    return Stream
+        .of("look: a\n", "x{n}: a\n", "look: \"a\"\n", "open: a, b, c\n", "? a\n", "- a\n", "a: [b, c]\n",
+            "a: {b: c}\n", "x{n}: \"b\"\n", "cautions: x{n}\n")
+        .map(line -> test("lines " + line.strip(), TREE,
+            FRONT + "## Start\n\n```check\n" + repeated(line, 60_000) + "```\n" + END));
+  }
+
+  @TestFactory
+  Stream<DynamicTest> longValues() {
+    return Stream
+        .of("look: " + "a, ".repeat(100_000), "look: " + "a ".repeat(100_000), "cautions: " + "x, ".repeat(50_000),
+            "measure: " + "x".repeat(100_000),
+            "leads: " + "x, ".repeat(100_000), "minutes: " + "9".repeat(100_000), "with: " + "a b, ".repeat(50_000),
+            "at: \"" + "a\\n".repeat(100_000) + "\"",
+            "a: " + "[".repeat(100_000), "expect: " + "1 to ".repeat(50_000),
+            "open: " + IntStream.range(0, 50_000).mapToObj(i -> "n" + i).collect(Collectors.joining(", ")))
+        .map(line -> test("value " + line.substring(0, 14), TREE,
+            FRONT + "## Start\n\n```check\n" + line + "\n```\n\n- yes: [End](#end)\n" + END));
+  }
+
+  @TestFactory
+  Stream<DynamicTest> chains() {
+    return Stream.of(test("chain of 1,999 steps", TREE, chain(1_999, "[E](#end)")),
+        test("chain of 1,500 steps", TREE, chain(1_500, "[E](#end)")),
+        test("chain of 6,000 steps", TREE, chain(6_000, "[E](#end)")),
+        test("chain with circles", TREE, chain(1_990, "[E](#s0)")),
+        test("broken links", TREE, chain(1_990, "[E](#gone)")),
+        test("other trees", TREE, chain(1_990, "[E](gone.md#x)")),
+        test("80,000 headings", TREE, FRONT + "## H\n\n".repeat(80_000)));
+  }
+
+  @TestFactory
+  Stream<DynamicTest> systems() {
+    return Stream
+        .of("parts|x{n}: contact, R to C, closed when " + "not ".repeat(5_000) + "lamp on\n",
+            "parts|x: contact, R to C, closed when " + "a or ".repeat(20_000) + "b\n",
+            "parts|x: load, " + " ".repeat(20) + "a" + " ".repeat(100_000) + "b, R to C\n",
+            "parts|x{n}: load, 24 V, R to C\n", "faults|x{n}: open gone{n}\n",
+            "faults|x{n}: short " + "a to ".repeat(50) + "b\n",
+            "faults|x: \"short " + "a to ".repeat(50_000) + "\\n\"\n", "points|x{n}: at bench\n",
+            "locations|x{n}: from x{n+1}, walk 1 min\n", "sights|x{n}: when lamp on\n",
+            "controls|x{n}: a, b, at bench\n", "states|x{n}: when lamp on\n", "cables|x{n}: R, 18 AWG, 10 ft\n",
+            "parts|x: load, " + "9".repeat(100_000) + " V, R to C\n")
+        .map(shape -> shape.split("\\|"))
+        .map(shape -> test("system " + shape[1].substring(0, Math.min(40, shape[1].length())).strip(), SYSTEM,
+            WholeWay.STARTER.texts().get(SYSTEM).text() + "\n```" + shape[0] + "\n"
+                + repeated(shape[1], Math.min(8_000, MOST_BYTES / 2 / shape[1].length())) + "```\n"));
+  }
+
+  private static String repeated(String line, int times) {
+    return line.contains("{n")
+        ? IntStream.range(0, times).mapToObj(n -> line.replace("{n}", "" + n).replace("{n+1}", "" + (n + 1)))
+            .collect(Collectors.joining())
+        : line.repeat(times);
+  }
+}
