@@ -90,7 +90,7 @@ final class SharedTexts {
   }
 
   private void needTitle(Document document) {
-    if (document.problems().isEmpty() && document.front("title").isEmpty()) {
+    if (document.unread().isEmpty() && document.front("title").isEmpty()) {
       problems.add(StepKeys.missing("title", "the front matter", document.source(), document.frontSpan()));
     }
   }

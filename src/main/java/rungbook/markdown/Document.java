@@ -2,6 +2,7 @@ package rungbook.markdown;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import rungbook.source.Problem;
 import rungbook.source.Source;
 import rungbook.source.Span;
@@ -17,11 +18,13 @@ import rungbook.source.TextLimits;
  * @param pictures every picture in the text
  * @param misspelt the words after a fence that are nearly a step's; a problem names each, and its heading may be meant
  * as a step
- * @param limits what it was held to
+ * @param unread the problems for which some of the text was not read: what seems to be missing may be in that part
+ * @param remarks problems of text that was read nonetheless
+ * @param limits the limits it was read under
  */
 public record Document(
     Source source, List<Entry> front, Span frontSpan, List<Section> sections, List<Block> loose, List<Picture> pictures,
-    List<Span> misspelt, List<Problem> problems, TextLimits limits) {
+    List<Span> misspelt, List<Problem> unread, List<Problem> remarks, TextLimits limits) {
 
   public Document {
     front = List.copyOf(front);
@@ -29,13 +32,19 @@ public record Document(
     loose = List.copyOf(loose);
     pictures = List.copyOf(pictures);
     misspelt = List.copyOf(misspelt);
-    problems = List.copyOf(problems);
+    unread = List.copyOf(unread);
+    remarks = List.copyOf(remarks);
   }
 
   /** A text that is not read any further, and why. */
   public static Document refused(Source source, Problem why, TextLimits limits) {
     return new Document(source, List.of(), Span.at(0), List.of(), List.of(), List.of(), List.of(), List.of(why),
-        limits);
+        List.of(), limits);
+  }
+
+  /** All problems of the text itself, in no particular order. */
+  public List<Problem> problems() {
+    return Stream.concat(unread.stream(), remarks.stream()).toList();
   }
 
   /** A front matter value by its key. */
@@ -45,7 +54,7 @@ public record Document(
 
   /** Every block of a kind, wherever it stands. */
   public List<Block> blocks(String kind) {
-    return java.util.stream.Stream.concat(loose.stream(), sections.stream().flatMap(s -> s.blocks().stream()))
+    return Stream.concat(loose.stream(), sections.stream().flatMap(s -> s.blocks().stream()))
         .filter(block -> block.kind().equals(kind))
         .toList();
   }

@@ -25,7 +25,8 @@ public final class DocumentReader {
   private final Source source;
   private final FrontMatter front;
   private final TextLimits limits;
-  private final Problems problems = new Problems();
+  private final Problems unread = new Problems();
+  private final Problems remarks = new Problems();
   private final List<Section> sections = new ArrayList<>();
   private final List<Block> loose = new ArrayList<>();
   private final List<Span> misspelt = new ArrayList<>();
@@ -55,18 +56,18 @@ public final class DocumentReader {
 
   private Document read() {
     Lines.Read lines = Lines.read(source, front.inner());
-    problems.addAll(HiddenCharacters.in(source));
-    problems.addAll(front.problems());
-    problems.addAll(lines.problems());
+    remarks.addAll(HiddenCharacters.in(source));
+    unread.addAll(front.problems());
+    unread.addAll(lines.problems());
     Node root = Flexmark.parse(source.text().substring(front.end()));
     for (Node node = root.getFirstChild(); node != null; node = node.getNext()) {
       take(node);
     }
     endSection(source.text().length());
     var inlines = Inlines.of(root, source, front.end());
-    problems.addAll(inlines.problems());
+    remarks.addAll(inlines.problems());
     return new Document(source, lines.entries(), front.inner(), sections, loose, inlines.pictures(), misspelt,
-        problems.all(), limits);
+        unread.all(), remarks.all(), limits);
   }
 
   private void take(Node node) {
@@ -93,7 +94,7 @@ public final class DocumentReader {
   private void refuse(Span span, String kind, Optional<String> near) {
     if (near.isPresent()) {
       misspelt.add(span);
-      problems
+      unread
           .add(Problem.at(UNKNOWN_BLOCK, source, span).with("block", kind.toLowerCase(Locale.ROOT)).near(kind, near));
     }
   }
@@ -102,7 +103,7 @@ public final class DocumentReader {
     Span info = span(fence.getInfo());
     Span whole = new Span(front.end() + fence.getStartOffset(), front.end() + fence.getEndOffset());
     Lines.Read lines = Lines.read(source, content(fence, info, whole));
-    problems.addAll(lines.problems());
+    unread.addAll(lines.problems());
     return new Block(kind, info, whole, lines.entries());
   }
 
@@ -118,7 +119,7 @@ public final class DocumentReader {
     if (heading != null) {
       String title = Inlines.words(heading, source, front.end()).strip();
       boolean isStep = blocks.stream().anyMatch(block -> Kinds.OF_STEPS.contains(block.kind()));
-      Ways.Read ways = isStep ? Ways.read(lists, source, front.end(), problems) : Ways.Read.NONE;
+      Ways.Read ways = isStep ? Ways.read(lists, source, front.end(), unread) : Ways.Read.NONE;
       sections.add(new Section(title, Slug.of(title), span(heading.getText()),
           new Span(front.end() + heading.getStartOffset(), end), blocks, ways.ways(), ways.unread()));
     }

@@ -33,6 +33,16 @@ class StepsTest {
     return read.problems().stream().map(problem -> problem.code().name()).toList();
   }
 
+  /** Such problems leave nothing unread, so what is missing is really missing. */
+  @Test
+  void aHiddenCharacterOrHtmlHidesNothingThatIsMissing() {
+    for (String text : List.of("\0", "<b>bold</b>\n", "Text with a \u202E mark.\n")) {
+      List<String> codes = codes(
+          TreeReader.read("t", DocumentReader.read(new Source("trees/t.md", text)), Shared.none()));
+      assertTrue(codes.containsAll(List.of("key-missing", "no-step")), () -> codes + " in " + text);
+    }
+  }
+
   @Test
   void meterCheckHasQuantityLeadsWindowAndPresumedState() {
     var check = (Step.MeterCheck) first("""

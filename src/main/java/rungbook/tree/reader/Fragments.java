@@ -21,7 +21,7 @@ public final class Fragments {
   /** What is wrong with a fragment's text, whether or not a tree takes it in. */
   public static List<Problem> inspect(Document fragment) {
     var problems = new ArrayList<>(fragment.problems());
-    if (fragment.problems().isEmpty() && fragment.front("title").isEmpty()) {
+    if (fragment.unread().isEmpty() && fragment.front("title").isEmpty()) {
       problems.add(StepKeys.missing("title", "the front matter", fragment.source(), fragment.frontSpan()));
     }
     problems.addAll(lacks(fragment, fragment.source(), fragment.frontSpan(), name(fragment)));

@@ -103,7 +103,7 @@ final class StepReader {
 
   /** Whether a line of the block could not be read, which is reported there; what seems to be missing may be in it. */
   private boolean isBroken() {
-    return draft.scope().document().problems().stream().anyMatch(
+    return draft.scope().document().unread().stream().anyMatch(
         problem -> problem.span().start() >= block.span().start() && problem.span().end() <= block.span().end());
   }
 

@@ -62,7 +62,7 @@ public final class TreeReader {
         exits -> problems.add(Problem.at(FragmentExpander.EXIT_OUTSIDE_FRAGMENT, document.source(), exits.keySpan())));
     var system = named("system", UNKNOWN_SYSTEM, shared.systems());
     List<UnresolvedStep> drafts = FragmentExpander.of(document, shared, problems);
-    if (drafts.isEmpty() && document.problems().isEmpty()) {
+    if (drafts.isEmpty() && document.unread().isEmpty()) {
       problems.add(Problem.at(NO_STEP, document.source(), Span.at(document.source().text().length())));
     }
     LinkResolver links = new LinkResolver(drafts, shared, problems);
@@ -80,7 +80,7 @@ public final class TreeReader {
 
   private Optional<String> needed(String key) {
     Optional<Entry> entry = document.front(key);
-    if (entry.isEmpty() && document.problems().isEmpty()) {
+    if (entry.isEmpty() && document.unread().isEmpty()) {
       problems.add(StepKeys.missing(key, "the front matter", document.source(), document.frontSpan()));
     }
     return entry.map(Entry::value).filter(value -> !value.isEmpty());
