@@ -11,11 +11,6 @@ import rungbook.system.Terminal;
  */
 public record Probe(MeterFunction meter, double inputOhms, Terminal red, Terminal black) {
 
-  /** With a meter of the usual load. */
-  public Probe(MeterFunction meter, Terminal red, Terminal black) {
-    this(meter, meter.usualOhms(), red, black);
-  }
-
   /** What the meter adds between its leads, siemens. */
   Phasor admittance(double hertz) {
     return meter.admittance(inputOhms, hertz);

@@ -80,10 +80,6 @@ public class RevisionRow extends PanacheEntityBase {
         path.text(), from, end);
   }
 
-  static List<RevisionRow> history(DocumentPath path) {
-    return list("from RevisionRow r join fetch r.document d where d.path = ?1 order by r.number", path.text());
-  }
-
   Revision toRevision() {
     return new Revision(new DocumentPath(document.path), number, change, author, message, savedAt,
         new Chain.Hash(parentHash), new Chain.Hash(hash), content);

@@ -239,12 +239,6 @@ public class Store {
     return QuarkusTransaction.joiningExisting().call(() -> RevisionRow.at(path, number).map(RevisionRow::toRevision));
   }
 
-  /** All revisions, oldest first; empty when the document never was. */
-  public List<Revision> history(DocumentPath path) {
-    return QuarkusTransaction.joiningExisting()
-        .call(() -> new ArrayList<>(RevisionRow.history(path).stream().map(RevisionRow::toRevision).toList()));
-  }
-
   /**
    * Some revisions, oldest first.
    *

@@ -121,7 +121,7 @@ class DictionaryAgreementTest {
         .filter(terminal -> wiring.node(terminal).isPresent()).toList();
     var probes = new ArrayList<Probe>();
     for (int i = 0; i < 30; i++) {
-      probes.add(new Probe(i % 3 == 0 ? MeterFunction.VOLTS_LOW_IMPEDANCE : MeterFunction.VOLTS,
+      probes.add(Leads.with(i % 3 == 0 ? MeterFunction.VOLTS_LOW_IMPEDANCE : MeterFunction.VOLTS,
           terminals.get(random.nextInt(terminals.size())),
           terminals.get(random.nextInt(terminals.size()))));
     }

@@ -188,7 +188,7 @@ class FaultEffectsTest {
   }
 
   private static Probe toGround(Terminal terminal) {
-    return new Probe(MeterFunction.VOLTS, terminal, new Terminal("ground", terminal.place()));
+    return Leads.with(MeterFunction.VOLTS, terminal, new Terminal("ground", terminal.place()));
   }
 
   private static Netlist metered(Netlist netlist, String node) {

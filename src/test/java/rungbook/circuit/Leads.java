@@ -10,7 +10,12 @@ public final class Leads {
 
   /** Both leads at one location. */
   public static Probe at(String location, MeterFunction meter, String red, String black) {
-    return new Probe(meter, terminal(location, red), terminal(location, black));
+    return with(meter, terminal(location, red), terminal(location, black));
+  }
+
+  /** A meter of the usual load. */
+  static Probe with(MeterFunction meter, Terminal red, Terminal black) {
+    return new Probe(meter, meter.usualOhms(), red, black);
   }
 
   private static Terminal terminal(String location, String point) {

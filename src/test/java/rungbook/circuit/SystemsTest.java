@@ -85,7 +85,7 @@ class SystemsTest {
   private static List<Probe> probes(CircuitNetwork wiring) {
     var probes = new ArrayList<Probe>();
     wiring.system().vocabulary().points().forEach((key, point) -> point.locations().stream().sorted().forEach(
-        place -> probes.add(new Probe(MeterFunction.VOLTS, new Terminal(key, place), new Terminal("ground", place)))));
+        place -> probes.add(Leads.with(MeterFunction.VOLTS, new Terminal(key, place), new Terminal("ground", place)))));
     return probes;
   }
 

@@ -53,6 +53,12 @@ final class EntryPoints {
 
   private static final String VERSIONS = "picocli.CommandLine$IVersionProvider";
 
+  /** The REST layer makes the filters, interceptors and mappers that carry this annotation, and calls them. */
+  private static final String PROVIDER = "Provider";
+
+  /** Interfaces of the framework: it collects every bean that implements one, and calls it. */
+  private static final Set<String> COLLECTED = Set.of("io.quarkus.jackson.ObjectMapperCustomizer");
+
   private static final Path TEMPLATE_FOLDER = Path.of("src/main/resources/templates");
 
   private static final Pattern EXPRESSION = Pattern.compile("\\{([^{}]*)}");
@@ -104,6 +110,12 @@ final class EntryPoints {
   /** The option parser makes what a command names as its source of versions. */
   boolean isMadeByTheOptionParser(JavaClass one) {
     return one.getAllRawInterfaces().stream().anyMatch(up -> up.getName().equals(VERSIONS));
+  }
+
+  /** A class that the framework finds by its type, with no caller of our own. */
+  boolean isCollectedByTheFramework(JavaClass one) {
+    return one.getAnnotations().stream().anyMatch(a -> name(a).equals(PROVIDER))
+        || one.getAllRawInterfaces().stream().anyMatch(up -> COLLECTED.contains(up.getName()));
   }
 
   boolean isMadeFromItsClass(JavaClass one) {

@@ -65,6 +65,9 @@ final class Reach {
     if (entry.isRow(one) || entry.isMadeByTheOptionParser(one)) {
       one.getConstructors().forEach(this::add);
     }
+    if (entry.isCollectedByTheFramework(one)) {
+      one.getConstructors().forEach(this::addMadeByTheContainer);
+    }
   }
 
   /** With what it asks for. */

@@ -18,7 +18,6 @@ import java.util.concurrent.atomic.AtomicBoolean;
 import org.junit.jupiter.api.Test;
 import rungbook.store.Imports.Result.Imported;
 import rungbook.store.Imports.Result.NothingImported;
-import rungbook.store.document.Chain;
 import rungbook.store.document.DocumentPath;
 import rungbook.store.document.ImportBatch;
 import rungbook.store.document.Refused;
@@ -52,7 +51,8 @@ class ImportsTest {
         assertTrue(result.saved().containsAll(result.savedMeanwhile()));
         for (var path : result.saved()) {
           var text = "imported " + round;
-          assertTrue(store.history(path).stream().anyMatch(r -> r.text().equals(text)), path + " is said to be saved");
+          assertTrue(Histories.all(store, path).stream().anyMatch(r -> r.text().equals(text)),
+              path + " is said to be saved");
         }
       }
       isOver.set(true);
@@ -63,7 +63,7 @@ class ImportsTest {
       isOver.set(true);
       threads.shutdown();
     }
-    assertTrue(files.stream().allMatch(file -> Chain.firstBroken(store.history(new DocumentPath(file))).isEmpty()));
+    assertTrue(files.stream().allMatch(file -> store.firstBroken(new DocumentPath(file)).isEmpty()));
   }
 
   private void writeUntil(AtomicBoolean isOver, DocumentPath path) {

@@ -18,7 +18,6 @@ import java.util.concurrent.Executors;
 import java.util.function.IntFunction;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
-import rungbook.store.document.Chain;
 import rungbook.store.document.DocumentPath;
 import rungbook.store.document.Outcome;
 import rungbook.store.document.Refused;
@@ -42,9 +41,9 @@ class StoreTest {
     var path = new DocumentPath("trees/store-adds.md");
     save(path, 0, "one");
     save(path, 1, "two");
-    assertEquals(List.of("one", "two"), store.history(path).stream().map(Revision::text).toList());
+    assertEquals(List.of("one", "two"), Histories.all(store, path).stream().map(Revision::text).toList());
     assertEquals("two", store.head(path).orElseThrow().text());
-    assertEquals(Optional.empty(), Chain.firstBroken(store.history(path)));
+    assertEquals(Optional.empty(), store.firstBroken(path));
   }
 
   @Test
@@ -52,7 +51,7 @@ class StoreTest {
     var path = new DocumentPath("trees/store-same.md");
     save(path, 0, "one");
     assertInstanceOf(Outcome.Unchanged.class, save(path, 1, "one"));
-    assertEquals(1, store.history(path).size());
+    assertEquals(1, Histories.all(store, path).size());
   }
 
   @Test
@@ -74,7 +73,7 @@ class StoreTest {
     save(path, 0, "start");
     var outcomes = inParallel(8, racer -> save(path, 1, "by racer " + racer));
     assertEquals(1, outcomes.stream().filter(Outcome.Saved.class::isInstance).count());
-    assertEquals(2, store.history(path).size());
+    assertEquals(2, Histories.all(store, path).size());
     assertEquals(7, store.drafts(path).size());
   }
 
@@ -82,7 +81,7 @@ class StoreTest {
   void racingFirstSavesOfOneNameKeepEveryText() throws Exception {
     var path = new DocumentPath("trees/store-race-new.md");
     inParallel(6, racer -> save(path, 0, "by racer " + racer));
-    assertEquals(1, store.history(path).size());
+    assertEquals(1, Histories.all(store, path).size());
     assertEquals(5, store.drafts(path).size());
   }
 
@@ -143,7 +142,7 @@ class StoreTest {
   void whatNeverWasCannotBeRemoved() {
     var path = new DocumentPath("trees/store-never.md");
     assertThrows(Refused.NotThere.class, () -> store.save(Save.removed(path, 0, "Tobin", "")));
-    assertTrue(store.history(path).isEmpty());
+    assertTrue(Histories.all(store, path).isEmpty());
   }
 
   @Test

@@ -21,6 +21,7 @@ import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 import rungbook.browser.Browser.Scheme;
 import rungbook.browser.Browser;
+import rungbook.store.Histories;
 import rungbook.store.Store;
 import rungbook.store.document.DocumentPath;
 import rungbook.store.document.Save;
@@ -146,7 +147,7 @@ class EveryScreenTest {
     save(path, 0, BROKEN.replace("lok: fan\n", ""), "The first");
     save(path, 1, BROKEN, "With a slip of the pen");
     save(path, 1, BROKEN.replace("Something is wrong", "Another had it"), "Lost the race");
-    assertTrue(store.history(path).size() >= 2);
+    assertTrue(Histories.all(store, path).size() >= 2);
   }
 
   private void save(DocumentPath path, int basedOn, String text, String message) {

@@ -7,7 +7,6 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.time.Instant;
 import java.util.List;
-import java.util.Optional;
 import rungbook.text.Sha256;
 
 /** Ties the revisions of a document together with SHA-256 (FIPS 180-4). */
@@ -28,12 +27,6 @@ public final class Chain {
     var fields = List.of(FORM, parent.hex(), path.text(), Integer.toString(number), change.name(),
         author, message, Long.toString(at.toEpochMilli()), Sha256.hex(content));
     return new Hash(Sha256.hex(lengthPrefixed(fields)));
-  }
-
-  /** The number of the first revision that is not what its hash says, or that does not follow its parent. */
-  public static Optional<Integer> firstBroken(List<Revision> oldestFirst) {
-    var check = new Check();
-    return oldestFirst.stream().allMatch(check::holds) ? Optional.empty() : Optional.of(check.number());
   }
 
   /** Checks a document's revisions one after another, oldest first, so that not all of them need to be at hand. */
