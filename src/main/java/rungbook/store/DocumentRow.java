@@ -33,10 +33,15 @@ public class DocumentRow extends PanacheEntityBase {
     return find("path", path.text()).firstResultOptional();
   }
 
-  /** @throws Refused when the name would be the same file as another document's on some computer */
-  static DocumentRow begin(DocumentPath path) {
+  /**
+   * Inserts a document. A row with the same path is no collision: another transaction inserted it since the caller
+   * looked, so the insert breaks the unique constraint and the caller tries again.
+   *
+   * @throws Refused when the name would be the same file as another document's on some computer
+   */
+  static DocumentRow insert(DocumentPath path) {
     var key = NameKey.ofNew(path);
-    DocumentRow.<DocumentRow>find("nameKey", key.text()).firstResultOptional().ifPresent(other -> {
+    colliding(path, key).ifPresent(other -> {
       throw new Refused("`" + path + "` and `" + other.path + "` would be the same file on some computers",
           "use the name `" + other.path
               + "`, which is in the library or in its history, or choose one that differs in more than case and spaces");
@@ -46,6 +51,10 @@ public class DocumentRow extends PanacheEntityBase {
     row.nameKey = key.text();
     row.persist();
     return row;
+  }
+
+  private static Optional<DocumentRow> colliding(DocumentPath path, NameKey key) {
+    return find("nameKey = ?1 and path <> ?2", key.text(), path.text()).firstResultOptional();
   }
 
   /** Gives their keys to documents from before there were any; of those that collide, the oldest has it. */

@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.quarkus.narayana.jta.QuarkusTransaction;
 import io.quarkus.test.junit.QuarkusTest;
 import jakarta.inject.Inject;
 import java.util.ArrayList;
@@ -17,6 +18,7 @@ import java.util.concurrent.Callable;
 import java.util.concurrent.Executors;
 import java.util.function.IntFunction;
 import java.util.stream.IntStream;
+import org.hibernate.exception.ConstraintViolationException;
 import org.junit.jupiter.api.Test;
 import rungbook.store.document.DocumentPath;
 import rungbook.store.document.Outcome;
@@ -56,14 +58,14 @@ class StoreTest {
 
   @Test
   void aSaveBasedOnAnOldRevisionIsKeptAsADraft() {
-    var path = new DocumentPath("trees/store-overtaken.md");
+    var path = new DocumentPath("trees/store-conflict.md");
     save(path, 0, "one");
     save(path, 1, "two by the first");
-    var lost = assertInstanceOf(Outcome.Overtaken.class, save(path, 1, "two by the second"));
+    var lost = assertInstanceOf(Outcome.Conflict.class, save(path, 1, "two by the second"));
     assertEquals("two by the first", lost.current().text());
     assertEquals("two by the second", lost.draft().text());
     assertEquals("two by the second", store.drafts(path).get(0).text());
-    store.putAway(lost.draft().id());
+    store.discardDraft(lost.draft().id());
     assertTrue(store.drafts(path).isEmpty());
   }
 
@@ -83,6 +85,14 @@ class StoreTest {
     inParallel(6, racer -> save(path, 0, "by racer " + racer));
     assertEquals(1, Histories.all(store, path).size());
     assertEquals(5, store.drafts(path).size());
+  }
+
+  @Test
+  void aNameThatAnotherSaveHasJustTakenIsALostRaceAndNoCollision() {
+    var path = new DocumentPath("trees/store-just-taken.md");
+    save(path, 0, "one");
+    var insert = QuarkusTransaction.requiringNew();
+    assertThrows(ConstraintViolationException.class, () -> insert.run(() -> DocumentRow.insert(path)));
   }
 
   @Test

@@ -50,14 +50,15 @@ class HistoryTest {
   void aDraftIsDiscardedOnlyFromItsOwnDocument() {
     var id = lost("trees/history-mine.md", "mine".getBytes(StandardCharsets.UTF_8));
     lost("trees/history-other.md", "other".getBytes(StandardCharsets.UTF_8));
-    given().redirects().follow(false).formParam("draft", id).post("/history/put-away/trees/history-other.md").then()
+    given().redirects().follow(false).formParam("draft", id).post("/history/discard-draft/trees/history-other.md")
+        .then()
         .statusCode(404)
         .body("hint", not(equalTo("")));
     given().get("/api/drafts/trees/history-mine.md").then().body("id", hasItem((int) id));
-    given().redirects().follow(false).formParam("draft", id).post("/history/put-away/trees/history-mine.md").then()
+    given().redirects().follow(false).formParam("draft", id).post("/history/discard-draft/trees/history-mine.md").then()
         .statusCode(303);
     given().get("/api/drafts/trees/history-mine.md").then().body("", hasSize(0));
-    given().redirects().follow(false).formParam("draft", id).post("/history/put-away/trees/history-mine.md").then()
+    given().redirects().follow(false).formParam("draft", id).post("/history/discard-draft/trees/history-mine.md").then()
         .statusCode(404);
   }
 
@@ -66,8 +67,8 @@ class HistoryTest {
     var path = new DocumentPath("trees/history-drafts.md");
     store.save(save(path, 0, "one"));
     store.save(save(path, 1, "two"));
-    var first = (Outcome.Overtaken) store.save(save(path, 1, "mine"));
-    assertEquals(first.draft().id(), ((Outcome.Overtaken) store.save(save(path, 1, "mine"))).draft().id());
+    var first = (Outcome.Conflict) store.save(save(path, 1, "mine"));
+    assertEquals(first.draft().id(), ((Outcome.Conflict) store.save(save(path, 1, "mine"))).draft().id());
     IntStream.range(1, 100).forEach(i -> store.save(save(path, 1, "mine " + i)));
     assertEquals(100, store.drafts(path).size());
     var full = assertThrows(Refused.class, () -> store.save(save(path, 1, "one more")));
@@ -103,7 +104,7 @@ class HistoryTest {
     var picture = at.isPicture();
     store.save(Save.written(at, 0, picture ? picture(1) : new byte[] {'1'}, "Tobin", ""));
     store.save(Save.written(at, 1, picture ? picture(2) : new byte[] {'2'}, "Tobin", ""));
-    return ((Outcome.Overtaken) store.save(Save.written(at, 1, mine, "Odalys", ""))).draft().id();
+    return ((Outcome.Conflict) store.save(Save.written(at, 1, mine, "Odalys", ""))).draft().id();
   }
 
   private static byte[] picture(int last) {

@@ -11,6 +11,7 @@ import java.net.Socket;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Assertions;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -57,6 +58,23 @@ class StartIT {
       assertTrue(program.port() > 0);
       assertTrue(
           failedStart(folder.resolve("data"), Packaged.freePort()).contains("another Rungbook has this library open"));
+    }
+  }
+
+  @Test
+  void portZeroPrintsThePortThatTheSystemChose() throws Exception {
+    var log = Files.createTempFile(folder, "any-port", ".log");
+    var program = Packaged.process(folder.resolve("data"), 0, log);
+    try {
+      var address = Pattern.compile("open http://127\\.0\\.0\\.1:([1-9]\\d*) ");
+      var printed = address.matcher("");
+      while (!printed.reset(Files.readString(log)).find()) {
+        assertTrue(program.isAlive() && !Files.readString(log).contains(":-1"), Files.readString(log));
+        Thread.sleep(20);
+      }
+      new Socket("127.0.0.1", Integer.parseInt(printed.group(1))).close();
+    } finally {
+      program.destroyForcibly().waitFor();
     }
   }
 

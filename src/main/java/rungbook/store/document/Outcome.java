@@ -13,9 +13,9 @@ public sealed interface Outcome {
    * Somebody else saved first.
    *
    * @param current what they saved
-   * @param draft the loser's own text, kept
+   * @param draft the text of this save, kept
    */
-  record Overtaken(Revision current, Draft draft) implements Outcome {}
+  record Conflict(Revision current, Draft draft) implements Outcome {}
 
   /** Somebody saved after the reader of the document had decided to remove it. There is no text to keep. */
   record NotRemoved(Revision current) implements Outcome {}

@@ -59,7 +59,7 @@ class HistoryApi {
   @DELETE
   @Path("drafts/{id:\\d+}")
   @Operation(summary = "Put a draft away; its text is then gone")
-  public void putAway(long id) {
-    store.putAway(id);
+  public void discardDraft(long id) {
+    store.discardDraft(id);
   }
 }

@@ -82,10 +82,10 @@ class HistoryPage {
   }
 
   @POST
-  @Path("put-away/{path:.+}")
-  public Response putAway(String path, @FormParam("draft") long draft) {
+  @Path("discard-draft/{path:.+}")
+  public Response discardDraft(String path, @FormParam("draft") long draft) {
     var at = Requests.path(path);
-    if (!store.putAway(at, draft)) {
+    if (!store.discardDraft(at, draft)) {
       throw ProblemException.notFound("`" + at + "` has no draft " + draft + ", or no longer",
           "its history shows what is still kept");
     }

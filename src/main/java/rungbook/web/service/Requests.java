@@ -68,12 +68,12 @@ public final class Requests {
 
   /** The revision that now stands, or trouble with both texts when somebody else was first. */
   public static Revision saved(Outcome outcome) {
-    if (outcome instanceof Outcome.Overtaken overtaken) {
+    if (outcome instanceof Outcome.Conflict conflict) {
       throw ProblemException.of(409, "Somebody else saved first",
-          overtaken.current().author() + " saved revision " + overtaken.current().number()
+          conflict.current().author() + " saved revision " + conflict.current().number()
               + " in the meantime; your text is kept as a draft",
-          "compare both, then save again on top of revision " + overtaken.current().number())
-          .with(Map.of("current", DocumentText.of(overtaken.current()), "draft", KeptDraft.of(overtaken.draft())));
+          "compare both, then save again on top of revision " + conflict.current().number())
+          .with(Map.of("current", DocumentText.of(conflict.current()), "draft", KeptDraft.of(conflict.draft())));
     }
     if (outcome instanceof Outcome.NotRemoved late) {
       throw ProblemException.of(409, "Somebody else saved first",

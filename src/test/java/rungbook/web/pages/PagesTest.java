@@ -97,7 +97,7 @@ class PagesTest {
         "Odalys", "mine"));
     page("/history/trees/pages-history.md").then().statusCode(200).body(allOf(containsString("<mark>first</mark>"),
         containsString("<mark>second</mark>"), containsString("the chain of hashes holds"),
-        containsString("Texts that lost the race"), containsString("third")));
+        containsString("Conflicting drafts"), containsString("third")));
   }
 
   @Test
