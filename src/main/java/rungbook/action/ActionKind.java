@@ -86,7 +86,11 @@ public enum ActionKind {
     return object;
   }
 
-  /** As a pack tells it, without the thing. @param role of the control that it is done to */
+  /**
+   * As a pack tells it, without the thing.
+   *
+   * @param role of the control that it is done to
+   */
   public String instruction(Optional<Role> role) {
     return this == RESTORE ? role.map(RESTORING::get).orElse(instruction) : instruction;
   }

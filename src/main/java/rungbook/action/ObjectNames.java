@@ -21,8 +21,8 @@ public final class ObjectNames {
   }
 
   /**
-   * What comes off: a part by its name, a terminal by its name and its place, since terminals at several places share
-   * a name.
+   * What comes off: a part by its name, a terminal by its name and its place, since terminals at several places share a
+   * name.
    *
    * @param place where the work is done; empty if the step does not say. A terminal at one place only needs none
    */

@@ -27,7 +27,11 @@ record Batch(Optional<Path> library, Optional<Path> loose, SortedSet<Path> files
 
   private static final LibraryText NOTHING = new LibraryText(new TreeMap<>(), new TreeMap<>(), List.of());
 
-  /** Sorts files by the library they belong to. @param home the program's own folder */
+  /**
+   * Sorts files by the library they belong to.
+   *
+   * @param home the program's own folder
+   */
   static Collection<Batch> of(Collection<Path> files, Optional<Path> home) {
     var batches = new LinkedHashMap<List<Optional<Path>>, Batch>();
     for (Path file : files) {
@@ -82,7 +86,11 @@ record Batch(Optional<Path> library, Optional<Path> loose, SortedSet<Path> files
     return folders;
   }
 
-  /** Whether a text is one of the files. @param name in the library */
+  /**
+   * Whether a text is one of the files.
+   *
+   * @param name in the library
+   */
   boolean asks(String name) {
     return files.contains(fileOf(name));
   }

@@ -6,10 +6,17 @@ import java.util.Collection;
 import java.util.List;
 import rungbook.report.Report;
 
-/** A check of files, once or after every save. @param fix whether what is known how to mend is mended first */
+/**
+ * A check of files, once or after every save.
+ *
+ * @param fix whether what is known how to mend is mended first
+ */
 record CheckRun(Console terminal, Format format, boolean watch, boolean fix, List<String> paths) {
 
-  /** @return 0 clean, 1 problems. @throws UsageError when there is nothing to check */
+  /**
+   * @return 0 clean, 1 problems.
+   * @throws UsageError when there is nothing to check
+   */
   int run() throws IOException, InterruptedException {
     if (watch && format != Format.TEXT) {
       throw new UsageError("`--watch` prints for people only", "leave `--format` out");
@@ -28,7 +35,11 @@ record CheckRun(Console terminal, Format format, boolean watch, boolean fix, Lis
     return report.isClean() ? 0 : 1;
   }
 
-  /** Goes on until the process is stopped. @throws UsageError when a path that was asked for is gone */
+  /**
+   * Goes on until the process is stopped.
+   *
+   * @throws UsageError when a path that was asked for is gone
+   */
   private int watchOn() throws IOException, InterruptedException {
     while (!Thread.interrupted()) {
       Collection<Path> files = InputFiles.files(paths, terminal);

@@ -10,7 +10,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Stream;
 import rungbook.library.CompiledTree;
-import rungbook.library.Compiler;
+import rungbook.library.LibraryCompiler;
 import rungbook.library.Folder;
 import rungbook.library.Library;
 import rungbook.library.LibraryText;
@@ -55,19 +55,20 @@ final class Checker {
   }
 
   private Compiled compile(Batch batch) throws IOException {
-    Set<String> asked = names(batch);
+    Set<String> requested = names(batch);
     LibraryText text = batch.read();
-    Shared shared = Compiler.sharedAsNeeded(text);
-    List<CompiledTree> trees = trees(asked, text, shared).toList();
-    Stream<Problem> found = Stream.concat(unreadable(asked, text), trees.stream().flatMap(this::problems));
-    return new Compiled(text, shared, trees, new Report(asked.size(), shown(batch, asked, text, found)));
+    Shared shared = LibraryCompiler.sharedAsNeeded(text);
+    List<CompiledTree> trees = trees(requested, text, shared).toList();
+    Stream<Problem> found = Stream.concat(unreadable(requested, text), trees.stream().flatMap(this::problems));
+    return new Compiled(text, shared, trees, new Report(requested.size(), shown(batch, requested, text, found)));
   }
 
   private List<Problem> check(Batch batch) throws IOException {
-    Set<String> asked = names(batch);
+    Set<String> requested = names(batch);
     LibraryText text = batch.read();
-    return shown(batch, asked, text,
-        asked.stream().anyMatch(name -> name.startsWith("shared/")) ? withShared(asked, text) : inTrees(asked, text));
+    return shown(batch, requested, text,
+        requested.stream().anyMatch(name -> name.startsWith("shared/")) ? withShared(requested, text)
+            : inTrees(requested, text));
   }
 
   private static Set<String> names(Batch batch) {
@@ -75,36 +76,37 @@ final class Checker {
   }
 
   /** In reading order, each under its file's name as people see it from here. */
-  private List<Problem> shown(Batch batch, Set<String> asked, LibraryText text, Stream<Problem> inTexts) {
+  private List<Problem> shown(Batch batch, Set<String> requested, LibraryText text, Stream<Problem> inTexts) {
     Problems found = new Problems();
-    found.addAll(missing(asked, text));
+    found.addAll(missing(requested, text));
     found.addAll(inTexts.toList());
-    SourceRenamer showing = new SourceRenamer(name -> terminal.shown(batch.fileOf(name)));
-    return found.inReadingOrder().stream().map(showing::of).toList();
+    SourceRenamer renamer = new SourceRenamer(name -> terminal.shown(batch.fileOf(name)));
+    return found.inReadingOrder().stream().map(renamer::of).toList();
   }
 
-  private Stream<Problem> inTrees(Set<String> asked, LibraryText text) {
-    return Stream.concat(unreadable(asked, text),
-        trees(asked, text, Compiler.sharedAsNeeded(text)).flatMap(this::problems));
+  private Stream<Problem> inTrees(Set<String> requested, LibraryText text) {
+    return Stream.concat(unreadable(requested, text),
+        trees(requested, text, LibraryCompiler.sharedAsNeeded(text)).flatMap(this::problems));
   }
 
-  private static Stream<CompiledTree> trees(Set<String> asked, LibraryText text, Shared shared) {
-    return Compiler.trees(text, shared, id -> asked.contains("trees/" + id + ".md"));
+  private static Stream<CompiledTree> trees(Set<String> requested, LibraryText text, Shared shared) {
+    return LibraryCompiler.trees(text, shared, id -> requested.contains("trees/" + id + ".md"));
   }
 
-  private static Stream<Problem> unreadable(Set<String> asked, LibraryText text) {
-    return text.unreadable().stream().filter(problem -> asked.contains(problem.source().name()));
+  private static Stream<Problem> unreadable(Set<String> requested, LibraryText text) {
+    return text.unreadable().stream().filter(problem -> requested.contains(problem.source().name()));
   }
 
   /**
    * A fragment's problems show in the trees that take it in, so all are compiled, and only what was asked for is kept.
    */
-  private Stream<Problem> withShared(Set<String> asked, LibraryText text) {
-    Library library = Compiler.readShared(text);
-    Stream<Problem> inTrees = Compiler.trees(text, library.shared(), id -> true)
+  private Stream<Problem> withShared(Set<String> requested, LibraryText text) {
+    Library library = LibraryCompiler.readShared(text);
+    Stream<Problem> inTrees = LibraryCompiler.trees(text, library.shared(), id -> true)
         .flatMap(tree -> problems(tree)
-            .filter(problem -> asked.contains(tree.path()) || asked.contains(problem.source().name())));
-    return Stream.concat(library.sharedProblems().stream().filter(problem -> asked.contains(problem.source().name())),
+            .filter(problem -> requested.contains(tree.path()) || requested.contains(problem.source().name())));
+    return Stream.concat(
+        library.sharedProblems().stream().filter(problem -> requested.contains(problem.source().name())),
         inTrees);
   }
 
@@ -114,9 +116,9 @@ final class Checker {
   }
 
   /** What a library does not take in: links, and what is no regular file. */
-  private static List<Problem> missing(Set<String> asked, LibraryText text) {
+  private static List<Problem> missing(Set<String> requested, LibraryText text) {
     Set<String> unreadable = text.unreadable().stream().map(problem -> problem.source().name()).collect(toSet());
-    return asked.stream().filter(name -> !text.texts().containsKey(name) && !unreadable.contains(name))
+    return requested.stream().filter(name -> !text.texts().containsKey(name) && !unreadable.contains(name))
         .map(name -> Folder.unreadable(name, "it is no regular file")).toList();
   }
 }

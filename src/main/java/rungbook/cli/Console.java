@@ -24,8 +24,8 @@ record Console(PrintWriter out, PrintWriter err, Style style, boolean watched, P
   private static final String STREAMS = System.getProperty("rungbook.terminal", "");
 
   static Console ofProcess() {
-    boolean colour = STREAMS.contains("out") && !isSet("NO_COLOR") && !"dumb".equals(System.getenv("TERM"));
-    return new Console(writer(FileDescriptor.out), writer(FileDescriptor.err), colour ? Style.COLOUR : Style.PLAIN,
+    boolean color = STREAMS.contains("out") && !isSet("NO_COLOR") && !"dumb".equals(System.getenv("TERM"));
+    return new Console(writer(FileDescriptor.out), writer(FileDescriptor.err), color ? Style.COLOR : Style.PLAIN,
         STREAMS.contains("err"), Path.of("").toAbsolutePath(),
         Optional.ofNullable(System.getProperty("rungbook.home")).map(Path::of));
   }

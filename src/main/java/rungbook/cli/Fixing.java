@@ -18,8 +18,7 @@ import rungbook.source.Source;
 
 /**
  * Makes the fixes of a check in the files themselves. A file is replaced at once or not at all, and one that has
- * changed since
- * it was checked is left alone. Of two fixes that touch the same place the first is made.
+ * changed since it was checked is left alone. Of two fixes that touch the same place the first is made.
  */
 final class Fixing {
 
@@ -33,8 +32,10 @@ final class Fixing {
   private record Changes(Source source, List<Problem> problems, List<Edit> edits) {}
 
   /**
-   * Makes what fixes there are and says so. @param problems with sources named as people see them. @return how many
-   * were made
+   * Makes what fixes there are and says so.
+   *
+   * @param problems with sources named as people see them.
+   * @return how many were made
    */
   static int fix(List<Problem> problems, Console terminal) throws IOException {
     Fixing fixing = new Fixing(terminal);

@@ -25,13 +25,16 @@ final class InputFiles {
     this.terminal = terminal;
   }
 
-  /** @return absolute paths. @throws UsageError if a path is not there, or names nothing that can be checked */
+  /**
+   * @return absolute paths.
+   * @throws UsageError if a path is not there, or names nothing that can be checked
+   */
   static SortedSet<Path> files(List<String> paths, Console terminal) throws IOException {
-    InputFiles asked = new InputFiles(terminal);
+    InputFiles requested = new InputFiles(terminal);
     for (String path : paths) {
-      asked.take(path);
+      requested.take(path);
     }
-    return asked.files;
+    return requested.files;
   }
 
   private void take(String written) throws IOException {
@@ -51,7 +54,11 @@ final class InputFiles {
     }
   }
 
-  /** The absolute path of something that is there. @throws UsageError if it is not, with what comes near */
+  /**
+   * The absolute path of something that is there.
+   *
+   * @throws UsageError if it is not, with what comes near
+   */
   static Path path(String written, Console terminal) throws IOException {
     try {
       Path path = terminal.folder().resolve(written).toAbsolutePath().normalize();

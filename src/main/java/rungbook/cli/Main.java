@@ -20,7 +20,11 @@ public final class Main {
     System.exit(exit);
   }
 
-  /** Runs one command. @return 0 clean, 1 problems, 2 misuse */
+  /**
+   * Runs one command.
+   *
+   * @return 0 clean, 1 problems, 2 misuse
+   */
   static int run(Console terminal, String... arguments) {
     return isPlainCheck(arguments) ? check(terminal, List.of(arguments).subList(1, arguments.length))
         : parse(terminal, arguments);
@@ -35,8 +39,8 @@ public final class Main {
   private static int check(Console terminal, List<String> paths) {
     try {
       return new CheckRun(terminal, Format.TEXT, false, false, paths).run();
-    } catch (UsageError misuse) {
-      return misuse.tell(terminal);
+    } catch (UsageError error) {
+      return error.tell(terminal);
     } catch (IOException failed) {
       return UsageError.of(failed).tell(terminal);
     } catch (InterruptedException stopped) {
@@ -47,9 +51,9 @@ public final class Main {
   private static int parse(Console terminal, String... arguments) {
     CommandLine line = new CommandLine(new Rungbook());
     commands(terminal, arguments).forEach((name, command) -> line.addSubcommand(command.get()));
-    UsageErrorHandler misuses = new UsageErrorHandler(terminal);
+    UsageErrorHandler errorHandler = new UsageErrorHandler(terminal);
     return line.setOut(terminal.out()).setErr(terminal.err()).setUsageHelpWidth(100).setExpandAtFiles(false)
-        .setParameterExceptionHandler(misuses).setExecutionExceptionHandler(misuses)
+        .setParameterExceptionHandler(errorHandler).setExecutionExceptionHandler(errorHandler)
         .execute(arguments);
   }
 

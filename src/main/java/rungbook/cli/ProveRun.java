@@ -10,7 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import rungbook.library.CompiledTree;
-import rungbook.library.Compiler;
+import rungbook.library.LibraryCompiler;
 import rungbook.library.LibraryText;
 import rungbook.library.Prover;
 import rungbook.proof.Proving;
@@ -23,8 +23,9 @@ import rungbook.source.Problems;
 import rungbook.tree.Tree;
 
 /**
- * What a run of {@code prove} found. @param report what is wrong with the trees as proved; {@code check} reports the
- * rest
+ * What a run of {@code prove} found.
+ *
+ * @param report what is wrong with the trees as proved; {@code check} reports the rest
  */
 record ProveRun(List<ProofJson.Of> proofs, Report report) {
 
@@ -44,7 +45,7 @@ record ProveRun(List<ProofJson.Of> proofs, Report report) {
       Progress progress) throws IOException {
     LibraryText text = batch.read();
     Map<String, CompiledTree> trees = new LinkedHashMap<>();
-    Compiler.trees(text, Compiler.sharedAsNeeded(text), id -> true)
+    LibraryCompiler.trees(text, LibraryCompiler.sharedAsNeeded(text), id -> true)
         .forEachOrdered(tree -> trees.put(tree.tree().id(), tree));
     Function<String, Optional<Tree>> others = id -> Optional.ofNullable(trees.get(id)).map(CompiledTree::tree);
     Problems found = new Problems();
@@ -57,8 +58,8 @@ record ProveRun(List<ProofJson.Of> proofs, Report report) {
         progress.step();
       }
     }
-    SourceRenamer showing = new SourceRenamer(name -> terminal.shown(batch.fileOf(name)));
-    return found.inReadingOrder().stream().map(showing::of).toList();
+    SourceRenamer renamer = new SourceRenamer(name -> terminal.shown(batch.fileOf(name)));
+    return found.inReadingOrder().stream().map(renamer::of).toList();
   }
 
   String print(Format format, Style style) {

@@ -22,13 +22,13 @@ final class UsageErrorHandler
 
   @Override
   public int handleParseException(ParameterException e, String[] arguments) {
-    return misuse(e).tell(terminal);
+    return error(e).tell(terminal);
   }
 
   @Override
   public int handleExecutionException(Exception e, CommandLine line, CommandLine.ParseResult parsed) throws Exception {
-    if (e instanceof UsageError misuse) {
-      return misuse.tell(terminal);
+    if (e instanceof UsageError error) {
+      return error.tell(terminal);
     }
     if (e instanceof IOException failed) {
       return UsageError.of(failed).tell(terminal);
@@ -36,8 +36,8 @@ final class UsageErrorHandler
     throw e;
   }
 
-  private static UsageError misuse(ParameterException e) {
-    return e.getCause() instanceof UsageError misuse ? misuse
+  private static UsageError error(ParameterException e) {
+    return e.getCause() instanceof UsageError error ? error
         : e instanceof UnmatchedArgumentException unmatched ? unmatched(unmatched)
             : e instanceof MissingParameterException missing ? missing(missing)
                 : new UsageError(e.getMessage(), usage(e.getCommandLine()));

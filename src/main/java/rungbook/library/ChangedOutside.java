@@ -8,8 +8,7 @@ import rungbook.source.Source;
 import rungbook.source.Span;
 
 /**
- * Texts of a store that are not what was saved there, since something else changed them. None of them gets into a
- * pack.
+ * Texts of a store that are not what was saved there, since something else changed them. None of them gets into a pack.
  */
 public final class ChangedOutside {
   static final Code CHANGED_OUTSIDE = Code.of("changed-outside");

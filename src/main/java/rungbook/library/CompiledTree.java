@@ -23,6 +23,6 @@ public record CompiledTree(String path, Tree tree, List<Problem> problems) {
   public boolean isSound() {
     return problems.stream().noneMatch(problem -> Wording.of(problem).severity() == Severity.ERROR)
         && tree.steps().stream().flatMap(step -> step.ways().stream())
-            .noneMatch(way -> way.goal() instanceof Target.Nowhere);
+            .noneMatch(way -> way.target() instanceof Target.Nowhere);
   }
 }

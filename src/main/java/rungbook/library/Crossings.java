@@ -17,8 +17,8 @@ import rungbook.tree.Step;
 import rungbook.tree.Tree;
 
 /**
- * Whether ways on into the middle of another tree lead to a step that is there. Reads the other tree only when one
- * asks for it.
+ * Whether ways on into the middle of another tree lead to a step that is there. Reads the other tree only when one asks
+ * for it.
  */
 final class Crossings {
 
@@ -34,7 +34,7 @@ final class Crossings {
   List<Problem> inspect(Tree tree) {
     var problems = new ArrayList<Problem>(0);
     for (Step step : tree.steps()) {
-      for (ParsedWay way : step.particulars().section().ways()) {
+      for (ParsedWay way : step.header().section().ways()) {
         int end = way.target().indexOf(".md#");
         if (end > 0) {
           inspect(step, way, way.target().substring(0, end), way.target().substring(end + ".md#".length()))

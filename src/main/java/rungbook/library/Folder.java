@@ -19,8 +19,8 @@ import rungbook.source.Source;
 import rungbook.source.Span;
 
 /**
- * Reads a library from a folder: {@code trees/} and {@code shared/} below it. Links that lead out of the folder are
- * not followed.
+ * Reads a library from a folder: {@code trees/} and {@code shared/} below it. Links that lead out of the folder are not
+ * followed.
  */
 public final class Folder {
 
@@ -36,8 +36,8 @@ public final class Folder {
   }
 
   /**
-   * @param root the library's folder. @throws IOException if it cannot be listed; a single file that cannot be read is
-   * a problem
+   * @param root the library's folder.
+   * @throws IOException if it cannot be listed; a single file that cannot be read is a problem
    */
   public static LibraryText read(Path root) throws IOException {
     Folder folder = new Folder(root.toRealPath());
@@ -95,7 +95,11 @@ public final class Folder {
     }
   }
 
-  /** A text under the name it has in the library, or the problem that keeps it from being read. @param size in bytes */
+  /**
+   * A text under the name it has in the library, or the problem that keeps it from being read.
+   *
+   * @param size in bytes
+   */
   static Decoding.Decoded readText(String name, Path file, long size) {
     try {
       return size > Decoding.MOST_BYTES ? refused(Decoding.tooLarge(name, size))

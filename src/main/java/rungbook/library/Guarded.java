@@ -8,9 +8,8 @@ import rungbook.source.Source;
 import rungbook.source.Span;
 
 /**
- * The one place where a text that defeats the program becomes a problem of that text. The readers and rules are made
- * to need no
- * such place; it is there so that a mistake in them costs one text and not the library.
+ * The one place where a text that defeats the program becomes a problem of that text. The readers and rules are made to
+ * need no such place; it is there so that a mistake in them costs one text and not the library.
  */
 final class Guarded {
 

@@ -1,5 +1,6 @@
 package rungbook.library;
 
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.SortedMap;
@@ -8,8 +9,8 @@ import rungbook.source.Problem;
 import rungbook.source.Source;
 
 /**
- * A library as text, before anything is read in it. Paths are relative to its root, with forward slashes:
- * {@code trees/no-cooling.md}, {@code shared/systems/heat-pump.md}, {@code trees/pictures/board.svg}.
+ * A library as text, before anything is read in it. Paths are relative to its root, with forward slashes: {@code
+ * trees/no-cooling.md}, {@code shared/systems/heat-pump.md}, {@code trees/pictures/board.svg}.
  *
  * @param texts every Markdown file that could be decoded
  * @param pictures every other file, as bytes
@@ -19,8 +20,8 @@ public record LibraryText(SortedMap<String, Source> texts, SortedMap<String, byt
     List<Problem> unreadable) {
 
   public LibraryText {
-    texts = java.util.Collections.unmodifiableSortedMap(new TreeMap<>(texts));
-    pictures = java.util.Collections.unmodifiableSortedMap(new TreeMap<>(pictures));
+    texts = Collections.unmodifiableSortedMap(new TreeMap<>(texts));
+    pictures = Collections.unmodifiableSortedMap(new TreeMap<>(pictures));
     unreadable = List.copyOf(unreadable);
   }
 

@@ -17,8 +17,7 @@ import rungbook.source.Source;
 
 /**
  * Reads trees that lie in no library: the Markdown files of one folder, as if it were a library's {@code trees/}. Only
- * the
- * pictures that they show are read, since such a folder may hold anything.
+ * the pictures that they show are read, since such a folder may hold anything.
  */
 public final class LooseFolder {
 
@@ -32,7 +31,8 @@ public final class LooseFolder {
   }
 
   /**
-   * @param shared a library whose shared texts the trees may name. @throws IOException if the folder cannot be listed
+   * @param shared a library whose shared texts the trees may name.
+   * @throws IOException if the folder cannot be listed
    */
   public static LibraryText read(Path folder, LibraryText shared) throws IOException {
     LooseFolder loose = new LooseFolder(folder);

@@ -41,7 +41,7 @@ public final class PictureLinks {
     Set<Document> documents = Collections.newSetFromMap(new IdentityHashMap<>());
     documents.add(tree.document());
     for (Step step : tree.steps()) {
-      documents.add(step.particulars().document());
+      documents.add(step.header().document());
     }
     return documents;
   }

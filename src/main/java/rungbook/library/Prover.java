@@ -17,9 +17,8 @@ import rungbook.system.Vocabulary;
 import rungbook.tree.Tree;
 
 /**
- * Proves trees on the systems of a library. What was solved of a system is kept for as long as its text stays the
- * same, so the
- * second proof of a tree costs little; of many systems those last used are kept. Threads may share one.
+ * Proves trees on the systems of a library. What was solved of a system is kept for as long as its text stays the same,
+ * so the second proof of a tree costs little; of many systems those last used are kept. Threads may share one.
  */
 public final class Prover {
 

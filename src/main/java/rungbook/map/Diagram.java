@@ -1,6 +1,7 @@
 package rungbook.map;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -82,10 +83,10 @@ public record Diagram(String title, List<Node> nodes, List<Wire> wires) {
   }
 
   private static int target(Way way, List<Node> nodes, Map<Target.ToTree, Integer> flags) {
-    if (way.goal() instanceof Target.ToStep step) {
+    if (way.target() instanceof Target.ToStep step) {
       return step.step();
     }
-    return way.goal() instanceof Target.ToTree tree
+    return way.target() instanceof Target.ToTree tree
         ? flags.computeIfAbsent(tree, other -> addFlag(other, way.label(), nodes)) : -1;
   }
 
@@ -106,7 +107,7 @@ public record Diagram(String title, List<Node> nodes, List<Wire> wires) {
     var answers = same.stream().map(Wire::answer).collect(Collectors.joining(" / "));
     var known = same.stream().map(Wire::share).filter(OptionalDouble::isPresent)
         .mapToDouble(OptionalDouble::getAsDouble).toArray();
-    var share = known.length == 0 ? OptionalDouble.empty() : OptionalDouble.of(java.util.Arrays.stream(known).sum());
+    var share = known.length == 0 ? OptionalDouble.empty() : OptionalDouble.of(Arrays.stream(known).sum());
     return new Wire(same.get(0).from(), same.get(0).to(), answers, share);
   }
 

@@ -7,8 +7,8 @@ import rungbook.map.DiagramLayout.Run;
 import rungbook.text.Markup;
 
 /**
- * Writes an arrangement as SVG. It needs no style sheet; a page may set {@code --map-ink}, {@code --map-face},
- * {@code --map-paper} and {@code --map-way} to its own colours.
+ * Writes an arrangement as SVG. It needs no style sheet; a page may set {@code --map-ink}, {@code --map-face}, {@code
+ * --map-paper} and {@code --map-way} to its own colours.
  */
 public final class Drawing {
   private static final String INK = "var(--map-ink,#16222c)";
@@ -34,7 +34,11 @@ public final class Drawing {
     return of(diagram, "");
   }
 
-  /** The same, to be shown elsewhere. @param page the address of the page that holds the steps */
+  /**
+   * The same, to be shown elsewhere.
+   *
+   * @param page the address of the page that holds the steps
+   */
   public static String of(Diagram diagram, String page) {
     return Extent.isTooLarge(diagram) ? tooLarge(diagram) : new Drawing(DiagramLayout.of(diagram), page).draw();
   }

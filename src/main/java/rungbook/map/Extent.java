@@ -6,8 +6,8 @@ import java.util.List;
 
 /**
  * How large a layered drawing of a diagram becomes, before it is laid out. A wire takes a place in every layer that it
- * crosses, so
- * long wires cost more than nodes: thousands of steps that all lead to the last one need millions of places.
+ * crosses, so long wires cost more than nodes: thousands of steps that all lead to the last one need millions of
+ * places.
  */
 final class Extent {
 

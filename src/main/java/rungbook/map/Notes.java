@@ -1,5 +1,6 @@
 package rungbook.map;
 
+import java.util.List;
 import java.util.stream.Collectors;
 import rungbook.tree.Action;
 import rungbook.tree.NameRef;
@@ -20,7 +21,7 @@ final class Notes {
     return step instanceof Step.Finding finding ? conclusion(finding) : actions((Step.Task) step);
   }
 
-  private static String names(java.util.List<NameRef> named) {
+  private static String names(List<NameRef> named) {
     return named.stream().map(NameRef::text).collect(Collectors.joining(", "));
   }
 

@@ -16,22 +16,22 @@ import rungbook.source.TextLimits;
  * @param sections the level-2 headings in order, steps and plain chapters alike
  * @param loose blocks before the first level-2 heading (systems and meters keep theirs there)
  * @param pictures every picture in the text
- * @param misspelt the words after a fence that are nearly a step's; a problem names each, and its heading may be meant
- * as a step
+ * @param misspelled the words after a fence that are nearly a step's; a problem names each, and its heading may be
+ * meant as a step
  * @param unread the problems for which some of the text was not read: what seems to be missing may be in that part
  * @param remarks problems of text that was read nonetheless
  * @param limits the limits it was read under
  */
 public record Document(
     Source source, List<Entry> front, Span frontSpan, List<Section> sections, List<Block> loose, List<Picture> pictures,
-    List<Span> misspelt, List<Problem> unread, List<Problem> remarks, TextLimits limits) {
+    List<Span> misspelled, List<Problem> unread, List<Problem> remarks, TextLimits limits) {
 
   public Document {
     front = List.copyOf(front);
     sections = List.copyOf(sections);
     loose = List.copyOf(loose);
     pictures = List.copyOf(pictures);
-    misspelt = List.copyOf(misspelt);
+    misspelled = List.copyOf(misspelled);
     unread = List.copyOf(unread);
     remarks = List.copyOf(remarks);
   }

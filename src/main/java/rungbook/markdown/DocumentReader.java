@@ -29,7 +29,7 @@ public final class DocumentReader {
   private final Problems remarks = new Problems();
   private final List<Section> sections = new ArrayList<>();
   private final List<Block> loose = new ArrayList<>();
-  private final List<Span> misspelt = new ArrayList<>();
+  private final List<Span> misspelled = new ArrayList<>();
 
   private Heading heading;
   private List<Block> blocks = loose;
@@ -66,7 +66,7 @@ public final class DocumentReader {
     endSection(source.text().length());
     var inlines = Inlines.of(root, source, front.end());
     remarks.addAll(inlines.problems());
-    return new Document(source, lines.entries(), front.inner(), sections, loose, inlines.pictures(), misspelt,
+    return new Document(source, lines.entries(), front.inner(), sections, loose, inlines.pictures(), misspelled,
         unread.all(), remarks.all(), limits);
   }
 
@@ -93,7 +93,7 @@ public final class DocumentReader {
   /** A word far from any that means something here marks a fence of another kind, which is text. */
   private void refuse(Span span, String kind, Optional<String> near) {
     if (near.isPresent()) {
-      misspelt.add(span);
+      misspelled.add(span);
       unread
           .add(Problem.at(UNKNOWN_BLOCK, source, span).with("block", kind.toLowerCase(Locale.ROOT)).near(kind, near));
     }

@@ -2,6 +2,7 @@ package rungbook.markdown;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import rungbook.source.Code;
 import rungbook.source.Problem;
 import rungbook.source.Source;
@@ -9,10 +10,8 @@ import rungbook.source.Span;
 
 /**
  * Characters that nobody sees and that change what is read: marks of writing direction (with them {@code 42 minutes}
- * can be shown
- * as {@code 24 minutes}; Unicode Technical Report 36, section 2), characters without width, and control characters.
- * Each run of
- * them is reported once.
+ * can be shown as {@code 24 minutes}; Unicode Technical Report 36, section 2), characters without width, and control
+ * characters. Each run of them is reported once.
  */
 final class HiddenCharacters {
 
@@ -40,11 +39,11 @@ final class HiddenCharacters {
 
   private static Problem problem(Source source, int start, int end) {
     int character = source.text().charAt(start);
-    String hex = Integer.toHexString(character).toUpperCase(java.util.Locale.ROOT);
+    String hex = Integer.toHexString(character).toUpperCase(Locale.ROOT);
     String name = Character.getName(character);
     return Problem.at(HIDDEN_CHARACTER, source, new Span(start, end))
         .with("character", "U+" + "0".repeat(4 - hex.length()) + hex)
-        .with("name", name == null ? "no name" : name.toLowerCase(java.util.Locale.ROOT));
+        .with("name", name == null ? "no name" : name.toLowerCase(Locale.ROOT));
   }
 
   private static boolean isHidden(String text, int at) {

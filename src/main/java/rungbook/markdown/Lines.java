@@ -13,8 +13,7 @@ import rungbook.source.Span;
 
 /**
  * The {@code key: value} lines of front matter and blocks. Lines are YAML; nearly all are plain scalars and are read
- * here
- * directly, which is several times faster. Text with any other YAML in it goes to the YAML parser whole.
+ * here directly, which is several times faster. Text with any other YAML in it goes to the YAML parser whole.
  */
 final class Lines {
 
@@ -49,8 +48,7 @@ final class Lines {
   }
 
   /**
-   * The first entry whose key stood before. A step's few lines are compared with one another, a system's many by a
-   * set.
+   * The first entry whose key stood before. A step's few lines are compared with one another, a system's many by a set.
    */
   private static Optional<Entry> doubled(List<Entry> entries) {
     if (entries.size() > FEW) {

@@ -2,8 +2,8 @@ package rungbook.markdown;
 
 /**
  * Keeps track of whether a line stands in a fenced block, where it belongs to no paragraph however long the block is.
- * When in
- * doubt it does not: a block in a quote or a list, or after HTML, which may swallow a fence, gets no such licence.
+ * When in doubt it does not: a block in a quote or a list, or after HTML, which may swallow a fence, gets no such
+ * licence.
  */
 final class OpenFence {
 
@@ -15,7 +15,11 @@ final class OpenFence {
     return length > 0;
   }
 
-  /** Whether the line opens, closes or stands in a fenced block. @param inner where its text starts */
+  /**
+   * Whether the line opens, closes or stands in a fenced block.
+   *
+   * @param inner where its text starts
+   */
   boolean holds(String text, int start, int inner, int end) {
     int run = run(text, inner, end);
     if (isOpen()) {

@@ -16,8 +16,7 @@ import java.util.Map;
 
 /**
  * The CommonMark inline parser, but for one thing: a line without any character that means something to it is taken as
- * plain text
- * at once. Most headings, answers and sentences of a tree are such lines.
+ * plain text at once. Most headings, answers and sentences of a tree are such lines.
  */
 final class PlainInlines extends CommonmarkInlineParser {
 

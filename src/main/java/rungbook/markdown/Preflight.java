@@ -9,8 +9,7 @@ import rungbook.source.TextLimits;
 
 /**
  * Refuses shapes that no technician writes and that make Markdown parsers slow or deep: endless lines and paragraphs,
- * deep
- * nesting, thousands of brackets in one paragraph, tens of thousands of lines. One pass over the text.
+ * deep nesting, thousands of brackets in one paragraph, tens of thousands of lines. One pass over the text.
  */
 final class Preflight {
 

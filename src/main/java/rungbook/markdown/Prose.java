@@ -17,10 +17,8 @@ import java.util.stream.Collectors;
 
 /**
  * A document's prose as HTML that holds no live code: HTML in the text is shown as text, links and pictures lead only
- * where
- * {@link Targets} allows. The blocks and the ways on that the tree is made of are left out; a page shows them in its
- * own way.
- * A document whose shape was refused has no prose.
+ * where {@link Targets} allows. The blocks and the ways on that the tree is made of are left out; a page shows them in
+ * its own way. A document whose shape was refused has no prose.
  */
 public final class Prose {
 

@@ -2,8 +2,7 @@ package rungbook.markdown;
 
 /**
  * Finds {@code [label](two words)}: it looks like a link but is none, because its address holds a space. One pass,
- * since a line
- * may be as long as the text.
+ * since a line may be as long as the text.
  */
 final class SpacedLink {
 

@@ -25,8 +25,8 @@ final class TextSize {
   }
 
   /**
-   * @param inner where the line's words start, behind the marks of quotes and lists @param fenced whether it stands in
-   * a fenced block
+   * @param inner where the line's words start, behind the marks of quotes and lists
+   * @param fenced whether it stands in a fenced block
    */
   Optional<Problem> take(Source source, int start, int inner, int end, boolean fenced) {
     if (inner == end && isBlank(start, end)) {

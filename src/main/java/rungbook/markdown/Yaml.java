@@ -18,8 +18,7 @@ import rungbook.source.Span;
 
 /**
  * Lines that use more of YAML than plain scalars: quotes, folded text, lists. Works on the parser's events, so nothing
- * is
- * composed and no alias can grow; every scalar is text, whatever it looks like.
+ * is composed and no alias can grow; every scalar is text, whatever it looks like.
  */
 final class Yaml {
 

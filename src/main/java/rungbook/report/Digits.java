@@ -5,7 +5,11 @@ public final class Digits {
 
   private Digits() {}
 
-  /** With a comma after every three digits. @param number not negative */
+  /**
+   * With a comma after every three digits.
+   *
+   * @param number not negative
+   */
   public static String grouped(long number) {
     var digits = new StringBuilder().append(number);
     for (int at = digits.length() - 3; at > 0; at -= 3) {
@@ -14,7 +18,11 @@ public final class Digits {
     return digits.toString();
   }
 
-  /** With spaces before it. @param width columns at least */
+  /**
+   * With spaces before it.
+   *
+   * @param width columns at least
+   */
   static String right(int number, int width) {
     String digits = Integer.toString(number);
     return " ".repeat(Math.max(0, width - digits.length())) + digits;

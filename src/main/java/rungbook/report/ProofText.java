@@ -2,6 +2,7 @@ package rungbook.report;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import rungbook.proof.accounting.ReportNumbers;
 import rungbook.proof.accounting.Share;
@@ -126,7 +127,7 @@ public final class ProofText {
     wrapped("  " + name + " ".repeat(Math.max(1, 14 - name.length())), words);
   }
 
-  private void row(String name, String number, String words, java.util.function.UnaryOperator<String> dress) {
+  private void row(String name, String number, String words, UnaryOperator<String> dress) {
     String shown = Columns.printable(name);
     String cut = shown.length() > NAME ? shown.substring(0, NAME - 1) + "…" : shown;
     String label = "  " + cut + " ".repeat(NAME - cut.length()) + " ".repeat(Math.max(0, NUMBER - number.length()))

@@ -5,7 +5,7 @@ import rungbook.source.Severity;
 /** How words are set off on a terminal. Colour only repeats what the words say. */
 public enum Style {
   PLAIN,
-  COLOUR;
+  COLOR;
 
   private static final String RESET = "\u001B[0m";
 

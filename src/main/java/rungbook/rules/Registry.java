@@ -75,9 +75,9 @@ public final class Registry {
 
   /** What the rules find wrong with a tree, in reading order. */
   public static List<Problem> inspect(Tree tree) {
-    RuleContext subject = RuleContext.of(tree);
+    RuleContext context = RuleContext.of(tree);
     Problems out = new Problems();
-    RULES.forEach(rule -> rule.inspect(subject, out));
+    RULES.forEach(rule -> rule.inspect(context, out));
     return out.inReadingOrder();
   }
 }

@@ -2,8 +2,7 @@ package rungbook.source;
 
 /**
  * The name of a kind of problem: {@code reading-gap}. The rule or reader that reports it declares it, as a constant of
- * that
- * name, and a page of that name words it ({@link Wording}). Two codes of one name are equal.
+ * that name, and a page of that name words it ({@link Wording}). Two codes of one name are equal.
  */
 public final class Code implements Comparable<Code> {
 

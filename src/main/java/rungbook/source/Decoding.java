@@ -5,6 +5,7 @@ import java.nio.CharBuffer;
 import java.nio.charset.CharsetDecoder;
 import java.nio.charset.CodingErrorAction;
 import java.nio.charset.StandardCharsets;
+import java.util.Locale;
 import java.util.Optional;
 
 /** Bytes to text. A byte order mark is dropped; bytes that are no UTF-8 are a problem at their place. */
@@ -66,6 +67,6 @@ public final class Decoding {
   }
 
   private static String megabytes(long bytes) {
-    return String.format(java.util.Locale.ROOT, "%.1f MB", bytes / 1048576.0);
+    return String.format(Locale.ROOT, "%.1f MB", bytes / 1048576.0);
   }
 }

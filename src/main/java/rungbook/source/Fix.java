@@ -19,8 +19,7 @@ public record Fix(String label, List<Edit> edits) {
 
   /**
    * Writes another name in the place of one that nothing has. The name is looked for in the span, which may hold more
-   * than it,
-   * such as quotes or a control's name; empty if it is not there letter by letter.
+   * than it, such as quotes or a control's name; empty if it is not there letter by letter.
    */
   static Optional<Fix> rename(Source source, Span span, String written, String name) {
     int at = source.text(span).toLowerCase(Locale.ROOT).lastIndexOf(written.toLowerCase(Locale.ROOT));

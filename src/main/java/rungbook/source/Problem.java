@@ -34,8 +34,9 @@ public record Problem(Code code, Source source, Span span, Map<String, String> f
   }
 
   /**
-   * Adds what a reader probably meant, if a name came near, and the fix that writes it. @param written the name as it
-   * is written
+   * Adds what a reader probably meant, if a name came near, and the fix that writes it.
+   *
+   * @param written the name as it is written
    */
   public Problem near(String written, Optional<String> nearest) {
     return nearest.map(name -> with("near", name).fixedBy(Fix.rename(source, span, written, name))).orElse(this);

@@ -1,8 +1,9 @@
 package rungbook.source;
 
+import java.util.Locale;
+
 /**
- * How much a problem matters, worst first. Errors keep a tree from becoming a pack; notes are no problem by
- * themselves.
+ * How much a problem matters, worst first. Errors keep a tree from becoming a pack; notes are no problem by themselves.
  */
 public enum Severity {
   ERROR,
@@ -10,6 +11,6 @@ public enum Severity {
   NOTE;
 
   public String word() {
-    return name().toLowerCase(java.util.Locale.ROOT);
+    return name().toLowerCase(Locale.ROOT);
   }
 }

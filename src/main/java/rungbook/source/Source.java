@@ -36,7 +36,11 @@ public final class Source {
     return new Place(line + 1, column + 1);
   }
 
-  /** The span of a line without its line ending. @param line counted from 1 */
+  /**
+   * The span of a line without its line ending.
+   *
+   * @param line counted from 1
+   */
   public Span lineSpan(int line) {
     int[] starts = lineStarts();
     int start = starts[line - 1];

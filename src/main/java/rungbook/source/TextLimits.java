@@ -1,12 +1,12 @@
 package rungbook.source;
 
+import java.util.Locale;
 import java.util.function.UnaryOperator;
 
 /**
  * How much one text may hold and cost. Past a limit it is refused with a problem, so that no text keeps the others
- * waiting.
- * Each limit is also a setting: the system property {@code rungbook.limit.lines}, or {@code RUNGBOOK_LIMIT_LINES} in
- * the environment.
+ * waiting. Each limit is also a setting: the system property {@code rungbook.limit.lines}, or {@code
+ * RUNGBOOK_LIMIT_LINES} in the environment.
  *
  * @param lines lines that are not blank
  * @param headings headings of any level
@@ -43,6 +43,6 @@ public record TextLimits(int lines, int headings, int items, int links, int step
 
   private static String setting(String name) {
     String property = System.getProperty(name);
-    return property != null ? property : System.getenv(name.replace('.', '_').toUpperCase(java.util.Locale.ROOT));
+    return property != null ? property : System.getenv(name.replace('.', '_').toUpperCase(Locale.ROOT));
   }
 }

@@ -26,7 +26,11 @@ public record Wording(Code code, Severity severity, String says, String hint, Op
   private static final Pattern BLANK = Pattern.compile("\\{([a-z][a-z-]*)}");
   private static final String FENCE = "---\n";
 
-  /** The wording of a code. @throws IllegalArgumentException if it has no page */
+  /**
+   * The wording of a code.
+   *
+   * @throws IllegalArgumentException if it has no page
+   */
   public static Wording of(Code code) {
     return find(code.name()).orElseThrow(() -> new IllegalArgumentException("no page for " + code));
   }

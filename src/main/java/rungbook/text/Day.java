@@ -18,7 +18,11 @@ public final class Day {
     return DAY.format(day);
   }
 
-  /** {@code March 1, 2026, 4:05 PM}. @param time with its zone, if its clock time is to be another one's */
+  /**
+   * {@code March 1, 2026, 4:05 PM}.
+   *
+   * @param time with its zone, if its clock time is to be another one's
+   */
   public static String andTime(TemporalAccessor time) {
     return DAY_AND_TIME.format(time);
   }

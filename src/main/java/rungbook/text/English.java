@@ -7,7 +7,11 @@ public final class English {
 
   private English() {}
 
-  /** {@code 1 tree}, {@code 2 trees}. @param number as it is to be written, {@code 1} for the singular */
+  /**
+   * {@code 1 tree}, {@code 2 trees}.
+   *
+   * @param number as it is to be written, {@code 1} for the singular
+   */
   public static String counted(String number, String word) {
     return number + " " + word + (number.equals("1") ? "" : "s");
   }

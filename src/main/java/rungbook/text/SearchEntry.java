@@ -4,8 +4,7 @@ import java.util.List;
 
 /**
  * What a tree says, as it is searched: every word asked for has to be in it, and a word of the complaint or the title
- * counts
- * more than one of a step.
+ * counts more than one of a step.
  *
  * @param said the words of its title and complaint
  * @param steps the words of its steps' titles

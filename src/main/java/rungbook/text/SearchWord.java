@@ -7,8 +7,7 @@ import java.util.Locale;
 
 /**
  * A word as it is searched for: {@code a/c} is {@code ac}, {@code won't} is {@code wont}. The index of packs does the
- * same in
- * {@code index.js}; a test holds the two together.
+ * same in {@code index.js}; a test holds the two together.
  *
  * @param stem the word without a common English ending, so that {@code stops} finds {@code stopping}
  */

@@ -4,7 +4,11 @@ import java.math.BigDecimal;
 import java.util.Map;
 import java.util.Optional;
 
-/** What a meter can measure, and how well. @param id the file's name without {@code .md} */
+/**
+ * What a meter can measure, and how well.
+ *
+ * @param id the file's name without {@code .md}
+ */
 public record Meter(String id, String title, Map<Quantity, Scale> scales) {
 
   public Meter {
@@ -35,8 +39,7 @@ public record Meter(String id, String title, Map<Quantity, Scale> scales) {
 
   /**
    * The meter assumed where a library names none: 600 V, 6000 counts, ±(1 % + 3 digits), 10 MΩ and 3 kΩ. The accuracy
-   * is the
-   * one a meter maker's help page states; the rest is common practice, no source.
+   * is the one a meter maker's help page states; the rest is common practice, no source.
    */
   public static Meter common() {
     var volts = scale("0", "600", "0.1", "1", "3", "10000000");

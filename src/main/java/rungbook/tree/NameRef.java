@@ -3,7 +3,11 @@ package rungbook.tree;
 import rungbook.source.Span;
 import rungbook.system.Names;
 
-/** A name in the tree's text and where it stands. @param text as written */
+/**
+ * A name in the tree's text and where it stands.
+ *
+ * @param text as written
+ */
 public record NameRef(String text, Span span) {
 
   public String key() {

@@ -11,8 +11,7 @@ import java.util.OptionalInt;
 
 /**
  * Which reading leads which way. Readings are counted in the meter's last digit, so a gap narrower than that is none,
- * and
- * every reading the display can show is one whole number.
+ * and every reading the display can show is one whole number.
  *
  * @param digit one count, in the quantity's own unit
  * @param lowCount the least the display shows
@@ -95,7 +94,11 @@ public record Readings(
     return noReadingWay.isPresent() ? noReadingWay : elseWay;
   }
 
-  /** The count that a quantity shows as, or empty for an overload. @param reading in the quantity's own unit */
+  /**
+   * The count that a quantity shows as, or empty for an overload.
+   *
+   * @param reading in the quantity's own unit
+   */
   public Optional<Long> shown(BigDecimal reading) {
     long count = count(reading, digit, RoundingMode.HALF_UP);
     return count > highCount || count < lowCount ? Optional.empty() : Optional.of(count);
@@ -150,8 +153,7 @@ public record Readings(
 
   /**
    * Ranges that meet share an end: it belongs to a single value that stands there, else to the range inside the
-   * expected window,
-   * else to the upper one.
+   * expected window, else to the upper one.
    */
   private static Range cut(Range range, Step.MeterCheck check, int self) {
     boolean lowGiven = meets(range.low(), check, self, true) && !ownsEnd(range, check, self, true);
@@ -160,14 +162,14 @@ public record Readings(
   }
 
   private static boolean meets(Optional<BigDecimal> end, Step.MeterCheck check, int self, boolean isLow) {
-    return end.isPresent() && neighbour(end.get(), check, self, isLow).isPresent();
+    return end.isPresent() && neighbor(end.get(), check, self, isLow).isPresent();
   }
 
   /**
    * The other range that ends where this one starts (or starts where it ends), both including that end; a single value
    * first.
    */
-  private static Optional<Range> neighbour(BigDecimal end, Step.MeterCheck check, int self, boolean isLow) {
+  private static Optional<Range> neighbor(BigDecimal end, Step.MeterCheck check, int self, boolean isLow) {
     Optional<Range> found = Optional.empty();
     List<Way> ways = check.ways();
     for (int way = 0; way < ways.size(); way++) {
@@ -189,7 +191,7 @@ public record Readings(
 
   private static boolean ownsEnd(Range range, Step.MeterCheck check, int self, boolean isLow) {
     BigDecimal end = (isLow ? range.low() : range.high()).orElseThrow();
-    Range other = neighbour(end, check, self, isLow).orElseThrow();
+    Range other = neighbor(end, check, self, isLow).orElseThrow();
     if (isPoint(range) || isPoint(other)) {
       return isPoint(range);
     }

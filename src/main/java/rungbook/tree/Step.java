@@ -16,11 +16,11 @@ public sealed interface Step {
   /** More answers fit no screen, and only cost time. */
   int MOST_ANSWERS = 100;
 
-  StepHeader particulars();
+  StepHeader header();
 
   /** Something read with a meter. */
   record MeterCheck(
-      StepHeader particulars, Quantity quantity, Span quantitySpan, List<NameRef> leads, Optional<Range> expected,
+      StepHeader header, Quantity quantity, Span quantitySpan, List<NameRef> leads, Optional<Range> expected,
       Span expectedSpan,
       List<Setting> presumed)
       implements Check {
@@ -31,7 +31,7 @@ public sealed interface Step {
   }
 
   /** Something looked at, listened for, smelled, felt or asked. */
-  record SenseCheck(StepHeader particulars, Sense sense, List<NameRef> things, List<Setting> presumed)
+  record SenseCheck(StepHeader header, Sense sense, List<NameRef> things, List<Setting> presumed)
       implements Check {
     public SenseCheck {
       things = List.copyOf(things);
@@ -46,7 +46,7 @@ public sealed interface Step {
   }
 
   /** Things done, in the order done. A step that takes in a fragment is one without actions. */
-  record Task(StepHeader particulars, List<Action> actions) implements Step {
+  record Task(StepHeader header, List<Action> actions) implements Step {
     public Task {
       actions = List.copyOf(actions);
     }
@@ -54,7 +54,7 @@ public sealed interface Step {
 
   /** A conclusion. */
   record Finding(
-      StepHeader particulars, List<NameRef> faults, boolean healthy, Optional<NameRef> refer, boolean evacuate,
+      StepHeader header, List<NameRef> faults, boolean healthy, Optional<NameRef> refer, boolean evacuate,
       List<Action> repair)
       implements Step {
     public Finding {
@@ -87,26 +87,26 @@ public sealed interface Step {
   }
 
   default String id() {
-    return particulars().id();
+    return header().id();
   }
 
   default String title() {
-    return particulars().title();
+    return header().title();
   }
 
   default Source source() {
-    return particulars().source();
+    return header().source();
   }
 
   default List<Way> ways() {
-    return particulars().ways();
+    return header().ways();
   }
 
   default Optional<NameRef> at() {
-    return particulars().at();
+    return header().at();
   }
 
   default BigDecimal minutes() {
-    return particulars().minutes();
+    return header().minutes();
   }
 }

@@ -5,7 +5,11 @@ import java.util.Optional;
 /** Where a way on leads. */
 public sealed interface Target {
 
-  /** A step of this tree. @param step its index in {@link Tree#steps} */
+  /**
+   * A step of this tree.
+   *
+   * @param step its index in {@link Tree#steps}
+   */
   record ToStep(int step) implements Target {}
 
   /**

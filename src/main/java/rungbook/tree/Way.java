@@ -8,4 +8,4 @@ import rungbook.source.Span;
  * @param written the answer as written
  * @param answerSpan where the answer stands, in the step's own source
  */
-public record Way(Answer answer, String written, Span answerSpan, Target goal, String label, Span span) {}
+public record Way(Answer answer, String written, Span answerSpan, Target target, String label, Span span) {}

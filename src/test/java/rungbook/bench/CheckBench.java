@@ -15,7 +15,7 @@ import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 import rungbook.library.CompiledTree;
-import rungbook.library.Compiler;
+import rungbook.library.LibraryCompiler;
 import rungbook.library.LibraryText;
 import rungbook.markdown.BareParser;
 import rungbook.source.Source;
@@ -52,6 +52,6 @@ public class CheckBench {
 
   @Benchmark
   public CompiledTree check() {
-    return Compiler.compile("sample", new Source("trees/sample.md", text), Shared.none(), none);
+    return LibraryCompiler.compile("sample", new Source("trees/sample.md", text), Shared.none(), none);
   }
 }

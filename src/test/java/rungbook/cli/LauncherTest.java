@@ -15,8 +15,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /**
- * When the launcher makes its archives of classes: with a stand-in for the JVM that only writes down how it was
- * called.
+ * When the launcher makes its archives of classes: with a stand-in for the JVM that only writes down how it was called.
  */
 class LauncherTest {
 
@@ -54,7 +53,11 @@ class LauncherTest {
     }
   }
 
-  /** Runs a command. @return how the JVM was called, one call a line */
+  /**
+   * Runs a command.
+   *
+   * @return how the JVM was called, one call a line
+   */
   private List<String> calls(String... arguments) throws IOException, InterruptedException {
     Path calls = folder.resolve("calls");
     Files.deleteIfExists(calls);

@@ -12,13 +12,13 @@ class UsageErrorTest {
   @TempDir
   private Path folder;
 
-  private void misuse(String says, String hint, String... arguments) {
+  private void error(String says, String hint, String... arguments) {
     assertEquals(new Run(2, "", "rungbook: " + says + "\n  hint: " + hint + "\n"), Run.in(folder, arguments));
   }
 
   @Test
   void anUnknownCommand() {
-    misuse("unknown command `chekc`", "write `check`", "chekc");
+    error("unknown command `chekc`", "write `check`", "chekc");
   }
 
   @Test
@@ -28,46 +28,46 @@ class UsageErrorTest {
 
   @Test
   void anUnknownOption() {
-    misuse("unknown option `--formt`", "write `--format`", "check", "--formt", "json", ".");
+    error("unknown option `--formt`", "write `--format`", "check", "--formt", "json", ".");
   }
 
   @Test
   void anUnknownFormat() {
-    misuse("unknown format `jsn`", "write `json`", "check", "--format", "jsn", ".");
-    misuse("unknown format `spreadsheet`", "write one of text, json, sarif", "check", "--format", "spreadsheet", ".");
+    error("unknown format `jsn`", "write `json`", "check", "--format", "jsn", ".");
+    error("unknown format `spreadsheet`", "write one of text, json, sarif", "check", "--format", "spreadsheet", ".");
   }
 
   @Test
   void aMissingPath() {
-    misuse("`check` needs PATH", "see `rungbook check --help`", "check");
+    error("`check` needs PATH", "see `rungbook check --help`", "check");
   }
 
   @Test
   void aPathThatIsNotThere() {
     Texts.write(folder.resolve("no-cooling.md"), Texts.SOUND);
-    misuse("there is no `no-colling.md`", "write `no-cooling.md`", "check", "no-colling.md");
-    misuse("there is no `gone/away.md`", "look for the folder first: `gone` is not there", "check", "gone/away.md");
+    error("there is no `no-colling.md`", "write `no-cooling.md`", "check", "no-colling.md");
+    error("there is no `gone/away.md`", "look for the folder first: `gone` is not there", "check", "gone/away.md");
   }
 
   @Test
   void aFileThatIsNoMarkdown() {
     Texts.write(folder.resolve("board.svg"), "<svg/>");
-    misuse("`board.svg` is not a Markdown file", "name a file that ends in `.md`, or a folder of them", "check",
+    error("`board.svg` is not a Markdown file", "name a file that ends in `.md`, or a folder of them", "check",
         "board.svg");
   }
 
   @Test
   void anEmptyFolder() {
-    misuse("`.` holds no Markdown files", "name a folder of trees, or a file that ends in `.md`", "check", ".");
+    error("`.` holds no Markdown files", "name a folder of trees, or a file that ends in `.md`", "check", ".");
   }
 
   @Test
   void watchingForAProgram() {
-    misuse("`--watch` prints for people only", "leave `--format` out", "check", "--watch", "--format", "json", ".");
+    error("`--watch` prints for people only", "leave `--format` out", "check", "--watch", "--format", "json", ".");
   }
 
   @Test
   void anUnknownCode() {
-    misuse("no problem is called `unknown-stp`", "write `unknown-step`", "explain", "unknown-stp");
+    error("no problem is called `unknown-stp`", "write `unknown-step`", "explain", "unknown-stp");
   }
 }

@@ -15,8 +15,8 @@ import rungbook.source.Wording;
 
 /**
  * Each file in {@code src/test/resources/cases} holds a little library and the problems that it has, as people read
- * them. After a
- * change that is meant, {@code mvn test -Dtest=CasesTest -Dgolden.write=true} writes the problems anew: read them then.
+ * them. After a change that is meant, {@code mvn test -Dtest=CasesTest -Dgolden.write=true} writes the problems anew:
+ * read them then.
  */
 class CasesTest {
 

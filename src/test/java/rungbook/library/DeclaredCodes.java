@@ -24,7 +24,11 @@ final class DeclaredCodes {
 
   private DeclaredCodes() {}
 
-  /** A constant. @param type the simple name of the class that declares it */
+  /**
+   * A constant.
+   *
+   * @param type the simple name of the class that declares it
+   */
   record Declared(String type, String constant, Code code) {}
 
   static List<Declared> all() {

@@ -19,9 +19,8 @@ import rungbook.source.Source;
  * The fenced examples of a Markdown page as a little library, with the project's own {@code shared/} around them.
  *
  * <p>A fence follows a line with its path in backticks, else it is {@code trees/example.md}. A {@code hex} fence holds
- * bytes.
- * Lines between {@code … 101 times:} and {@code …} stand that often, with {@code {n}} and {@code {n+1}} counting from
- * 1.
+ * bytes. Lines between {@code … 101 times:} and {@code …} stand that often, with {@code {n}} and {@code {n+1}} counting
+ * from 1.
  */
 public final class Example {
 
@@ -70,7 +69,7 @@ public final class Example {
     if (!found) {
       throw new IllegalArgumentException("no example");
     }
-    return Compiler.compile(new LibraryText(example.texts, example.others, example.unreadable));
+    return LibraryCompiler.compile(new LibraryText(example.texts, example.others, example.unreadable));
   }
 
   private void add(String path, byte[] bytes) {

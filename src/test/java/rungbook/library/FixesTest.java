@@ -67,7 +67,7 @@ class FixesTest {
     for (Problem problem : library.problems()) {
       if (problem.fix().isPresent()) {
         Map<Code, Long> before = count(library.problems());
-        List<Problem> after = Compiler.compile(fixed(library.text(), problem.fix().get())).problems();
+        List<Problem> after = LibraryCompiler.compile(fixed(library.text(), problem.fix().get())).problems();
         assertEquals(before.get(problem.code()) - 1, count(after).getOrDefault(problem.code(), 0L),
             problem + "\n" + after);
         after.stream().filter(other -> Wording.of(other).severity() == Severity.ERROR)

@@ -11,8 +11,8 @@ import org.junit.jupiter.api.TestFactory;
 import rungbook.library.WholeWay.Done;
 
 /**
- * Shapes that made a check, a page or a pack slow or endless: each is done in a moment or refused, and its answer has
- * a bounded size.
+ * Shapes that made a check, a page or a pack slow or endless: each is done in a moment or refused, and its answer has a
+ * bounded size.
  */
 class HostileShapesTest {
 

@@ -37,7 +37,8 @@ class MeterLoadTest {
     var texts = new TreeMap<>(library.texts());
     texts.put(METER, new Source(METER, texts.get(METER).text().replace(stated, instead)));
     var text = new LibraryText(texts, library.pictures(), List.of());
-    Tree tree = Compiler.trees(text, Compiler.sharedAsNeeded(text), "no-cooling-blower-runs"::equals).findFirst()
+    Tree tree = LibraryCompiler.trees(text, LibraryCompiler.sharedAsNeeded(text), "no-cooling-blower-runs"::equals)
+        .findFirst()
         .orElseThrow().tree();
     var result = prover.prove(tree, text, id -> Optional.empty());
     return ProofJson.of(List.of(new ProofJson.Of("tree", result.proved().orElseThrow())), new Report(1, List.of()));

@@ -17,8 +17,7 @@ import rungbook.source.Severity;
 import rungbook.source.Wording;
 
 /**
- * What the pages of the proof's rules show is true: the bad example shows the problem, the mended one needs no
- * mending.
+ * What the pages of the proof's rules show is true: the bad example shows the problem, the mended one needs no mending.
  */
 class ProofPagesTest {
 

@@ -19,8 +19,7 @@ import rungbook.tree.Tree;
 
 /**
  * A proof says what it shows or why it shows nothing, whatever the text: starter trees and systems with slips of the
- * pen.
- * {@code -Drungbook.fuzz=20000} tries so many; {@code -Drungbook.fuzz.seed=7} begins elsewhere.
+ * pen. {@code -Drungbook.fuzz=20000} tries so many; {@code -Drungbook.fuzz.seed=7} begins elsewhere.
  */
 class ProveFuzzTest {
 
@@ -34,7 +33,7 @@ class ProveFuzzTest {
   @Test
   void noMutantMakesAProofThrow() throws IOException {
     LibraryText library = Folder.read(Path.of("."));
-    Compiler.trees(library, Compiler.sharedAsNeeded(library), id -> true)
+    LibraryCompiler.trees(library, LibraryCompiler.sharedAsNeeded(library), id -> true)
         .forEach(tree -> starter.put(tree.tree().id(), tree.tree()));
     List<String> trees = library.texts().keySet().stream().filter(path -> path.matches("trees/[^/]+\\.md")).toList();
     List<
@@ -51,7 +50,8 @@ class ProveFuzzTest {
 
   private boolean prove(LibraryText text, String path, String name) {
     String id = path.substring("trees/".length(), path.length() - ".md".length());
-    CompiledTree tree = Compiler.trees(text, Compiler.sharedAsNeeded(text), id::equals).findFirst().orElseThrow();
+    CompiledTree tree = LibraryCompiler.trees(text, LibraryCompiler.sharedAsNeeded(text), id::equals).findFirst()
+        .orElseThrow();
     Proving.Result result = prover.prove(tree.tree(), text, other -> Optional.ofNullable(starter.get(other)));
     for (Problem problem : result.problems()) {
       String words = Wording.of(problem).sentence(problem) + Wording.of(problem).hint(problem);
@@ -79,7 +79,8 @@ class ProveFuzzTest {
   @Test
   void whatBreaksInATreeIsThatTreesProblem() throws IOException {
     LibraryText library = Folder.read(Path.of("."));
-    Tree tree = Compiler.trees(library, Compiler.sharedAsNeeded(library), id -> id.equals("no-cooling-blower-runs"))
+    Tree tree = LibraryCompiler
+        .trees(library, LibraryCompiler.sharedAsNeeded(library), id -> id.equals("no-cooling-blower-runs"))
         .findFirst().orElseThrow().tree();
     Proving.Result result = prover.prove(tree, library, id -> {
       throw new IllegalStateException("broken");

@@ -37,7 +37,7 @@ class StarterLibraryTest {
 
   @BeforeAll
   static void read() throws IOException {
-    library = Compiler.compile(Folder.read(Path.of(".")));
+    library = LibraryCompiler.compile(Folder.read(Path.of(".")));
   }
 
   static Stream<Tree> trees() throws IOException {

@@ -27,7 +27,7 @@ class StarterProofTest {
 
   private static Library library() {
     try {
-      return Compiler.compile(Folder.read(Path.of(".")));
+      return LibraryCompiler.compile(Folder.read(Path.of(".")));
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
@@ -105,7 +105,7 @@ class StarterProofTest {
     String changed = change.apply(texts.get(path).text());
     assertFalse(changed.equals(texts.get(path).text()), "the change found nothing to change");
     texts.put(path, new Source(path, changed));
-    return Compiler.compile(new LibraryText(texts, LIBRARY.text().pictures(), List.of()));
+    return LibraryCompiler.compile(new LibraryText(texts, LIBRARY.text().pictures(), List.of()));
   }
 
   private static Stream<String> codes(Proof proof) {

@@ -58,8 +58,9 @@ final class WholeWay {
   }
 
   /**
-   * @param problems of the text itself and of the trees that use it @param packs made and verified @param millis of
-   * processor time
+   * @param problems of the text itself and of the trees that use it
+   * @param packs made and verified
+   * @param millis of processor time
    */
   record Done(List<Problem> problems, int packs, long millis, int longest) {
     List<String> codes() {
@@ -91,14 +92,14 @@ final class WholeWay {
     texts.put(path, decoded.source());
     LibraryText text = new LibraryText(texts, STARTER.pictures(), List.of());
     var users = new ArrayList<CompiledTree>();
-    Library library = Compiler.readShared(text);
+    Library library = LibraryCompiler.readShared(text);
     var problems = new ArrayList<>(library.sharedProblems());
     PackInput material = new PackInput(library.shared(), text.pictures());
     int longest = show(decoded.source());
     int packs = 0;
     for (String id : path.startsWith("trees/") ? List.of(path.substring(6, path.length() - 3))
         : List.of("no-cooling-blower-runs")) {
-      CompiledTree tree = Compiler.compile(id, texts.get("trees/" + id + ".md"), library.shared(), text);
+      CompiledTree tree = LibraryCompiler.compile(id, texts.get("trees/" + id + ".md"), library.shared(), text);
       users.add(tree);
       problems.addAll(tree.problems());
       longest = Math.max(longest, Drawing.of(Diagram.of(tree.tree(), Diagram.Shares.UNKNOWN)).length());

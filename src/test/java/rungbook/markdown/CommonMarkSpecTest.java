@@ -18,10 +18,8 @@ import rungbook.source.Source;
 
 /**
  * The examples of the CommonMark specification. Prose renders as they say, but for one thing that is this project's
- * own: HTML is
- * shown as text. Flexmark follows version 0.28; what it does otherwise than 0.30 is named here, and none of it is in
- * the step
- * constructs of a tree.
+ * own: HTML is shown as text. Flexmark follows version 0.28; what it does otherwise than 0.30 is named here, and none
+ * of it is in the step constructs of a tree.
  */
 class CommonMarkSpecTest {
 
@@ -33,8 +31,8 @@ class CommonMarkSpecTest {
       "strong", "ul");
 
   /**
-   * Numeric entities out of range, spaces in code spans, info strings with backticks, list items indented by three,
-   * and the like.
+   * Numeric entities out of range, spaces in code spans, info strings with backticks, list items indented by three, and
+   * the like.
    */
   private static final Set<Integer> OTHERWISE_THAN_030 = Set.of(
       28, 138, 146, 201, 215, 216, 312, 313, 331, 332, 334, 335, 336, 337, 415, 416, 488, 492, 539, 640);

@@ -6,7 +6,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
-import rungbook.library.Compiler;
+import rungbook.library.LibraryCompiler;
 import rungbook.library.Folder;
 import rungbook.library.Library;
 import rungbook.markdown.DocumentReader;
@@ -27,7 +27,7 @@ public final class Samples {
 
   private static Library starter() {
     try {
-      return Compiler.compile(Folder.read(Path.of("")));
+      return LibraryCompiler.compile(Folder.read(Path.of("")));
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

@@ -49,7 +49,7 @@ class RulesAndProofAgreeTest {
     Step step = tree.steps().get(at);
     boolean goesOn = false;
     for (int way = 0; way < step.ways().size(); way++) {
-      if (step.ways().get(way).goal() instanceof Target.ToStep to) {
+      if (step.ways().get(way).target() instanceof Target.ToStep to) {
         goesOn = true;
         List<Integer> further = new ArrayList<>(taken);
         further.add(way);
@@ -65,17 +65,17 @@ class RulesAndProofAgreeTest {
   private void walk(Tree tree, List<Integer> ways, Found found) {
     List<Integer> path = path(tree, ways);
     PathFacts rules = RuleContext.of(alone(tree, path, ways)).state();
-    PathFacts.Moment moment = rules.moment();
+    PathFacts.ProgramPoint point = rules.point();
     Situation proof = new Situation(CircuitState.start(RandomWork.WORDS), "hall");
     for (int i = 0; i < path.size(); i++) {
       Step step = tree.steps().get(path.get(i));
       proof = proof.to(step);
-      moment.enter(i);
+      point.enter(i);
       found.states.get(path.get(i)).add(proof.state());
-      compare(proof.state(), rules, moment, step);
+      compare(proof.state(), rules, point, step);
       proof = proof.after(step);
-      moment.finish();
-      compare(proof.state(), rules, moment, step);
+      point.finish();
+      compare(proof.state(), rules, point, step);
       walked++;
     }
   }
@@ -84,7 +84,7 @@ class RulesAndProofAgreeTest {
     List<Integer> path = new ArrayList<>(List.of(0));
     for (int way : ways) {
       Step step = tree.steps().get(path.get(path.size() - 1));
-      path.add(((Target.ToStep) step.ways().get(way).goal()).step());
+      path.add(((Target.ToStep) step.ways().get(way).target()).step());
     }
     return path;
   }
@@ -104,46 +104,46 @@ class RulesAndProofAgreeTest {
   }
 
   private static Step with(Step step, List<Way> ways) {
-    StepHeader old = step.particulars();
-    var particulars = new StepHeader(old.id(), old.document(), old.section(), old.block(), old.at(), old.minutes(),
+    StepHeader old = step.header();
+    var header = new StepHeader(old.id(), old.document(), old.section(), old.block(), old.at(), old.minutes(),
         old.cautions(), ways);
     if (step instanceof Step.Task task) {
-      return new Step.Task(particulars, task.actions());
+      return new Step.Task(header, task.actions());
     }
     return step instanceof Step.SenseCheck check
-        ? new Step.SenseCheck(particulars, check.sense(), check.things(), check.presumed()) : step;
+        ? new Step.SenseCheck(header, check.sense(), check.things(), check.presumed()) : step;
   }
 
-  private void compare(CircuitState proof, PathFacts rules, PathFacts.Moment moment, Step step) {
-    compare(Fact.ISOLATED, proof.off(), rules, moment, step);
-    compare(Fact.BYPASSED, proof.bypassed(), rules, moment, step);
-    compare(Fact.OPEN, proof.open(), rules, moment, step);
-    compare(Fact.DISCONNECTED, proof.disconnected(), rules, moment, step);
+  private void compare(CircuitState proof, PathFacts rules, PathFacts.ProgramPoint point, Step step) {
+    compare(Fact.ISOLATED, proof.off(), rules, point, step);
+    compare(Fact.BYPASSED, proof.bypassed(), rules, point, step);
+    compare(Fact.OPEN, proof.open(), rules, point, step);
+    compare(Fact.DISCONNECTED, proof.disconnected(), rules, point, step);
     for (String setting : RandomWork.SETTINGS) {
-      comparePosition(setting.split(" "), proof, rules, moment);
+      comparePosition(setting.split(" "), proof, rules, point);
     }
   }
 
   /** The rules follow the positions that some check of the tree presumes. */
-  private void comparePosition(String[] setting, CircuitState proof, PathFacts rules, PathFacts.Moment moment) {
+  private void comparePosition(String[] setting, CircuitState proof, PathFacts rules, PathFacts.ProgramPoint point) {
     int fact = rules.facts().at(new Setting(setting[0], setting[1], Span.at(0)));
     if (fact != FactTable.NONE) {
       boolean there = proof.positions().get(setting[0]).equals(setting[1]);
-      assertEquals(there, moment.may(fact), String.join(" ", setting));
-      assertEquals(there, moment.must(fact), String.join(" ", setting));
+      assertEquals(there, point.may(fact), String.join(" ", setting));
+      assertEquals(there, point.must(fact), String.join(" ", setting));
       met.add(Fact.AT);
     }
   }
 
-  private void compare(Fact kind, Set<String> proof, PathFacts rules, PathFacts.Moment moment, Step step) {
-    assertEquals(proof, names(kind, rules, moment, step), () -> kind + " at " + step.source() + " " + step.title());
+  private void compare(Fact kind, Set<String> proof, PathFacts rules, PathFacts.ProgramPoint point, Step step) {
+    assertEquals(proof, names(kind, rules, point, step), () -> kind + " at " + step.source() + " " + step.title());
   }
 
   /** What the rules say holds; on the only path, what may hold has to hold. */
-  private Set<String> names(Fact kind, PathFacts rules, PathFacts.Moment moment, Step step) {
+  private Set<String> names(Fact kind, PathFacts rules, PathFacts.ProgramPoint point, Step step) {
     Set<String> names = new HashSet<>();
-    for (int fact = moment.nextMay(kind, 0); fact != FactTable.NONE; fact = moment.nextMay(kind, fact + 1)) {
-      assertTrue(moment.must(fact), step.title());
+    for (int fact = point.nextMay(kind, 0); fact != FactTable.NONE; fact = point.nextMay(kind, fact + 1)) {
+      assertTrue(point.must(fact), step.title());
       names.add(rules.facts().words(fact));
       met.add(kind);
     }
@@ -166,25 +166,25 @@ class RulesAndProofAgreeTest {
 
     void compare() {
       PathFacts rules = RuleContext.of(tree).state();
-      PathFacts.Moment moment = rules.moment();
+      PathFacts.ProgramPoint point = rules.point();
       for (int step : rules.order()) {
-        moment.enter(step);
+        point.enter(step);
         for (CircuitState state : found.states.get(step)) {
           all(state).forEach(
-              (kind, names) -> names.forEach(name -> assertTrue(moment.may(rules.facts().of(kind, name)), name)));
+              (kind, names) -> names.forEach(name -> assertTrue(point.may(rules.facts().of(kind, name)), name)));
         }
         for (Fact kind : List.of(Fact.ISOLATED, Fact.BYPASSED, Fact.OPEN, Fact.DISCONNECTED)) {
-          compare(kind, found.states.get(step), rules, moment);
+          compare(kind, found.states.get(step), rules, point);
         }
       }
     }
 
-    private static void compare(Fact kind, Set<CircuitState> states, PathFacts rules, PathFacts.Moment moment) {
-      for (int fact = moment.nextMay(kind, 0); fact != FactTable.NONE; fact = moment.nextMay(kind, fact + 1)) {
+    private static void compare(Fact kind, Set<CircuitState> states, PathFacts rules, PathFacts.ProgramPoint point) {
+      for (int fact = point.nextMay(kind, 0); fact != FactTable.NONE; fact = point.nextMay(kind, fact + 1)) {
         String name = rules.facts().words(fact);
         long holding = states.stream().filter(state -> all(state).get(kind).contains(name)).count();
         assertTrue(holding > 0, () -> kind + " " + name + " holds on no path");
-        assertEquals(holding == states.size(), moment.must(fact), () -> kind + " " + name);
+        assertEquals(holding == states.size(), point.must(fact), () -> kind + " " + name);
       }
     }
 

@@ -49,7 +49,7 @@ class TextReportTest {
   @Test
   void colourOnlyRepeatsWhatTheWordsSay() {
     Report report = new Report(1, List.of(Sample.unknownStep(), Sample.gapShownBy(Sample.path())));
-    String coloured = TextReport.of(report, Style.COLOUR);
+    String coloured = TextReport.of(report, Style.COLOR);
     assertTrue(coloured.contains("\u001B[1;31m"));
     assertEquals(TextReport.of(report, Style.PLAIN), coloured.replaceAll("\u001B\\[[0-9;]*m", ""));
   }

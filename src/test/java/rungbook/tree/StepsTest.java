@@ -66,7 +66,7 @@ class StepsTest {
     assertEquals(List.of("thermostat cooling", "fan on"), check.presumed().stream().map(Setting::toString).toList());
     assertEquals("furnace", check.at().orElseThrow().text());
     assertEquals(new BigDecimal("1.5"), check.minutes());
-    assertEquals(new Target.ToStep(0), check.ways().get(1).goal());
+    assertEquals(new Target.ToStep(0), check.ways().get(1).target());
   }
 
   @Test

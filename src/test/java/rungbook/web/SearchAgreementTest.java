@@ -15,7 +15,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import rungbook.browser.Browser;
 import rungbook.library.CompiledTree;
-import rungbook.library.Compiler;
+import rungbook.library.LibraryCompiler;
 import rungbook.library.Folder;
 import rungbook.library.Library;
 import rungbook.library.LibraryText;
@@ -94,7 +94,7 @@ class SearchAgreementTest {
         healthy: yes
         ```
         """.formatted(title, title))));
-    return Compiler.compile(new LibraryText(texts, starter.pictures(), List.of()));
+    return LibraryCompiler.compile(new LibraryText(texts, starter.pictures(), List.of()));
   }
 
   private static Pack pack(Library library, CompiledTree tree) {

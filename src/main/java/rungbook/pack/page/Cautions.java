@@ -62,7 +62,7 @@ final class Cautions {
   }
 
   private List<Caution> at(Step step) {
-    return step.particulars().cautions().stream().map(NameRef::text).map(texts::caution).flatMap(Optional::stream)
+    return step.header().cautions().stream().map(NameRef::text).map(texts::caution).flatMap(Optional::stream)
         .distinct()
         .sorted(WORST_FIRST).toList();
   }

@@ -64,7 +64,7 @@ final class Outline {
 
   /** What stands before the slug in the ids of the steps of one file. */
   static String prefix(Step step) {
-    return step.id().substring(0, step.id().length() - step.particulars().section().slug().length());
+    return step.id().substring(0, step.id().length() - step.header().section().slug().length());
   }
 
   List<Place> order() {

@@ -74,7 +74,7 @@ public final class PackPage {
   /** A step, and the plain chapters that follow it in the text. */
   private void steps(StepSection sections, Outline.Place place) {
     sections.write(html, place);
-    var section = tree.steps().get(place.step()).particulars().section();
+    var section = tree.steps().get(place.step()).header().section();
     List<Section> all = tree.document().sections();
     int next = all.indexOf(section) + 1;
     while (next > 0 && next < all.size() && isChapter(all.get(next))) {

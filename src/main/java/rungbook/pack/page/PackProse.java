@@ -35,7 +35,7 @@ final class PackProse {
   }
 
   String of(Step step) {
-    return prose(step.particulars().document(), Outline.prefix(step)).of(step.particulars().section());
+    return prose(step.header().document(), Outline.prefix(step)).of(step.header().section());
   }
 
   String chapter(Section chapter) {

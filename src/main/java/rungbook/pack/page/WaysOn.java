@@ -46,24 +46,24 @@ final class WaysOn {
       html.element("em", "expected");
     }
     html.close("b").text(" ").open("span");
-    goal(html, way);
+    target(html, way);
     html.close("span").close("a");
   }
 
-  private void goal(Html html, Way way) {
-    if (way.goal() instanceof Target.ToStep to) {
+  private void target(Html html, Way way) {
+    if (way.target() instanceof Target.ToStep to) {
       html.element("i", outline.place(to.step()).number()).text(" ").text(tree.steps().get(to.step()).title());
-    } else if (way.goal() instanceof Target.ToTree other) {
+    } else if (way.target() instanceof Target.ToTree other) {
       html.element("i", "↗").text(" ").text(way.label()).text(" ")
           .element("small", "Another tree, in the file " + FileNames.inFolder(other.tree()));
     }
   }
 
   private String address(Way way) {
-    if (way.goal() instanceof Target.ToStep to) {
+    if (way.target() instanceof Target.ToStep to) {
       return "#" + outline.place(to.step()).anchor();
     }
-    if (way.goal() instanceof Target.ToTree other) {
+    if (way.target() instanceof Target.ToTree other) {
       return FileNames.address(other.tree()) + other.step().map(step -> "#" + step).orElse("");
     }
     throw new IllegalArgumentException("a way of " + tree.id() + " leads nowhere; only a sound tree becomes a pack");

@@ -167,16 +167,16 @@ public final class CheckTally {
     for (int sample = 0; sample < weights.length; sample++) {
       boolean pulledAway = weights[sample] > 0 && high[sample] > 0 && low[sample] >= 0
           && low[sample] < high[sample] / 2;
-      if (pulledAway && !goal(high[sample]).equals(goal(low[sample]))) {
+      if (pulledAway && !target(high[sample]).equals(target(low[sample]))) {
         strays.add(new Stray(new Extreme(caseNumber, sample, high[sample], 0), low[sample]));
         return;
       }
     }
   }
 
-  private Optional<Object> goal(double value) {
+  private Optional<Object> target(double value) {
     int way = segments.way(segments.at(value));
-    return way == Segments.NONE ? Optional.empty() : Optional.of(check.ways().get(way).goal());
+    return way == Segments.NONE ? Optional.empty() : Optional.of(check.ways().get(way).target());
   }
 
   /** Whether the healthy system reads inside the expected window in none of the states. */

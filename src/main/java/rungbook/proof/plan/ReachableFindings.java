@@ -78,10 +78,10 @@ public final class ReachableFindings {
   }
 
   private BitSet of(Way way, BitSet[] behind, boolean elsewhere) {
-    if (way.goal() instanceof Target.ToStep to) {
+    if (way.target() instanceof Target.ToStep to) {
       return behind[to.step()];
     }
-    return elsewhere && way.goal() instanceof Target.ToTree to ? of(to.tree()) : new BitSet();
+    return elsewhere && way.target() instanceof Target.ToTree to ? of(to.tree()) : new BitSet();
   }
 
   /** A tree that is not at hand may name anything. */
@@ -105,7 +105,7 @@ public final class ReachableFindings {
         all.or(named(finding));
         all.set(0, all.get(0) || finding.healthy());
       }
-      step.ways().stream().filter(way -> way.goal() instanceof Target.ToTree)
+      step.ways().stream().filter(way -> way.target() instanceof Target.ToTree)
           .forEach(way -> all.or(of(way, null, true)));
     }
     return all;

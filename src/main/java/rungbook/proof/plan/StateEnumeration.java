@@ -61,7 +61,7 @@ public final class StateEnumeration {
     }
     Situation after = stand.after(step);
     for (Way way : step.ways()) {
-      if (way.goal() instanceof Target.ToStep to) {
+      if (way.target() instanceof Target.ToStep to) {
         add(to.step(), after.to(steps.get(to.step())));
       }
     }

@@ -28,7 +28,7 @@ public final class TopologicalOrder {
     int count = 1; // the first step is order[0]; something that leads back to it is a circle
     for (int next = 0; next < count && arrivals[0] == 0; next++) {
       for (Way way : steps.get(order[next]).ways()) {
-        if (way.goal() instanceof Target.ToStep to && --arrivals[to.step()] == 0) {
+        if (way.target() instanceof Target.ToStep to && --arrivals[to.step()] == 0) {
           order[count++] = to.step();
         }
       }
@@ -43,7 +43,7 @@ public final class TopologicalOrder {
     seen[0] = true;
     for (int next = 0; next < count; next++) {
       for (Way way : steps.get(waiting[next]).ways()) {
-        if (way.goal() instanceof Target.ToStep to) {
+        if (way.target() instanceof Target.ToStep to) {
           arrivals[to.step()]++;
           if (!seen[to.step()]) {
             seen[to.step()] = true;

@@ -239,12 +239,12 @@ public final class Propagation {
     }
     Way taken = tree.steps().get(from.step).ways().get(way);
     double mass = flow.take(from.step, way, caseNumber, weights);
-    if (taken.goal() instanceof Target.ToStep to) {
+    if (taken.target() instanceof Target.ToStep to) {
       SituationNode next = node(to.step(), stand.to(tree.steps().get(to.step())));
       flow.walk(caseNumber, mass * course.walks().minutes(stand.place(), next.stand.place()));
       next.add(caseNumber, weights);
     } else {
-      ends.arrive(taken.goal() instanceof Target.ToTree to ? new End.HandedOn(to.tree()) : new End.Stuck(from.step),
+      ends.arrive(taken.target() instanceof Target.ToTree to ? new End.HandedOn(to.tree()) : new End.Stuck(from.step),
           caseNumber, weights);
     }
   }

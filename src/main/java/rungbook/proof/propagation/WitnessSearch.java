@@ -78,7 +78,7 @@ public final class WitnessSearch {
     Situation after = at.stand().after(step);
     for (Taken taken : ways(step, at.stand())) {
       Way way = step.ways().get(taken.way());
-      if (way.goal() instanceof Target.ToStep to) {
+      if (way.target() instanceof Target.ToStep to) {
         waiting.add(new At(to.step(), after.to(tree.steps().get(to.step())), at, taken.answer()));
       }
     }
@@ -133,7 +133,7 @@ public final class WitnessSearch {
     String answer = "";
     for (At at = end; at != null; at = at.before()) {
       Step step = tree.steps().get(at.step());
-      stops.add(0, new Witness.Stop(step.title(), step.source(), step.particulars().titleSpan(), answer));
+      stops.add(0, new Witness.Stop(step.title(), step.source(), step.header().titleSpan(), answer));
       answer = at.answer();
     }
     return new Witness.Path(stops);

@@ -40,7 +40,7 @@ public final class LimitAnalysis {
   private boolean isChoice(LimitTally limit) {
     int below = tally.segments.way(limit.segment - 1);
     int above = tally.segments.way(limit.segment);
-    return below != Segments.NONE && above != Segments.NONE && !way(below).goal().equals(way(above).goal());
+    return below != Segments.NONE && above != Segments.NONE && !way(below).target().equals(way(above).target());
   }
 
   private Way way(int way) {

@@ -40,7 +40,7 @@ final class AnswerLacking implements ProofRule {
       }
     }
     if (first >= 0) {
-      Span span = check instanceof Step.MeterCheck meter ? meter.quantitySpan() : check.particulars().titleSpan();
+      Span span = check instanceof Step.MeterCheck meter ? meter.quantitySpan() : check.header().titleSpan();
       Problem problem = Problem.at(ANSWER_LACKING, check.source(), span).with("faults", String.join(", ", who));
       out.add(problem.shownBy(seen.wayTo(arrivals.end(), first, arrivals.witness()[first])));
     }

@@ -44,7 +44,7 @@ final class FaultFoundWrongly implements ProofRule {
       }
     }
     if (first >= 0) {
-      Problem problem = Problem.at(FAULT_FOUND_WRONGLY, finding.source(), finding.particulars().titleSpan())
+      Problem problem = Problem.at(FAULT_FOUND_WRONGLY, finding.source(), finding.header().titleSpan())
           .with("faults", String.join(", ", wrong));
       out.add(problem.shownBy(seen.wayTo(arrivals.end(), first, arrivals.witness()[first])));
     }

@@ -22,7 +22,7 @@ final class HealthyCondemned implements ProofRule {
   public void inspect(ProofRuleContext seen, Problems out) {
     for (Proof.Condemned condemned : seen.proof().condemned()) {
       Step finding = seen.step(condemned.finding());
-      out.add(Problem.at(HEALTHY_CONDEMNED, finding.source(), finding.particulars().titleSpan())
+      out.add(Problem.at(HEALTHY_CONDEMNED, finding.source(), finding.header().titleSpan())
           .with("share", condemned.shown()).with("finding", condemned.title())
           .with("circumstances", condemned.circumstances())
           .shownBy(seen.wayTo(new End.Finding(condemned.finding()), 0, condemned.sample())));

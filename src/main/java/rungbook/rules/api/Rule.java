@@ -10,5 +10,5 @@ public interface Rule {
   /** What it may report. */
   List<Code> codes();
 
-  void inspect(RuleContext subject, Problems out);
+  void inspect(RuleContext context, Problems out);
 }

@@ -11,29 +11,29 @@ import rungbook.tree.Step;
 public abstract class StateRule implements Rule {
 
   @Override
-  public final void inspect(RuleContext subject, Problems out) {
-    if (!concerns(subject)) {
+  public final void inspect(RuleContext context, Problems out) {
+    if (!concerns(context)) {
       return;
     }
-    PathFacts state = subject.state();
-    PathFacts.Moment moment = state.moment();
+    PathFacts state = context.state();
+    PathFacts.ProgramPoint point = state.point();
     for (int number : state.order()) {
       Step step = state.step(number);
-      if (concerns(step, subject)) {
-        moment.enter(number);
-        inspect(step, subject, moment, out);
+      if (concerns(step, context)) {
+        point.enter(number);
+        inspect(step, context, point, out);
       }
     }
   }
 
   /** Whether anything in the tree can break the rule; false saves looking at its steps. */
-  protected boolean concerns(RuleContext subject) {
+  protected boolean concerns(RuleContext context) {
     return true;
   }
 
   /** Whether a step can break the rule; false saves working out its state. */
-  protected abstract boolean concerns(Step step, RuleContext subject);
+  protected abstract boolean concerns(Step step, RuleContext context);
 
-  /** @param moment the state before the step's first deed */
-  protected abstract void inspect(Step step, RuleContext subject, PathFacts.Moment moment, Problems out);
+  /** @param point the state before the step's first deed */
+  protected abstract void inspect(Step step, RuleContext context, PathFacts.ProgramPoint point, Problems out);
 }

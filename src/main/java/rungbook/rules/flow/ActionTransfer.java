@@ -9,9 +9,8 @@ import rungbook.tree.Quantity;
 import rungbook.tree.Step;
 
 /**
- * What each action of each step does to the facts, as a short program, so that names are looked up once only. An
- * action is a number; a step's own follow each other. Looking for a short with an ohmmeter counts as an action of its
- * check.
+ * What each action of each step does to the facts, as a short program, so that names are looked up once only. An action
+ * is a number; a step's own follow each other. Looking for a short with an ohmmeter counts as an action of its check.
  */
 final class ActionTransfer {
 
@@ -45,14 +44,14 @@ final class ActionTransfer {
   }
 
   /** Does the actions of a step from one up to another, counted from its first. */
-  void apply(int step, int from, int to, FactDelta marks) {
+  void apply(int step, int from, int to, FactDelta delta) {
     int end = firstCode[firstAction[step] + to];
     for (int i = firstCode[firstAction[step] + from]; i < end; i++) {
       int fact = code[i] >> 2;
       switch (code[i] & 3) {
-        case SET -> marks.set(fact);
-        case CLEAR -> marks.clear(fact);
-        default -> marks.clear(fact, code[++i]);
+        case SET -> delta.set(fact);
+        case CLEAR -> delta.clear(fact);
+        default -> delta.clear(fact, code[++i]);
       }
     }
   }

@@ -4,15 +4,13 @@ import java.util.Arrays;
 
 /**
  * Up to 64 facts, carried over every path at once: which of them hold on some path to a step. A step takes facts away
- * and
- * adds others, {@code out = (in - kill) + gen}; a way may do so again; where ways meet, the sets are joined. (A fact
- * that
- * must hold is one whose contrary holds on no path.) Since such steps distribute over joins, the answer is the one that
- * following each path by itself would give.
+ * and adds others, {@code out = (in - kill) + gen}; a way may do so again; where ways meet, the sets are joined. (A
+ * fact that must hold is one whose contrary holds on no path.) Since such steps distribute over joins, the answer is
+ * the one that following each path by itself would give.
  */
 public final class DataflowSolver {
 
-  private final FlowGraph routes;
+  private final FlowGraph graph;
   private final long start;
   private final long[] gen;
   private final long[] kill;
@@ -20,14 +18,14 @@ public final class DataflowSolver {
   private final long[] wayKill;
   private final long[] in;
 
-  private DataflowSolver(FlowGraph routes, long start, long[] gen, long[] kill, long[] wayGen, long[] wayKill) {
-    this.routes = routes;
+  private DataflowSolver(FlowGraph graph, long start, long[] gen, long[] kill, long[] wayGen, long[] wayKill) {
+    this.graph = graph;
     this.start = start;
     this.gen = gen;
     this.kill = kill;
     this.wayGen = wayGen;
     this.wayKill = wayKill;
-    this.in = new long[routes.size()];
+    this.in = new long[graph.size()];
   }
 
   /**
@@ -37,9 +35,9 @@ public final class DataflowSolver {
    * @param wayGen by way, what it adds; null where no way does
    * @param wayKill by way, what it takes away before that; null where no way does
    */
-  public static DataflowSolver solve(FlowGraph routes, long start, long[] gen, long[] kill, long[] wayGen,
+  public static DataflowSolver solve(FlowGraph graph, long start, long[] gen, long[] kill, long[] wayGen,
       long[] wayKill) {
-    DataflowSolver flow = new DataflowSolver(routes, start, gen, kill, wayGen, wayKill);
+    DataflowSolver flow = new DataflowSolver(graph, start, gen, kill, wayGen, wayKill);
     flow.run();
     return flow;
   }
@@ -54,10 +52,10 @@ public final class DataflowSolver {
    * some path.
    */
   public int[] pathTo(int step, long fact) {
-    int[] towards = new int[routes.size()];
+    int[] towards = new int[graph.size()];
     Arrays.fill(towards, -1);
-    boolean[] seen = new boolean[routes.size()];
-    int[] queue = new int[routes.size()];
+    boolean[] seen = new boolean[graph.size()];
+    int[] queue = new int[graph.size()];
     int tail = 1;
     queue[0] = step;
     seen[step] = true;
@@ -66,9 +64,9 @@ public final class DataflowSolver {
       if (at == 0 && (start & fact) != 0) {
         return along(new int[0], 0, towards, step);
       }
-      for (int i = routes.firstInto(at); i < routes.firstInto(at + 1); i++) {
-        int way = routes.into()[i];
-        int before = routes.from(way);
+      for (int i = graph.firstInto(at); i < graph.firstInto(at + 1); i++) {
+        int way = graph.into()[i];
+        int before = graph.from(way);
         if (begins(way, fact)) {
           return begun(way, towards, step);
         }
@@ -83,13 +81,13 @@ public final class DataflowSolver {
   }
 
   private void run() {
-    int[] order = routes.order();
+    int[] order = graph.order();
     if (order.length == 0) {
       return;
     }
     in[0] = start;
     boolean changed = sweep(order);
-    while (changed && routes.isCircular()) {
+    while (changed && graph.isCircular()) {
       changed = sweep(order);
     }
   }
@@ -98,8 +96,8 @@ public final class DataflowSolver {
     boolean changed = false;
     for (int step : order) {
       long out = in[step] & ~kill[step] | gen[step];
-      for (int way = routes.firstWay(step); way < routes.firstWay(step + 1); way++) {
-        int to = routes.to(way);
+      for (int way = graph.firstWay(step); way < graph.firstWay(step + 1); way++) {
+        int to = graph.to(way);
         if (to >= 0) {
           long joined = in[to] | over(way, out);
           changed |= joined != in[to];
@@ -117,25 +115,25 @@ public final class DataflowSolver {
 
   /** Whether a fact holds after a way because its step or the way itself brings it in. */
   private boolean begins(int way, long fact) {
-    return (over(way, gen[routes.from(way)]) & fact) != 0;
+    return (over(way, gen[graph.from(way)]) & fact) != 0;
   }
 
   private boolean passes(int way, long fact) {
-    int before = routes.from(way);
+    int before = graph.from(way);
     return (over(way, in[before] & ~kill[before]) & fact) != 0;
   }
 
   private int[] begun(int way, int[] towards, int step) {
-    int[] first = routes.shortestTo(routes.from(way));
+    int[] first = graph.shortestTo(graph.from(way));
     int[] path = Arrays.copyOf(first, first.length + 1);
     path[first.length] = way;
-    return along(path, routes.to(way), towards, step);
+    return along(path, graph.to(way), towards, step);
   }
 
   /** Lengthens a path by the ways that lead from its end to a step. */
   private int[] along(int[] path, int from, int[] towards, int step) {
     int length = path.length;
-    for (int at = from; at != step; at = routes.to(towards[at])) {
+    for (int at = from; at != step; at = graph.to(towards[at])) {
       path = length == path.length ? Arrays.copyOf(path, 2 * length + 8) : path;
       path[length++] = towards[at];
     }

@@ -1,9 +1,8 @@
 package rungbook.rules.flow;
 
 /**
- * What tasks make true of the equipment. Most are true of something by name; those without a name are true of the
- * whole of it.
- * Those up to {@link #DISCHARGED} end when a power source is switched on.
+ * What tasks make true of the equipment. Most are true of something by name; those without a name are true of the whole
+ * of it. Those up to {@link #DISCHARGED} end when a power source is switched on.
  */
 public enum Fact {
   /** Some power source has been switched off, and none switched on again since. */

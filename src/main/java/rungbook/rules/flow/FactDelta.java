@@ -3,8 +3,8 @@ package rungbook.rules.flow;
 import java.util.Arrays;
 
 /**
- * Facts found true and facts found false, in words of 64: what a step does to them, or what may be so at some moment
- * in it.
+ * Facts found true and facts found false, in words of 64: what a step does to them, or what may be so at some moment in
+ * it.
  */
 final class FactDelta {
 

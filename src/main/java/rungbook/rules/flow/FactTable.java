@@ -19,10 +19,8 @@ import rungbook.tree.Tree;
 
 /**
  * The facts that a tree speaks of, numbered from 0. A tree with a system and one without are numbered alike: a name is
- * a
- * power source because something isolates it, a switch because something bypasses it. Facts of one kind are numbered
- * in a
- * row, and so are the positions of one control.
+ * a power source because something isolates it, a switch because something bypasses it. Facts of one kind are numbered
+ * in a row, and so are the positions of one control.
  */
 public final class FactTable {
 

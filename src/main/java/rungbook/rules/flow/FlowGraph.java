@@ -4,8 +4,8 @@ import java.util.Arrays;
 
 /**
  * A graph made ready for facts to flow over it: its reached steps in reverse postorder, so that a step without circles
- * comes
- * after everything that leads to it, and the ways that lead to each step. A way is a number: those of step 0 first.
+ * comes after everything that leads to it, and the ways that lead to each step. A way is a number: those of step 0
+ * first.
  */
 public final class FlowGraph {
 

@@ -10,8 +10,7 @@ import rungbook.tree.Way;
 
 /**
  * Which step leads to which, steps by their index in {@link Tree#steps}. Ways out of the tree and ways to nowhere are
- * no edges.
- * Worked out in one pass over the ways.
+ * no edges. Worked out in one pass over the ways.
  */
 public final class Graph {
 
@@ -39,12 +38,12 @@ public final class Graph {
       targets[step] = new int[ways.size()];
       whole &= isWhole(steps.get(step));
       for (int way = 0; way < targets[step].length; way++) {
-        Target goal = ways.get(way).goal();
-        int target = goal instanceof Target.ToStep to ? to.step() : NO_STEP;
-        targets[step][way] = target;
-        whole &= !(goal instanceof Target.Nowhere);
-        if (target != NO_STEP) {
-          arrivals[target]++;
+        Target target = ways.get(way).target();
+        int toStep = target instanceof Target.ToStep to ? to.step() : NO_STEP;
+        targets[step][way] = toStep;
+        whole &= !(target instanceof Target.Nowhere);
+        if (toStep != NO_STEP) {
+          arrivals[toStep]++;
         }
       }
     }
@@ -57,7 +56,7 @@ public final class Graph {
 
   /** Whether all that was written as a way on is one. */
   private static boolean isWhole(Step step) {
-    Section section = step.particulars().section();
+    Section section = step.header().section();
     boolean kept = section.ways().size() <= Step.MOST_ANSWERS
         && !(step instanceof Step.Finding && !section.ways().isEmpty());
     return kept && section.unread().isEmpty();

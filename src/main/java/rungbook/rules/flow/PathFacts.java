@@ -9,11 +9,9 @@ import rungbook.tree.Tree;
 import rungbook.tree.Way;
 
 /**
- * What may and what must be so at every step and between the actions of a step. A fact holds on some path or is
- * lacking on
- * some path, or both; these are two flows of bits. A task whose proof failed proved nothing: on such a way on, `prove
- * dead`
- * and `discharge` do not count.
+ * What may and what must be so at every step and between the actions of a step. A fact holds on some path or is lacking
+ * on some path, or both; these are two flows of bits. A task whose proof failed proved nothing: on such a way on,
+ * `prove dead` and `discharge` do not count.
  */
 public final class PathFacts {
 
@@ -21,30 +19,30 @@ public final class PathFacts {
   private static final long MOST_WORDS = 1L << 18;
 
   private final Tree tree;
-  private final FlowGraph routes;
+  private final FlowGraph graph;
   private final FactTable facts;
-  private final ActionTransfer deeds;
+  private final ActionTransfer transfer;
   private final DataflowSolver[] holds;
   private final DataflowSolver[] lacks;
-  private final WitnessPaths trails;
+  private final WitnessPaths witnesses;
 
-  private PathFacts(Tree tree, FlowGraph routes, FactTable facts, ActionTransfer deeds, DataflowSolver[] holds,
+  private PathFacts(Tree tree, FlowGraph graph, FactTable facts, ActionTransfer transfer, DataflowSolver[] holds,
       DataflowSolver[] lacks) {
     this.tree = tree;
-    this.routes = routes;
+    this.graph = graph;
     this.facts = facts;
-    this.deeds = deeds;
+    this.transfer = transfer;
     this.holds = holds;
     this.lacks = lacks;
-    this.trails = new WitnessPaths(tree, routes);
+    this.witnesses = new WitnessPaths(tree, graph);
   }
 
-  public static PathFacts of(Tree tree, FlowGraph routes) {
+  public static PathFacts of(Tree tree, FlowGraph graph) {
     FactTable facts = FactTable.of(tree);
     int words = facts.count() + 63 >> 6;
     boolean tooMany = (long) words * tree.steps().size() > MOST_WORDS;
-    ActionTransfer deeds = ActionTransfer.of(tooMany ? List.of() : tree.steps(), facts);
-    PathFacts state = new PathFacts(tree, routes, facts, deeds, new DataflowSolver[tooMany ? 0 : words],
+    ActionTransfer transfer = ActionTransfer.of(tooMany ? List.of() : tree.steps(), facts);
+    PathFacts state = new PathFacts(tree, graph, facts, transfer, new DataflowSolver[tooMany ? 0 : words],
         new DataflowSolver[tooMany ? 0 : words]);
     state.solve();
     return state;
@@ -59,28 +57,28 @@ public final class PathFacts {
     return facts;
   }
 
-  public FlowGraph routes() {
-    return routes;
+  public FlowGraph graph() {
+    return graph;
   }
 
   /** The reached steps, the first step first; none if the tree is too large. */
   public int[] order() {
-    return isTooLarge() ? new int[0] : routes.order();
+    return isTooLarge() ? new int[0] : graph.order();
   }
 
   public Step step(int step) {
     return tree.steps().get(step);
   }
 
-  /** A moment before the first step; {@link Moment#enter} brings it anywhere. */
-  public Moment moment() {
-    return new Moment();
+  /** A moment before the first step; {@link ProgramPoint#enter} brings it anywhere. */
+  public ProgramPoint point() {
+    return new ProgramPoint();
   }
 
   /** What may be so at one moment of one step. Moves on; one object serves a whole look at a tree. */
-  public final class Moment {
+  public final class ProgramPoint {
 
-    private final FactDelta marks = new FactDelta(holds.length);
+    private final FactDelta delta = new FactDelta(holds.length);
     private int step;
     private int done;
 
@@ -88,36 +86,36 @@ public final class PathFacts {
       this.step = step;
       this.done = 0;
       for (int word = 0; word < holds.length; word++) {
-        marks.on[word] = holds[word].at(step);
-        marks.off[word] = lacks[word].at(step);
+        delta.on[word] = holds[word].at(step);
+        delta.off[word] = lacks[word].at(step);
       }
     }
 
     /** Does the next action of the step. */
     public void pass() {
-      deeds.apply(step, done, ++done, marks);
+      transfer.apply(step, done, ++done, delta);
     }
 
     /** Does all actions of the step that are left. */
     public void finish() {
-      int all = deeds.count(step);
-      deeds.apply(step, done, all, marks);
+      int all = transfer.count(step);
+      transfer.apply(step, done, all, delta);
       done = all;
     }
 
     /** On some path. */
     public boolean may(int fact) {
-      return fact != FactTable.NONE && (marks.on[fact >> 6] & 1L << fact) != 0;
+      return fact != FactTable.NONE && (delta.on[fact >> 6] & 1L << fact) != 0;
     }
 
     /** On every path. */
     public boolean must(int fact) {
-      return fact != FactTable.NONE && (marks.off[fact >> 6] & 1L << fact) == 0;
+      return fact != FactTable.NONE && (delta.off[fact >> 6] & 1L << fact) == 0;
     }
 
     /**
-     * On every path power is off: nothing was switched on since something was switched off, or one source is off on
-     * all of them.
+     * On every path power is off: nothing was switched on since something was switched off, or one source is off on all
+     * of them.
      */
     public boolean isPowerOff() {
       if (must(facts.of(Fact.POWER_OFF))) {
@@ -149,46 +147,46 @@ public final class PathFacts {
     /** A path to this moment on which a fact is lacking. */
     public Optional<Witness> showLacking(int fact, String answer) {
       return fact != FactTable.NONE ? shows(step, done, fact, false, answer)
-          : trails.isSpent() ? Optional.empty() : trails.along(routes.shortestTo(step), step, answer);
+          : witnesses.isSpent() ? Optional.empty() : witnesses.along(graph.shortestTo(step), step, answer);
     }
   }
 
   private Optional<Witness> shows(int step, int done, int fact, boolean holding, String answer) {
-    if (trails.isSpent()) {
+    if (witnesses.isSpent()) {
       return Optional.empty();
     }
     FactDelta own = new FactDelta(holds.length);
-    deeds.apply(step, 0, done, own);
+    transfer.apply(step, 0, done, own);
     long bit = 1L << fact;
     boolean here = ((holding ? own.on : own.off)[fact >> 6] & bit) != 0;
     DataflowSolver flow = (holding ? holds : lacks)[fact >> 6];
-    return trails.along(here ? routes.shortestTo(step) : flow.pathTo(step, bit), step, answer);
+    return witnesses.along(here ? graph.shortestTo(step) : flow.pathTo(step, bit), step, answer);
   }
 
   private void solve() {
-    int size = routes.size();
+    int size = graph.size();
     int words = holds.length;
     long[][] gen = new long[words][size];
     long[][] kill = new long[words][size];
     long[][] failed = null;
-    FactDelta marks = new FactDelta(words);
+    FactDelta delta = new FactDelta(words);
     for (int step : order()) {
-      if (deeds.count(step) > 0) {
-        marks.reset();
-        deeds.apply(step, 0, deeds.count(step), marks);
+      if (transfer.count(step) > 0) {
+        delta.reset();
+        transfer.apply(step, 0, transfer.count(step), delta);
         for (int word = 0; word < words; word++) {
-          gen[word][step] = marks.on[word];
-          kill[word][step] = marks.off[word];
+          gen[word][step] = delta.on[word];
+          kill[word][step] = delta.off[word];
         }
-        failed = markFailures(step, marks, failed);
+        failed = markFailures(step, delta, failed);
       }
     }
     long[] start = new long[words];
     facts.forStart(fact -> start[fact >> 6] |= 1L << fact);
     for (int word = 0; word < words; word++) {
       long[] onFailure = failed == null ? null : failed[word];
-      holds[word] = DataflowSolver.solve(routes, start[word], gen[word], kill[word], null, onFailure);
-      lacks[word] = DataflowSolver.solve(routes, ~start[word], kill[word], gen[word], onFailure, null);
+      holds[word] = DataflowSolver.solve(graph, start[word], gen[word], kill[word], null, onFailure);
+      lacks[word] = DataflowSolver.solve(graph, ~start[word], kill[word], gen[word], onFailure, null);
     }
   }
 
@@ -196,7 +194,7 @@ public final class PathFacts {
    * Marks what did not come about on those ways on of a task that say so; by word, then by way. Null while there are
    * none.
    */
-  private long[][] markFailures(int step, FactDelta marks, long[][] failed) {
+  private long[][] markFailures(int step, FactDelta delta, long[][] failed) {
     if (!provesSomething(step)) {
       return failed;
     }
@@ -204,9 +202,9 @@ public final class PathFacts {
     List<Way> ways = step(step).ways();
     for (int way = 0; way < ways.size(); way++) {
       if (!Success.isMeant(ways.get(way).written(), way)) {
-        marked = marked == null ? new long[holds.length][routes.ways()] : marked;
+        marked = marked == null ? new long[holds.length][graph.ways()] : marked;
         for (int word = 0; word < holds.length; word++) {
-          marked[word][routes.firstWay(step) + way] = marks.on[word] & proofs(word);
+          marked[word][graph.firstWay(step) + way] = delta.on[word] & proofs(word);
         }
       }
     }

@@ -4,8 +4,7 @@ import java.util.Locale;
 
 /**
  * Whether a task's way on says that the task came about. Its first way does, unless it denies it; a later one does if
- * it says
- * so: {@code dead}, {@code done}, {@code flat}, {@code proved}, {@code yes}.
+ * it says so: {@code dead}, {@code done}, {@code flat}, {@code proved}, {@code yes}.
  */
 final class Success {
 

@@ -17,12 +17,12 @@ public final class WitnessPaths {
   private static final int MOST_STOPS = 100_000;
 
   private final Tree tree;
-  private final FlowGraph routes;
+  private final FlowGraph graph;
   private int left = MOST_STOPS;
 
-  public WitnessPaths(Tree tree, FlowGraph routes) {
+  public WitnessPaths(Tree tree, FlowGraph graph) {
     this.tree = tree;
-    this.routes = routes;
+    this.graph = graph;
   }
 
   /** Whether no further path is shown; to search for one is then work for nothing. */
@@ -43,8 +43,8 @@ public final class WitnessPaths {
     left -= ways.length + 1;
     List<Witness.Stop> stops = new ArrayList<>(ways.length + 1);
     for (int way : ways) {
-      int step = routes.from(way);
-      stops.add(stop(step, tree.steps().get(step).ways().get(way - routes.firstWay(step)).written()));
+      int step = graph.from(way);
+      stops.add(stop(step, tree.steps().get(step).ways().get(way - graph.firstWay(step)).written()));
     }
     stops.add(stop(last, answer));
     return Optional.of(new Witness.Path(stops));
@@ -52,6 +52,6 @@ public final class WitnessPaths {
 
   private Witness.Stop stop(int step, String answer) {
     Step passed = tree.steps().get(step);
-    return new Witness.Stop(passed.title(), passed.source(), passed.particulars().titleSpan(), answer);
+    return new Witness.Stop(passed.title(), passed.source(), passed.header().titleSpan(), answer);
   }
 }

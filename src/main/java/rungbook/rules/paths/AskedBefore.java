@@ -16,10 +16,8 @@ import rungbook.tree.Way;
 
 /**
  * A check asks what every path to it already knows. The strongest of three is reported: only one answer is left, some
- * answer
- * can no longer come, or the question is merely asked again. Each names the earlier check on a path; a tree in which
- * that happens
- * so often that no path is shown any more has been told enough.
+ * answer can no longer come, or the question is merely asked again. Each names the earlier check on a path; a tree in
+ * which that happens so often that no path is shown any more has been told enough.
  */
 public final class AskedBefore implements Rule {
 
@@ -33,11 +31,11 @@ public final class AskedBefore implements Rule {
   }
 
   @Override
-  public void inspect(RuleContext subject, Problems out) {
-    WitnessPaths trails = new WitnessPaths(subject.tree(), subject.state().routes());
-    AvailableAnswers.of(subject).forEach((step, askings) -> {
-      if (tellsSomething(askings) && !trails.isSpent()) {
-        new Look((Step.Check) subject.tree().steps().get(step), askings, subject, trails).inspect(out);
+  public void inspect(RuleContext context, Problems out) {
+    WitnessPaths witnesses = new WitnessPaths(context.tree(), context.state().graph());
+    AvailableAnswers.of(context).forEach((step, askings) -> {
+      if (tellsSomething(askings) && !witnesses.isSpent()) {
+        new Look((Step.Check) context.tree().steps().get(step), askings, context, witnesses).inspect(out);
       }
     });
   }
@@ -54,8 +52,8 @@ public final class AskedBefore implements Rule {
     return told;
   }
 
-  private record Look(Step.Check check, List<AvailableAnswers.Asking> askings, RuleContext subject,
-      WitnessPaths trails) {
+  private record Look(Step.Check check, List<AvailableAnswers.Asking> askings, RuleContext context,
+      WitnessPaths witnesses) {
 
     void inspect(Problems out) {
       List<Integer> open = new ArrayList<>();
@@ -96,14 +94,14 @@ public final class AskedBefore implements Rule {
     private Problem problem(Code code, Span span, AvailableAnswers.Asking asking) {
       int[] path = asking.path();
       Problem problem = Problem.at(code, check.source(), span).with("earlier", earlier(path, asking));
-      Optional<Witness> witness = trails.along(path, asking.step, "");
+      Optional<Witness> witness = witnesses.along(path, asking.step, "");
       return problem.shownBy(witness);
     }
 
     /** The last step of a path that asked the same. */
     private String earlier(int[] path, AvailableAnswers.Asking asking) {
       for (int i = path.length - 1; i >= 0; i--) {
-        Step step = subject.tree().steps().get(subject.state().routes().from(path[i]));
+        Step step = context.tree().steps().get(context.state().graph().from(path[i]));
         if (step instanceof Step.Check before && Question.of(before).contains(asking.question)) {
           return before.title();
         }

@@ -15,23 +15,21 @@ import rungbook.tree.Step;
 
 /**
  * What is already known of an answer when a check asks. The possible answers of a question are a set of bits: all of
- * them at
- * the start and after anything that changes the circuit, less at every way on that a check takes. Only questions asked
- * at
- * two steps or more are followed. Questions share words of 64 bits; each word is one flow.
+ * them at the start and after anything that changes the circuit, less at every way on that a check takes. Only
+ * questions asked at two steps or more are followed. Questions share words of 64 bits; each word is one flow.
  */
 final class AvailableAnswers {
 
-  private final RuleContext subject;
-  private final FlowGraph routes;
+  private final RuleContext context;
+  private final FlowGraph graph;
   private final Map<String, List<Asking>> questions = new LinkedHashMap<>();
   private final Map<Integer, List<Asking>> byStep = new HashMap<>();
   private final List<Asking> word = new ArrayList<>();
   private int bits;
 
-  private AvailableAnswers(RuleContext subject) {
-    this.subject = subject;
-    this.routes = subject.state().routes();
+  private AvailableAnswers(RuleContext context) {
+    this.context = context;
+    this.graph = context.state().graph();
   }
 
   /** One thing asked at one step, and afterwards what was known of it there. */
@@ -90,8 +88,8 @@ final class AvailableAnswers {
   }
 
   /** By step, what it asks that some other step asks too. Steps that ask nothing twice are left out. */
-  static Map<Integer, List<Asking>> of(RuleContext subject) {
-    AvailableAnswers known = new AvailableAnswers(subject);
+  static Map<Integer, List<Asking>> of(RuleContext context) {
+    AvailableAnswers known = new AvailableAnswers(context);
     known.gather();
     known.questions.values().forEach(known::follow);
     known.solveWord();
@@ -100,8 +98,8 @@ final class AvailableAnswers {
 
   private void gather() {
     Map<String, Asking> once = new HashMap<>();
-    for (int step : routes.order()) {
-      if (subject.tree().steps().get(step) instanceof Step.Check check) {
+    for (int step : graph.order()) {
+      if (context.tree().steps().get(step) instanceof Step.Check check) {
         List<String> asked = Question.of(check);
         for (int thing = 0; thing < asked.size(); thing++) {
           gather(new Asking(step, thing, asked.get(thing)), once);
@@ -138,13 +136,13 @@ final class AvailableAnswers {
   }
 
   private Optional<Domain> domain(List<Asking> askings) {
-    List<Step> steps = subject.tree().steps();
+    List<Step> steps = context.tree().steps();
     if (!(steps.get(askings.get(0).step) instanceof Step.MeterCheck)) {
       return Optional.of(WordDomain
           .of(askings.stream().map(a -> new WordDomain.Asked((Step.Check) steps.get(a.step), a.thing)).toList()));
     }
     List<Step.MeterCheck> checks = askings.stream().map(asking -> (Step.MeterCheck) steps.get(asking.step)).toList();
-    List<Readings> readings = askings.stream().flatMap(asking -> subject.readings().get(asking.step).stream()).toList();
+    List<Readings> readings = askings.stream().flatMap(asking -> context.readings().get(asking.step).stream()).toList();
     return readings.size() == checks.size() ? Optional.of(ReadingDomain.of(checks, readings)) : Optional.empty();
   }
 
@@ -152,19 +150,19 @@ final class AvailableAnswers {
     if (word.isEmpty()) {
       return;
     }
-    long[] gen = new long[routes.size()];
-    long[] kill = new long[routes.size()];
-    long[] wayKill = new long[routes.ways()];
-    for (int step : routes.order()) {
-      gen[step] = forgets(subject.tree().steps().get(step)) ? -1L : 0;
+    long[] gen = new long[graph.size()];
+    long[] kill = new long[graph.size()];
+    long[] wayKill = new long[graph.ways()];
+    for (int step : graph.order()) {
+      gen[step] = forgets(context.tree().steps().get(step)) ? -1L : 0;
     }
     for (Asking asking : word) {
       kill[asking.step] |= asking.fresh();
       for (int way = 0; way < asking.taken.length; way++) {
-        wayKill[routes.firstWay(asking.step) + way] |= asking.all & ~(asking.taken[way] << asking.shift);
+        wayKill[graph.firstWay(asking.step) + way] |= asking.all & ~(asking.taken[way] << asking.shift);
       }
     }
-    DataflowSolver flow = DataflowSolver.solve(routes, -1L, gen, kill, null, wayKill);
+    DataflowSolver flow = DataflowSolver.solve(graph, -1L, gen, kill, null, wayKill);
     word.forEach(asking -> asking.flow = flow);
     word.clear();
     bits = 0;
@@ -173,7 +171,7 @@ final class AvailableAnswers {
   /** A task in prose alone may change anything. */
   private static boolean forgets(Step step) {
     if (step instanceof Step.Task task && task.actions().isEmpty()) {
-      return task.particulars().block().kind().equals("task");
+      return task.header().block().kind().equals("task");
     }
     for (Action action : step.actions()) {
       if (action.kind().changesReadings()) {

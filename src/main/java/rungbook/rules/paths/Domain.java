@@ -6,8 +6,8 @@ import java.util.List;
  * The answers that a question can have, cut into pieces no way on divides, as bits from 0.
  *
  * @param size how many pieces
- * @param taken by check that asks it, then by way: the pieces that lead that way; {@link #ANY} for an answer that
- * could not be read
+ * @param taken by check that asks it, then by way: the pieces that lead that way; {@link #ANY} for an answer that could
+ * not be read
  */
 record Domain(int size, List<long[]> taken) {
 

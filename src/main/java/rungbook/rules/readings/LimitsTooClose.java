@@ -15,8 +15,8 @@ import rungbook.tree.Readings;
 
 /**
  * Between two limits there is room for a reading that is sure to belong there. With the meter's largest error as the
- * guard band
- * at each limit (JCGM 106, 8.3), the band left between them must not be empty. A single value leaves no band at all.
+ * guard band at each limit (JCGM 106, 8.3), the band left between them must not be empty. A single value leaves no band
+ * at all.
  */
 public final class LimitsTooClose extends ReadingsRule {
 

@@ -8,11 +8,9 @@ import java.util.Optional;
 
 /**
  * A matrix of answers: a row for each answer in the order of the text, a column for each thing looked at, a word or
- * {@link #ANY}
- * in each field. Tells which words no row takes, and which rows take nothing that the rows above leave, by the
- * usefulness
- * algorithm of Maranget, <i>Warnings for pattern matching</i>, J. Functional Programming 17 (2007), for words without
- * parts.
+ * {@link #ANY} in each field. Tells which words no row takes, and which rows take nothing that the rows above leave, by
+ * the usefulness algorithm of Maranget, <i>Warnings for pattern matching</i>, J. Functional Programming 17 (2007), for
+ * words without parts.
  */
 final class PatternMatrix {
 
@@ -35,8 +33,7 @@ final class PatternMatrix {
   }
 
   /**
-   * Words that no row takes, one for each column ({@code any} where it does not matter); empty if every case has a
-   * row.
+   * Words that no row takes, one for each column ({@code any} where it does not matter); empty if every case has a row.
    */
   Optional<List<String>> missing() {
     work = 0;

@@ -22,9 +22,9 @@ public final class QuantityLacking implements Rule {
   }
 
   @Override
-  public void inspect(RuleContext subject, Problems out) {
-    Meter meter = subject.tree().meter();
-    for (Step step : subject.tree().steps()) {
+  public void inspect(RuleContext context, Problems out) {
+    Meter meter = context.tree().meter();
+    for (Step step : context.tree().steps()) {
       if (step instanceof Step.MeterCheck check && meter.scale(check.quantity()).isEmpty()) {
         out.add(
             Problem.at(QUANTITY_LACKING, step.source(), check.quantitySpan()).with("quantity", check.quantity().words())

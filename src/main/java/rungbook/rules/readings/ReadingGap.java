@@ -40,7 +40,7 @@ public final class ReadingGap extends ReadingsRule {
   }
 
   private static Span place(Asked asked, Readings.Stretch gap) {
-    Span above = asked.check().particulars().titleSpan();
+    Span above = asked.check().header().titleSpan();
     for (Readings.Taken span : asked.readings().fromLowToHigh()) {
       if (span.to() == gap.from() - 1) {
         return asked.way(span.way()).answerSpan();

@@ -18,13 +18,13 @@ import rungbook.tree.Way;
 abstract class ReadingsRule implements Rule {
 
   @Override
-  public final void inspect(RuleContext subject, Problems out) {
-    List<Step> steps = subject.tree().steps();
+  public final void inspect(RuleContext context, Problems out) {
+    List<Step> steps = context.tree().steps();
     for (int i = 0; i < steps.size(); i++) {
-      Optional<Readings> readings = subject.readings().get(i);
+      Optional<Readings> readings = context.readings().get(i);
       if (readings.isPresent()) {
         Step.MeterCheck check = (Step.MeterCheck) steps.get(i);
-        inspect(new Asked(check, readings.get(), subject.tree().meter().scale(check.quantity()).orElseThrow()), out);
+        inspect(new Asked(check, readings.get(), context.tree().meter().scale(check.quantity()).orElseThrow()), out);
       }
     }
   }
@@ -41,8 +41,8 @@ abstract class ReadingsRule implements Rule {
           return false;
         }
       }
-      int written = check.particulars().section().ways().size();
-      return written > 1 && written <= Step.MOST_ANSWERS && check.particulars().section().unread().isEmpty();
+      int written = check.header().section().ways().size();
+      return written > 1 && written <= Step.MOST_ANSWERS && check.header().section().unread().isEmpty();
     }
 
     Problem at(Code code, Span span) {

@@ -27,15 +27,15 @@ public final class WordAnswers implements Rule {
   }
 
   @Override
-  public void inspect(RuleContext subject, Problems out) {
-    for (Step step : subject.tree().steps()) {
+  public void inspect(RuleContext context, Problems out) {
+    for (Step step : context.tree().steps()) {
       if (step.ways().size() < 2) {
         continue; // a task's only way needs no other, and a check with only one is reported as such
       }
       if (step instanceof Step.SenseCheck check && !check.things().isEmpty()) {
         inspect(step, check.things().size(), check.things().get(0).span(), out);
       } else if (step instanceof Step.Task) {
-        inspect(step, 1, step.particulars().titleSpan(), out);
+        inspect(step, 1, step.header().titleSpan(), out);
       }
     }
   }
@@ -69,7 +69,7 @@ public final class WordAnswers implements Rule {
     Optional<List<String>> missing = patterns.missing();
     if (patterns.gaveUp()) {
       out.add(Problem.at(ANSWERS_UNDECIDED, step.source(), place).with("step", step.title()));
-    } else if (missing.isPresent() && rest.isEmpty() && step.particulars().section().unread().isEmpty()) {
+    } else if (missing.isPresent() && rest.isEmpty() && step.header().section().unread().isEmpty()) {
       out.add(Problem.at(ANSWER_MISSING, step.source(), place).with("step", step.title())
           .with("answer", missing.get().stream().collect(Collectors.joining(", ")))
           .shownBy(new Witness.Answers(missing.get())));

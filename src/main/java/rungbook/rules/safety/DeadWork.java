@@ -17,8 +17,7 @@ import rungbook.tree.Tree;
 
 /**
  * A part is touched before the power is isolated, before it is proved dead, or before its charge is gone; the first of
- * these
- * that is missing on some path is reported. To switch power on cancels all three.
+ * these that is missing on some path is reported. To switch power on cancels all three.
  */
 public final class DeadWork extends StateRule {
 
@@ -32,31 +31,32 @@ public final class DeadWork extends StateRule {
   }
 
   @Override
-  protected boolean concerns(Step step, RuleContext subject) {
+  protected boolean concerns(Step step, RuleContext context) {
     return !step.actions().isEmpty();
   }
 
   @Override
-  protected void inspect(Step step, RuleContext subject, PathFacts.Moment moment, Problems out) {
+  protected void inspect(Step step, RuleContext context, PathFacts.ProgramPoint point, Problems out) {
     for (Action action : step.actions()) {
-      inspect(action, step, subject, moment, out);
-      moment.pass();
+      inspect(action, step, context, point, out);
+      point.pass();
     }
   }
 
-  private static void inspect(Action action, Step step, RuleContext subject, PathFacts.Moment moment, Problems out) {
+  private static void inspect(Action action, Step step, RuleContext context, PathFacts.ProgramPoint point,
+      Problems out) {
     if (!action.touches() && !action.kind().begins(EquipmentCondition.DISCHARGED)) {
       return;
     }
-    FactTable facts = subject.state().facts();
+    FactTable facts = context.state().facts();
     String key = action.key();
-    int proved = proved(step, subject.tree(), facts);
-    if (!moment.isPowerOff()) {
-      report(TOUCHED_LIVE, action, step, facts.of(Fact.POWER_OFF), moment, out);
-    } else if (action.touches() && !moment.must(proved)) {
-      report(NOT_PROVED_DEAD, action, step, proved, moment, out);
-    } else if (action.touches() && facts.isCapacitor(key) && !moment.must(facts.of(Fact.DISCHARGED, key))) {
-      report(CAPACITOR_CHARGED, action, step, facts.of(Fact.DISCHARGED, key), moment, out);
+    int proved = proved(step, context.tree(), facts);
+    if (!point.isPowerOff()) {
+      report(TOUCHED_LIVE, action, step, facts.of(Fact.POWER_OFF), point, out);
+    } else if (action.touches() && !point.must(proved)) {
+      report(NOT_PROVED_DEAD, action, step, proved, point, out);
+    } else if (action.touches() && facts.isCapacitor(key) && !point.must(facts.of(Fact.DISCHARGED, key))) {
+      report(CAPACITOR_CHARGED, action, step, facts.of(Fact.DISCHARGED, key), point, out);
     }
   }
 
@@ -69,8 +69,9 @@ public final class DeadWork extends StateRule {
     return here ? facts.of(Fact.PROVED_AT, FactTable.place(step)) : facts.of(Fact.PROVED_ANYWHERE);
   }
 
-  private static void report(Code code, Action action, Step step, int lacking, PathFacts.Moment moment, Problems out) {
+  private static void report(Code code, Action action, Step step, int lacking, PathFacts.ProgramPoint point,
+      Problems out) {
     Problem problem = Problem.at(code, step.source(), action.thing().span()).with("thing", action.thing().text());
-    out.add(problem.shownBy(moment.showLacking(lacking, "")));
+    out.add(problem.shownBy(point.showLacking(lacking, "")));
   }
 }

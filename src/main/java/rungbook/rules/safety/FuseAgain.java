@@ -27,30 +27,30 @@ public final class FuseAgain extends StateRule {
   }
 
   @Override
-  protected boolean concerns(RuleContext subject) {
-    return subject.state().facts().any(Fact.FUSE_REPLACED);
+  protected boolean concerns(RuleContext context) {
+    return context.state().facts().any(Fact.FUSE_REPLACED);
   }
 
   @Override
-  protected boolean concerns(Step step, RuleContext subject) {
+  protected boolean concerns(Step step, RuleContext context) {
     return !step.actions().isEmpty();
   }
 
   @Override
-  protected void inspect(Step step, RuleContext subject, PathFacts.Moment moment, Problems out) {
+  protected void inspect(Step step, RuleContext context, PathFacts.ProgramPoint point, Problems out) {
     for (Action action : step.actions()) {
-      inspect(action, step, subject.state(), moment, out);
-      moment.pass();
+      inspect(action, step, context.state(), point, out);
+      point.pass();
     }
   }
 
-  private static void inspect(Action action, Step step, PathFacts state, PathFacts.Moment moment, Problems out) {
+  private static void inspect(Action action, Step step, PathFacts state, PathFacts.ProgramPoint point, Problems out) {
     boolean replaces = action.kind().begins(EquipmentCondition.REPLACED);
     int replaced = replaces ? state.facts().of(Fact.FUSE_REPLACED, action.key()) : FactTable.NONE;
-    if (moment.may(replaced)) {
+    if (point.may(replaced)) {
       Problem problem = Problem.at(FUSE_AGAIN, step.source(), action.thing().span()).with("fuse",
           action.thing().text());
-      out.add(problem.shownBy(moment.showHolding(replaced, "")));
+      out.add(problem.shownBy(point.showHolding(replaced, "")));
     }
   }
 }

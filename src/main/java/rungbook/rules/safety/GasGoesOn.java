@@ -26,8 +26,8 @@ public final class GasGoesOn implements Rule {
   }
 
   @Override
-  public void inspect(RuleContext subject, Problems out) {
-    List<Step> steps = subject.tree().steps();
+  public void inspect(RuleContext context, Problems out) {
+    List<Step> steps = context.tree().steps();
     for (Step step : steps) {
       if (step instanceof Step.SenseCheck check && check.sense() == Sense.SMELL) {
         inspect(check, steps, out);
@@ -39,7 +39,7 @@ public final class GasGoesOn implements Rule {
     for (int thing = 0; thing < check.things().size(); thing++) {
       if (isGas(check.things().get(thing).key())) {
         for (Way way : check.ways()) {
-          if (mayMeanGas(way.answer(), thing) && !stops(way.goal(), steps)) {
+          if (mayMeanGas(way.answer(), thing) && !stops(way.target(), steps)) {
             out.add(Problem.at(GAS_GOES_ON, check.source(), way.span()).with("answer", way.written()));
           }
         }
@@ -60,9 +60,9 @@ public final class GasGoesOn implements Rule {
     return !(answer instanceof Answer.Unreadable);
   }
 
-  private static boolean stops(Target goal, List<Step> steps) {
-    return goal instanceof Target.Nowhere
-        || goal instanceof Target.ToStep to && steps.get(to.step()) instanceof Step.Finding finding
+  private static boolean stops(Target target, List<Step> steps) {
+    return target instanceof Target.Nowhere
+        || target instanceof Target.ToStep to && steps.get(to.step()) instanceof Step.Finding finding
             && finding.evacuate() && finding.refer().isPresent();
   }
 }

@@ -16,8 +16,7 @@ import rungbook.tree.Way;
 
 /**
  * Something is left as the work needed it, not as the house needs it: at a finding, its own repair counted, or on the
- * way out
- * to another tree. A finding that sends people out of the building waits for nothing.
+ * way out to another tree. A finding that sends people out of the building waits for nothing.
  */
 public final class LeftBehind extends StateRule {
 
@@ -58,61 +57,61 @@ public final class LeftBehind extends StateRule {
   }
 
   @Override
-  protected boolean concerns(RuleContext subject) {
-    return subject.state().facts().any(atFinding);
+  protected boolean concerns(RuleContext context) {
+    return context.state().facts().any(atFinding);
   }
 
   @Override
-  protected boolean concerns(Step step, RuleContext subject) {
+  protected boolean concerns(Step step, RuleContext context) {
     return step instanceof Step.Finding finding ? !finding.evacuate() : leadsOut(step);
   }
 
   @Override
-  protected void inspect(Step step, RuleContext subject, PathFacts.Moment moment, Problems out) {
-    moment.finish();
+  protected void inspect(Step step, RuleContext context, PathFacts.ProgramPoint point, Problems out) {
+    point.finish();
     if (step instanceof Step.Finding finding) {
-      inspect(finding, subject.state(), moment, out);
+      inspect(finding, context.state(), point, out);
     } else {
-      inspectWaysOut(step, subject.state(), moment, out);
+      inspectWaysOut(step, context.state(), point, out);
     }
   }
 
   private static boolean leadsOut(Step step) {
     for (Way way : step.ways()) {
-      if (way.goal() instanceof Target.ToTree) {
+      if (way.target() instanceof Target.ToTree) {
         return true;
       }
     }
     return false;
   }
 
-  private void inspect(Step.Finding finding, PathFacts state, PathFacts.Moment moment, Problems out) {
+  private void inspect(Step.Finding finding, PathFacts state, PathFacts.ProgramPoint point, Problems out) {
     boolean excused = (atFinding == Fact.DISCONNECTED || atFinding == Fact.OPEN)
-        && moment.must(state.facts().of(Fact.TAGGED_OUT));
+        && point.must(state.facts().of(Fact.TAGGED_OUT));
     if (!excused) {
-      report(atFinding, finding, finding.particulars().titleSpan(), "", state, moment, out);
+      report(atFinding, finding, finding.header().titleSpan(), "", state, point, out);
     }
   }
 
-  private void inspectWaysOut(Step step, PathFacts state, PathFacts.Moment moment, Problems out) {
+  private void inspectWaysOut(Step step, PathFacts state, PathFacts.ProgramPoint point, Problems out) {
     for (Way way : step.ways()) {
-      if (way.goal() instanceof Target.ToTree) {
-        report(onWayOut, step, way.span(), way.written(), state, moment, out);
+      if (way.target() instanceof Target.ToTree) {
+        report(onWayOut, step, way.span(), way.written(), state, point, out);
       }
     }
   }
 
-  private void report(Fact kind, Step step, Span span, String answer, PathFacts state, PathFacts.Moment moment,
+  private void report(Fact kind, Step step, Span span, String answer, PathFacts state, PathFacts.ProgramPoint point,
       Problems out) {
-    int left = moment.nextMay(kind, 0);
+    int left = point.nextMay(kind, 0);
     if (left == FactTable.NONE) {
       return;
     }
     StringBuilder things = new StringBuilder(state.facts().words(left));
-    for (int next = moment.nextMay(kind, left + 1); next != FactTable.NONE; next = moment.nextMay(kind, next + 1)) {
+    for (int next = point.nextMay(kind, left + 1); next != FactTable.NONE; next = point.nextMay(kind, next + 1)) {
       things.append(", ").append(state.facts().words(next));
     }
     Problem problem = Problem.at(code, step.source(), span).with("things", things);
-    out.add(problem.shownBy(moment.showHolding(left, answer)));
+    out.add(problem.shownBy(point.showHolding(left, answer)));
   }
 }

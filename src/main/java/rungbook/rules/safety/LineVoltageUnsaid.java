@@ -35,12 +35,12 @@ public final class LineVoltageUnsaid implements Rule {
   }
 
   @Override
-  public void inspect(RuleContext subject, Problems out) {
-    List<Step> steps = subject.tree().steps();
+  public void inspect(RuleContext context, Problems out) {
+    List<Step> steps = context.tree().steps();
     for (int step = 0; step < steps.size(); step++) {
-      if (subject.graph().isReached(step)) {
+      if (context.graph().isReached(step)) {
         Step reached = steps.get(step);
-        Optional<Span> shown = where(reached, subject.tree());
+        Optional<Span> shown = where(reached, context.tree());
         if (shown.isPresent() && !warns(reached)) {
           out.add(Problem.at(LINE_VOLTAGE_UNSAID, reached.source(), shown.get()));
         }
@@ -95,7 +95,7 @@ public final class LineVoltageUnsaid implements Rule {
   }
 
   private static boolean warns(Step step) {
-    for (NameRef caution : step.particulars().cautions()) {
+    for (NameRef caution : step.header().cautions()) {
       if (caution.key().equals(CAUTION)) {
         return true;
       }

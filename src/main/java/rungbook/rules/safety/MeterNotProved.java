@@ -21,12 +21,12 @@ public final class MeterNotProved extends StateRule {
   }
 
   @Override
-  protected boolean concerns(Step step, RuleContext subject) {
+  protected boolean concerns(Step step, RuleContext context) {
     return first(EquipmentCondition.PROVED_DEAD, step) >= 0 && first(EquipmentCondition.METER_PROVED, step) < 0;
   }
 
   @Override
-  protected void inspect(Step step, RuleContext subject, PathFacts.Moment moment, Problems out) {
+  protected void inspect(Step step, RuleContext context, PathFacts.ProgramPoint point, Problems out) {
     out.add(Problem.at(METER_NOT_PROVED, step.source(),
         step.actions().get(first(EquipmentCondition.PROVED_DEAD, step)).thing().span()));
   }

@@ -22,19 +22,19 @@ public final class ProvedBeforeIsolating extends StateRule {
   }
 
   @Override
-  protected boolean concerns(Step step, RuleContext subject) {
+  protected boolean concerns(Step step, RuleContext context) {
     return MeterNotProved.first(EquipmentCondition.PROVED_DEAD, step) >= 0;
   }
 
   @Override
-  protected void inspect(Step step, RuleContext subject, PathFacts.Moment moment, Problems out) {
+  protected void inspect(Step step, RuleContext context, PathFacts.ProgramPoint point, Problems out) {
     int proof = MeterNotProved.first(EquipmentCondition.PROVED_DEAD, step);
     for (int action = 0; action < proof; action++) {
-      moment.pass();
+      point.pass();
     }
-    if (!moment.isPowerOff()) {
+    if (!point.isPowerOff()) {
       out.add(Problem.at(PROVED_BEFORE_ISOLATING, step.source(), step.actions().get(proof).thing().span())
-          .shownBy(moment.showLacking(subject.state().facts().of(Fact.POWER_OFF), "")));
+          .shownBy(point.showLacking(context.state().facts().of(Fact.POWER_OFF), "")));
     }
   }
 }

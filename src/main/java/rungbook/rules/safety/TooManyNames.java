@@ -18,10 +18,10 @@ public final class TooManyNames implements Rule {
   }
 
   @Override
-  public void inspect(RuleContext subject, Problems out) {
-    if (subject.state().isTooLarge()) {
-      out.add(Problem.at(TOO_MANY_NAMES, subject.tree().source(), subject.tree().document().frontSpan())
-          .with("names", subject.state().facts().count()).with("steps", subject.tree().steps().size()));
+  public void inspect(RuleContext context, Problems out) {
+    if (context.state().isTooLarge()) {
+      out.add(Problem.at(TOO_MANY_NAMES, context.tree().source(), context.tree().document().frontSpan())
+          .with("names", context.state().facts().count()).with("steps", context.tree().steps().size()));
     }
   }
 }

@@ -21,17 +21,17 @@ public final class CallNotMade extends StateRule {
   }
 
   @Override
-  protected boolean concerns(Step step, RuleContext subject) {
+  protected boolean concerns(Step step, RuleContext context) {
     return step instanceof Step.Check check && !check.presumed().isEmpty();
   }
 
   @Override
-  protected void inspect(Step step, RuleContext subject, PathFacts.Moment moment, Problems out) {
+  protected void inspect(Step step, RuleContext context, PathFacts.ProgramPoint point, Problems out) {
     for (Setting setting : ((Step.Check) step).presumed()) {
-      int fact = subject.state().facts().at(setting);
-      if (!moment.must(fact)) {
+      int fact = context.state().facts().at(setting);
+      if (!point.must(fact)) {
         out.add(Problem.at(CALL_NOT_MADE, step.source(), setting.span()).with("setting", setting)
-            .shownBy(moment.showLacking(fact, "")));
+            .shownBy(point.showLacking(fact, "")));
       }
     }
   }

@@ -20,8 +20,8 @@ import rungbook.tree.Step;
 import rungbook.tree.Tree;
 
 /**
- * A live reading is expected although, on some path, the power that feeds it has been isolated. Measuring to prove
- * dead is fine.
+ * A live reading is expected although, on some path, the power that feeds it has been isolated. Measuring to prove dead
+ * is fine.
  */
 public final class LiveAfterIsolating extends StateRule {
 
@@ -33,31 +33,31 @@ public final class LiveAfterIsolating extends StateRule {
   }
 
   @Override
-  protected boolean concerns(RuleContext subject) {
-    return subject.state().facts().any(Fact.ISOLATED);
+  protected boolean concerns(RuleContext context) {
+    return context.state().facts().any(Fact.ISOLATED);
   }
 
   @Override
-  protected boolean concerns(Step step, RuleContext subject) {
+  protected boolean concerns(Step step, RuleContext context) {
     return step instanceof Step.MeterCheck check && expectsPower(check);
   }
 
   @Override
-  protected void inspect(Step step, RuleContext subject, PathFacts.Moment moment, Problems out) {
-    inspect((Step.MeterCheck) step, subject, moment, out);
+  protected void inspect(Step step, RuleContext context, PathFacts.ProgramPoint point, Problems out) {
+    inspect((Step.MeterCheck) step, context, point, out);
   }
 
-  private static void inspect(Step.MeterCheck check, RuleContext subject, PathFacts.Moment moment, Problems out) {
-    FactTable facts = subject.state().facts();
-    int isolated = moment.nextMay(Fact.ISOLATED, 0);
-    while (isolated != FactTable.NONE && !feeds(subject.tree(), facts.words(isolated), check)) {
-      isolated = moment.nextMay(Fact.ISOLATED, isolated + 1);
+  private static void inspect(Step.MeterCheck check, RuleContext context, PathFacts.ProgramPoint point, Problems out) {
+    FactTable facts = context.state().facts();
+    int isolated = point.nextMay(Fact.ISOLATED, 0);
+    while (isolated != FactTable.NONE && !feeds(context.tree(), facts.words(isolated), check)) {
+      isolated = point.nextMay(Fact.ISOLATED, isolated + 1);
     }
     if (isolated != FactTable.NONE) {
       Problem problem = Problem.at(LIVE_AFTER_ISOLATING, check.source(), check.expectedSpan())
           .with("source", facts.words(isolated))
           .with("quantity", check.quantity().words());
-      out.add(problem.shownBy(moment.showHolding(isolated, "")));
+      out.add(problem.shownBy(point.showHolding(isolated, "")));
     }
   }
 

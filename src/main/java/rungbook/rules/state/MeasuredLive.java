@@ -26,25 +26,26 @@ public final class MeasuredLive extends StateRule {
   }
 
   @Override
-  protected boolean concerns(Step step, RuleContext subject) {
+  protected boolean concerns(Step step, RuleContext context) {
     return step instanceof Step.MeterCheck check && check.quantity().needsDeadCircuit();
   }
 
   @Override
-  protected void inspect(Step step, RuleContext subject, PathFacts.Moment moment, Problems out) {
-    inspect((Step.MeterCheck) step, subject.state(), moment, out);
+  protected void inspect(Step step, RuleContext context, PathFacts.ProgramPoint point, Problems out) {
+    inspect((Step.MeterCheck) step, context.state(), point, out);
   }
 
-  private static void inspect(Step.MeterCheck check, PathFacts state, PathFacts.Moment moment, Problems out) {
-    if (!moment.isPowerOff()) {
-      report(MEASURED_LIVE, check, state.facts().of(Fact.POWER_OFF), moment, out);
-    } else if (check.quantity() == Quantity.MICROFARADS && !moment.must(state.facts().of(Fact.DISCHARGED_ANY))) {
-      report(MEASURED_CHARGED, check, state.facts().of(Fact.DISCHARGED_ANY), moment, out);
+  private static void inspect(Step.MeterCheck check, PathFacts state, PathFacts.ProgramPoint point, Problems out) {
+    if (!point.isPowerOff()) {
+      report(MEASURED_LIVE, check, state.facts().of(Fact.POWER_OFF), point, out);
+    } else if (check.quantity() == Quantity.MICROFARADS && !point.must(state.facts().of(Fact.DISCHARGED_ANY))) {
+      report(MEASURED_CHARGED, check, state.facts().of(Fact.DISCHARGED_ANY), point, out);
     }
   }
 
-  private static void report(Code code, Step.MeterCheck check, int lacking, PathFacts.Moment moment, Problems out) {
+  private static void report(Code code, Step.MeterCheck check, int lacking, PathFacts.ProgramPoint point,
+      Problems out) {
     Problem problem = Problem.at(code, check.source(), check.quantitySpan()).with("quantity", check.quantity().words());
-    out.add(problem.shownBy(moment.showLacking(lacking, "")));
+    out.add(problem.shownBy(point.showLacking(lacking, "")));
   }
 }

@@ -21,8 +21,7 @@ import rungbook.tree.Step;
 
 /**
  * A lead or a hand goes behind a panel that, on some path, nobody has opened. What is only looked at or listened for
- * may be
- * seen from outside; a power switch and its own terminals stand outside.
+ * may be seen from outside; a power switch and its own terminals stand outside.
  */
 public final class PanelClosed extends StateRule {
 
@@ -34,19 +33,19 @@ public final class PanelClosed extends StateRule {
   }
 
   @Override
-  protected boolean concerns(RuleContext subject) {
-    return subject.tree().system().isPresent();
+  protected boolean concerns(RuleContext context) {
+    return context.tree().system().isPresent();
   }
 
   @Override
-  protected boolean concerns(Step step, RuleContext subject) {
-    return panel(step, subject.tree().system().get()).isPresent();
+  protected boolean concerns(Step step, RuleContext context) {
+    return panel(step, context.tree().system().get()).isPresent();
   }
 
   @Override
-  protected void inspect(Step step, RuleContext subject, PathFacts.Moment moment, Problems out) {
-    Vocabulary system = subject.tree().system().get();
-    inspect(step, panel(step, system).get(), system, subject.state(), moment, out);
+  protected void inspect(Step step, RuleContext context, PathFacts.ProgramPoint point, Problems out) {
+    Vocabulary system = context.tree().system().get();
+    inspect(step, panel(step, system).get(), system, context.state(), point, out);
   }
 
   /** The panel in front of the place where a step is done. */
@@ -55,21 +54,21 @@ public final class PanelClosed extends StateRule {
     return location == null ? Optional.empty() : location.panel();
   }
 
-  private static void inspect(Step step, String panel, Vocabulary system, PathFacts state, PathFacts.Moment moment,
+  private static void inspect(Step step, String panel, Vocabulary system, PathFacts state, PathFacts.ProgramPoint point,
       Problems out) {
     int open = state.facts().of(Fact.OPEN, Names.key(panel));
     if (step instanceof Step.MeterCheck check) {
-      if (!check.leads().isEmpty() && !moment.must(open) && !isReadAtASwitch(check, system)) {
-        report(step, check.leads().get(0).span(), panel, open, moment, out);
+      if (!check.leads().isEmpty() && !point.must(open) && !isReadAtASwitch(check, system)) {
+        report(step, check.leads().get(0).span(), panel, open, point, out);
       }
       return;
     }
     for (Action action : step.actions()) {
-      if (!moment.must(open) && reachesIn(action, state.facts()) && !Sources.mayBeAheadOfAny(system, action.key())) {
-        report(step, action.thing().span(), panel, open, moment, out);
+      if (!point.must(open) && reachesIn(action, state.facts()) && !Sources.mayBeAheadOfAny(system, action.key())) {
+        report(step, action.thing().span(), panel, open, point, out);
         return;
       }
-      moment.pass();
+      point.pass();
     }
   }
 
@@ -97,9 +96,9 @@ public final class PanelClosed extends StateRule {
     return facts.of(end.condition(), end.key()) != FactTable.NONE;
   }
 
-  private static void report(Step step, Span span, String panel, int open, PathFacts.Moment moment, Problems out) {
+  private static void report(Step step, Span span, String panel, int open, PathFacts.ProgramPoint point, Problems out) {
     Problem problem = Problem.at(PANEL_CLOSED, step.source(), span).with("panel", panel).with("place",
         step.at().orElseThrow().text());
-    out.add(problem.shownBy(moment.showLacking(open, "")));
+    out.add(problem.shownBy(point.showLacking(open, "")));
   }
 }

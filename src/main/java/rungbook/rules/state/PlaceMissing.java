@@ -15,8 +15,8 @@ import rungbook.tree.NameRef;
 import rungbook.tree.Step;
 
 /**
- * Leads go on a terminal of the system, or one is taken off or put back, and the step does not say where: the same
- * name is at several places, behind several panels.
+ * Leads go on a terminal of the system, or one is taken off or put back, and the step does not say where: the same name
+ * is at several places, behind several panels.
  */
 public final class PlaceMissing implements Rule {
 
@@ -28,12 +28,12 @@ public final class PlaceMissing implements Rule {
   }
 
   @Override
-  public void inspect(RuleContext subject, Problems out) {
-    if (subject.tree().system().isEmpty() || subject.tree().system().get().locations().isEmpty()) {
+  public void inspect(RuleContext context, Problems out) {
+    if (context.tree().system().isEmpty() || context.tree().system().get().locations().isEmpty()) {
       return;
     }
-    Vocabulary system = subject.tree().system().get();
-    for (Step step : subject.tree().steps()) {
+    Vocabulary system = context.tree().system().get();
+    for (Step step : context.tree().steps()) {
       if (step.at().isEmpty()) {
         NameRef point = firstPoint(step, system);
         if (point != null) {

@@ -27,9 +27,9 @@ public final class PointElsewhere implements Rule {
   }
 
   @Override
-  public void inspect(RuleContext subject, Problems out) {
-    subject.tree().system().ifPresent(system -> {
-      List<Step> steps = subject.tree().steps();
+  public void inspect(RuleContext context, Problems out) {
+    context.tree().system().ifPresent(system -> {
+      List<Step> steps = context.tree().steps();
       for (Step step : steps) {
         if (system.locations().containsKey(FactTable.place(step))) {
           inspect(step, system, out);

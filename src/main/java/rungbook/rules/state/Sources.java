@@ -9,10 +9,8 @@ import rungbook.system.Vocabulary;
 
 /**
  * What names and places alone tell of where power comes from. A system's words do not say how it is wired, so this
- * claims no
- * more than: a power switch feeds the line-voltage points where it stands, and the control points there if the
- * transformer
- * stands there too; points named after the switch may lie ahead of it.
+ * claims no more than: a power switch feeds the line-voltage points where it stands, and the control points there if
+ * the transformer stands there too; points named after the switch may lie ahead of it.
  */
 public final class Sources {
 

@@ -22,11 +22,11 @@ public final class NoWayOn implements Rule {
   }
 
   @Override
-  public void inspect(RuleContext subject, Problems out) {
-    for (Step step : subject.tree().steps()) {
-      if (step.ways().isEmpty() && !(step instanceof Step.Finding) && step.particulars().section().unread().isEmpty()) {
-        out.add(Problem.at(NO_WAY_ON, step.source(), step.particulars().titleSpan())
-            .with("step", step.title()).with("kind", step.particulars().block().kind()));
+  public void inspect(RuleContext context, Problems out) {
+    for (Step step : context.tree().steps()) {
+      if (step.ways().isEmpty() && !(step instanceof Step.Finding) && step.header().section().unread().isEmpty()) {
+        out.add(Problem.at(NO_WAY_ON, step.source(), step.header().titleSpan())
+            .with("step", step.title()).with("kind", step.header().block().kind()));
       }
     }
   }

@@ -19,9 +19,9 @@ public final class OneAnswer implements Rule {
   }
 
   @Override
-  public void inspect(RuleContext subject, Problems out) {
-    for (Step step : subject.tree().steps()) {
-      if (step instanceof Step.Check && step.ways().size() == 1 && step.particulars().section().unread().isEmpty()) {
+  public void inspect(RuleContext context, Problems out) {
+    for (Step step : context.tree().steps()) {
+      if (step instanceof Step.Check && step.ways().size() == 1 && step.header().section().unread().isEmpty()) {
         out.add(Problem.at(ONE_ANSWER, step.source(), step.ways().get(0).answerSpan())
             .with("step", step.title()).with("answer", step.ways().get(0).written()));
       }

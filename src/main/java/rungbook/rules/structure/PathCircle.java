@@ -14,8 +14,8 @@ import rungbook.tree.Step;
 import rungbook.tree.Way;
 
 /**
- * Going round in a circle never comes to a finding. Circles that share a step with one already reported wait until
- * that is mended.
+ * Going round in a circle never comes to a finding. Circles that share a step with one already reported wait until that
+ * is mended.
  */
 public final class PathCircle implements Rule {
 
@@ -27,9 +27,9 @@ public final class PathCircle implements Rule {
   }
 
   @Override
-  public void inspect(RuleContext subject, Problems out) {
-    if (subject.graph().size() > 0) {
-      new Walk(subject, out).walk();
+  public void inspect(RuleContext context, Problems out) {
+    if (context.graph().size() > 0) {
+      new Walk(context, out).walk();
     }
   }
 
@@ -40,7 +40,7 @@ public final class PathCircle implements Rule {
     private static final int ON_STACK = 1;
     private static final int DONE = 2;
 
-    private final RuleContext subject;
+    private final RuleContext context;
     private final Graph graph;
     private final Problems out;
     private final int[] stack;
@@ -50,9 +50,9 @@ public final class PathCircle implements Rule {
     private final boolean[] reported;
     private int depth;
 
-    Walk(RuleContext subject, Problems out) {
-      this.subject = subject;
-      this.graph = subject.graph();
+    Walk(RuleContext context, Problems out) {
+      this.context = context;
+      this.graph = context.graph();
       this.out = out;
       stack = new int[graph.size()];
       nextWay = new int[graph.size()];
@@ -101,7 +101,7 @@ public final class PathCircle implements Rule {
         stops.add(stop(stack[i]));
       }
       Step again = step(first);
-      stops.add(new Witness.Stop(again.title(), again.source(), again.particulars().titleSpan(), ""));
+      stops.add(new Witness.Stop(again.title(), again.source(), again.header().titleSpan(), ""));
       Witness.Stop closing = closing(stops.subList(0, stops.size() - 1));
       out.add(Problem.at(PATH_CIRCLE, closing.source(), closing.span()).with("step", again.title())
           .with("circle", circle(stops)).shownBy(new Witness.Path(stops)));
@@ -114,11 +114,10 @@ public final class PathCircle implements Rule {
     }
 
     /**
-     * The last way of the circle that stands in the tree's own text, else the last: a fragment alone need not be
-     * wrong.
+     * The last way of the circle that stands in the tree's own text, else the last: a fragment alone need not be wrong.
      */
     private Witness.Stop closing(List<Witness.Stop> ring) {
-      Source own = subject.tree().source();
+      Source own = context.tree().source();
       for (int i = ring.size() - 1; i >= 0; i--) {
         if (ring.get(i).source() == own) {
           return ring.get(i);
@@ -142,7 +141,7 @@ public final class PathCircle implements Rule {
     }
 
     private Step step(int index) {
-      return subject.tree().steps().get(index);
+      return context.tree().steps().get(index);
     }
   }
 }

@@ -11,9 +11,8 @@ import rungbook.tree.Step;
 import rungbook.tree.Tree;
 
 /**
- * Steps that no path comes to. Only where an unreached part begins is reported: the steps behind it are reached as
- * soon as it is.
- * While a way leads nowhere nothing is said, for it may be meant to lead here.
+ * Steps that no path comes to. Only where an unreached part begins is reported: the steps behind it are reached as soon
+ * as it is. While a way leads nowhere nothing is said, for it may be meant to lead here.
  */
 public final class Unreached implements Rule {
 
@@ -26,46 +25,46 @@ public final class Unreached implements Rule {
   }
 
   @Override
-  public void inspect(RuleContext subject, Problems out) {
-    Graph graph = subject.graph();
-    if (graph.isWhole() && hasAllItsSteps(subject.tree())) {
+  public void inspect(RuleContext context, Problems out) {
+    Graph graph = context.graph();
+    if (graph.isWhole() && hasAllItsSteps(context.tree())) {
       boolean[] explained = new boolean[graph.size()];
-      reportStarts(subject, explained, out);
-      reportIslands(subject, explained, out);
+      reportStarts(context, explained, out);
+      reportIslands(context, explained, out);
     }
   }
 
   /** Headings that were dropped, for their name or a misspelt word after their fence, would have led on. */
   private static boolean hasAllItsSteps(Tree tree) {
-    return tree.document().misspelt().isEmpty()
+    return tree.document().misspelled().isEmpty()
         && tree.document().sections().stream().filter(section -> section.isStep()).count() == tree.steps().stream()
-            .filter(step -> step.particulars().document() == tree.document()).count();
+            .filter(step -> step.header().document() == tree.document()).count();
   }
 
   /** A step to which nothing leads, besides the first, looks like a second first step. */
-  private static void reportStarts(RuleContext subject, boolean[] explained, Problems out) {
-    Graph graph = subject.graph();
+  private static void reportStarts(RuleContext context, boolean[] explained, Problems out) {
+    Graph graph = context.graph();
     for (int step = 1; step < graph.size(); step++) {
       if (graph.arrivals(step) == 0) {
-        report(NOTHING_LEADS_HERE, subject.tree().steps().get(step), out);
+        report(NOTHING_LEADS_HERE, context.tree().steps().get(step), out);
         graph.mark(step, explained);
       }
     }
   }
 
   /** What is left is only reached from itself: rings of steps and what hangs on them. */
-  private static void reportIslands(RuleContext subject, boolean[] explained, Problems out) {
-    Graph graph = subject.graph();
+  private static void reportIslands(RuleContext context, boolean[] explained, Problems out) {
+    Graph graph = context.graph();
     for (int step = 0; step < graph.size(); step++) {
       if (!graph.isReached(step) && !explained[step]) {
-        report(STEP_UNREACHED, subject.tree().steps().get(step), out);
+        report(STEP_UNREACHED, context.tree().steps().get(step), out);
         graph.mark(step, explained);
       }
     }
   }
 
   private static void report(Code code, Step step, Problems out) {
-    out.add(Problem.at(code, step.source(), step.particulars().titleSpan()).with("step", step.title()).with("slug",
-        step.particulars().section().slug()));
+    out.add(Problem.at(code, step.source(), step.header().titleSpan()).with("step", step.title()).with("slug",
+        step.header().section().slug()));
   }
 }

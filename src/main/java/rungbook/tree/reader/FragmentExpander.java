@@ -42,7 +42,7 @@ final class FragmentExpander {
   private final Shared shared;
   private final Problems problems;
   private final TextLimits limits;
-  private final List<UnresolvedStep> drafts = new ArrayList<>();
+  private final List<UnresolvedStep> expanded = new ArrayList<>();
 
   private FragmentExpander(Shared shared, TextLimits limits, Problems problems) {
     this.shared = shared;
@@ -51,57 +51,60 @@ final class FragmentExpander {
   }
 
   static List<UnresolvedStep> of(Document document, Shared shared, Problems problems) {
-    FragmentExpander layout = new FragmentExpander(shared, document.limits(), problems);
-    layout.lay(Scope.of(document));
-    return layout.drafts;
+    FragmentExpander expander = new FragmentExpander(shared, document.limits(), problems);
+    expander.expand(Scope.of(document));
+    return expander.expanded;
   }
 
-  private void lay(Scope scope) {
+  private void expand(Scope scope) {
     var taking = new ArrayList<UnresolvedStep>();
     Set<String> slugs = new HashSet<>();
     for (Section section : scope.document().sections()) {
-      stepBlock(scope, section).ifPresentOrElse(block -> lay(new UnresolvedStep(scope, section, block), slugs, taking),
+      stepBlock(scope, section).ifPresentOrElse(
+          block -> expand(new UnresolvedStep(scope, section, block), slugs, taking),
           () -> scope.chapters().add(section.slug()));
     }
     scope.taker().ifPresent(taker -> inspectExits(scope));
     taking.forEach(this::takeIn);
   }
 
-  private void lay(UnresolvedStep draft, Set<String> slugs, List<UnresolvedStep> taking) {
-    Section section = draft.section();
+  private void expand(UnresolvedStep unresolved, Set<String> slugs, List<UnresolvedStep> taking) {
+    Section section = unresolved.section();
     if (section.slug().isEmpty()) {
-      problems.add(Problem.at(HEADING_EMPTY, draft.source(), section.titleSpan()).with("heading", section.title()));
+      problems
+          .add(Problem.at(HEADING_EMPTY, unresolved.source(), section.titleSpan()).with("heading", section.title()));
     } else if (!slugs.add(section.slug())) {
-      problems.add(Problem.at(HEADING_TWICE, draft.source(), section.titleSpan()).with("heading", section.title()));
+      problems
+          .add(Problem.at(HEADING_TWICE, unresolved.source(), section.titleSpan()).with("heading", section.title()));
     } else {
-      place(draft, taking);
+      place(unresolved, taking);
     }
   }
 
-  private void place(UnresolvedStep draft, List<UnresolvedStep> taking) {
-    String slug = draft.section().slug();
-    if (draft.is("exit")) {
-      draft.scope().exitBySlug().put(slug, exitName(draft));
+  private void place(UnresolvedStep unresolved, List<UnresolvedStep> taking) {
+    String slug = unresolved.section().slug();
+    if (unresolved.is("exit")) {
+      unresolved.scope().exitBySlug().put(slug, exitName(unresolved));
       return;
     }
-    draft.scope().indexBySlug().put(slug, drafts.size());
-    drafts.add(draft);
-    if (draft.is("take")) {
-      taking.add(draft);
+    unresolved.scope().indexBySlug().put(slug, expanded.size());
+    expanded.add(unresolved);
+    if (unresolved.is("take")) {
+      taking.add(unresolved);
     }
   }
 
-  private String exitName(UnresolvedStep draft) {
-    StepKeys.inspect(draft.block().entries(), StepKeys.of("exit"), "an exit", draft.source(), problems);
-    if (draft.scope().taker().isEmpty()) {
-      problems.add(Problem.at(EXIT_OUTSIDE_FRAGMENT, draft.source(), draft.block().kindSpan()));
+  private String exitName(UnresolvedStep unresolved) {
+    StepKeys.inspect(unresolved.block().entries(), StepKeys.of("exit"), "an exit", unresolved.source(), problems);
+    if (unresolved.scope().taker().isEmpty()) {
+      problems.add(Problem.at(EXIT_OUTSIDE_FRAGMENT, unresolved.source(), unresolved.block().kindSpan()));
     }
-    return Names.key(draft.block().entry("answer").map(Entry::value).orElse(draft.section().title()));
+    return Names.key(unresolved.block().entry("answer").map(Entry::value).orElse(unresolved.section().title()));
   }
 
   /**
-   * A fragment's exit steps and the exits it declares are the same. A slip in one is reported there, and not as
-   * missing too.
+   * A fragment's exit steps and the exits it declares are the same. A slip in one is reported there, and not as missing
+   * too.
    */
   private void inspectExits(Scope scope) {
     Document fragment = scope.document();
@@ -141,35 +144,37 @@ final class FragmentExpander {
   }
 
   private void takeIn(UnresolvedStep taker) {
-    Optional<Entry> named = taker.block().entry("fragment");
-    Optional<Document> fragment = named
+    Optional<Entry> reference = taker.block().entry("fragment");
+    Optional<Document> fragment = reference
         .flatMap(name -> Optional.ofNullable(shared.fragments().get(Names.key(name.value()))));
-    if (named.isPresent() && fragment.isEmpty()) {
-      problems.add(Problem.at(UNKNOWN_FRAGMENT, taker.source(), named.get().valueSpan())
-          .with("fragment", named.get().value())
-          .near(named.get().value(), Nearest.to(named.get().value(), shared.fragments().keySet())));
+    if (reference.isPresent() && fragment.isEmpty()) {
+      problems.add(Problem.at(UNKNOWN_FRAGMENT, taker.source(), reference.get().valueSpan())
+          .with("fragment", reference.get().value())
+          .near(reference.get().value(), Nearest.to(reference.get().value(), shared.fragments().keySet())));
     } else if (fragment.isPresent() && taker.scope().isWithin(fragment.get())) {
       problems.add(
-          Problem.at(FRAGMENT_CIRCLE, taker.source(), named.get().valueSpan()).with("fragment", named.get().value()));
+          Problem.at(FRAGMENT_CIRCLE, taker.source(), reference.get().valueSpan()).with("fragment",
+              reference.get().value()));
     } else {
-      fragment.ifPresent(document -> takeIn(taker, named.get(), document));
+      fragment.ifPresent(document -> takeIn(taker, reference.get(), document));
     }
   }
 
   /** Fragments that take in fragments can double at every turn, so both their depth and the steps are limited. */
-  private void takeIn(UnresolvedStep taker, Entry named, Document fragment) {
-    List<Problem> lacks = Fragments.lacks(fragment, taker.source(), named.valueSpan(), named.value());
+  private void takeIn(UnresolvedStep taker, Entry reference, Document fragment) {
+    List<Problem> lacks = Fragments.lacks(fragment, taker.source(), reference.valueSpan(), reference.value());
     problems.addAll(Fragments.inspect(fragment));
     if (!lacks.isEmpty()) {
       problems.addAll(lacks);
     } else if (taker.scope().depth() >= limits.depth()) {
-      problems.add(Problem.at(FRAGMENTS_TOO_DEEP, taker.source(), named.valueSpan()).with("fragment", named.value())
-          .with("most", limits.depth()));
-    } else if (drafts.size() + fragment.sections().size() > limits.steps()) {
-      problems.add(Problem.at(TOO_MANY_STEPS, taker.source(), named.valueSpan()).with("fragment", named.value())
+      problems
+          .add(Problem.at(FRAGMENTS_TOO_DEEP, taker.source(), reference.valueSpan()).with("fragment", reference.value())
+              .with("most", limits.depth()));
+    } else if (expanded.size() + fragment.sections().size() > limits.steps()) {
+      problems.add(Problem.at(TOO_MANY_STEPS, taker.source(), reference.valueSpan()).with("fragment", reference.value())
           .with("most", limits.steps()));
     } else {
-      lay(Scope.takenIn(fragment, taker));
+      expand(Scope.takenIn(fragment, taker));
     }
   }
 

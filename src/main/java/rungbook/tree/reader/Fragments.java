@@ -29,8 +29,8 @@ public final class Fragments {
   }
 
   /**
-   * What keeps a fragment from being taken in, reported at a place of any text. Empty for a text that could not be
-   * read at all.
+   * What keeps a fragment from being taken in, reported at a place of any text. Empty for a text that could not be read
+   * at all.
    */
   static List<Problem> lacks(Document fragment, Source source, Span span, String name) {
     if (!has(fragment, false)) {

@@ -36,26 +36,26 @@ final class LinkResolver {
   private final Map<UnresolvedStep, Scope> taken = new IdentityHashMap<>();
   private int suggestions;
 
-  LinkResolver(List<UnresolvedStep> drafts, Shared shared, Problems problems) {
+  LinkResolver(List<UnresolvedStep> unresolved, Shared shared, Problems problems) {
     this.shared = shared;
     this.problems = problems;
-    for (int i = 0; i < drafts.size(); i++) {
-      Scope scope = drafts.get(i).scope();
+    for (int i = 0; i < unresolved.size(); i++) {
+      Scope scope = unresolved.get(i).scope();
       if (firstStep.putIfAbsent(scope, i) == null) {
         scope.taker().ifPresent(taker -> taken.put(taker, scope));
       }
     }
   }
 
-  /** The goal of a way as written in a scope. */
-  Target goal(Scope scope, ParsedWay way) {
+  /** The target of a way as written in a scope. */
+  Target target(Scope scope, ParsedWay way) {
     String target = way.target();
     if (target.startsWith("#")) {
-      return stepGoal(scope, target.substring(1), way.targetSpan());
+      return stepTarget(scope, target.substring(1), way.targetSpan());
     }
     int hash = target.indexOf('#');
     String file = hash < 0 ? target : target.substring(0, hash);
-    return file.endsWith(".md") ? treeGoal(scope, file, hash < 0 ? "" : target.substring(hash + 1), way.targetSpan())
+    return file.endsWith(".md") ? treeTarget(scope, file, hash < 0 ? "" : target.substring(hash + 1), way.targetSpan())
         : nowhere(Problem.at(WAY_NOT_TO_A_STEP, source(scope), way.targetSpan()).with("target", target));
   }
 
@@ -64,14 +64,14 @@ final class LinkResolver {
     return taken.containsKey(taker) ? new Target.ToStep(firstStep.get(taken.get(taker))) : new Target.Nowhere();
   }
 
-  private Target stepGoal(Scope scope, String slug, Span span) {
+  private Target stepTarget(Scope scope, String slug, Span span) {
     Integer index = scope.indexBySlug().get(slug);
     if (index != null) {
       return new Target.ToStep(index);
     }
     String exit = scope.exitBySlug().get(slug);
     if (exit != null) {
-      return scope.taker().map(taker -> exitGoal(taker, exit)).orElse(new Target.Nowhere());
+      return scope.taker().map(taker -> exitTarget(taker, exit)).orElse(new Target.Nowhere());
     }
     return scope.chapters().contains(slug) ? chapter(scope, slug, span)
         : nowhere(Problem.at(UNKNOWN_STEP, source(scope), span).with("target", slug).near("#" + slug,
@@ -80,17 +80,17 @@ final class LinkResolver {
 
   /** A heading that is no step, perhaps because the word after its fence could not be read, which is reported there. */
   private Target chapter(Scope scope, String slug, Span span) {
-    return !scope.document().misspelt().isEmpty() ? new Target.Nowhere()
+    return !scope.document().misspelled().isEmpty() ? new Target.Nowhere()
         : nowhere(Problem.at(WAY_TO_CHAPTER, source(scope), span).with("target", slug));
   }
 
   /** Out of a fragment: on by the taking step's way for this exit. */
-  private Target exitGoal(UnresolvedStep taker, String exit) {
+  private Target exitTarget(UnresolvedStep taker, String exit) {
     return taker.section().ways().stream().filter(way -> Names.key(way.answer()).equals(exit)).findFirst()
-        .map(way -> goal(taker.scope(), way)).orElse(new Target.Nowhere());
+        .map(way -> target(taker.scope(), way)).orElse(new Target.Nowhere());
   }
 
-  private Target treeGoal(Scope scope, String file, String step, Span span) {
+  private Target treeTarget(Scope scope, String file, String step, Span span) {
     String id = file.substring(0, file.length() - ".md".length());
     if (shared.trees().contains(id)) {
       return new Target.ToTree(id, Optional.of(step).filter(slug -> !slug.isEmpty()));
@@ -120,7 +120,7 @@ final class LinkResolver {
 
   /** Compares a taking step's ways with the exits that its fragment declares. */
   void inspectExits(UnresolvedStep taker) {
-    taker.section().ways().forEach(way -> goal(taker.scope(), way));
+    taker.section().ways().forEach(way -> target(taker.scope(), way));
     Scope inner = taken.get(taker);
     if (inner == null) {
       return;

@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import rungbook.action.ActionCompiler;
 import rungbook.action.ActionKind;
 import rungbook.action.ActionObject;
@@ -50,7 +51,7 @@ final class StepReader {
 
   private static final BigDecimal USUAL_MINUTES = BigDecimal.ONE;
 
-  private final UnresolvedStep draft;
+  private final UnresolvedStep unresolved;
   private final Block block;
   private final Source source;
   private final LinkResolver links;
@@ -60,11 +61,11 @@ final class StepReader {
   private final SystemNames names;
   private final AnswerReader answers;
 
-  private StepReader(UnresolvedStep draft, LinkResolver links, Shared shared, Optional<Vocabulary> system,
+  private StepReader(UnresolvedStep unresolved, LinkResolver links, Shared shared, Optional<Vocabulary> system,
       Problems problems) {
-    this.draft = draft;
-    this.block = draft.block();
-    this.source = draft.scope().document().source();
+    this.unresolved = unresolved;
+    this.block = unresolved.block();
+    this.source = unresolved.scope().document().source();
     this.links = links;
     this.shared = shared;
     this.system = system;
@@ -73,16 +74,16 @@ final class StepReader {
     this.answers = new AnswerReader(source, problems);
   }
 
-  static Step read(UnresolvedStep draft, LinkResolver links, Shared shared, Optional<Vocabulary> system,
+  static Step read(UnresolvedStep unresolved, LinkResolver links, Shared shared, Optional<Vocabulary> system,
       Problems problems) {
-    return new StepReader(draft, links, shared, system, problems).read();
+    return new StepReader(unresolved, links, shared, system, problems).read();
   }
 
   private Step read() {
     StepKeys.inspect(block.entries(), StepKeys.of(block.kind()), "a " + block.kind(), source, problems);
     return switch (block.kind()) {
       case "check" -> check();
-      case "task" -> new Step.Task(particulars(wordWays(1)), actions());
+      case "task" -> new Step.Task(header(wordWays(1)), actions());
       case "finding" -> finding();
       default -> take();
     };
@@ -96,34 +97,34 @@ final class StepReader {
       problems.add(Problem.at(reads.isEmpty() ? CHECK_READS_NOTHING : CHECK_READS_TWICE, source, span));
     }
     if (reads.isEmpty()) {
-      return new Step.SenseCheck(particulars(wordWays(1)), Sense.LOOK, List.of(), presumed());
+      return new Step.SenseCheck(header(wordWays(1)), Sense.LOOK, List.of(), presumed());
     }
     return reads.get(0).is("measure") ? meterCheck(reads.get(0)) : senseCheck(reads.get(0));
   }
 
   /** Whether a line of the block could not be read, which is reported there; what seems to be missing may be in it. */
   private boolean isBroken() {
-    return draft.scope().document().unread().stream().anyMatch(
+    return unresolved.scope().document().unread().stream().anyMatch(
         problem -> problem.span().start() >= block.span().start() && problem.span().end() <= block.span().end());
   }
 
   private Step senseCheck(Entry read) {
     List<NameRef> things = items(read);
-    return new Step.SenseCheck(particulars(wordWays(things.size())), sense(read).orElseThrow(), things, presumed());
+    return new Step.SenseCheck(header(wordWays(things.size())), sense(read).orElseThrow(), things, presumed());
   }
 
   private Step meterCheck(Entry measure) {
     Optional<Quantity> named = Quantity.named(measure.value());
     if (named.isEmpty()) {
       problems.add(MeterReader.unknown(measure.value(), source, measure.valueSpan()));
-      return new Step.SenseCheck(particulars(wordWays(1)), Sense.LOOK, List.of(), presumed());
+      return new Step.SenseCheck(header(wordWays(1)), Sense.LOOK, List.of(), presumed());
     }
     Quantity quantity = named.get();
     Optional<Entry> expect = block.entry("expect");
     if (expect.isEmpty() && !isBroken()) {
       problems.add(Problem.at(EXPECT_MISSING, source, measure.keySpan()));
     }
-    return new Step.MeterCheck(particulars(readingWays(quantity)), quantity, measure.valueSpan(),
+    return new Step.MeterCheck(header(readingWays(quantity)), quantity, measure.valueSpan(),
         leads(quantity, measure),
         expect.flatMap(entry -> answers.range(entry.value(), entry.valueSpan(), quantity)),
         expect.map(Entry::valueSpan).orElse(measure.valueSpan()), presumed());
@@ -149,8 +150,8 @@ final class StepReader {
   }
 
   private Step finding() {
-    if (!draft.section().ways().isEmpty()) {
-      problems.add(Problem.at(FINDING_WITH_WAY, source, draft.section().ways().get(0).span()));
+    if (!unresolved.section().ways().isEmpty()) {
+      problems.add(Problem.at(FINDING_WITH_WAY, source, unresolved.section().ways().get(0).span()));
     }
     List<NameRef> faults = block.entry("fault").map(this::items).orElse(List.of());
     faults.forEach(names::fault);
@@ -162,7 +163,7 @@ final class StepReader {
     if (healthy && (!faults.isEmpty() || refer.isPresent())) {
       problems.add(Problem.at(FINDING_CONTRADICTS, source, block.entry("healthy").orElseThrow().keySpan()));
     }
-    return new Step.Finding(particulars(List.of()), faults, healthy, refer, isYes("evacuate"), actions());
+    return new Step.Finding(header(List.of()), faults, healthy, refer, isYes("evacuate"), actions());
   }
 
   private boolean isYes(String key) {
@@ -177,10 +178,10 @@ final class StepReader {
     if (block.entry("fragment").isEmpty() && !isBroken()) {
       problems.add(StepKeys.missing("fragment", "a take", source, block.kindSpan()));
     }
-    links.inspectExits(draft);
-    Span title = draft.section().titleSpan();
-    var on = new Way(new Answer.AnythingElse(), "", title, links.entry(draft), "", title);
-    return new Step.Task(particulars(List.of(on)), List.of());
+    links.inspectExits(unresolved);
+    Span title = unresolved.section().titleSpan();
+    var on = new Way(new Answer.AnythingElse(), "", title, links.entry(unresolved), "", title);
+    return new Step.Task(header(List.of(on)), List.of());
   }
 
   private List<Action> actions() {
@@ -216,26 +217,27 @@ final class StepReader {
     return ways(way -> answers.words(way.answer(), way.answerSpan(), things));
   }
 
-  private List<Way> ways(java.util.function.Function<ParsedWay, Answer> read) {
-    List<ParsedWay> written = draft.section().ways();
+  private List<Way> ways(Function<ParsedWay, Answer> read) {
+    List<ParsedWay> written = unresolved.section().ways();
     if (written.size() > Step.MOST_ANSWERS) {
       problems.add(Problem.at(TOO_MANY_ANSWERS, source, written.get(Step.MOST_ANSWERS).span())
           .with("found", written.size()).with("most", Step.MOST_ANSWERS));
     }
     return written.stream().limit(Step.MOST_ANSWERS)
-        .map(way -> new Way(read.apply(way), way.answer(), way.answerSpan(), links.goal(draft.scope(), way),
+        .map(way -> new Way(read.apply(way), way.answer(), way.answerSpan(), links.target(unresolved.scope(), way),
             way.label(), way.span()))
         .toList();
   }
 
-  private StepHeader particulars(List<Way> ways) {
+  private StepHeader header(List<Way> ways) {
     Optional<NameRef> at = block.entry("at").map(entry -> new NameRef(entry.value(), entry.valueSpan()));
     at.ifPresent(names::location);
     List<NameRef> cautions = block.entry("cautions").map(this::items).orElse(List.of());
     cautions.stream().filter(name -> !shared.cautions().containsKey(name.key())).forEach(name -> problems.add(
         Problem.at(UNKNOWN_CAUTION, source, name.span()).with("caution", name.text()).near(name.text(),
             Nearest.to(name.text(), shared.cautions().keySet()))));
-    return new StepHeader(draft.id(), draft.scope().document(), draft.section(), block, at, minutes(), cautions, ways);
+    return new StepHeader(unresolved.id(), unresolved.scope().document(), unresolved.section(), block, at, minutes(),
+        cautions, ways);
   }
 
   private BigDecimal minutes() {

@@ -12,6 +12,7 @@ import rungbook.source.Problem;
 import rungbook.source.Problems;
 import rungbook.source.Span;
 import rungbook.system.Names;
+import rungbook.system.Vocabulary;
 import rungbook.tree.Meter;
 import rungbook.tree.Shared;
 import rungbook.tree.Step;
@@ -61,16 +62,17 @@ public final class TreeReader {
     document.front("exits").ifPresent(
         exits -> problems.add(Problem.at(FragmentExpander.EXIT_OUTSIDE_FRAGMENT, document.source(), exits.keySpan())));
     var system = named("system", UNKNOWN_SYSTEM, shared.systems());
-    List<UnresolvedStep> drafts = FragmentExpander.of(document, shared, problems);
-    if (drafts.isEmpty() && document.unread().isEmpty()) {
+    List<UnresolvedStep> unresolvedSteps = FragmentExpander.of(document, shared, problems);
+    if (unresolvedSteps.isEmpty() && document.unread().isEmpty()) {
       problems.add(Problem.at(NO_STEP, document.source(), Span.at(document.source().text().length())));
     }
-    LinkResolver links = new LinkResolver(drafts, shared, problems);
-    List<Step> steps = drafts.stream().map(draft -> StepReader.read(draft, links, shared, system, problems)).toList();
+    LinkResolver links = new LinkResolver(unresolvedSteps, shared, problems);
+    List<Step> steps = unresolvedSteps.stream()
+        .map(unresolved -> StepReader.read(unresolved, links, shared, system, problems)).toList();
     return new Read(tree(steps, system), problems.all());
   }
 
-  private Tree tree(List<Step> steps, Optional<rungbook.system.Vocabulary> system) {
+  private Tree tree(List<Step> steps, Optional<Vocabulary> system) {
     boolean empty = document.source().text().isBlank();
     Optional<Meter> meter = named("meter", UNKNOWN_METER, shared.meters());
     return new Tree(id, empty ? id : needed("title").orElse(id), empty ? "" : needed("complaint").orElse(""), document,

@@ -126,8 +126,8 @@ class LiveApi {
     var source = compiled.tree().source();
     var offset = source.lineSpan(Math.max(1, Math.min(line, source.lineCount()))).start();
     return compiled.tree().steps().stream()
-        .filter(step -> step.particulars().document() == compiled.tree().document())
-        .filter(step -> isAround(step.particulars().section().span(), offset, source))
+        .filter(step -> step.header().document() == compiled.tree().document())
+        .filter(step -> isAround(step.header().section().span(), offset, source))
         .findFirst();
   }
 

@@ -79,12 +79,12 @@ class TreePage {
           .orElseGet(() -> new Part(Optional.empty(),
               Optional.of(new Chapter(section.title(), views.prose(tree.document()).of(section))))));
     }
-    tree.steps().stream().filter(step -> step.particulars().document() != tree.document())
+    tree.steps().stream().filter(step -> step.header().document() != tree.document())
         .forEach(step -> parts.add(new Part(Optional.of(views.of(step)), Optional.empty())));
     return parts;
   }
 
   private static Optional<Step> stepOf(List<Step> steps, Section section) {
-    return steps.stream().filter(step -> step.particulars().section() == section).findFirst();
+    return steps.stream().filter(step -> step.header().section() == section).findFirst();
   }
 }

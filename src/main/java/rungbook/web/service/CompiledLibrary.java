@@ -12,7 +12,7 @@ import java.util.stream.Collectors;
 import org.jboss.logging.Logger;
 import rungbook.library.ChangedOutside;
 import rungbook.library.CompiledTree;
-import rungbook.library.Compiler;
+import rungbook.library.LibraryCompiler;
 import rungbook.library.Library;
 import rungbook.library.LibraryText;
 import rungbook.markdown.DocumentReader;
@@ -97,7 +97,7 @@ public class CompiledLibrary {
   private Compiled compile(long changes, List<Revision> heads) {
     var stored = StoredText.of(heads);
     var isIntact = stored.changedOutside().isEmpty() && compiled.isIntact();
-    var library = isIntact ? compile(stored.text(), compiled.library()) : Compiler.compile(stored.text());
+    var library = isIntact ? compile(stored.text(), compiled.library()) : LibraryCompiler.compile(stored.text());
     return new Compiled(changes, heads, ChangedOutside.mark(library, stored.changedOutside()),
         stored.changedOutside().isEmpty());
   }
@@ -105,13 +105,13 @@ public class CompiledLibrary {
   /** Only trees whose text changed are compiled again, unless something that all of them use changed too. */
   private static Library compile(LibraryText text, Library before) {
     if (before == null || !isSharedAlike(text, before.text())) {
-      return Compiler.compile(text);
+      return LibraryCompiler.compile(text);
     }
     var known = before.trees().stream().collect(Collectors.toMap(CompiledTree::path, tree -> tree));
     var trees = text.in("trees/").entrySet().stream().map(entry -> {
       var old = known.get(entry.getValue().name());
       return old.tree().source().text().equals(entry.getValue().text()) ? old
-          : Compiler.compile(entry.getKey(), entry.getValue(), before.shared(), text);
+          : LibraryCompiler.compile(entry.getKey(), entry.getValue(), before.shared(), text);
     }).toList();
     return new Library(text, before.shared(), trees, before.sharedProblems());
   }
@@ -134,7 +134,7 @@ public class CompiledLibrary {
 
   /** A tree's text as somebody has it on the screen, against the library as saved. */
   public CompiledTree compile(DocumentPath path, String text) {
-    return Compiler.compile(id(path), new Source(path.text(), text), library().shared(), library().text());
+    return LibraryCompiler.compile(id(path), new Source(path.text(), text), library().shared(), library().text());
   }
 
   /** Problems of any text as somebody has it on the screen. */
@@ -144,7 +144,7 @@ public class CompiledLibrary {
     }
     var texts = new TreeMap<>(library().text().texts());
     texts.put(path.text(), new Source(path.text(), text));
-    return problemsIn(path, Compiler.compile(new LibraryText(texts, library().text().pictures(), List.of())));
+    return problemsIn(path, LibraryCompiler.compile(new LibraryText(texts, library().text().pictures(), List.of())));
   }
 
   /** Problems of a text as saved. */

@@ -51,7 +51,7 @@ public class PackService {
 
   private List<TreeEntry> others(CompiledTree tree) {
     var ids = tree.tree().steps().stream().flatMap(step -> step.ways().stream())
-        .flatMap(way -> way.goal() instanceof Target.ToTree other ? Stream.of(other.tree()) : Stream.empty())
+        .flatMap(way -> way.target() instanceof Target.ToTree other ? Stream.of(other.tree()) : Stream.empty())
         .collect(Collectors.toSet());
     return shelf.library().trees().stream()
         .filter(other -> ids.contains(other.tree().id()) && !other.path().equals(tree.path())).map(TreeEntry::of)

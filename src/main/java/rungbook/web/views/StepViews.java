@@ -36,11 +36,11 @@ public final class StepViews {
   }
 
   public StepView of(Step step) {
-    var particulars = step.particulars();
+    var header = step.header();
     return new StepView(step.id(), step.title(), kind(step), kind(step).substring(0, 1),
-        step.source().placeAt(particulars.titleSpan().start()).line(),
-        facts(step), particulars.cautions().stream().map(this::caution).toList(), leads(step),
-        prose(step.particulars().document()).of(particulars.section()),
+        step.source().placeAt(header.titleSpan().start()).line(),
+        facts(step), header.cautions().stream().map(this::caution).toList(), leads(step),
+        prose(step.header().document()).of(header.section()),
         step.ways().stream().map(this::way).toList(), isTakenIn(step) ? step.source().name() : "");
   }
 
@@ -50,7 +50,7 @@ public final class StepViews {
   }
 
   private boolean isTakenIn(Step step) {
-    return step.particulars().document() != tree.document();
+    return step.header().document() != tree.document();
   }
 
   private static String kind(Step step) {
@@ -92,7 +92,7 @@ public final class StepViews {
   }
 
   private static Optional<String> written(Step step, String key) {
-    return step.particulars().block().entry(key).map(Entry::value);
+    return step.header().block().entry(key).map(Entry::value);
   }
 
   private static List<Lead> leads(Step step) {
@@ -115,16 +115,16 @@ public final class StepViews {
   }
 
   private WayView way(Way way) {
-    var label = way.label().isEmpty() && way.goal() instanceof Target.ToStep to ? tree.steps().get(to.step()).title()
+    var label = way.label().isEmpty() && way.target() instanceof Target.ToStep to ? tree.steps().get(to.step()).title()
         : way.label();
-    return new WayView(way.written().isEmpty() ? INTO_FRAGMENT : way.written(), label, href(way.goal()));
+    return new WayView(way.written().isEmpty() ? INTO_FRAGMENT : way.written(), label, href(way.target()));
   }
 
-  private Optional<String> href(Target goal) {
-    if (goal instanceof Target.ToStep to) {
+  private Optional<String> href(Target target) {
+    if (target instanceof Target.ToStep to) {
       return Optional.of("#" + tree.steps().get(to.step()).id());
     }
-    return goal instanceof Target.ToTree to
+    return target instanceof Target.ToTree to
         ? Optional.of("/tree/trees/" + UrlPath.of(to.tree()) + ".md" + to.step().map(step -> "#" + step).orElse(""))
         : Optional.empty();
   }

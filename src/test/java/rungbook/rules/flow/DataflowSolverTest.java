@@ -14,22 +14,22 @@ import rungbook.rules.api.RuleContext;
 /** The joined answer for all paths is the union of the answers of each path, followed by itself. */
 class DataflowSolverTest {
 
-  private record Problem(FlowGraph routes, long start, long[] gen, long[] kill, long[] wayGen, long[] wayKill) {
+  private record Problem(FlowGraph graph, long start, long[] gen, long[] kill, long[] wayGen, long[] wayKill) {
 
     static Problem of(long seed, boolean circles) {
       Random random = new Random(seed);
-      FlowGraph routes = RuleContext.of(RandomTrees.tree(seed, circles)).state().routes();
-      return new Problem(routes, random.nextLong(), sparse(random, routes.size()), sparse(random, routes.size()),
-          sparse(random, routes.ways()),
-          sparse(random, routes.ways()));
+      FlowGraph graph = RuleContext.of(RandomTrees.tree(seed, circles)).state().graph();
+      return new Problem(graph, random.nextLong(), sparse(random, graph.size()), sparse(random, graph.size()),
+          sparse(random, graph.ways()),
+          sparse(random, graph.ways()));
     }
 
     DataflowSolver solve() {
-      return DataflowSolver.solve(routes, start, gen, kill, wayGen, wayKill);
+      return DataflowSolver.solve(graph, start, gen, kill, wayGen, wayKill);
     }
 
     long over(int way, long facts) {
-      int step = routes.from(way);
+      int step = graph.from(way);
       return (facts & ~kill[step] | gen[step]) & ~wayKill[way] | wayGen[way];
     }
 
@@ -48,7 +48,7 @@ class DataflowSolverTest {
   @MethodSource("seeds")
   void equalsTheUnionOverEveryPath(long seed) {
     Problem problem = Problem.of(seed, false);
-    long[] union = new long[problem.routes().size()];
+    long[] union = new long[problem.graph().size()];
     followEveryPath(problem, 0, problem.start(), union);
     assertUnion(problem, union);
   }
@@ -57,7 +57,7 @@ class DataflowSolverTest {
   @MethodSource("seeds")
   void equalsTheUnionOverEveryPathRoundCircles(long seed) {
     Problem problem = Problem.of(seed, true);
-    long[] union = new long[problem.routes().size()];
+    long[] union = new long[problem.graph().size()];
     followOnce(problem, new Visit(0, problem.start()), new HashSet<>(), union);
     assertUnion(problem, union);
   }
@@ -67,7 +67,7 @@ class DataflowSolverTest {
   void pathShownForAFactIsOneAfterWhichItHolds(long seed) {
     Problem problem = Problem.of(seed, seed % 2 == 0);
     DataflowSolver flow = problem.solve();
-    for (int step : problem.routes().order()) {
+    for (int step : problem.graph().order()) {
       for (long left = flow.at(step); left != 0; left &= left - 1) {
         assertHoldsAfter(problem, flow.pathTo(step, Long.lowestOneBit(left)), step, Long.lowestOneBit(left));
       }
@@ -78,9 +78,9 @@ class DataflowSolverTest {
     int at = 0;
     long facts = problem.start();
     for (int way : path) {
-      assertEquals(at, problem.routes().from(way));
+      assertEquals(at, problem.graph().from(way));
       facts = problem.over(way, facts);
-      at = problem.routes().to(way);
+      at = problem.graph().to(way);
     }
     assertEquals(step, at);
     assertTrue((facts & fact) != 0);
@@ -88,17 +88,17 @@ class DataflowSolverTest {
 
   private static void assertUnion(Problem problem, long[] union) {
     DataflowSolver flow = problem.solve();
-    for (int step : problem.routes().order()) {
+    for (int step : problem.graph().order()) {
       assertEquals(union[step], flow.at(step), "step " + step);
     }
   }
 
   private static void followEveryPath(Problem problem, int step, long facts, long[] union) {
     union[step] |= facts;
-    FlowGraph routes = problem.routes();
-    for (int way = routes.firstWay(step); way < routes.firstWay(step + 1); way++) {
-      if (routes.to(way) >= 0) {
-        followEveryPath(problem, routes.to(way), problem.over(way, facts), union);
+    FlowGraph graph = problem.graph();
+    for (int way = graph.firstWay(step); way < graph.firstWay(step + 1); way++) {
+      if (graph.to(way) >= 0) {
+        followEveryPath(problem, graph.to(way), problem.over(way, facts), union);
       }
     }
   }
@@ -107,10 +107,10 @@ class DataflowSolverTest {
   private static void followOnce(Problem problem, Visit visit, Set<Visit> seen, long[] union) {
     if (seen.add(visit)) {
       union[visit.step()] |= visit.facts();
-      FlowGraph routes = problem.routes();
-      for (int way = routes.firstWay(visit.step()); way < routes.firstWay(visit.step() + 1); way++) {
-        if (routes.to(way) >= 0) {
-          followOnce(problem, new Visit(routes.to(way), problem.over(way, visit.facts())), seen, union);
+      FlowGraph graph = problem.graph();
+      for (int way = graph.firstWay(visit.step()); way < graph.firstWay(visit.step() + 1); way++) {
+        if (graph.to(way) >= 0) {
+          followOnce(problem, new Visit(graph.to(way), problem.over(way, visit.facts())), seen, union);
         }
       }
     }

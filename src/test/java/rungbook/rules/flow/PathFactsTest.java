@@ -32,10 +32,10 @@ class PathFactsTest {
     follow(tree, 0, World.before(tree), arrivals);
 
     PathFacts state = RuleContext.of(tree).state();
-    PathFacts.Moment moment = state.moment();
+    PathFacts.ProgramPoint point = state.point();
     for (int step : state.order()) {
-      moment.enter(step);
-      new Compared(state, moment, arrivals.get(step)).everything();
+      point.enter(step);
+      new Compared(state, point, arrivals.get(step)).everything();
     }
   }
 
@@ -43,7 +43,7 @@ class PathFactsTest {
     arrivals.get(at).add(world);
     Step step = tree.steps().get(at);
     for (Way way : step.ways()) {
-      if (way.goal() instanceof Target.ToStep to) {
+      if (way.target() instanceof Target.ToStep to) {
         World next = world.copy();
         next.pass(step, way.written());
         follow(tree, to.step(), next, arrivals);
@@ -51,7 +51,7 @@ class PathFactsTest {
     }
   }
 
-  private record Compared(PathFacts state, PathFacts.Moment moment, List<World> worlds) {
+  private record Compared(PathFacts state, PathFacts.ProgramPoint point, List<World> worlds) {
 
     void everything() {
       compare(Fact.PROVED_ANYWHERE, world -> world.provedDead);
@@ -84,8 +84,8 @@ class PathFactsTest {
 
     private void compare(int fact, Predicate<World> so) {
       if (fact != FactTable.NONE) {
-        assertEquals(worlds.stream().anyMatch(so), moment.may(fact), () -> "may " + state.facts().words(fact));
-        assertEquals(worlds.stream().allMatch(so), moment.must(fact), () -> "must " + state.facts().words(fact));
+        assertEquals(worlds.stream().anyMatch(so), point.may(fact), () -> "may " + state.facts().words(fact));
+        assertEquals(worlds.stream().allMatch(so), point.must(fact), () -> "must " + state.facts().words(fact));
       }
     }
   }

@@ -60,11 +60,11 @@ class ShownPathsTest {
           .findFirst().orElseThrow();
       world.pass(step, stop.answer());
       walked.add(step);
-      at = ((Target.ToStep) taken.goal()).step();
+      at = ((Target.ToStep) taken.target()).step();
     }
     Step last = tree.steps().get(at);
     assertEquals(last.title(), stops.get(stops.size() - 1).step());
-    assertTrue(holds(last.particulars().section().span(), problem.span()), "the path ends where the problem is");
+    assertTrue(holds(last.header().section().span(), problem.span()), "the path ends where the problem is");
     assertMet(problem, last, world, walked);
     met.add(problem.code().name());
   }
@@ -103,7 +103,7 @@ class ShownPathsTest {
   }
 
   private static boolean leadsTo(Way way, String title, Tree tree) {
-    return way.goal() instanceof Target.ToStep to && tree.steps().get(to.step()).title().equals(title);
+    return way.target() instanceof Target.ToStep to && tree.steps().get(to.step()).title().equals(title);
   }
 
   private static boolean holds(Span outer, Span inner) {

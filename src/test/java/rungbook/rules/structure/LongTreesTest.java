@@ -37,32 +37,32 @@ class LongTreesTest {
         .of(TreeReader.read("t", DocumentReader.read(new Source("trees/t.md", text), LONG), Shared.none()).tree());
   }
 
-  private static List<Problem> inspect(Rule rule, RuleContext subject) {
+  private static List<Problem> inspect(Rule rule, RuleContext context) {
     Problems out = new Problems();
-    rule.inspect(subject, out);
+    rule.inspect(context, out);
     return out.inReadingOrder();
   }
 
   @Test
   void oneRoundThroughEveryStepIsFound() {
-    RuleContext subject = chain(STEPS, i -> i == STEPS - 1 ? 0 : Math.min(i + 2, STEPS - 1));
-    List<Problem> problems = assertTimeoutPreemptively(ofSeconds(20), () -> inspect(new PathCircle(), subject));
+    RuleContext context = chain(STEPS, i -> i == STEPS - 1 ? 0 : Math.min(i + 2, STEPS - 1));
+    List<Problem> problems = assertTimeoutPreemptively(ofSeconds(20), () -> inspect(new PathCircle(), context));
     Witness.Path path = (Witness.Path) problems.get(0).witness().orElseThrow();
     assertEquals(path.stops().get(0).step(), path.stops().get(path.stops().size() - 1).step());
   }
 
   @Test
   void circlesThatShareStepsAreReportedOneAtATime() {
-    RuleContext subject = chain(STEPS, i -> 0);
-    assertEquals(2, assertTimeoutPreemptively(ofSeconds(20), () -> inspect(new PathCircle(), subject)).size(),
+    RuleContext context = chain(STEPS, i -> 0);
+    assertEquals(2, assertTimeoutPreemptively(ofSeconds(20), () -> inspect(new PathCircle(), context)).size(),
         "the last step alone, and all the others");
   }
 
   @Test
   void everyWitnessIsACircleOfRealWays() {
-    RuleContext subject = chain(60, i -> i % 7 == 3 ? i - 3 : Math.min(i + 2, 59));
-    Graph graph = subject.graph();
-    for (Problem problem : inspect(new PathCircle(), subject)) {
+    RuleContext context = chain(60, i -> i % 7 == 3 ? i - 3 : Math.min(i + 2, 59));
+    Graph graph = context.graph();
+    for (Problem problem : inspect(new PathCircle(), context)) {
       List<Integer> steps = ((Witness.Path) problem.witness().orElseThrow()).stops().stream()
           .map(stop -> Integer.parseInt(stop.step().substring(1))).toList();
       assertEquals(steps.get(0), steps.get(steps.size() - 1));
@@ -79,8 +79,8 @@ class LongTreesTest {
         .mapToObj(i -> "## S" + i + "\n\n```task\nminutes: 1\n```\n\n- done: [S](#s" + i + ")\n\n")
         .collect(Collectors.joining("",
             "---\ntitle: T\ncomplaint: C\n---\n\n## First\n\n```finding\nhealthy: yes\n```\n\n", ""));
-    RuleContext subject = RuleContext
+    RuleContext context = RuleContext
         .of(TreeReader.read("t", DocumentReader.read(new Source("trees/t.md", islands), LONG), Shared.none()).tree());
-    assertEquals(STEPS, assertTimeoutPreemptively(ofSeconds(20), () -> inspect(new Unreached(), subject)).size());
+    assertEquals(STEPS, assertTimeoutPreemptively(ofSeconds(20), () -> inspect(new Unreached(), context)).size());
   }
 }

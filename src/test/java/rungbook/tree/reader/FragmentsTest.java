@@ -49,9 +49,9 @@ class FragmentsTest {
         Map.of("inner", INNER));
     assertEquals(List.of(), codes(read));
     assertEquals(List.of("take", "end", "take--look"), read.tree().steps().stream().map(Step::id).toList());
-    assertEquals(new Target.ToStep(2), read.tree().steps().get(0).ways().get(0).goal());
+    assertEquals(new Target.ToStep(2), read.tree().steps().get(0).ways().get(0).target());
     assertEquals(List.of(new Target.ToStep(1), new Target.ToTree("other", java.util.Optional.empty())),
-        read.tree().steps().get(2).ways().stream().map(Way::goal).toList());
+        read.tree().steps().get(2).ways().stream().map(Way::target).toList());
     assertEquals("shared/fragments/inner.md", read.tree().steps().get(2).source().name());
   }
 
@@ -63,7 +63,7 @@ class FragmentsTest {
     assertEquals(List.of("take", "end", "take--take-inner", "take--wait", "take--take-inner--look"),
         read.tree().steps().stream().map(Step::id).toList());
     assertEquals(List.of(new Target.ToStep(1), new Target.ToStep(3)),
-        step(read, "take--take-inner--look").ways().stream().map(Way::goal).toList());
+        step(read, "take--take-inner--look").ways().stream().map(Way::target).toList());
   }
 
   private static Step step(TreeReader.Read read, String id) {
@@ -78,8 +78,8 @@ class FragmentsTest {
         Map.of("inner", INNER));
     assertEquals(List.of("first", "second", "end", "first--look", "second--look"),
         read.tree().steps().stream().map(Step::id).toList());
-    assertEquals(new Target.ToStep(1), step(read, "first--look").ways().get(0).goal());
-    assertEquals(new Target.ToStep(2), step(read, "second--look").ways().get(0).goal());
+    assertEquals(new Target.ToStep(1), step(read, "first--look").ways().get(0).target());
+    assertEquals(new Target.ToStep(2), step(read, "second--look").ways().get(0).target());
   }
 
   @Test

@@ -6,7 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import rungbook.library.CompiledTree;
-import rungbook.library.Compiler;
+import rungbook.library.LibraryCompiler;
 import rungbook.library.LibraryText;
 import rungbook.source.Source;
 
@@ -25,7 +25,7 @@ class PerTreeTest {
   private static CompiledTree compiled(String id) {
     var text = new java.util.TreeMap<String, Source>();
     text.put("trees/" + id + ".md", new Source("trees/" + id + ".md", TEXT));
-    return Compiler.compile(new LibraryText(text, new java.util.TreeMap<>(), List.of())).trees().get(0);
+    return LibraryCompiler.compile(new LibraryText(text, new java.util.TreeMap<>(), List.of())).trees().get(0);
   }
 
   @Test

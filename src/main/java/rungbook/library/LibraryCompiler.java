@@ -13,9 +13,9 @@ import rungbook.tree.Shared;
 import rungbook.tree.reader.TreeReader;
 
 /** The whole way from text to a compiled library. */
-public final class Compiler {
+public final class LibraryCompiler {
 
-  private Compiler() {}
+  private LibraryCompiler() {}
 
   public static Library compile(LibraryText text) {
     Library library = readShared(text);
@@ -47,8 +47,9 @@ public final class Compiler {
   }
 
   /**
-   * One tree against what a library shares; what an editor does while someone types. @param id the file's name without
-   * {@code .md}
+   * One tree against what a library shares; what an editor does while someone types.
+   *
+   * @param id the file's name without {@code .md}
    */
   public static CompiledTree compile(String id, Source source, Shared shared, LibraryText text) {
     return compile(id, source, shared, text, new Crossings(text));
