@@ -10,11 +10,13 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import rungbook.browser.Browser;
 
 /** Text that wants to be code stays text, and a picture that wants to be code stays a picture. */
+@Tag("browser")
 class HostileTextTest {
 
   private static final String SVG = """

@@ -11,11 +11,13 @@ import java.net.InetSocketAddress;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import rungbook.browser.Browser;
 import rungbook.pack.page.FileNames;
 
 /** A library's folder as any web server would hand it out; the browser treats loopback as it treats HTTPS. */
+@Tag("browser")
 class LibraryServedTest {
 
   private final Map<String, PackFile> files = LibraryFolder.of(Samples.starters()).stream()

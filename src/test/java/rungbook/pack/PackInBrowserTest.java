@@ -13,6 +13,7 @@ import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.WebElement;
@@ -20,6 +21,7 @@ import rungbook.browser.Browser.Scheme;
 import rungbook.browser.Browser;
 
 /** Packs on a phone of 320 px, from a file, with the network cut. */
+@Tag("browser")
 class PackInBrowserTest {
 
   private static final String TREE = "example";

@@ -12,6 +12,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Random;
 import java.util.Set;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import rungbook.browser.Browser;
@@ -20,6 +21,7 @@ import rungbook.tree.Step;
 import rungbook.tree.Tree;
 
 /** The pack's script and {@link Readings} send every reading the same way. */
+@Tag("browser")
 class RoutingAgreementTest {
 
   /** Types each text into a check's field and answers with the way pointed to, -1 for none. */

@@ -15,6 +15,7 @@ import java.util.TreeMap;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.atomic.AtomicBoolean;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import rungbook.store.Imports.Result.Imported;
 import rungbook.store.Imports.Result.NothingImported;
@@ -24,6 +25,7 @@ import rungbook.store.document.Refused;
 import rungbook.store.document.Revision;
 import rungbook.store.document.Save;
 
+@Tag("server")
 @QuarkusTest
 class ImportsTest {
   @Inject

@@ -26,6 +26,7 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicBoolean;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import rungbook.store.document.DocumentPath;
@@ -35,6 +36,7 @@ import rungbook.store.document.Save;
 /**
  * What was acknowledged is there after a power cut: the disk below the database is one that loses what was not forced.
  */
+@Tag("server")
 @QuarkusTest
 @TestProfile(PowerCutTest.OnSimulatedDisk.class)
 class PowerCutTest {

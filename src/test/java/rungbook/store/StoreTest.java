@@ -19,6 +19,7 @@ import java.util.concurrent.Executors;
 import java.util.function.IntFunction;
 import java.util.stream.IntStream;
 import org.hibernate.exception.ConstraintViolationException;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import rungbook.store.document.DocumentPath;
 import rungbook.store.document.Outcome;
@@ -27,6 +28,7 @@ import rungbook.store.document.Revision;
 import rungbook.store.document.Save;
 import rungbook.store.document.StoreLimits;
 
+@Tag("server")
 @QuarkusTest
 class StoreTest {
   @Inject

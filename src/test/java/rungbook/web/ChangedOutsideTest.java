@@ -11,6 +11,7 @@ import java.nio.charset.StandardCharsets;
 import java.sql.SQLException;
 import java.util.List;
 import javax.sql.DataSource;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import rungbook.store.Store;
 import rungbook.store.document.DocumentPath;
@@ -18,6 +19,7 @@ import rungbook.store.document.Save;
 import rungbook.web.service.CompiledLibrary;
 
 /** Words of the library are changed in its database with SQL, past the store: no pack is made of them. */
+@Tag("server")
 @QuarkusTest
 class ChangedOutsideTest {
   private static final DocumentPath ELSEWHERE = new DocumentPath("trees/changed-elsewhere.md");

@@ -11,6 +11,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import rungbook.browser.Browser;
 import rungbook.browser.Browser.Scheme;
@@ -19,6 +20,8 @@ import rungbook.store.document.Save;
 import rungbook.store.Store;
 
 /** The button beside a problem makes its fix in the text, and the problem goes away. */
+@Tag("browser")
+@Tag("server")
 @QuarkusTest
 class EditorFixTest {
 

@@ -15,12 +15,14 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** Every route that the program has, with bodies that it did not ask for. */
+@Tag("server")
 @QuarkusTest
 class EveryRouteTest {
   @TestHTTPResource("/")

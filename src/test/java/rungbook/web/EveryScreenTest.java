@@ -16,6 +16,7 @@ import java.util.Locale;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -30,6 +31,8 @@ import rungbook.store.document.Save;
  * Every page, light and dark, on a phone and on a desk. The pictures are left in {@code target/screens} to be looked
  * at.
  */
+@Tag("browser")
+@Tag("server")
 @QuarkusTest
 class EveryScreenTest {
   private static final Path PICTURES = Path.of("target/screens");

@@ -17,6 +17,7 @@ import jakarta.inject.Inject;
 import java.nio.charset.StandardCharsets;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import rungbook.store.Store;
 import rungbook.store.document.DocumentPath;
@@ -24,6 +25,7 @@ import rungbook.store.document.Outcome;
 import rungbook.store.document.Refused;
 import rungbook.store.document.Save;
 
+@Tag("server")
 @QuarkusTest
 class HistoryTest {
   @Inject

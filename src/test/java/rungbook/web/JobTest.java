@@ -18,6 +18,7 @@ import java.time.Duration;
 import java.util.Map;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.Keys;
@@ -30,6 +31,8 @@ import rungbook.store.document.DocumentPath;
 import rungbook.store.document.Save;
 
 /** What people come for, done in a browser. */
+@Tag("browser")
+@Tag("server")
 @QuarkusTest
 class JobTest {
   private static final String REST_OF_TREE = """

@@ -17,6 +17,7 @@ import java.util.List;
 import java.util.logging.Handler;
 import java.util.logging.LogRecord;
 import java.util.logging.Logger;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -24,6 +25,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import rungbook.web.http.Failures;
 
 /** What is wrong with a request is said in one shape, wherever it goes wrong. */
+@Tag("server")
 @QuarkusTest
 class ProblemAnswersTest {
   private static final String GIVEN = "{\"path\":\"trees/a.md\",\"text\":\"x\"}";

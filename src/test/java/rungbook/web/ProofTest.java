@@ -24,6 +24,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.CompletableFuture;
 import java.util.stream.IntStream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import rungbook.browser.Browser.Scheme;
 import rungbook.browser.Browser;
@@ -33,6 +34,8 @@ import rungbook.store.document.Save;
 import rungbook.web.pages.NewTexts;
 
 /** A proof where people meet it: on the tree's page, beside the text that is being written, and in JSON. */
+@Tag("browser")
+@Tag("server")
 @QuarkusTest
 class ProofTest {
   private static final Path PICTURES = Path.of("target/screens");

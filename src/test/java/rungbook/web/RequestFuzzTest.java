@@ -13,6 +13,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -22,6 +23,7 @@ import org.junit.jupiter.api.Test;
  * are not
  * among them: a proof is given 20 seconds.
  */
+@Tag("server")
 @QuarkusTest
 class RequestFuzzTest {
   private static final int REQUESTS = Integer.getInteger("fuzz.requests", 500);

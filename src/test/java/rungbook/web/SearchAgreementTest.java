@@ -11,6 +11,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import rungbook.browser.Browser;
@@ -27,6 +28,7 @@ import rungbook.source.Source;
 import rungbook.web.views.Search;
 
 /** The index of packs, its script in a browser, finds the same trees in the same order as the server does. */
+@Tag("browser")
 class SearchAgreementTest {
 
   private static final List<String> PHRASES = List.of("stops", "stopping", "stop", "top", "ac", "A/C", "a/c buzz", "AC",

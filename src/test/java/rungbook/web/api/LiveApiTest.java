@@ -11,9 +11,11 @@ import static org.hamcrest.Matchers.not;
 import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.response.ValidatableResponse;
 import java.util.Map;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import rungbook.web.pages.NewTexts;
 
+@Tag("server")
 @QuarkusTest
 class LiveApiTest {
   private static final String TREE = """

@@ -15,9 +15,11 @@ import java.util.HashSet;
 import java.util.Map;
 import java.util.Set;
 import java.util.zip.ZipInputStream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import rungbook.pack.Verify;
 
+@Tag("server")
 @QuarkusTest
 class PacksApiTest {
   @Test

@@ -11,11 +11,13 @@ import java.net.InetAddress;
 import java.net.Socket;
 import java.net.URL;
 import java.nio.charset.StandardCharsets;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import rungbook.web.RawHttp;
 
+@Tag("server")
 @QuarkusTest
 class BodyLimitsTest {
   private static final String HEAD = " HTTP/1.1\r\nHost: 127.0.0.1\r\nContent-Type: application/json\r\n";

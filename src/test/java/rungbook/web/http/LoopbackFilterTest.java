@@ -8,10 +8,12 @@ import static org.hamcrest.Matchers.not;
 import io.quarkus.test.common.http.TestHTTPResource;
 import io.quarkus.test.junit.QuarkusTest;
 import java.net.URL;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
+@Tag("server")
 @QuarkusTest
 class LoopbackFilterTest {
   @TestHTTPResource

@@ -16,12 +16,14 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import rungbook.store.Store;
 import rungbook.store.document.DocumentPath;
 import rungbook.store.document.LibraryArchive;
 import rungbook.store.document.Save;
 
+@Tag("server")
 @QuarkusTest
 class PagesTest {
   @Inject
