@@ -11,10 +11,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import com.fasterxml.jackson.databind.ObjectMapper;
 import io.quarkus.test.common.http.TestHTTPResource;
 import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.response.ValidatableResponse;
 import jakarta.inject.Inject;
+import java.net.Socket;
 import java.net.URL;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
@@ -23,6 +25,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.TimeUnit;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -32,6 +35,7 @@ import rungbook.store.Store;
 import rungbook.store.document.DocumentPath;
 import rungbook.store.document.Save;
 import rungbook.web.pages.NewTexts;
+import rungbook.web.service.LargeTree;
 
 /** A proof where people meet it: on the tree's page, beside the text that is being written, and in JSON. */
 @Tag("browser")
@@ -102,6 +106,21 @@ class ProofTest {
         .toList().stream().map(CompletableFuture::join).toList();
     assertTrue(Set.of(200, 409).containsAll(statuses), statuses.toString());
     assertTrue(statuses.contains(200), statuses.toString());
+  }
+
+  @Test
+  void aDraftWhoseAskerHangsUpIsNotProvedAnyFurther() throws Exception {
+    var slow = "{\"path\":\"trees/large.md\",\"text\":" + new ObjectMapper().writeValueAsString(LargeTree.TEXT) + "}";
+    try (var socket = new Socket("127.0.0.1", address.getPort())) {
+      var length = slow.getBytes(StandardCharsets.UTF_8).length;
+      socket.getOutputStream().write(("POST /api/proof HTTP/1.1\r\nHost: 127.0.0.1\r\n"
+          + "Content-Type: application/json\r\nContent-Length: " + length + "\r\n\r\n" + slow)
+          .getBytes(StandardCharsets.UTF_8));
+      Thread.sleep(1_000);
+    }
+    var from = System.nanoTime();
+    live(BUZZES, text(BUZZES)).statusCode(200);
+    assertTrue(System.nanoTime() - from < TimeUnit.SECONDS.toNanos(12), "the proof of 20 seconds went on");
   }
 
   @Test

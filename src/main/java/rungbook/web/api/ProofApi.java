@@ -1,10 +1,12 @@
 package rungbook.web.api;
 
+import io.vertx.ext.web.RoutingContext;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.core.Context;
 import jakarta.ws.rs.core.MediaType;
 import java.util.List;
 import org.eclipse.microprofile.openapi.annotations.Operation;
@@ -12,6 +14,7 @@ import org.eclipse.microprofile.openapi.annotations.tags.Tag;
 import rungbook.report.ProofJson;
 import rungbook.report.Report;
 import rungbook.store.Store;
+import rungbook.web.http.Asker;
 import rungbook.web.http.ProblemException;
 import rungbook.web.service.CompiledLibrary;
 import rungbook.web.service.ProofService;
@@ -25,12 +28,12 @@ import rungbook.web.service.Requests;
 class ProofApi {
   private final CompiledLibrary shelf;
   private final Store store;
-  private final ProofService desk;
+  private final ProofService proofs;
 
-  ProofApi(CompiledLibrary shelf, Store store, ProofService desk) {
+  ProofApi(CompiledLibrary shelf, Store store, ProofService proofs) {
     this.shelf = shelf;
     this.store = store;
-    this.desk = desk;
+    this.proofs = proofs;
   }
 
   @GET
@@ -38,9 +41,9 @@ class ProofApi {
   @Operation(summary = "The proof of a tree as saved",
       description = "The same fields as `rungbook prove --format json`; "
           + "`proofs` is empty when the tree cannot be proved, and a problem says why")
-  public String saved(String path) {
+  public String saved(String path, @Context RoutingContext request) {
     var at = Requests.head(store, Requests.path(path)).path();
-    var result = desk.saved(shelf.tree(at).orElseThrow(() -> ProblemException.noTree(path)));
+    var result = proofs.saved(shelf.tree(at).orElseThrow(() -> ProblemException.noTree(path)), Asker.of(request));
     return ProofJson.of(result.proved().map(proof -> new ProofJson.Of(at.text(), proof)).stream().toList(),
         new Report(1, result.problems()));
   }
@@ -48,12 +51,13 @@ class ProofApi {
   @POST
   @Consumes(MediaType.APPLICATION_JSON)
   @Operation(summary = "The proof in brief of a tree that is being written", description = "Nothing is saved. "
-      + "Answers 409 when a newer text of the same tree was sent meanwhile, 503 when the proof takes too long")
-  public LiveProof typed(LiveApi.Written written) {
+      + "Answers 409 when the same author sent a newer text of the same tree meanwhile, "
+      + "503 when the proof was stopped because it ran too long")
+  public LiveProof draft(LiveApi.Written written, @Context RoutingContext request) {
     var at = Requests.path(written.path());
     if (!at.isTree()) {
       throw ProblemException.badRequest("`" + at + "` is no tree", "only trees are proved");
     }
-    return LiveProof.of(desk.typed(shelf.compile(at, LiveApi.text(written))));
+    return LiveProof.of(proofs.draft(shelf.compile(at, LiveApi.text(written)), Asker.of(request)));
   }
 }

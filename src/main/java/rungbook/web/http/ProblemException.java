@@ -75,7 +75,7 @@ public final class ProblemException extends RuntimeException {
     return new ProblemException(new Report(report.status(), report.title(), report.detail(), report.hint(), more));
   }
 
-  Report report() {
+  public Report report() {
     return report;
   }
 }

@@ -1,15 +1,18 @@
 package rungbook.web.pages;
 
 import io.quarkus.qute.TemplateInstance;
+import io.vertx.ext.web.RoutingContext;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.core.Context;
 import jakarta.ws.rs.core.MediaType;
 import java.util.List;
 import java.util.Optional;
 import rungbook.source.Wording;
 import rungbook.store.Store;
 import rungbook.text.UrlPath;
+import rungbook.web.http.Asker;
 import rungbook.web.http.InlineCode;
 import rungbook.web.http.ProblemException;
 import rungbook.web.service.CompiledLibrary;
@@ -26,12 +29,12 @@ import rungbook.web.views.ProofViews;
 class ProofPage {
   private final CompiledLibrary shelf;
   private final Store store;
-  private final ProofService desk;
+  private final ProofService proofs;
 
-  ProofPage(CompiledLibrary shelf, Store store, ProofService desk) {
+  ProofPage(CompiledLibrary shelf, Store store, ProofService proofs) {
     this.shelf = shelf;
     this.store = store;
-    this.desk = desk;
+    this.proofs = proofs;
   }
 
   /** @param unproved why there is no proof; empty where there is one. @param problems what the proof shows wrong */
@@ -45,11 +48,11 @@ class ProofPage {
 
   @GET
   @Path("{path:.+}")
-  public TemplateInstance show(String path) {
+  public TemplateInstance show(String path, @Context RoutingContext request) {
     var at = Requests.head(store, Requests.path(path)).path();
     var compiled = shelf.tree(at).orElseThrow(() -> ProblemException.noTree(path));
     var href = UrlPath.of(at.text());
-    var result = desk.saved(compiled);
+    var result = proofs.saved(compiled, Asker.of(request));
     var why = result.proved().isPresent() ? ""
         : Wording.of(result.problems().get(0)).sentence(result.problems().get(0));
     return Pages.proof(

@@ -2,41 +2,41 @@ package rungbook.web.service;
 
 import jakarta.annotation.PreDestroy;
 import jakarta.enterprise.context.ApplicationScoped;
-import java.time.Duration;
+import jakarta.inject.Inject;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.ArrayBlockingQueue;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ExecutionException;
-import java.util.concurrent.Future;
 import java.util.concurrent.RejectedExecutionException;
-import java.util.concurrent.ThreadPoolExecutor;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
+import java.util.function.Supplier;
 import rungbook.circuit.network.Samples;
 import rungbook.library.CompiledTree;
 import rungbook.library.Library;
 import rungbook.library.Prover;
 import rungbook.proof.Proving;
-import rungbook.web.http.ProblemException;
+import rungbook.web.http.Asker;
 
 /**
- * Where trees are proved: one at a time, however many ask, so that reading and writing stay quick. Who waits too long
- * is told
- * so; what was solved by then is kept. A text that was typed on is not proved any more.
+ * Where trees are proved. Saved trees and drafts have workers of their own, and authors take turns. A proof is stopped
+ * when nobody waits for it any more, when its author sends a newer draft, or when it runs too long. Threads may share it.
  */
 @ApplicationScoped
 public class ProofService {
-  private static final Duration LONGEST = Duration.ofSeconds(20);
-  private static final int MOST_WAITING = 16;
+  static final String SAVED_SETTING = "rungbook.proof.saved-seconds";
+  static final String DRAFT_SETTING = "rungbook.proof.draft-seconds";
   private static final int MOST_KEPT = 32;
-  private final CompiledLibrary shelf;
-  private final Prover prover = new Prover(Samples.USUAL);
-  private final ThreadPoolExecutor bench = new ThreadPoolExecutor(1, 1, 0, TimeUnit.SECONDS,
-      new ArrayBlockingQueue<>(MOST_WAITING), ProofService::thread);
-  private final Map<String, Future<?>> typed = new ConcurrentHashMap<>();
+  private final Supplier<Library> library;
+  private final Method method;
+  private final ProofSettings settings;
+  private final RoundRobinExecutor<Proving.Result> savedQueue;
+  private final RoundRobinExecutor<Proving.Result> draftQueue;
+  private final Map<DraftKey, Job<Proving.Result>> drafts = new ConcurrentHashMap<>();
+  private final Map<String, SavedProof> proving = new HashMap<>();
   private final Map<String, Kept> kept = new LinkedHashMap<>(MOST_KEPT, 0.75f, true) {
     @Override
     protected boolean removeEldestEntry(Map.Entry<String, Kept> eldest) {
@@ -44,33 +44,61 @@ public class ProofService {
     }
   };
 
-  private record Kept(Library library, Proving.Result result) {}
-
-  ProofService(CompiledLibrary shelf) {
-    this.shelf = shelf;
+  /** How a tree is proved. Interrupting its thread makes it throw a {@link CancellationException} soon after. */
+  @FunctionalInterface
+  interface Method {
+    Proving.Result prove(CompiledTree tree, Library library);
   }
 
-  private static Thread thread(Runnable proof) {
-    var thread = new Thread(proof, "proof");
-    thread.setDaemon(true);
-    return thread;
+  private record DraftKey(String author, String path) {}
+
+  private record SavedProof(Library library, Job<Proving.Result> job) {}
+
+  private record Kept(Library library, Proving.Result result) {}
+
+  @Inject
+  ProofService(CompiledLibrary shelf, ProofSettings settings) {
+    this(shelf::library, provenBy(new Prover(Samples.USUAL)), settings);
+  }
+
+  ProofService(Supplier<Library> library, Method method, ProofSettings settings) {
+    this.library = library;
+    this.method = method;
+    this.settings = settings;
+    savedQueue = new RoundRobinExecutor<>("proof", settings.savedWorkers(), settings.savedLimit());
+    draftQueue = new RoundRobinExecutor<>("draft proof", settings.draftWorkers(), settings.draftLimit());
+  }
+
+  static Method provenBy(Prover prover) {
+    return (tree, library) -> prover.prove(tree.tree(), library.text(),
+        id -> library.tree(id).map(CompiledTree::tree));
   }
 
   @PreDestroy
   void close() {
-    bench.shutdownNow();
+    savedQueue.close();
+    draftQueue.close();
   }
 
-  /** A tree as saved; proved once for as long as nothing in the library changes. */
-  public Proving.Result saved(CompiledTree tree) {
-    var library = shelf.library();
-    return known(tree.path(), library).orElseGet(() -> {
-      var result = await(submit(tree, library));
-      synchronized (kept) {
-        kept.put(tree.path(), new Kept(library, result));
-      }
-      return result;
-    });
+  /** How many proofs wait or run. */
+  int load() {
+    return savedQueue.load() + draftQueue.load();
+  }
+
+  /** Proves a tree as saved, once for as long as nothing in the library changes and for all who ask meanwhile. */
+  public Proving.Result saved(CompiledTree tree, Asker asker) {
+    var now = library.get();
+    var known = known(tree.path(), now);
+    if (known.isPresent()) {
+      return known.get();
+    }
+    var job = joinOrSubmit(tree, now, asker);
+    asker.whenGone().accept(job::leave);
+    try {
+      return await(job, savedQueue, SAVED_SETTING);
+    } catch (TimeoutException late) {
+      throw ProofProblems.stillProving(settings.patience());
+    }
   }
 
   private Optional<Proving.Result> known(String path, Library library) {
@@ -79,47 +107,88 @@ public class ProofService {
     }
   }
 
-  /** A tree as somebody types it; a newer text of the same tree takes its place. */
-  public Proving.Result typed(CompiledTree tree) {
-    var proof = submit(tree, shelf.library());
-    var older = typed.put(tree.path(), proof);
-    if (older != null) {
-      older.cancel(false);
-    }
-    try {
-      return await(proof);
-    } finally {
-      typed.remove(tree.path(), proof);
+  private Job<Proving.Result> joinOrSubmit(CompiledTree tree, Library now, Asker asker) {
+    synchronized (proving) {
+      var found = proving.get(tree.path());
+      if (found != null && found.library() == now && found.job().join()) {
+        return found.job();
+      }
+      var job = submit(savedQueue, owner(asker, tree), () -> keep(tree, now), this::forgetDone);
+      proving.put(tree.path(), new SavedProof(now, job));
+      return job;
     }
   }
 
-  private Future<Proving.Result> submit(CompiledTree tree, Library library) {
-    try {
-      bench.purge();
-      return bench
-          .submit(() -> prover.prove(tree.tree(), library.text(), id -> library.tree(id).map(CompiledTree::tree)));
-    } catch (RejectedExecutionException full) {
-      throw ProblemException.of(503, "Too many proofs at once", MOST_WAITING + " others wait to be proved",
-          "try again in a moment");
+  private void forgetDone() {
+    synchronized (proving) {
+      proving.values().removeIf(proof -> proof.job().isDone());
     }
   }
 
-  private static Proving.Result await(Future<Proving.Result> proof) {
+  private Proving.Result keep(CompiledTree tree, Library now) {
+    var result = method.prove(tree, now);
+    synchronized (kept) {
+      kept.put(tree.path(), new Kept(now, result));
+    }
+    return result;
+  }
+
+  /** Proves a tree as somebody writes it; a newer draft of the same tree by the same author replaces it. */
+  public Proving.Result draft(CompiledTree tree, Asker asker) {
+    var key = new DraftKey(asker.author(), tree.path());
+    replace(drafts.remove(key));
+    var now = library.get();
+    var job = submit(draftQueue, owner(asker, tree), () -> method.prove(tree, now), () -> {});
+    replace(drafts.put(key, job));
+    asker.whenGone().accept(job::leave);
     try {
-      return proof.get(LONGEST.toSeconds(), TimeUnit.SECONDS);
+      return await(job, draftQueue, DRAFT_SETTING);
     } catch (TimeoutException late) {
-      proof.cancel(false);
-      throw ProblemException.of(503, "Not proved in time",
-          "the proof takes longer than " + LONGEST.toSeconds() + " seconds",
-          "try again in a moment: what is solved by then is kept");
-    } catch (CancellationException overtaken) {
-      throw ProblemException.of(409, "Overtaken", "a newer text of this tree is being proved",
-          "ask again with the newest text");
+      job.leave();
+      throw ProofProblems.othersFirst(settings.patience());
+    } finally {
+      drafts.remove(key, job);
+    }
+  }
+
+  private static void replace(Job<Proving.Result> older) {
+    if (older != null) {
+      older.stop(Job.StopReason.REPLACED);
+    }
+  }
+
+  /** Whose turn a proof takes: the author's, and the tree's where nobody knows who asks. */
+  private static String owner(Asker asker, CompiledTree tree) {
+    return asker.author().isEmpty() ? tree.path() : "author " + asker.author();
+  }
+
+  private static Job<Proving.Result> submit(RoundRobinExecutor<Proving.Result> queue, String owner,
+      Supplier<Proving.Result> proof, Runnable whenDone) {
+    try {
+      return queue.submit(owner, proof::get, whenDone);
+    } catch (RejectedExecutionException full) {
+      throw ProofProblems.tooManyWait();
+    }
+  }
+
+  private Proving.Result await(Job<Proving.Result> job, RoundRobinExecutor<Proving.Result> queue, String setting)
+      throws TimeoutException {
+    try {
+      return job.get(settings.patience().toMillis(), TimeUnit.MILLISECONDS);
+    } catch (CancellationException stopped) {
+      throw ProofProblems.stopped(job.stopReason(), queue.limit(), setting);
     } catch (ExecutionException failed) {
-      throw new IllegalStateException("the proof failed", failed.getCause());
+      throw failure(failed.getCause(), job, queue, setting);
     } catch (InterruptedException stopped) {
       Thread.currentThread().interrupt();
-      throw ProblemException.of(503, "Rungbook is stopping", "the proof was given up", "start it again");
+      throw ProofProblems.serverStops();
     }
+  }
+
+  /** A proof whose thread was interrupted, but not by its job, ends with the proof's own exception. */
+  private static RuntimeException failure(Throwable cause, Job<Proving.Result> job,
+      RoundRobinExecutor<Proving.Result> queue, String setting) {
+    return cause instanceof CancellationException ? ProofProblems.stopped(job.stopReason(), queue.limit(), setting)
+        : new IllegalStateException("the proof failed", cause);
   }
 }
