@@ -16,35 +16,40 @@ import rungbook.circuit.sequence.SteadyStateSearch;
 import rungbook.system.ControlSystem;
 
 /**
- * What a meter shows in any circuit state, for the healthy system and every single fault, on every sample.
+ * Fault dictionary: what a meter shows in any circuit state, for the healthy system and every single fault, on every
+ * sample.
  *
- * <p>Each configuration of relays is solved once for all samples; a fault is then a change of low rank. Where a fault
- * moves a relay, the configuration it moves to is solved (once, for all faults that end there).
+ * <p>Each relay state is solved once for all samples, and each fault is a low-rank update of that solution. If a fault
+ * changes the relay state, the new state is solved once and shared by all faults that reach it.
  */
 public final class Dictionary {
 
-  private final CircuitModel plant;
+  private final CircuitModel model;
   private final List<FaultCase> cases = new ArrayList<>();
   private final boolean[][][] blown;
 
-  private Dictionary(CircuitModel plant) {
-    this.plant = plant;
+  private Dictionary(CircuitModel model) {
+    this.model = model;
     cases.add(FaultCase.HEALTHY);
-    plant.wiring().system().faults().forEach(fault -> cases.add(FaultCase.of(fault, plant.wiring())));
+    model.network().system().faults().forEach(fault -> cases.add(FaultCase.of(fault, model.network())));
     blown = cases.stream().map(this::blownBefore).toArray(boolean[][][]::new);
   }
 
-  /** @param system one that was read without problems */
+  /**
+   * Builds the dictionary.
+   *
+   * @param system a system that was read without problems
+   */
   public static Dictionary of(ControlSystem system, Samples samples) {
     return new Dictionary(new CircuitModel(CircuitNetwork.of(system), samples));
   }
 
-  public CircuitNetwork wiring() {
-    return plant.wiring();
+  public CircuitNetwork network() {
+    return model.network();
   }
 
   public int samples() {
-    return plant.sampled().size();
+    return model.parameters().size();
   }
 
   /** The key of each case: {@code healthy}, then the faults in the system's order. */
@@ -53,61 +58,71 @@ public final class Dictionary {
   }
 
   /** Solves one circuit state for every case and sample. */
-  public ReadingTable sheet(CircuitState state, List<Probe> probes) {
-    var sheet = new ReadingTable(probes, plant.logic().sights(), cases.size(), samples());
-    try (var run = new StateSolver(plant, state)) {
+  public ReadingTable table(CircuitState state, List<Probe> probes) {
+    var table = new ReadingTable(probes, model.logic().sights(), cases.size(), samples());
+    try (var solver = new StateSolver(model, state)) {
       for (int i = 0; i < cases.size(); i++) {
         Cancellation.check();
-        try (var settling = new SteadyStateSearch(run, cases.get(i))) {
-          fill(sheet, i, run, settling);
+        try (var search = new SteadyStateSearch(solver, cases.get(i))) {
+          recordReadings(table, i, solver, search);
         }
       }
     }
-    return sheet;
+    return table;
   }
 
-  private void fill(ReadingTable sheet, int number, StateSolver run, SteadyStateSearch settling) {
+  private void recordReadings(ReadingTable table, int number, StateSolver solver, SteadyStateSearch search) {
+    for (SteadyState steadyState : search.from(blownNow(number, solver.state()))) {
+      if (steadyState.converged()) {
+        recordConverged(table, number, steadyState, new MeterReadout(solver, search, steadyState.modes()));
+      } else {
+        recordUnsteady(table, number, steadyState);
+      }
+      recordSights(table, number, steadyState, solver.state());
+    }
+  }
+
+  private void recordConverged(ReadingTable table, int number, SteadyState steadyState, MeterReadout readout) {
     double[] shown = new double[samples()];
-    for (SteadyState settled : settling.from(blownNow(number, run.state()))) {
-      var display = settled.steady() ? new MeterReadout(run, settling, settled.modes()) : null;
-      for (int p = 0; p < sheet.probes().size(); p++) {
-        if (settled.steady()) {
-          display.read(sheet.probes().get(p), shown);
-        } else {
-          Arrays.fill(shown, Reading.UNSTEADY);
-        }
-        sheet.write(number, p, settled.samples(), shown);
-      }
-      note(sheet, number, settled, run.state());
+    for (int p = 0; p < table.probes().size(); p++) {
+      readout.read(table.probes().get(p), shown);
+      table.write(number, p, steadyState.samples(), shown);
     }
   }
 
-  private void note(ReadingTable sheet, int number, SteadyState settled, CircuitState state) {
-    var seen = new BitSet();
-    List<String> sights = plant.logic().sights();
-    for (int i = 0; i < sights.size(); i++) {
-      seen.set(i, plant.logic().seen(sights.get(i), settled.standing(), state));
+  private void recordUnsteady(ReadingTable table, int number, SteadyState steadyState) {
+    double[] shown = new double[samples()];
+    Arrays.fill(shown, Reading.UNSTEADY);
+    for (int p = 0; p < table.probes().size(); p++) {
+      table.write(number, p, steadyState.samples(), shown);
     }
-    for (int sample : settled.samples()) {
-      sheet.write(number, sample, seen);
+  }
+
+  private void recordSights(ReadingTable table, int number, SteadyState steadyState, CircuitState state) {
+    var seen = new BitSet();
+    for (int i = 0; i < model.logic().sights().size(); i++) {
+      seen.set(i, model.logic().seen(i, steadyState.relays(), state));
+    }
+    for (int sample : steadyState.samples()) {
+      table.write(number, sample, seen);
     }
   }
 
   /**
-   * The fuses that a fault has opened before anybody came: the house has called for everything by then, one call
-   * after the other, and once a fuse is open in every sample there is nothing left to call for.
+   * Finds the fuses that a fault has blown before the technician arrives. Assumes that every thermostat call has been
+   * made once since the fault; stops when every sample has a blown fuse.
    *
-   * @return for each sample and fuse
+   * @return [sample][fuse], true if blown
    */
   private boolean[][] blownBefore(FaultCase fault) {
-    boolean[][] before = SteadyStateSearch.noneBlown(plant);
+    boolean[][] before = SteadyStateSearch.noneBlown(model);
     if (!fault.mayBlowFuses()) {
       return before;
     }
-    var words = plant.wiring().system().vocabulary();
+    var words = model.network().system().vocabulary();
     for (CircuitState state : CircuitState.start(words).everyPosition(words)) {
       Cancellation.check();
-      call(state, fault, before);
+      solveState(state, fault, before);
       if (Arrays.stream(before).allMatch(Dictionary::any)) {
         break;
       }
@@ -115,11 +130,11 @@ public final class Dictionary {
     return before;
   }
 
-  private void call(CircuitState state, FaultCase fault, boolean[][] blown) {
-    try (var run = new StateSolver(plant, state); var settling = new SteadyStateSearch(run, fault)) {
-      for (SteadyState settled : settling.from(blown)) {
-        for (int sample : settled.samples()) {
-          or(blown[sample], settled.standing().blown);
+  private void solveState(CircuitState state, FaultCase fault, boolean[][] blown) {
+    try (var solver = new StateSolver(model, state); var search = new SteadyStateSearch(solver, fault)) {
+      for (SteadyState steadyState : search.from(blown)) {
+        for (int sample : steadyState.samples()) {
+          or(blown[sample], steadyState.relays().blown);
         }
       }
     }
@@ -140,9 +155,9 @@ public final class Dictionary {
     }
   }
 
-  /** A new fuse is whole until this state opens it. */
+  /** The fuses that are blown when a state begins, [sample][fuse]; a replaced fuse starts intact. */
   private boolean[][] blownNow(int number, CircuitState state) {
-    var fuses = plant.logic().fuses();
+    var fuses = model.logic().fuses();
     if (fuses.stream().noneMatch(fuse -> state.replaced().contains(fuse.key()))) {
       return blown[number];
     }
@@ -156,8 +171,8 @@ public final class Dictionary {
     return now;
   }
 
-  CircuitModel plant() {
-    return plant;
+  CircuitModel model() {
+    return model;
   }
 
   List<FaultCase> caseList() {

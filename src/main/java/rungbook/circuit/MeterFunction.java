@@ -2,20 +2,20 @@ package rungbook.circuit;
 
 import rungbook.circuit.network.Phasor;
 
-/** A way of measuring. On the volts scales the meter's own impedance is part of the circuit. */
+/** A meter function. On the volts functions the meter's input impedance is part of the circuit. */
 public enum MeterFunction {
-  /** AC volts, about 10 MΩ beside the capacitance of input and leads (common practice, no source). */
+  /** AC volts, about 10 MΩ in parallel with the capacitance of input and leads (common practice, no source). */
   VOLTS(10e6, 100e-12),
-  /** AC volts, about 3 kΩ, which pulls a stray voltage down. */
+  /** AC volts at low impedance, about 3 kΩ, which pulls a ghost voltage down (common practice, no source). */
   VOLTS_LOW_IMPEDANCE(3e3, 100e-12),
-  /** A direct current is driven through the dead circuit. */
+  /** Drives a direct current through the de-energized circuit. */
   OHMS(Double.POSITIVE_INFINITY, 0),
-  /** A clamp around one conductor. */
+  /** Clamps around one conductor. */
   AMPS(Double.POSITIVE_INFINITY, 0),
-  /** An alternating current is driven through the dead circuit; microfarads. */
+  /** Drives an alternating current through the de-energized circuit. */
   MICROFARADS(Double.POSITIVE_INFINITY, 0);
 
-  /** A circuit that shows more than this into the low impedance is not dead, volts. */
+  /** A circuit that shows more than this at low impedance is live, volts. */
   static final double DEAD_VOLTS = 0.5;
 
   private final double ohms;
@@ -26,22 +26,22 @@ public enum MeterFunction {
     this.farads = farads;
   }
 
-  /** The load of a meter whose text says nothing of it. */
+  /** The input resistance of a meter whose text states none, ohms. */
   public double usualOhms() {
     return ohms;
   }
 
-  /** What a meter of the usual load adds between its leads, siemens. */
+  /** The admittance between the leads of a meter of the usual load, siemens. */
   public Phasor admittance(double hertz) {
     return admittance(ohms, hertz);
   }
 
-  /** The same of a meter of another load; capacitance of input and leads is the same for all. */
+  /** The same for another input resistance; the capacitance of input and leads is the same for all meters. */
   Phasor admittance(double inputOhms, double hertz) {
     return new Phasor(1 / inputOhms, 2 * Math.PI * hertz * farads);
   }
 
-  /** Whether it needs a circuit without power. */
+  /** Whether the function needs a de-energized circuit. */
   public boolean passive() {
     return this == OHMS || this == MICROFARADS;
   }

@@ -9,26 +9,31 @@ import rungbook.circuit.sequence.SteadyStateSearch;
 import rungbook.circuit.solver.Network;
 import rungbook.system.Terminal;
 
-/** What the meter shows on the networks of one settled case, for every sample. */
+/** Computes what the meter shows on the network of one case in one steady state, for every sample. */
 final class MeterReadout {
 
-  private final StateSolver run;
-  private final SteadyStateSearch settling;
+  private final StateSolver solver;
+  private final SteadyStateSearch search;
   private final byte[] modes;
   private final Network network;
   private final double[] re;
   private final double[] im;
 
-  MeterReadout(StateSolver run, SteadyStateSearch settling, byte[] modes) {
-    this.run = run;
-    this.settling = settling;
+  MeterReadout(StateSolver solver, SteadyStateSearch search, byte[] modes) {
+    this.solver = solver;
+    this.search = search;
     this.modes = modes;
-    this.network = settling.network(modes);
-    int samples = run.plant().sampled().size();
+    this.network = search.network(modes);
+    int samples = solver.model().parameters().size();
     re = new double[samples];
     im = new double[samples];
   }
 
+  /**
+   * Reads one probe.
+   *
+   * @param shown receives the reading of each sample, coded as in {@link Reading#of}
+   */
   void read(Probe probe, double[] shown) {
     int red = node(probe.red());
     int black = node(probe.black());
@@ -45,20 +50,20 @@ final class MeterReadout {
   }
 
   private double hertz() {
-    return run.plant().wiring().hertz();
+    return solver.model().network().hertz();
   }
 
   private int node(Terminal terminal) {
-    return run.plant().wiring().node(terminal).orElse(-1);
+    return solver.model().network().node(terminal).orElse(-1);
   }
 
-  /** The open voltage, divided between what is seen from the leads and the meter. */
+  /** |V / (1 + y Z)|: open-circuit voltage V, meter admittance y, impedance Z between the leads (Thévenin). */
   private void volts(Phasor y, int red, int black, double[] shown) {
-    if (!network.together(red, black)) {
+    if (!network.connected(red, black)) {
       Arrays.fill(shown, Reading.FLOATING);
       return;
     }
-    network.seenFrom(red, black, re, im);
+    network.impedanceBetween(red, black, re, im);
     ComplexRows volts = network.volts();
     for (int s = 0; s < shown.length; s++) {
       double vr = volts.re[red][s] - volts.re[black][s];
@@ -82,40 +87,40 @@ final class MeterReadout {
   }
 
   private void ohms(int red, int black, double[] shown) {
-    Network direct = settling.direct(modes);
-    if (!direct.together(red, black)) {
+    Network direct = search.direct(modes);
+    if (!direct.connected(red, black)) {
       Arrays.fill(shown, Reading.OVERLOAD);
       return;
     }
-    direct.seenFrom(red, black, re, im);
+    direct.impedanceBetween(red, black, re, im);
     System.arraycopy(re, 0, shown, 0, shown.length);
   }
 
   private void microfarads(int red, int black, double[] shown) {
-    if (!network.together(red, black)) {
+    if (!network.connected(red, black)) {
       Arrays.fill(shown, 0);
       return;
     }
-    network.seenFrom(red, black, re, im);
+    network.impedanceBetween(red, black, re, im);
     for (int s = 0; s < shown.length; s++) {
       shown[s] = microfarads(re[s], im[s]);
     }
   }
 
-  /** What a capacitance meter makes of an impedance in ohms: an inductive one leaves it without a number. */
-  private double microfarads(double ohms, double reactance) {
-    double susceptance = -reactance / (ohms * ohms + reactance * reactance);
-    double farads = susceptance / (2 * Math.PI * run.plant().wiring().hertz());
+  /** The capacitance −X / (|Z|² 2πf); an inductive impedance has no steady reading. */
+  private double microfarads(double resistance, double reactance) {
+    double susceptance = -reactance / (resistance * resistance + reactance * reactance);
+    double farads = susceptance / (2 * Math.PI * hertz());
     return farads >= 0 ? farads * 1e6 : Reading.UNSTEADY;
   }
 
   private void amps(int node, double[] shown) {
-    int link = node < 0 ? -1 : run.plant().wiring().conductorAt(node).orElse(-1);
+    int branch = node < 0 ? -1 : solver.model().network().conductorAt(node).orElse(-1);
     Arrays.fill(shown, 0);
-    if (link < 0 || modes[link] == 0 || settling.altered().opens(link)) {
+    if (branch < 0 || modes[branch] == 0 || search.faulted().opens(branch)) {
       return;
     }
-    RankOneUpdate y = settling.altered().effective(link, run.plant().sampled().alternating(modes[link]));
+    RankOneUpdate y = search.faulted().effective(branch, solver.model().parameters().alternating(modes[branch]));
     ComplexRows volts = network.volts();
     for (int s = 0; s < shown.length; s++) {
       double vr = volts.re[y.a()][s] - volts.re[y.b()][s];

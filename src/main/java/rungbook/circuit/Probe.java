@@ -4,14 +4,14 @@ import rungbook.circuit.network.Phasor;
 import rungbook.system.Terminal;
 
 /**
- * Where a meter is put and how it is set. A clamp goes around the wire that ends at {@code red}; {@code black} is then
- * the same.
+ * A meter function and where the leads are. A clamp goes around the wire that ends at {@code red}; {@code black} is
+ * then the same terminal.
  *
- * @param inputOhms what this meter puts between its leads on the volts scales
+ * @param inputOhms the meter's input resistance on the volts functions
  */
 public record Probe(MeterFunction meter, double inputOhms, Terminal red, Terminal black) {
 
-  /** What the meter adds between its leads, siemens. */
+  /** The meter's admittance between its leads, siemens. */
   Phasor admittance(double hertz) {
     return meter.admittance(inputOhms, hertz);
   }

@@ -1,31 +1,31 @@
 package rungbook.circuit;
 
-/** What the display of a meter shows, before its accuracy is taken into account. */
+/** What a meter displays, without measurement error. */
 public sealed interface Reading {
 
   /** Volts, ohms, amps or microfarads, by {@link MeterFunction}. */
   record Steady(double value) implements Reading {}
 
-  /** Why there is no number. */
+  /** The reasons for having no number. */
   enum None implements Reading {
-    /** Nothing ties the two leads together: whatever shows is not of the circuit. */
+    /** No connection between the two leads, so the reading says nothing about the circuit. */
     FLOATING,
-    /** The circuit does not settle: a contactor chatters. */
+    /** The circuit has no steady state: a contactor chatters. */
     UNSTEADY,
-    /** A passive measurement on a circuit that is not dead. */
+    /** A passive measurement on a live circuit. */
     LIVE,
-    /** Beyond any range: an open circuit on the ohms scale. */
+    /** Beyond any range: an open circuit on the ohms function. */
     OVERLOAD
   }
 
-  /** In an array of readings, which are never negative: {@link None#FLOATING} and so on. */
+  /** Code of {@link None#FLOATING} in an array of readings; real readings are never negative. */
   double FLOATING = -1;
 
   double UNSTEADY = -2;
   double LIVE = -3;
   double OVERLOAD = Double.POSITIVE_INFINITY;
 
-  /** Reads a number as stored in an array. */
+  /** Decodes a number stored in an array. */
   static Reading of(double code) {
     if (code == OVERLOAD) {
       return None.OVERLOAD;
@@ -36,7 +36,7 @@ public sealed interface Reading {
     return code == FLOATING ? None.FLOATING : code == UNSTEADY ? None.UNSTEADY : None.LIVE;
   }
 
-  /** The number as stored in an array. */
+  /** The number that stands for this reading in an array. */
   default double code() {
     if (this instanceof Steady steady) {
       return steady.value();

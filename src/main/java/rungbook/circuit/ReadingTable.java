@@ -4,8 +4,9 @@ import java.util.BitSet;
 import java.util.List;
 
 /**
- * The readings of one circuit state: every case, every sample, every probe. Case 0 is the healthy system, case
- * i + 1 the system's fault i.
+ * The readings of one circuit state for every case, probe and sample, in one array:
+ * {@code readings[(case * probes + probe) * samples + sample]}. Case 0 is the healthy system, case i + 1 is the
+ * system's fault i.
  */
 public final class ReadingTable {
 
@@ -30,7 +31,7 @@ public final class ReadingTable {
     return probes;
   }
 
-  /** The reading by its number in {@link #probes}, coded as in {@link Reading#of}. */
+  /** The reading of a probe by its index in {@link #probes}, coded as in {@link Reading#of}. */
   public double reading(int caseNumber, int sample, int probe) {
     return readings[index(caseNumber, sample, probe)];
   }
@@ -39,17 +40,17 @@ public final class ReadingTable {
     return Reading.of(reading(caseNumber, sample, probes.indexOf(probe)));
   }
 
-  /** Where the readings of one case at one probe start in {@link #raw}; a sample after the other. */
+  /** The index in {@link #raw} of the first sample of one case at one probe; the other samples follow. */
   public int offset(int caseNumber, int probe) {
     return index(caseNumber, 0, probe);
   }
 
-  /** All readings; not to be written to. */
+  /** All readings; callers must not modify the array. */
   public double[] raw() {
     return readings;
   }
 
-  /** The keys of the sights that {@link #seen} answers. */
+  /** The keys of the sights that {@link #seen} knows. */
   public List<String> sights() {
     return sights;
   }
@@ -77,7 +78,11 @@ public final class ReadingTable {
     return (caseNumber * samples + sample) * sights.size() + sight;
   }
 
-  /** @param seenHere by the number of the sight in {@link #sights} */
+  /**
+   * Records what is seen.
+   *
+   * @param seenHere a bit for each sight, by its index in {@link #sights}
+   */
   void write(int caseNumber, int sample, BitSet seenHere) {
     seenHere.stream().forEach(sight -> seen.set(bit(caseNumber, sample, sight)));
   }

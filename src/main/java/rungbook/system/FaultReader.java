@@ -9,7 +9,7 @@ import static rungbook.system.EffectKind.SHORT;
 import static rungbook.system.EffectKind.STOP;
 import static rungbook.system.EffectKind.TAP;
 import static rungbook.system.EffectKind.WEAKEN;
-import static rungbook.system.PartReader.CONTACT_OHMS;
+import static rungbook.system.Part.CONTACT_OHMS;
 
 import java.util.ArrayList;
 import java.util.List;

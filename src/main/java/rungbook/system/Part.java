@@ -8,6 +8,9 @@ import rungbook.source.Span;
 /** One line of a system's {@code parts}. Volts and amps are rms; {@code span} is where the name stands. */
 public sealed interface Part {
 
+  /** Resistance of a closed contact, a fuse or a terminal screw (common practice, no source). */
+  double CONTACT_OHMS = 0.02;
+
   String name();
 
   Span span();

@@ -23,9 +23,6 @@ final class PartReader {
   static final Code UNKNOWN_PART_KIND = Code.of("unknown-part-kind");
   static final Code UNKNOWN_PARTICULAR = Code.of("unknown-particular");
 
-  /** Contact, fuse and terminal screw, ohms (common practice, no source). */
-  static final double CONTACT_OHMS = 0.02;
-
   /** No quantity of a control circuit is larger, in any unit. */
   static final double MOST_QUANTITY = 1e6;
 
@@ -75,7 +72,8 @@ final class PartReader {
       case "breaker", "fuse" -> new Part.Fuse(name, span(), atLeast(1), need("A"), kind.equals("breaker"));
       case "switch", "interlock", "contact" -> contact(kind);
       case "cable" -> cable();
-      case "wire" -> new Part.Wire(name, span(), atLeast(1), may("ohm").map(Interval::middle).orElse(CONTACT_OHMS));
+      case "wire" ->
+          new Part.Wire(name, span(), atLeast(1), may("ohm").map(Interval::middle).orElse(Part.CONTACT_OHMS));
       case "joint" -> new Part.Joint(name, span(), atLeast(1));
       case "transformer" -> transformer();
       case "coil" -> coil();

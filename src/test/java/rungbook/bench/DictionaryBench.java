@@ -112,7 +112,7 @@ public class DictionaryBench {
     var dictionary = Dictionary.of(system, Samples.seeded(1, Samples.USUAL));
     double sum = 0;
     for (CircuitState state : states.subList(0, STATES)) {
-      ReadingTable sheet = dictionary.sheet(state, probes);
+      ReadingTable sheet = dictionary.table(state, probes);
       sum += sheet.raw()[sheet.offset(dictionary.cases().size() - 1, PAIRS - 1)];
     }
     return sum;

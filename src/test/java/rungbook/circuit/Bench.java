@@ -11,7 +11,7 @@ final class Bench {
 
   /** AC volts between two nodes, the meter connected. */
   static Reading volts(Netlist circuit, MeterFunction meter, String red, String black) {
-    if (!Islands.of(circuit).together(red, black)) {
+    if (!Islands.of(circuit).connected(red, black)) {
       return Reading.None.FLOATING;
     }
     Phasor y = meter.admittance(circuit.hertz());
@@ -24,7 +24,7 @@ final class Bench {
   }
 
   /** The impedance between two nodes with every source at rest, ohms. */
-  static Phasor seenFrom(Netlist circuit, String red, String black) {
+  static Phasor impedanceBetween(Netlist circuit, String red, String black) {
     var driven = circuit.withoutSources().with(Element.current("test", black, red, Phasor.of(TEST_AMPS)));
     return Solver.solve(driven).volts(red, black).times(1 / TEST_AMPS);
   }

@@ -47,45 +47,45 @@ class DictionaryAgreementTest {
   void lowRankReadingsAreThoseOfFullSolves(String id) {
     Samples samples = Samples.seeded(42, SAMPLES);
     var dictionary = Dictionary.of(Systems.read(id), samples);
-    var words = dictionary.wiring().system().vocabulary();
+    var words = dictionary.network().system().vocabulary();
     int lowRank = 0;
-    int steady = 0;
+    int converged = 0;
     for (CircuitState state : CircuitState.start(words).everyPosition(words)) {
-      ReadingTable sheet = dictionary.sheet(state, probes(dictionary.wiring(), new Random(7)));
-      var run = new StateSolver(dictionary.plant(), state);
+      ReadingTable table = dictionary.table(state, probes(dictionary.network(), new Random(7)));
+      var solver = new StateSolver(dictionary.model(), state);
       for (int i = 0; i < dictionary.cases().size(); i++) {
-        var settling = new SteadyStateSearch(run, dictionary.caseList().get(i));
-        for (SteadyState settled : settling.from(dictionary.blown(i, state))) {
-          if (settled.steady()) {
-            steady++;
-            lowRank += settling.network(settled.modes()) instanceof LowRankNetwork ? 1 : 0;
-            assertSame(sheet, i, settled, run, settling);
+        var search = new SteadyStateSearch(solver, dictionary.caseList().get(i));
+        for (SteadyState steadyState : search.from(dictionary.blown(i, state))) {
+          if (steadyState.converged()) {
+            converged++;
+            lowRank += search.network(steadyState.modes()) instanceof LowRankNetwork ? 1 : 0;
+            assertSame(table, i, steadyState, solver, search);
           }
         }
       }
     }
-    assertTrue(lowRank * 4 > steady, lowRank + " of " + steady + " by low rank");
+    assertTrue(lowRank * 4 > converged, lowRank + " of " + converged + " by low rank");
   }
 
-  private static void assertSame(ReadingTable sheet, int number, SteadyState settled, StateSolver run,
-      SteadyStateSearch settling) {
-    FaultCase fault = settling.fault();
-    Network full = run.inFull(settled.modes(), fault, settling.altered());
+  private static void assertSame(ReadingTable table, int number, SteadyState steadyState, StateSolver solver,
+      SteadyStateSearch search) {
+    FaultCase fault = search.fault();
+    Network full = solver.solveInFull(steadyState.modes(), fault, search.faulted());
     double[][] seen = new double[2][SAMPLES];
-    for (int p = 0; p < sheet.probes().size(); p++) {
-      Probe probe = sheet.probes().get(p);
-      int red = run.plant().wiring().node(probe.red()).orElseThrow();
-      int black = run.plant().wiring().node(probe.black()).orElseThrow();
-      if (!full.together(red, black)) {
+    for (int p = 0; p < table.probes().size(); p++) {
+      Probe probe = table.probes().get(p);
+      int red = solver.model().network().node(probe.red()).orElseThrow();
+      int black = solver.model().network().node(probe.black()).orElseThrow();
+      if (!full.connected(red, black)) {
         continue;
       }
-      full.seenFrom(red, black, seen[0], seen[1]);
-      for (int s : settled.samples()) {
+      full.impedanceBetween(red, black, seen[0], seen[1]);
+      for (int s : steadyState.samples()) {
         Phasor open = new Phasor(full.volts().re[red][s] - full.volts().re[black][s],
             full.volts().im[red][s] - full.volts().im[black][s]);
         Phasor y = probe.meter().admittance(60);
         double expected = open.over(y.times(new Phasor(seen[0][s], seen[1][s])).plus(Phasor.ONE)).magnitude();
-        assertEquals(expected, sheet.reading(number, s, p), WITHIN * SOURCE_VOLTS, () -> fault.name() + " " + probe);
+        assertEquals(expected, table.reading(number, s, p), WITHIN * SOURCE_VOLTS, () -> fault.name() + " " + probe);
       }
     }
   }
@@ -98,27 +98,27 @@ class DictionaryAgreementTest {
   void theGeneralSolverAgrees(String id) {
     Samples samples = Samples.seeded(43, 1);
     var dictionary = Dictionary.of(Systems.read(id), samples);
-    CircuitState state = CircuitState.start(dictionary.wiring().system().vocabulary()).set("thermostat", "cooling");
-    var run = new StateSolver(dictionary.plant(), state);
+    CircuitState state = CircuitState.start(dictionary.network().system().vocabulary()).set("thermostat", "cooling");
+    var solver = new StateSolver(dictionary.model(), state);
     for (int i = 0; i < dictionary.cases().size(); i++) {
-      Settle.Rest rest = Settle.of(dictionary, run, state, i, samples.draws().get(0));
-      Solution solution = Solver.solve(rest.netlist());
-      ComplexRows volts = rest.full().volts();
-      for (String node : rest.netlist().nodes()) {
+      Settle.Result result = Settle.of(dictionary, solver, state, i, samples.draws().get(0));
+      Solution solution = Solver.solve(result.netlist());
+      ComplexRows volts = result.full().volts();
+      for (String node : result.netlist().nodes()) {
         if (node.matches("\\d+") && !solution.floating(node)) {
           int n = Integer.parseInt(node);
           Phasor ours = new Phasor(volts.re[n][0], volts.im[n][0]);
-          assertEquals(0, ours.minus(solution.volts(node)).magnitude(), 1e-5, rest.name() + " node " + node);
+          assertEquals(0, ours.minus(solution.volts(node)).magnitude(), 1e-5, result.name() + " node " + node);
         }
       }
     }
   }
 
-  private static List<Probe> probes(CircuitNetwork wiring, Random random) {
-    List<Terminal> terminals = wiring.system().vocabulary().points().entrySet().stream()
+  private static List<Probe> probes(CircuitNetwork network, Random random) {
+    List<Terminal> terminals = network.system().vocabulary().points().entrySet().stream()
         .flatMap(
             point -> point.getValue().locations().stream().sorted().map(place -> new Terminal(point.getKey(), place)))
-        .filter(terminal -> wiring.node(terminal).isPresent()).toList();
+        .filter(terminal -> network.node(terminal).isPresent()).toList();
     var probes = new ArrayList<Probe>();
     for (int i = 0; i < 30; i++) {
       probes.add(Leads.with(i % 3 == 0 ? MeterFunction.VOLTS_LOW_IMPEDANCE : MeterFunction.VOLTS,

@@ -166,11 +166,11 @@ class FaultEffectsTest {
       NODES.keySet().stream().filter(right.nodes()::contains)
           .forEach(node -> copies.put(node, spice.add(metered(right, node))));
       Map<String, Phasor> volts = spice.run();
-      var state = CircuitState.start(dictionary.wiring().system().vocabulary()).set("call", call ? "on" : "off");
+      var state = CircuitState.start(dictionary.network().system().vocabulary()).set("call", call ? "on" : "off");
       List<Probe> probes = NODES.values().stream().map(FaultEffectsTest::toGround).toList();
-      ReadingTable sheet = dictionary.sheet(state, probes);
+      ReadingTable table = dictionary.table(state, probes);
       NODES.forEach((node, terminal) -> {
-        double shown = sheet.reading(1, 0, sheet.probes().indexOf(toGround(terminal)));
+        double shown = table.reading(1, 0, table.probes().indexOf(toGround(terminal)));
         double expected = copies.containsKey(node) ? volts.get(node + "_" + copies.get(node)).magnitude()
             : Reading.FLOATING;
         double allowed = Math.max(LEAST_VOLTS, RELATIVE * Math.abs(expected));
@@ -202,8 +202,8 @@ class FaultEffectsTest {
   void aStrayReadingIsWhatTheMetersLoadLeavesOfIt(double inputOhms) throws Exception {
     var dictionary = Dictionary.of(read("open Y cable").system(), new Samples(List.of(Draw.MIDDLE)));
     Probe probe = new Probe(MeterFunction.VOLTS, inputOhms, new Terminal("y", "far"), new Terminal("ground", "far"));
-    var state = CircuitState.start(dictionary.wiring().system().vocabulary());
-    double shown = dictionary.sheet(state, List.of(probe)).reading(1, 0, 0);
+    var state = CircuitState.start(dictionary.network().system().vocabulary());
+    double shown = dictionary.table(state, List.of(probe)).reading(1, 0, 0);
     Netlist open = new Sketch().open("Y cable").open("pole").open("call contact").netlist();
     var spice = new Spice(open.hertz());
     spice.add(open.with(Element.resistor("meter", "yf", "0", inputOhms))

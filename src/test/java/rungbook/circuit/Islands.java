@@ -45,11 +45,11 @@ final class Islands {
     return top;
   }
 
-  boolean together(String a, String b) {
+  boolean connected(String a, String b) {
     return root(a).equals(root(b));
   }
 
   boolean floating(String node) {
-    return !together(node, Netlist.GROUND);
+    return !connected(node, Netlist.GROUND);
   }
 }

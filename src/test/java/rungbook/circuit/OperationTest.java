@@ -20,14 +20,14 @@ class OperationTest {
 
   private static final Dictionary SPLIT = Dictionary.of(Systems.read("split-cooling-gas-furnace"),
       new Samples(List.of(Draw.MIDDLE)));
-  private static final CircuitState OFF = CircuitState.start(SPLIT.wiring().system().vocabulary());
+  private static final CircuitState OFF = CircuitState.start(SPLIT.network().system().vocabulary());
   private static final CircuitState COOLING = OFF.set("thermostat", "cooling");
   private static final CircuitState HEATING = OFF.set("thermostat", "heating");
 
   private static Reading read(String fault, CircuitState state, MeterFunction meter, String place, String red,
       String black) {
     Probe probe = Leads.at(place, meter, red, black);
-    return SPLIT.sheet(state, List.of(probe)).reading(SPLIT.cases().indexOf(fault), 0, probe);
+    return SPLIT.table(state, List.of(probe)).reading(SPLIT.cases().indexOf(fault), 0, probe);
   }
 
   private static double value(String fault, CircuitState state, MeterFunction meter, String place, String red,
@@ -40,7 +40,7 @@ class OperationTest {
   }
 
   private static boolean seen(String fault, CircuitState state, String sight) {
-    return SPLIT.sheet(state, List.of()).seen(SPLIT.cases().indexOf(fault), 0, sight);
+    return SPLIT.table(state, List.of()).seen(SPLIT.cases().indexOf(fault), 0, sight);
   }
 
   /** At the thermostat each terminal shows the supply through the resting load. */

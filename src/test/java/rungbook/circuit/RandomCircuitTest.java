@@ -60,8 +60,8 @@ class RandomCircuitTest {
     assertEquals(0, forth.minus(back).magnitude(), 1e-9 * Math.max(1, forth.magnitude()));
   }
 
-  private static Phasor transfer(Netlist quiet, String driven, String read) {
-    return Solver.solve(quiet.with(Element.current("I", "0", driven, Phasor.ONE))).volts(read);
+  private static Phasor transfer(Netlist quiet, String nodeVoltages, String read) {
+    return Solver.solve(quiet.with(Element.current("I", "0", nodeVoltages, Phasor.ONE))).volts(read);
   }
 
   private static Phasor into(String node, Netlist circuit, Solution solution) {

@@ -24,37 +24,37 @@ final class Schematic {
 
   private static final double JUMPER_OHMS = 0.02;
 
-  private final CircuitNetwork wiring;
+  private final CircuitNetwork network;
   private final FaultCase fault;
   private final Draw draw;
   private final byte[] modes;
-  private final TechnicianOverrides arrangement;
+  private final TechnicianOverrides overrides;
   private final List<Element> elements = new ArrayList<>();
-  private final Map<Integer, SourceBranch> driveOfLink;
+  private final Map<Integer, SourceBranch> sourceOfBranch;
 
-  private Schematic(CircuitNetwork wiring, FaultCase fault, Draw draw, byte[] modes, TechnicianOverrides arrangement) {
-    this.wiring = wiring;
+  private Schematic(CircuitNetwork network, FaultCase fault, Draw draw, byte[] modes, TechnicianOverrides overrides) {
+    this.network = network;
     this.fault = fault;
     this.draw = draw;
     this.modes = modes;
-    this.arrangement = arrangement;
-    this.driveOfLink = wiring.drives().stream().collect(Collectors.toMap(SourceBranch::link, drive -> drive));
+    this.overrides = overrides;
+    this.sourceOfBranch = network.sources().stream().collect(Collectors.toMap(SourceBranch::branch, source -> source));
   }
 
-  static Netlist of(CircuitNetwork wiring, FaultCase fault, Draw draw, byte[] modes, TechnicianOverrides arrangement) {
-    var schematic = new Schematic(wiring, fault, draw, modes, arrangement);
+  static Netlist of(CircuitNetwork network, FaultCase fault, Draw draw, byte[] modes, TechnicianOverrides overrides) {
+    var schematic = new Schematic(network, fault, draw, modes, overrides);
     for (int i = 0; i < modes.length; i++) {
-      schematic.addLink(i);
-      if (arrangement.jumpered(i)) {
-        Branch link = wiring.links().get(i);
-        schematic.add("jumper" + i, node(link.a()), node(link.b()), Phasor.of(JUMPER_OHMS));
+      schematic.addBranch(i);
+      if (overrides.jumpered(i)) {
+        Branch branch = network.branches().get(i);
+        schematic.add("jumper" + i, node(branch.a()), node(branch.b()), Phasor.of(JUMPER_OHMS));
       }
     }
     fault.changes().forEach(schematic::addExtra);
-    for (int i = 0; i < wiring.couplers().size(); i++) {
-      schematic.addCoupler(i);
+    for (int i = 0; i < network.cores().size(); i++) {
+      schematic.addCore(i);
     }
-    return new Netlist(wiring.hertz(), schematic.elements);
+    return new Netlist(network.hertz(), schematic.elements);
   }
 
   static String node(int number) {
@@ -63,49 +63,49 @@ final class Schematic {
 
   private void add(String name, String a, String b, Phasor ohms) {
     if (!a.equals(b)) {
-      elements.add(Element.impedance(name, a, b, ohms, wiring.hertz()));
+      elements.add(Element.impedance(name, a, b, ohms, network.hertz()));
     }
   }
 
-  private void addLink(int i) {
+  private void addBranch(int i) {
     if (modes[i] == 0 || fault.changes().contains(new NetworkChange.Open(i))) {
       return;
     }
-    Branch link = wiring.links().get(i);
-    Phasor ohms = (modes[i] == 2 ? link.on() : link.rest()).apply(draw).inverse();
+    Branch branch = network.branches().get(i);
+    Phasor ohms = (modes[i] == 2 ? branch.on() : branch.rest()).apply(draw).inverse();
     for (NetworkChange change : fault.changes()) {
-      ohms = change instanceof NetworkChange.Raise raise && raise.link() == i ? ohms.plus(Phasor.of(raise.ohms()))
+      ohms = change instanceof NetworkChange.Raise raise && raise.branch() == i ? ohms.plus(Phasor.of(raise.ohms()))
           : ohms;
     }
-    SourceBranch drive = driveOfLink.get(i);
-    if (drive == null) {
-      add("link" + i, node(link.a()), node(link.b()), ohms);
+    SourceBranch source = sourceOfBranch.get(i);
+    if (source == null) {
+      add("link" + i, node(branch.a()), node(branch.b()), ohms);
     } else {
-      elements.add(Element.voltage("source" + i, "s" + i, node(link.b()), Phasor.of(volts(drive))));
-      add("link" + i, node(link.a()), "s" + i, ohms);
+      elements.add(Element.voltage("source" + i, "s" + i, node(branch.b()), Phasor.of(volts(source))));
+      add("link" + i, node(branch.a()), "s" + i, ohms);
     }
   }
 
-  private double volts(SourceBranch drive) {
-    var other = fault.supplies().get(drive.part());
-    return other == null ? drive.volts().applyAsDouble(draw) : other.at(draw.at(Tolerance.SUPPLY, drive.part()));
+  private double volts(SourceBranch source) {
+    var other = fault.supplies().get(source.part());
+    return other == null ? source.volts().applyAsDouble(draw) : other.at(draw.at(Tolerance.SUPPLY, source.part()));
   }
 
   private void addExtra(NetworkChange change) {
     String name = "extra" + elements.size();
     if (change instanceof NetworkChange.Join join) {
       add(name, node(join.a()), node(join.b()), join.siemens().apply(draw).inverse());
-    } else if (change instanceof NetworkChange.Bridge bridge && !arrangement.lifted(bridge.link())) {
+    } else if (change instanceof NetworkChange.Bridge bridge && !overrides.disconnected(bridge.branch())) {
       add(name, node(bridge.a()), node(bridge.b()), Phasor.of(bridge.ohms()));
     }
   }
 
-  private void addCoupler(int i) {
-    TransformerCore core = wiring.couplers().get(i);
+  private void addCore(int i) {
+    TransformerCore core = network.cores().get(i);
     double ratio = core.ratio().applyAsDouble(draw);
     double ohms = core.ohms().applyAsDouble(draw);
     for (NetworkChange change : fault.changes()) {
-      if (change instanceof NetworkChange.Core other && other.coupler() == i) {
+      if (change instanceof NetworkChange.Core other && other.index() == i) {
         ratio *= other.timesRatio();
         ohms *= other.timesOhms();
       }

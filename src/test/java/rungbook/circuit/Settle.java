@@ -17,18 +17,18 @@ final class Settle {
    * Where sample 0 of a case comes to rest, the network it was read from, the same solved in full, and the same
    * circuit as a netlist.
    */
-  record Rest(String name, SteadyState settled, Network network, Network full, Netlist netlist) {}
+  record Result(String name, SteadyState steadyState, Network network, Network full, Netlist netlist) {}
 
   private Settle() {}
 
-  static Rest of(Dictionary dictionary, StateSolver run, CircuitState state, int number, Draw draw) {
+  static Result of(Dictionary dictionary, StateSolver solver, CircuitState state, int number, Draw draw) {
     FaultCase fault = dictionary.caseList().get(number);
-    var settling = new SteadyStateSearch(run, fault);
-    List<SteadyState> all = settling.from(dictionary.blown(number, state));
-    SteadyState settled = all.get(0);
-    Netlist netlist = Schematic.of(dictionary.wiring(), fault, draw, settled.modes(),
-        new TechnicianOverrides(dictionary.wiring(), state));
-    return new Rest(fault.name() + " " + state.positions(), settled, settling.network(settled.modes()),
-        run.inFull(settled.modes(), fault, settling.altered()), netlist);
+    var search = new SteadyStateSearch(solver, fault);
+    List<SteadyState> all = search.from(dictionary.blown(number, state));
+    SteadyState steadyState = all.get(0);
+    Netlist netlist = Schematic.of(dictionary.network(), fault, draw, steadyState.modes(),
+        new TechnicianOverrides(dictionary.network(), state));
+    return new Result(fault.name() + " " + state.positions(), steadyState, search.network(steadyState.modes()),
+        solver.solveInFull(steadyState.modes(), fault, search.faulted()), netlist);
   }
 }

@@ -56,10 +56,10 @@ class SightsTest {
         text.append("sight ").append(i).append(": at bench, when ").append(lampOnly[i] ? "lamp on" : "call off")
             .append('\n');
       }
-      ReadingTable sheet = sheet(text.append("```\n").toString());
+      ReadingTable table = table(text.append("```\n").toString());
       for (int i = 0; i < count; i++) {
-        assertEquals(lampOnly[i], sheet.seen(0, 0, "sight " + i), "healthy, " + i + " of " + count);
-        assertEquals(false, sheet.seen(1, 0, "sight " + i), "lamp dead, " + i + " of " + count);
+        assertEquals(lampOnly[i], table.seen(0, 0, "sight " + i), "healthy, " + i + " of " + count);
+        assertEquals(false, table.seen(1, 0, "sight " + i), "lamp dead, " + i + " of " + count);
       }
     }
   }
@@ -73,10 +73,10 @@ class SightsTest {
     return lampOnly;
   }
 
-  private static ReadingTable sheet(String text) {
+  private static ReadingTable table(String text) {
     var read = SystemReader.read("bench", DocumentReader.read(new Source("bench.md", text)));
     assertEquals(List.of(), read.problems().stream().map(Systems::text).toList());
     var dictionary = Dictionary.of(read.system(), new Samples(List.of(Draw.MIDDLE)));
-    return dictionary.sheet(CircuitState.start(read.system().vocabulary()).set("call", "on"), List.of());
+    return dictionary.table(CircuitState.start(read.system().vocabulary()).set("call", "on"), List.of());
   }
 }

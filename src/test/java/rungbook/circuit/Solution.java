@@ -25,7 +25,7 @@ public final class Solution {
 
   /** Whether the voltage between two nodes is decided by the circuit. */
   public boolean decided(String red, String black) {
-    return volts.containsKey(red) && volts.containsKey(black) && islands.together(red, black);
+    return volts.containsKey(red) && volts.containsKey(black) && islands.connected(red, black);
   }
 
   /**

@@ -160,8 +160,8 @@ public final class Solver {
         throw new SingularCircuit("the circuit leaves a voltage or a current undecided");
       }
     }
-    for (int tie : ties) {
-      if (!(Math.hypot(x.getReal(tie, 0), x.getImag(tie, 0)) <= allowed)) {
+    for (int tieToGround : ties) {
+      if (!(Math.hypot(x.getReal(tieToGround, 0), x.getImag(tieToGround, 0)) <= allowed)) {
         throw new SingularCircuit("a source drives a current that has no way back");
       }
     }

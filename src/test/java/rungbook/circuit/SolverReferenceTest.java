@@ -78,7 +78,7 @@ class SolverReferenceTest {
         Element.impedance("Z2", "b", "0", new Phasor(0, -4), 60), resistor("R", "b", "c", 10));
     var s = Solver.solve(circuit.with(resistor("none", "c", "0", 1e15)));
     assertPolar(47.43, -51.57, s.volts("c"), 5e-3);
-    Phasor ohms = Bench.seenFrom(circuit, "c", "0");
+    Phasor ohms = Bench.impedanceBetween(circuit, "c", "0");
     assertEquals(12.4, ohms.re(), 5e-4);
     assertEquals(-3.2, ohms.im(), 5e-4);
   }

@@ -12,7 +12,6 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import rungbook.circuit.network.CircuitNetwork;
 import rungbook.circuit.network.CircuitState;
 import rungbook.circuit.network.ComplexRows;
 import rungbook.circuit.network.Draw;
@@ -58,7 +57,7 @@ class SpiceAgreementTest {
   void everyStateAndFaultAgrees(String id) throws Exception {
     Samples one = Samples.seeded(id.hashCode(), 1);
     var dictionary = Dictionary.of(Systems.read(id), one);
-    var words = dictionary.wiring().system().vocabulary();
+    var words = dictionary.network().system().vocabulary();
     for (CircuitState state : CircuitState.start(words).everyPosition(words)) {
       compare(dictionary, state, one.draws().get(0));
     }
@@ -66,17 +65,18 @@ class SpiceAgreementTest {
   }
 
   private void compare(Dictionary dictionary, CircuitState state, Draw draw) throws Exception {
-    var run = new StateSolver(dictionary.plant(), state);
-    var spice = new Spice(dictionary.wiring().hertz());
+    var solver = new StateSolver(dictionary.model(), state);
+    var spice = new Spice(dictionary.network().hertz());
     var all = new ArrayList<Compared>();
     for (int i = 0; i < dictionary.cases().size(); i++) {
-      Settle.Rest rest = Settle.of(dictionary, run, state, i, draw);
-      int[][] pairs = pairs(dictionary.wiring(), rest.full(), new Random(31L * i + state.positions().hashCode()));
+      Settle.Result result = Settle.of(dictionary, solver, state, i, draw);
+      int[][] pairs = pairs(dictionary.network().nodeCount(), result.full(), new Random(31L * i + state.positions().hashCode()));
       all.add(
-          new Compared(rest.name(), rest.netlist(), rest.full(), spice.add(rest.netlist()), pairs, Optional.empty()));
+          new Compared(result.name(), result.netlist(), result.full(), spice.add(result.netlist()), pairs,
+              Optional.empty()));
       for (MeterFunction meter : List.of(MeterFunction.VOLTS, MeterFunction.VOLTS_LOW_IMPEDANCE)) {
-        Netlist metered = metered(rest.netlist(), meter, pairs[0]);
-        all.add(new Compared(rest.name(), metered, rest.full(), spice.add(metered), new int[][] {pairs[0]},
+        Netlist metered = metered(result.netlist(), meter, pairs[0]);
+        all.add(new Compared(result.name(), metered, result.full(), spice.add(metered), new int[][] {pairs[0]},
             Optional.of(meter)));
       }
     }
@@ -85,12 +85,12 @@ class SpiceAgreementTest {
   }
 
   /** Pairs of nodes that something ties together; those of a floating part among themselves too. */
-  private static int[][] pairs(CircuitNetwork wiring, Network network, Random random) {
+  private static int[][] pairs(int nodeCount, Network network, Random random) {
     var pairs = new ArrayList<int[]>();
     while (pairs.size() < PAIRS) {
-      int a = random.nextInt(wiring.nodeCount());
-      int b = random.nextInt(wiring.nodeCount());
-      if (a != b && network.together(a, b)) {
+      int a = random.nextInt(nodeCount);
+      int b = random.nextInt(nodeCount);
+      if (a != b && network.connected(a, b)) {
         pairs.add(new int[] {a, b});
       }
     }
@@ -129,7 +129,7 @@ class SpiceAgreementTest {
       return open;
     }
     double[][] seen = new double[2][1];
-    one.network().seenFrom(pair[0], pair[1], seen[0], seen[1]);
+    one.network().impedanceBetween(pair[0], pair[1], seen[0], seen[1]);
     Phasor y = one.meter().get().admittance(one.netlist().hertz());
     return open.over(y.times(new Phasor(seen[0][0], seen[1][0])).plus(Phasor.ONE));
   }

@@ -44,13 +44,13 @@ class SystemsTest {
   @MethodSource("systems")
   void theHealthySystemSettlesAndBlowsNothingInEveryPositionAndCorner(String id) {
     var dictionary = Dictionary.of(Systems.read(id), Samples.corners());
-    var words = dictionary.wiring().system().vocabulary();
+    var words = dictionary.network().system().vocabulary();
     for (CircuitState state : CircuitState.start(words).everyPosition(words)) {
-      try (var run = new StateSolver(dictionary.plant(), state);
-          var settling = new SteadyStateSearch(run, FaultCase.HEALTHY)) {
-        for (SteadyState settled : settling.from(SteadyStateSearch.noneBlown(dictionary.plant()))) {
-          assertTrue(settled.steady(), () -> state.positions() + " does not settle");
-          for (boolean blown : settled.standing().blown) {
+      try (var solver = new StateSolver(dictionary.model(), state);
+          var search = new SteadyStateSearch(solver, FaultCase.HEALTHY)) {
+        for (SteadyState steadyState : search.from(SteadyStateSearch.noneBlown(dictionary.model()))) {
+          assertTrue(steadyState.converged(), () -> state.positions() + " does not settle");
+          for (boolean blown : steadyState.relays().blown) {
             assertFalse(blown, () -> state.positions().toString());
           }
         }
@@ -63,28 +63,28 @@ class SystemsTest {
   @MethodSource("systems")
   void everyFaultShowsSomewhere(String id) {
     var dictionary = Dictionary.of(Systems.read(id), new Samples(List.of(Draw.MIDDLE)));
-    var words = dictionary.wiring().system().vocabulary();
+    var words = dictionary.network().system().vocabulary();
     var hidden = new HashSet<>(dictionary.cases().subList(1, dictionary.cases().size()));
     for (CircuitState state : CircuitState.start(words).everyPosition(words)) {
-      ReadingTable sheet = dictionary.sheet(state, probes(dictionary.wiring()));
-      hidden.removeIf(fault -> shows(sheet, dictionary.cases().indexOf(fault)));
+      ReadingTable table = dictionary.table(state, probes(dictionary.network()));
+      hidden.removeIf(fault -> shows(table, dictionary.cases().indexOf(fault)));
     }
     assertEquals(new HashSet<>(), hidden);
   }
 
-  private static boolean shows(ReadingTable sheet, int number) {
-    for (int p = 0; p < sheet.probes().size(); p++) {
-      double healthy = sheet.reading(0, 0, p);
-      if (Math.abs(sheet.reading(number, 0, p) - healthy) > 0.1 * Math.max(1, healthy)) {
+  private static boolean shows(ReadingTable table, int number) {
+    for (int p = 0; p < table.probes().size(); p++) {
+      double healthy = table.reading(0, 0, p);
+      if (Math.abs(table.reading(number, 0, p) - healthy) > 0.1 * Math.max(1, healthy)) {
         return true;
       }
     }
-    return sheet.sights().stream().anyMatch(sight -> sheet.seen(0, 0, sight) != sheet.seen(number, 0, sight));
+    return table.sights().stream().anyMatch(sight -> table.seen(0, 0, sight) != table.seen(number, 0, sight));
   }
 
-  private static List<Probe> probes(CircuitNetwork wiring) {
+  private static List<Probe> probes(CircuitNetwork network) {
     var probes = new ArrayList<Probe>();
-    wiring.system().vocabulary().points().forEach((key, point) -> point.locations().stream().sorted().forEach(
+    network.system().vocabulary().points().forEach((key, point) -> point.locations().stream().sorted().forEach(
         place -> probes.add(Leads.with(MeterFunction.VOLTS, new Terminal(key, place), new Terminal("ground", place)))));
     return probes;
   }
@@ -99,7 +99,7 @@ class SystemsTest {
 
   private static double[] readings(String id, long seed) {
     var dictionary = Dictionary.of(Systems.read(id), Samples.seeded(seed, 4));
-    var state = CircuitState.start(dictionary.wiring().system().vocabulary()).set("thermostat", "cooling");
-    return dictionary.sheet(state, probes(dictionary.wiring())).raw();
+    var state = CircuitState.start(dictionary.network().system().vocabulary()).set("thermostat", "cooling");
+    return dictionary.table(state, probes(dictionary.network())).raw();
   }
 }

@@ -90,7 +90,7 @@ final class Trial {
   }
 
   CircuitState start() {
-    return CircuitState.start(dictionary.wiring().system().vocabulary());
+    return CircuitState.start(dictionary.network().system().vocabulary());
   }
 
   private CircuitState state() {
@@ -111,11 +111,11 @@ final class Trial {
 
   /** As coded in {@link Reading#of}. */
   double read(String fault, MeterFunction meter, String red, String black) {
-    ReadingTable sheet = dictionary.sheet(state(), List.of(Leads.at("bench", meter, red, black)));
-    return sheet.raw()[sheet.offset(dictionary.cases().indexOf(fault), 0)];
+    ReadingTable table = dictionary.table(state(), List.of(Leads.at("bench", meter, red, black)));
+    return table.raw()[table.offset(dictionary.cases().indexOf(fault), 0)];
   }
 
   boolean seen(String sight) {
-    return dictionary.sheet(state(), List.of()).seen(0, 0, sight);
+    return dictionary.table(state(), List.of()).seen(0, 0, sight);
   }
 }

@@ -40,8 +40,8 @@ class NothingDeadTest {
       Map.entry("rungbook.circuit.ReadingTable.sights", "as above"),
       Map.entry("rungbook.circuit.Dictionary.blown", "the low-rank solve is held to a full one from the same fuses"),
       Map.entry("rungbook.circuit.Dictionary.caseList", "as above, from the same cases"),
-      Map.entry("rungbook.circuit.Dictionary.plant", "as above, of the same circuit"),
-      Map.entry("rungbook.circuit.sequence.StateSolver.inFull", "the full solve itself"),
+      Map.entry("rungbook.circuit.Dictionary.model", "as above, of the same circuit"),
+      Map.entry("rungbook.circuit.sequence.StateSolver.solveInFull", "the full solve itself"),
       Map.entry("rungbook.circuit.sequence.SteadyStateSearch.fault", "as above"),
       Map.entry(
           "rungbook.proof.Proving.prove(rungbook.tree.Tree, rungbook.proof.plan.Installations, rungbook.system.WalkTimes, java.util.function.Function)",

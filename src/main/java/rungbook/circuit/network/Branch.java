@@ -3,27 +3,29 @@ package rungbook.circuit.network;
 import java.util.function.Function;
 
 /**
- * One limb of the wired system: two nodes and what lies between them, siemens.
+ * A branch of the network: two nodes and the admittance between them.
  *
- * @param key the limb's key
- * @param part the key of the part it belongs to
+ * @param key the branch's key
+ * @param part the key of the part that it belongs to
  * @param a the first node; 0 is ground
- * @param rest at the supply's frequency, before it has pulled in
- * @param on at the supply's frequency, pulled in, or closed
- * @param direct for a direct current
+ * @param b the second node
+ * @param rest admittance at the supply's frequency before pull-in, siemens
+ * @param on admittance at the supply's frequency when pulled in or closed, siemens
+ * @param direct admittance for direct current, siemens
  */
 public record Branch(
     String key, String part, int a, int b, Kind kind, Function<Draw, Phasor> rest, Function<Draw, Phasor> on,
     Function<Draw, Phasor> direct) {
 
+  /** When a branch conducts. */
   public enum Kind {
-    /** Always there. */
+    /** Always. */
     FIXED,
-    /** There while it is closed. */
+    /** While it is closed. */
     SWITCH,
-    /** There until its current opens it. */
+    /** Until overcurrent opens it. */
     FUSE,
-    /** Always there, and changes as it comes on. */
+    /** Always; its admittance changes when it pulls in. */
     LOAD
   }
 

@@ -3,38 +3,40 @@ package rungbook.circuit.network;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
+import java.util.stream.IntStream;
 import rungbook.system.ControlSystem;
 import rungbook.system.Names;
 import rungbook.system.Part;
 import rungbook.system.Terminal;
 
-/** A system as nodes and links. Node 0 is ground; every terminal has a node. */
+/** A control system as nodes and branches. Node 0 is ground; every terminal has a node. */
 public final class CircuitNetwork {
 
   private final ControlSystem system;
   private final double hertz;
   private final Map<Terminal, Integer> nodes;
   private final int nodeCount;
-  private final List<Branch> links;
-  private final List<TransformerCore> couplers;
-  private final List<SourceBranch> drives;
-  private final Map<String, Integer> linkByKey;
+  private final List<Branch> branches;
+  private final List<TransformerCore> cores;
+  private final List<SourceBranch> sources;
+  private final Map<String, Integer> branchByKey;
 
-  CircuitNetwork(ControlSystem system, double hertz, Map<Terminal, Integer> nodes, int nodeCount, List<Branch> links,
-      List<TransformerCore> couplers, List<SourceBranch> drives, Map<String, Integer> linkByKey) {
+  CircuitNetwork(ControlSystem system, double hertz, Map<Terminal, Integer> nodes, int nodeCount, List<Branch> branches,
+      List<TransformerCore> cores, List<SourceBranch> sources, Map<String, Integer> branchByKey) {
     this.system = system;
     this.hertz = hertz;
     this.nodes = Map.copyOf(nodes);
     this.nodeCount = nodeCount;
-    this.links = List.copyOf(links);
-    this.couplers = List.copyOf(couplers);
-    this.drives = List.copyOf(drives);
-    this.linkByKey = Map.copyOf(linkByKey);
+    this.branches = List.copyOf(branches);
+    this.cores = List.copyOf(cores);
+    this.sources = List.copyOf(sources);
+    this.branchByKey = Map.copyOf(branchByKey);
   }
 
-  /** Wires a system that was read without problems. */
+  /** Builds the network of a system that was read without problems. */
   public static CircuitNetwork of(ControlSystem system) {
-    return new NetworkBuilder(system).wire();
+    return new NetworkBuilder(system).build();
   }
 
   public ControlSystem system() {
@@ -49,19 +51,19 @@ public final class CircuitNetwork {
     return nodeCount;
   }
 
-  public List<Branch> links() {
-    return links;
+  public List<Branch> branches() {
+    return branches;
   }
 
-  public List<TransformerCore> couplers() {
-    return couplers;
+  public List<TransformerCore> cores() {
+    return cores;
   }
 
-  public List<SourceBranch> drives() {
-    return drives;
+  public List<SourceBranch> sources() {
+    return sources;
   }
 
-  /** The node of a point at a place; empty if the system has no such terminal or nothing is wired to it. */
+  /** The node of a point at a location; empty if the system has no such terminal or nothing is wired to it. */
   public Optional<Integer> node(String point, String place) {
     return node(new Terminal(Names.key(point), Names.key(place)));
   }
@@ -70,35 +72,37 @@ public final class CircuitNetwork {
     return terminal.isGround() ? Optional.of(0) : Optional.ofNullable(nodes.get(terminal));
   }
 
-  int link(String key) {
-    return linkByKey.getOrDefault(key, -1);
+  /** The index of the branch with this key; −1 if there is none. */
+  int indexOf(String key) {
+    return branchByKey.getOrDefault(key, -1);
   }
 
-  /** The links of a part or, if no part is called so, the one limb; empty if neither is. */
-  public int[] linksOf(String key) {
-    int[] ofPart = indices(link -> link.part().equals(key));
-    return ofPart.length > 0 ? ofPart : indices(link -> link.key().equals(key));
+  /** Indices of a part's branches or, if no part has this key, of the branch with this key; empty if there is none. */
+  public int[] branchesOf(String key) {
+    int[] ofPart = indices(branch -> branch.part().equals(key));
+    return ofPart.length > 0 ? ofPart : indices(branch -> branch.key().equals(key));
   }
 
-  /** What comes off when the wires are taken off a terminal: conductors and wires that end there. */
+  /** Indices of the conductors and wires that end at a node: those that come off when its terminal is disconnected. */
   public int[] wiresAt(int node) {
-    return indices(link -> (link.a() == node || link.b() == node) && isWire(link));
+    return indices(branch -> (branch.a() == node || branch.b() == node) && isWire(branch));
   }
 
-  /** The conductor to clamp at a node: the first wire that ends there, else the first link. */
+  /** Index of the branch to clamp at a node: the first wire that ends there, otherwise the first contact, fuse or load. */
   public Optional<Integer> conductorAt(int node) {
     int[] wires = wiresAt(node);
     int[] any = wires.length > 0 ? wires
-        : indices(link -> link.kind() != Branch.Kind.FIXED && (link.a() == node || link.b() == node));
+        : indices(branch -> branch.kind() != Branch.Kind.FIXED && (branch.a() == node || branch.b() == node));
     return any.length == 0 ? Optional.empty() : Optional.of(any[0]);
   }
 
-  private boolean isWire(Branch link) {
-    return linkByKey.containsKey(link.key())
-        && system.part(link.part()).filter(part -> part instanceof Part.Cable || part instanceof Part.Wire).isPresent();
+  private boolean isWire(Branch branch) {
+    return branchByKey.containsKey(branch.key())
+        && system.part(branch.part()).filter(part -> part instanceof Part.Cable || part instanceof Part.Wire)
+            .isPresent();
   }
 
-  private int[] indices(java.util.function.Predicate<Branch> wanted) {
-    return java.util.stream.IntStream.range(0, links.size()).filter(i -> wanted.test(links.get(i))).toArray();
+  private int[] indices(Predicate<Branch> wanted) {
+    return IntStream.range(0, branches.size()).filter(i -> wanted.test(branches.get(i))).toArray();
   }
 }

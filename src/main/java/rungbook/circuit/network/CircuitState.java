@@ -11,15 +11,14 @@ import rungbook.system.Names;
 import rungbook.system.Vocabulary;
 
 /**
- * How a technician has left the system. All names are keys.
+ * The state in which a technician has left the system. All names are keys.
  *
  * @param positions the position of each selector
- * @param off power sources that are isolated
- * @param bypassed interlocks with a jumper across
- * @param disconnected parts, conductors ({@code outdoor cable y}) or terminals ({@code y at furnace}) that are taken
- * off
- * @param open panels that are open
- * @param replaced parts exchanged for new ones; a new fuse is whole until this very state opens it
+ * @param off isolated power sources
+ * @param bypassed interlocks with a jumper across them
+ * @param disconnected disconnected parts, conductors ({@code outdoor cable y}) or terminals ({@code y at furnace})
+ * @param open open panels
+ * @param replaced parts that were replaced with new ones; a new fuse is intact until it blows in this state
  */
 public record CircuitState(Map<String, String> positions, Set<String> off, Set<String> bypassed,
     Set<String> disconnected,
@@ -42,7 +41,7 @@ public record CircuitState(Map<String, String> positions, Set<String> off, Set<S
     return new CircuitState(positions, Set.of(), Set.of(), Set.of(), Set.of(), Set.of());
   }
 
-  /** How the system is left after changes, one after the other. */
+  /** The state after these changes, applied in order. */
   public CircuitState after(List<StateChange> changes) {
     CircuitState state = this;
     for (StateChange change : changes) {
@@ -109,13 +108,13 @@ public record CircuitState(Map<String, String> positions, Set<String> off, Set<S
     return new CircuitState(positions, off, bypassed, disconnected, open, plus(replaced, part));
   }
 
-  /** In how many ways the selectors can stand together; at most {@code Long.MAX_VALUE}. */
+  /** The number of combinations of selector positions; at most {@code Long.MAX_VALUE}. */
   public static long positionCount(Vocabulary words) {
     return words.controls().values().stream().mapToLong(control -> Math.max(1, control.positions().size()))
         .reduce(1, (all, positions) -> all > Long.MAX_VALUE / positions ? Long.MAX_VALUE : all * positions);
   }
 
-  /** Every way the selectors can stand, all else as it is here. */
+  /** This state with every combination of selector positions. */
   public List<CircuitState> everyPosition(Vocabulary words) {
     var all = List.of(this);
     for (var control : words.controls().entrySet()) {

@@ -1,10 +1,11 @@
 package rungbook.circuit.network;
 
-/** The inner loops: one complex operation for every sample. */
+/** The inner loops: one complex operation on each sample. Real and imaginary parts are arrays of [sample]. */
 public final class ComplexKernels {
 
   private ComplexKernels() {}
 
+  /** x += y. */
   public static void add(double[] xr, double[] xi, double[] yr, double[] yi) {
     for (int s = 0; s < xr.length; s++) {
       xr[s] += yr[s];
@@ -14,6 +15,7 @@ public final class ComplexKernels {
     }
   }
 
+  /** x −= y. */
   public static void subtract(double[] xr, double[] xi, double[] yr, double[] yi) {
     for (int s = 0; s < xr.length; s++) {
       xr[s] -= yr[s];

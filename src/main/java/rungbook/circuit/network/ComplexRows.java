@@ -1,8 +1,10 @@
 package rungbook.circuit.network;
 
+import java.util.Arrays;
+
 /**
- * Complex numbers, a row for each quantity and a column for each sample; rows lie apart so that loops over samples run
- * in vector registers.
+ * Complex numbers as {@code re[row][sample]} and {@code im[row][sample]}; the row is a node, a branch or a slot. The
+ * samples of a row are contiguous so that loops over them run in vector registers.
  */
 public final class ComplexRows {
 
@@ -21,12 +23,12 @@ public final class ComplexRows {
 
   void clear() {
     for (int i = 0; i < re.length; i++) {
-      java.util.Arrays.fill(re[i], 0);
-      java.util.Arrays.fill(im[i], 0);
+      Arrays.fill(re[i], 0);
+      Arrays.fill(im[i], 0);
     }
   }
 
-  /** Takes over all numbers of rows of the same size. */
+  /** Copies all numbers from rows of the same size. */
   public void set(ComplexRows other) {
     for (int i = 0; i < re.length; i++) {
       System.arraycopy(other.re[i], 0, re[i], 0, re[i].length);

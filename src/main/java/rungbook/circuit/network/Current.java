@@ -1,6 +1,6 @@
 package rungbook.circuit.network;
 
-/** What flows: alternating with the sources on, or the direct current of an ohmmeter with none. */
+/** The kind of current: alternating with the sources on, or an ohmmeter's direct current with the sources off. */
 public enum Current {
   ALTERNATING,
   DIRECT

@@ -1,12 +1,12 @@
 package rungbook.circuit.network;
 
-/** One installation out of all that the tolerances allow. */
+/** One installation drawn from the tolerance box. */
 @FunctionalInterface
 public interface Draw {
 
-  /** Where a part stands within its spread: −1 at the low end, 1 at the high end. */
+  /** A part's position within a tolerance: −1 at the low end, 1 at the high end. */
   double at(Tolerance tolerance, String part);
 
-  /** Everything at the middle. */
+  /** Every quantity at the middle of its tolerance. */
   Draw MIDDLE = (tolerance, part) -> 0;
 }

@@ -15,66 +15,68 @@ import rungbook.system.PartBranch;
 /**
  * The healthy system or the system with one fault.
  *
- * @param holds links of contacts that do not move, and whether they are closed
+ * @param name {@code healthy} or the fault's key
+ * @param changes what the fault changes in the network
+ * @param holds branches of stuck contacts by index, and whether they are stuck closed
  * @param stopped keys of boards and states that never come on
- * @param supplies the volts of a supply that is not as it should be
+ * @param supplies volts of each faulty supply, by the supply's key
  */
 public record FaultCase(String name, List<NetworkChange> changes, Map<Integer, Boolean> holds, Set<String> stopped,
     Map<String, Interval> supplies) {
 
   public static final FaultCase HEALTHY = new FaultCase("healthy", List.of(), Map.of(), Set.of(), Map.of());
 
-  public static FaultCase of(Fault fault, CircuitNetwork wiring) {
-    var maker = new Maker(wiring);
-    fault.effects().forEach(maker::take);
-    return new FaultCase(fault.key(), List.copyOf(maker.changes), Map.copyOf(maker.holds), Set.copyOf(maker.stopped),
-        Map.copyOf(maker.supplies));
+  public static FaultCase of(Fault fault, CircuitNetwork network) {
+    var builder = new Builder(network);
+    fault.effects().forEach(builder::take);
+    return new FaultCase(fault.key(), List.copyOf(builder.changes), Map.copyOf(builder.holds),
+        Set.copyOf(builder.stopped),
+        Map.copyOf(builder.supplies));
   }
 
   /**
-   * Only such a fault lets more current flow than the healthy system, so only it can have opened a fuse before anybody
-   * came.
+   * Whether the fault can raise a current. Only these faults can have blown a fuse before the technician arrives.
    */
   public boolean mayBlowFuses() {
     return holds.containsValue(true)
         || changes.stream().anyMatch(c -> c instanceof NetworkChange.Bridge || c instanceof NetworkChange.Join);
   }
 
-  boolean opens(int link) {
-    return changes.contains(new NetworkChange.Open(link));
+  boolean opens(int branch) {
+    return changes.contains(new NetworkChange.Open(branch));
   }
 
-  /** What a fault adds in series with a link. */
-  double raisedOhms(int link) {
-    return changes.stream().filter(change -> change instanceof NetworkChange.Raise raise && raise.link() == link)
+  /** Ohms that the fault adds in series with a branch. */
+  double raisedOhms(int branch) {
+    return changes.stream().filter(change -> change instanceof NetworkChange.Raise raise && raise.branch() == branch)
         .mapToDouble(change -> ((NetworkChange.Raise) change).ohms()).sum();
   }
 
-  /** Whether a link conducts otherwise than in the healthy system. */
-  boolean alters(int link) {
-    return opens(link) || raisedOhms(link) > 0;
+  /** Whether the fault changes a branch's admittance. */
+  boolean alters(int branch) {
+    return opens(branch) || raisedOhms(branch) > 0;
   }
 
-  private static final class Maker {
-    private final CircuitNetwork wiring;
+  private static final class Builder {
+    private final CircuitNetwork network;
     private final List<NetworkChange> changes = new ArrayList<>();
     private final Map<Integer, Boolean> holds = new HashMap<>();
     private final Set<String> stopped = new HashSet<>();
     private final Map<String, Interval> supplies = new HashMap<>();
 
-    Maker(CircuitNetwork wiring) {
-      this.wiring = wiring;
+    Builder(CircuitNetwork network) {
+      this.network = network;
     }
 
     void take(Effect effect) {
       if (effect instanceof Effect.Open open) {
-        changes.add(new NetworkChange.Open(wiring.link(open.limb())));
+        changes.add(new NetworkChange.Open(network.indexOf(open.limb())));
       } else if (effect instanceof Effect.Raise raise) {
-        changes.add(new NetworkChange.Raise(wiring.link(raise.limb()), raise.ohms()));
+        changes.add(new NetworkChange.Raise(network.indexOf(raise.limb()), raise.ohms()));
       } else if (effect instanceof Effect.Bridge bridge) {
         bridge(bridge);
       } else if (effect instanceof Effect.Hold hold) {
-        holds.put(wiring.link(hold.limb()), hold.closed());
+        holds.put(network.indexOf(hold.limb()), hold.closed());
       } else if (effect instanceof Effect.Stop stop) {
         stopped.add(stop.part());
       } else if (effect instanceof Effect.Lower lower) {
@@ -87,38 +89,38 @@ public record FaultCase(String name, List<NetworkChange> changes, Map<Integer, B
     private void takeRare(Effect effect) {
       if (effect instanceof Effect.Join join) {
         Phasor siemens = Phasor.of(1 / join.ohms());
-        changes.add(new NetworkChange.Join(wiring.node(join.a()).orElseThrow(), wiring.node(join.b()).orElseThrow(),
+        changes.add(new NetworkChange.Join(network.node(join.a()).orElseThrow(), network.node(join.b()).orElseThrow(),
             draw -> siemens));
       } else if (effect instanceof Effect.Cross cross) {
-        cross(wiring.link(cross.limb()), wiring.link(cross.other()));
+        cross(network.indexOf(cross.limb()), network.indexOf(cross.other()));
       } else if (effect instanceof Effect.Weaken weaken) {
-        // the core carries a quarter of the windings' ohms; the rest stays where it is
-        changes.add(new NetworkChange.Core(coupler(weaken.part()), 1 + 4 * (weaken.times() - 1), 1));
+        // the core holds a quarter of the windings' ohms; the other three quarters do not change
+        changes.add(new NetworkChange.Core(coreIndex(weaken.part()), 1 + 4 * (weaken.times() - 1), 1));
       } else if (effect instanceof Effect.Tap tap) {
-        changes.add(new NetworkChange.Core(coupler(tap.part()), 1, primaryVolts(tap.part()) / tap.primaryVolts()));
+        changes.add(new NetworkChange.Core(coreIndex(tap.part()), 1, primaryVolts(tap.part()) / tap.primaryVolts()));
       }
     }
 
-    /** Between the limb's terminals; the link of a winding ends inside its transformer. */
+    /** Bridges the terminals of the part, because a winding's own branch ends inside its transformer. */
     private void bridge(Effect.Bridge bridge) {
-      PartBranch limb = wiring.system().limb(bridge.limb()).orElseThrow();
-      int a = wiring.node(limb.a()).orElseThrow();
-      int b = wiring.node(limb.b()).orElseThrow();
-      changes.add(new NetworkChange.Bridge(wiring.link(bridge.limb()), a, b, bridge.ohms()));
+      PartBranch limb = network.system().limb(bridge.limb()).orElseThrow();
+      int a = network.node(limb.a()).orElseThrow();
+      int b = network.node(limb.b()).orElseThrow();
+      changes.add(new NetworkChange.Bridge(network.indexOf(bridge.limb()), a, b, bridge.ohms()));
     }
 
     private void cross(int p, int q) {
-      Branch first = wiring.links().get(p);
-      Branch second = wiring.links().get(q);
+      Branch first = network.branches().get(p);
+      Branch second = network.branches().get(q);
       changes.add(new NetworkChange.Open(p));
       changes.add(new NetworkChange.Open(q));
       changes.add(new NetworkChange.Join(first.a(), second.b(), first.on()));
       changes.add(new NetworkChange.Join(second.a(), first.b(), second.on()));
     }
 
-    private int coupler(String part) {
-      for (int i = 0; i < wiring.couplers().size(); i++) {
-        if (wiring.couplers().get(i).part().equals(part)) {
+    private int coreIndex(String part) {
+      for (int i = 0; i < network.cores().size(); i++) {
+        if (network.cores().get(i).part().equals(part)) {
           return i;
         }
       }
@@ -126,7 +128,7 @@ public record FaultCase(String name, List<NetworkChange> changes, Map<Integer, B
     }
 
     private double primaryVolts(String part) {
-      return wiring.system().part(part).map(t -> ((Part.Transformer) t).primaryVolts()).orElseThrow();
+      return network.system().part(part).map(t -> ((Part.Transformer) t).primaryVolts()).orElseThrow();
     }
   }
 }

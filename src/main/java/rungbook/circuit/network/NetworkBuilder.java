@@ -6,6 +6,7 @@ import static rungbook.circuit.network.Tolerance.LOAD;
 import static rungbook.circuit.network.Tolerance.SUPPLY;
 import static rungbook.circuit.network.Tolerance.TEMPERATURE;
 import static rungbook.circuit.network.Tolerance.TRANSFORMER;
+import static rungbook.system.Part.CONTACT_OHMS;
 
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -20,45 +21,43 @@ import rungbook.system.Part;
 import rungbook.system.PartBranch;
 import rungbook.system.Terminal;
 
-/** Turns parts into links. */
+/** Builds the network's nodes and branches from the system's parts. */
 final class NetworkBuilder {
 
-  private static final double CONTACT_OHMS = 0.02;
-
-  /** Between the windings of a 40 VA transformer (common practice, no source). */
+  /** Capacitance between the windings of a 40 VA transformer (common practice, no source). */
   private static final double WINDINGS_FARADS = 100e-12;
 
   /** Share of the rated volt-amperes that an unloaded transformer draws (common practice, no source). */
-  private static final double MAGNETISING_SHARE = 0.15;
+  private static final double MAGNETIZING_SHARE = 0.15;
 
-  private static final double MAGNETISING_POWER_FACTOR = 0.4;
+  private static final double MAGNETIZING_POWER_FACTOR = 0.4;
 
   private final ControlSystem system;
-  private final double radians;
+  private final double radiansPerSecond;
   private final double hertz;
   private final Map<Terminal, Terminal> joined = new HashMap<>();
   private final Map<Terminal, Integer> nodes = new HashMap<>();
-  private final List<Branch> links = new ArrayList<>();
-  private final List<TransformerCore> couplers = new ArrayList<>();
-  private final List<SourceBranch> drives = new ArrayList<>();
-  private final Map<String, Integer> linkByKey = new HashMap<>();
+  private final List<Branch> branches = new ArrayList<>();
+  private final List<TransformerCore> cores = new ArrayList<>();
+  private final List<SourceBranch> sources = new ArrayList<>();
+  private final Map<String, Integer> branchByKey = new HashMap<>();
   private int nodeCount = 1;
 
   NetworkBuilder(ControlSystem system) {
     this.system = system;
     this.hertz = system.parts(Part.Supply.class).mapToDouble(Part.Supply::hertz).findFirst().orElse(60);
-    this.radians = 2 * Math.PI * hertz;
+    this.radiansPerSecond = 2 * Math.PI * hertz;
   }
 
-  CircuitNetwork wire() {
+  CircuitNetwork build() {
     system.parts(Part.Joint.class).flatMap(joint -> joint.limbs().stream()).forEach(this::join);
-    system.parts().forEach(this::wire);
+    system.parts().forEach(this::add);
     joined.keySet().forEach(this::node);
     system.faults().stream().flatMap(fault -> fault.effects().stream()).forEach(this::nodesOf);
-    return new CircuitNetwork(system, hertz, nodes, nodeCount, links, couplers, drives, linkByKey);
+    return new CircuitNetwork(system, hertz, nodes, nodeCount, branches, cores, sources, branchByKey);
   }
 
-  /** Points that touch by a fault, though nothing else may be wired to them. */
+  /** Gives a node to the terminals that a fault joins, since nothing else may be wired to them. */
   private void nodesOf(Effect effect) {
     if (effect instanceof Effect.Join join) {
       node(join.a());
@@ -67,14 +66,14 @@ final class NetworkBuilder {
   }
 
   private void join(PartBranch limb) {
-    Terminal a = top(limb.a());
-    Terminal b = top(limb.b());
+    Terminal a = root(limb.a());
+    Terminal b = root(limb.b());
     if (!a.equals(b)) {
-      joined.put(a.isGround() ? b : a, a.isGround() ? a : b); // ground stays on top
+      joined.put(a.isGround() ? b : a, a.isGround() ? a : b); // ground is always a root
     }
   }
 
-  private Terminal top(Terminal terminal) {
+  private Terminal root(Terminal terminal) {
     Terminal at = terminal;
     while (joined.containsKey(at)) {
       at = joined.get(at);
@@ -83,36 +82,36 @@ final class NetworkBuilder {
   }
 
   private int node(Terminal terminal) {
-    Terminal top = top(terminal);
-    int node = top.isGround() ? 0 : nodes.computeIfAbsent(top, t -> nodeCount++);
+    Terminal root = root(terminal);
+    int node = root.isGround() ? 0 : nodes.computeIfAbsent(root, t -> nodeCount++);
     nodes.put(terminal, node);
     return node;
   }
 
-  private void wire(Part part) {
+  private void add(Part part) {
     if (part instanceof Part.Supply supply) {
-      supply.limbs().forEach(limb -> wireLeg(supply, limb));
+      supply.limbs().forEach(limb -> addSource(supply, limb));
     } else if (part instanceof Part.Fuse fuse) {
       fuse.limbs().forEach(limb -> add(contact(limb, fuse, Branch.Kind.FUSE)));
     } else if (part instanceof Part.Switch contact) {
       contact.limbs().forEach(limb -> add(contact(limb, contact, Branch.Kind.SWITCH)));
     } else if (part instanceof Part.Cable cable) {
-      wireCable(cable);
+      addCable(cable);
     } else if (part instanceof Part.Wire wire) {
       wire.limbs().forEach(limb -> add(fixed(limb, wire, draw -> Phasor.of(1 / wire.ohms()))));
     } else if (part instanceof Part.Transformer transformer) {
-      wireTransformer(transformer);
+      addTransformer(transformer);
     } else if (part instanceof Part.Load load) {
-      load.limbs().forEach(limb -> wireLoad(load, limb));
+      load.limbs().forEach(limb -> addLoad(load, limb));
     } else if (part instanceof Part.Capacitor capacitor) {
-      wireCapacitor(capacitor);
+      addCapacitor(capacitor);
     }
   }
 
-  private int add(Branch link) {
-    linkByKey.putIfAbsent(link.key(), links.size());
-    links.add(link);
-    return links.size() - 1;
+  private int add(Branch branch) {
+    branchByKey.putIfAbsent(branch.key(), branches.size());
+    branches.add(branch);
+    return branches.size() - 1;
   }
 
   private Branch contact(PartBranch limb, Part part, Branch.Kind kind) {
@@ -123,12 +122,12 @@ final class NetworkBuilder {
     return Branch.fixed(limb.key(), part.key(), node(limb.a()), node(limb.b()), siemens, siemens);
   }
 
-  private void wireLeg(Part.Supply supply, PartBranch limb) {
-    int link = add(fixed(limb, supply, draw -> Phasor.of(1 / supply.ohms())));
-    drives.add(new SourceBranch(link, supply.key(), draw -> supply.volts().at(draw.at(SUPPLY, supply.key()))));
+  private void addSource(Part.Supply supply, PartBranch limb) {
+    int index = add(fixed(limb, supply, draw -> Phasor.of(1 / supply.ohms())));
+    sources.add(new SourceBranch(index, supply.key(), draw -> supply.volts().at(draw.at(SUPPLY, supply.key()))));
   }
 
-  private void wireCable(Part.Cable cable) {
+  private void addCable(Part.Cable cable) {
     Function<Draw,
         Phasor> siemens = draw -> Phasor.of(1 / Copper.ohms(cable.awg(), cable.feet().at(draw.at(LENGTH, cable.key())),
             cable.celsius().at(draw.at(TEMPERATURE, cable.key()))));
@@ -136,11 +135,11 @@ final class NetworkBuilder {
     List<PartBranch> limbs = cable.limbs();
     for (int i = 0; i < limbs.size(); i++) {
       for (int j = i + 1; j < limbs.size(); j++) {
-        spread(cable, cable.picofaradsPerFoot(), limbs.get(i).a(), limbs.get(j).a());
-        spread(cable, cable.picofaradsPerFoot(), limbs.get(i).b(), limbs.get(j).b());
+        addCapacitance(cable, cable.picofaradsPerFoot(), limbs.get(i).a(), limbs.get(j).a());
+        addCapacitance(cable, cable.picofaradsPerFoot(), limbs.get(i).b(), limbs.get(j).b());
       }
-      spread(cable, cable.picofaradsPerFootToGround(), limbs.get(i).a(), ground());
-      spread(cable, cable.picofaradsPerFootToGround(), limbs.get(i).b(), ground());
+      addCapacitance(cable, cable.picofaradsPerFootToGround(), limbs.get(i).a(), ground());
+      addCapacitance(cable, cable.picofaradsPerFootToGround(), limbs.get(i).b(), ground());
     }
   }
 
@@ -149,16 +148,16 @@ final class NetworkBuilder {
   }
 
   /** Half of a cable's capacitance at each end, so that an open conductor keeps some on either side. */
-  private void spread(Part.Cable cable, Interval picofaradsPerFoot, Terminal a, Terminal b) {
+  private void addCapacitance(Part.Cable cable, Interval picofaradsPerFoot, Terminal a, Terminal b) {
     if (node(a) != node(b)) {
-      add(capacitance(cable.key() + " capacitance " + links.size(), cable.key() + " capacitance", node(a), node(b),
+      add(capacitance(cable.key() + " capacitance " + branches.size(), cable.key() + " capacitance", node(a), node(b),
           draw -> 0.5e-12 * picofaradsPerFoot.at(draw.at(CAPACITANCE, cable.key()))
               * cable.feet().at(draw.at(LENGTH, cable.key()))));
     }
   }
 
   private Branch capacitance(String key, String part, int a, int b, ToDoubleFunction<Draw> farads) {
-    return Branch.fixed(key, part, a, b, draw -> new Phasor(0, radians * farads.applyAsDouble(draw)),
+    return Branch.fixed(key, part, a, b, draw -> new Phasor(0, radiansPerSecond * farads.applyAsDouble(draw)),
         draw -> Phasor.ZERO);
   }
 
@@ -166,7 +165,7 @@ final class NetworkBuilder {
    * Half of the winding resistance lies in the primary, as in a transformer of balanced copper; a quarter in the
    * secondary's lead, the rest with the leakage in the core's series impedance.
    */
-  private void wireTransformer(Part.Transformer t) {
+  private void addTransformer(Part.Transformer t) {
     PartBranch primary = t.limbs().get(0);
     PartBranch secondary = t.limbs().get(1);
     Terminal core = Terminal.inside(t.key() + " primary winding");
@@ -177,13 +176,13 @@ final class NetworkBuilder {
         draw -> Phasor.of(square(ratio.applyAsDouble(draw)) * 2 / ohms.applyAsDouble(draw))));
     add(fixed(new PartBranch(secondary.name(), coil, secondary.a()), t,
         draw -> Phasor.of(4 / ohms.applyAsDouble(draw))));
-    Phasor magnetising = Phasor.polar(t.voltAmps() * MAGNETISING_SHARE / square(t.primaryVolts()),
-        -Math.toDegrees(Math.acos(MAGNETISING_POWER_FACTOR)));
+    Phasor magnetizing = Phasor.polar(t.voltAmps() * MAGNETIZING_SHARE / square(t.primaryVolts()),
+        -Math.toDegrees(Math.acos(MAGNETIZING_POWER_FACTOR)));
     String inner = t.key() + " core";
-    add(Branch.fixed(inner + " magnetising", inner, node(core), node(primary.b()), draw -> magnetising,
+    add(Branch.fixed(inner + " magnetizing", inner, node(core), node(primary.b()), draw -> magnetizing,
         draw -> Phasor.ZERO));
     add(capacitance(inner + " between windings", inner, node(core), node(coil), draw -> WINDINGS_FARADS));
-    couplers.add(new TransformerCore(t.key(), node(core), node(primary.b()), node(coil), node(secondary.b()), ratio,
+    cores.add(new TransformerCore(t.key(), node(core), node(primary.b()), node(coil), node(secondary.b()), ratio,
         draw -> ohms.applyAsDouble(draw) / 4, 1 / CONTACT_OHMS));
   }
 
@@ -191,7 +190,7 @@ final class NetworkBuilder {
     return x * x;
   }
 
-  private void wireLoad(Part.Load load, PartBranch limb) {
+  private void addLoad(Part.Load load, PartBranch limb) {
     Function<Draw, Double> share = draw -> 1 / (1 + Tolerance.LOAD_SHARE * draw.at(LOAD, load.key()));
     add(new Branch(limb.key(), load.key(), node(limb.a()), node(limb.b()), Branch.Kind.LOAD,
         draw -> siemens(load.restOhms()).times(share.apply(draw)),
@@ -203,7 +202,7 @@ final class NetworkBuilder {
     return new Phasor(ohms.resistance(), ohms.reactance()).inverse();
   }
 
-  private void wireCapacitor(Part.Capacitor capacitor) {
+  private void addCapacitor(Part.Capacitor capacitor) {
     for (int i = 0; i < capacitor.limbs().size(); i++) {
       PartBranch limb = capacitor.limbs().get(i);
       double farads = capacitor.microfarads().get(i) * 1e-6;

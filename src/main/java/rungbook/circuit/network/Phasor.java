@@ -1,6 +1,6 @@
 package rungbook.circuit.network;
 
-/** A complex number: a voltage, a current (both rms), an impedance or an admittance. */
+/** A complex number: a voltage or current (rms), an impedance or an admittance. */
 public record Phasor(double re, double im) {
 
   public static final Phasor ZERO = new Phasor(0, 0);
@@ -37,7 +37,7 @@ public record Phasor(double re, double im) {
         (re * other.re + im * other.im) / square, (im * other.re - re * other.im) / square);
   }
 
-  /** One over this; an admittance from an impedance and back. */
+  /** 1 / this: converts an impedance to an admittance and back. */
   public Phasor inverse() {
     return ONE.over(this);
   }

@@ -1,4 +1,9 @@
 package rungbook.circuit.network;
 
-/** A change of the admittance between two nodes, for every sample: of rank one. */
+/**
+ * An admittance to add between two nodes: a change of rank one in the node matrix.
+ *
+ * @param re conductance of each sample, siemens
+ * @param im susceptance of each sample, siemens
+ */
 public record RankOneUpdate(int a, int b, double[] re, double[] im) {}

@@ -5,7 +5,7 @@ import java.util.Deque;
 import java.util.HashMap;
 import java.util.Map;
 
-/** Rows to be used again: a dictionary would otherwise spend half its time on clearing new memory. */
+/** Reusable rows: without a pool, half of a dictionary's time goes to clearing new memory. */
 public final class RowPool {
 
   private final int samples;
@@ -15,7 +15,7 @@ public final class RowPool {
     this.samples = samples;
   }
 
-  /** Rows of zeros. */
+  /** Takes rows of zeros. */
   public ComplexRows take(int rows) {
     ComplexRows used = idle.computeIfAbsent(rows, size -> new ArrayDeque<>()).poll();
     if (used == null) {
@@ -25,6 +25,7 @@ public final class RowPool {
     return used;
   }
 
+  /** Takes a copy of rows. */
   public ComplexRows copy(ComplexRows original) {
     ComplexRows used = idle.computeIfAbsent(original.re.length, size -> new ArrayDeque<>()).poll();
     ComplexRows copy = used == null ? new ComplexRows(original.re.length, samples) : used;
@@ -32,7 +33,7 @@ public final class RowPool {
     return copy;
   }
 
-  /** Whoever gives rows back keeps no hold of them. */
+  /** Returns rows to the pool; the caller must not use them again. */
   public void give(ComplexRows rows) {
     idle.computeIfAbsent(rows.re.length, size -> new ArrayDeque<>()).push(rows);
   }

@@ -6,35 +6,48 @@ import java.util.function.ToDoubleFunction;
 import rungbook.system.Interval;
 import rungbook.system.Part;
 
-/** Every quantity of a wired system for every sample. */
+/** Every quantity of a network for every sample: rows of [branch][sample] and [source][sample]. */
 public final class SampledParameters {
 
-  private final CircuitNetwork wiring;
+  private final CircuitNetwork network;
   private final List<Draw> draws;
+  /** Admittance before pull-in, [branch][sample], siemens. */
   final ComplexRows rest;
+
+  /** Admittance when pulled in or closed, [branch][sample], siemens. */
   public final ComplexRows on;
+
+  /** Admittance for direct current, [branch][sample], siemens. */
   public final ComplexRows direct;
+
+  /** Norton current of each source, [source][sample], amps. */
   public final ComplexRows currents;
+
+  /** Pick-up voltage, [load][sample]. */
   public final double[][] onVolts;
+
+  /** Drop-out voltage, [load][sample]. */
   public final double[][] offVolts;
 
-  public SampledParameters(CircuitNetwork wiring, Samples samples) {
-    this.wiring = wiring;
+  public SampledParameters(CircuitNetwork network, Samples samples) {
+    this.network = network;
     this.draws = samples.draws();
-    var links = wiring.links();
-    rest = rows(links.stream().map(Branch::rest).toList());
-    on = rows(links.stream().map(Branch::on).toList());
-    direct = rows(links.stream().map(Branch::direct).toList());
-    currents = rows(wiring.drives().stream().map(this::current).toList());
-    var loads = wiring.system().parts(Part.Load.class).toList();
+    var branches = network.branches();
+    rest = rows(branches.stream().map(Branch::rest).toList());
+    on = rows(branches.stream().map(Branch::on).toList());
+    direct = rows(branches.stream().map(Branch::direct).toList());
+    currents = rows(network.sources().stream().map(this::current).toList());
+    var loads = network.system().parts(Part.Load.class).toList();
     onVolts = loads.stream().map(load -> values(pickUp(load, load.onVolts()))).toArray(double[][]::new);
     offVolts = loads.stream().map(load -> values(pickUp(load, load.offVolts()))).toArray(double[][]::new);
   }
 
+  /** The number of samples. */
   public int size() {
     return draws.size();
   }
 
+  /** Evaluates quantities for every sample: [quantity][sample]. */
   public ComplexRows rows(List<Function<Draw, Phasor>> quantities) {
     var rows = new ComplexRows(quantities.size(), draws.size());
     for (int i = 0; i < quantities.size(); i++) {
@@ -53,33 +66,33 @@ public final class SampledParameters {
     return draw -> volts.at(draw.at(Tolerance.PICK_UP, load.key()));
   }
 
-  /** What a supply's leg drives into a short, amps: the Norton equivalent of its volts behind its inner resistance. */
-  private Function<Draw, Phasor> current(SourceBranch drive) {
-    var siemens = wiring.links().get(drive.link()).on();
-    return draw -> siemens.apply(draw).times(drive.volts().applyAsDouble(draw));
+  /** Norton current of a source: its volts times the admittance of its internal resistance, amps. */
+  private Function<Draw, Phasor> current(SourceBranch source) {
+    var siemens = network.branches().get(source.branch()).on();
+    return draw -> siemens.apply(draw).times(source.volts().applyAsDouble(draw));
   }
 
-  /** The same with a fault; {@link #currents} itself where the fault leaves the supplies alone. */
+  /** Norton currents with a fault; the same object as {@link #currents} if the fault does not change the sources. */
   public ComplexRows currents(FaultCase fault) {
-    boolean unaltered = fault.supplies().isEmpty()
-        && wiring.drives().stream().noneMatch(drive -> fault.alters(drive.link()));
-    return unaltered ? currents : rows(wiring.drives().stream().map(drive -> current(drive, fault)).toList());
+    boolean unchanged = fault.supplies().isEmpty()
+        && network.sources().stream().noneMatch(source -> fault.alters(source.branch()));
+    return unchanged ? currents : rows(network.sources().stream().map(source -> current(source, fault)).toList());
   }
 
-  /** An open leg drives nothing, and ohms in series with it count as its own: V / (R + raise). */
-  private Function<Draw, Phasor> current(SourceBranch drive, FaultCase fault) {
-    if (fault.opens(drive.link())) {
+  /** Norton current with a fault: zero if the branch is open, V / (R + raised ohms) otherwise. */
+  private Function<Draw, Phasor> current(SourceBranch source, FaultCase fault) {
+    if (fault.opens(source.branch())) {
       return draw -> Phasor.ZERO;
     }
-    Interval volts = fault.supplies().get(drive.part());
-    var current = current(volts == null ? drive
-        : new SourceBranch(drive.link(), drive.part(), draw -> volts.at(draw.at(Tolerance.SUPPLY, drive.part()))));
-    var siemens = wiring.links().get(drive.link()).on();
-    double raised = fault.raisedOhms(drive.link());
+    Interval volts = fault.supplies().get(source.part());
+    var current = current(volts == null ? source
+        : new SourceBranch(source.branch(), source.part(), draw -> volts.at(draw.at(Tolerance.SUPPLY, source.part()))));
+    var siemens = network.branches().get(source.branch()).on();
+    double raised = fault.raisedOhms(source.branch());
     return draw -> current.apply(draw).over(siemens.apply(draw).times(raised).plus(Phasor.ONE));
   }
 
-  /** The admittances of a link as it stands, for alternating current. */
+  /** The admittance rows for alternating current of a branch in this mode. */
   public ComplexRows alternating(byte mode) {
     return mode == 2 ? on : rest;
   }

@@ -3,10 +3,10 @@ package rungbook.circuit.network;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Installations to try a system on. */
+/** The installations that a system is evaluated on. */
 public record Samples(List<Draw> draws) {
 
-  /** As many as a report takes unless it is told otherwise. */
+  /** The default number for a report. */
   public static final int USUAL = 256;
 
   public Samples {
@@ -17,7 +17,7 @@ public record Samples(List<Draw> draws) {
     return draws.size();
   }
 
-  /** Every part somewhere within its spread, uniformly and by itself; the same for the same seed. */
+  /** Uniform, independent draws for every part; the same seed gives the same draws. */
   public static Samples seeded(long seed, int size) {
     var draws = new ArrayList<Draw>();
     for (int i = 0; i < size; i++) {
@@ -27,7 +27,7 @@ public record Samples(List<Draw> draws) {
     return new Samples(draws);
   }
 
-  /** The middle, then every corner of the tolerance box, like tolerances of all parts moved together. */
+  /** The middle, then every corner of the tolerance box; each tolerance moves all parts together. */
   public static Samples corners() {
     var draws = new ArrayList<Draw>();
     draws.add(Draw.MIDDLE);
@@ -38,7 +38,7 @@ public record Samples(List<Draw> draws) {
     return new Samples(draws);
   }
 
-  /** The finisher of SplitMix64. */
+  /** The finalizer of SplitMix64. */
   private static long mix(long z) {
     z = (z ^ z >>> 30) * 0xbf58476d1ce4e5b9L + 0x9e3779b97f4a7c15L;
     z = (z ^ z >>> 27) * 0x94d049bb133111ebL;

@@ -2,5 +2,11 @@ package rungbook.circuit.network;
 
 import java.util.function.ToDoubleFunction;
 
-/** A supply's leg: the link that holds its inner resistance, and its volts without load. */
-public record SourceBranch(int link, String part, ToDoubleFunction<Draw> volts) {}
+/**
+ * One source of a supply.
+ *
+ * @param branch index of the branch that is its internal resistance
+ * @param part key of the supply
+ * @param volts no-load voltage, rms
+ */
+public record SourceBranch(int branch, String part, ToDoubleFunction<Draw> volts) {}

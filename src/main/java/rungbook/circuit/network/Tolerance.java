@@ -1,18 +1,18 @@
 package rungbook.circuit.network;
 
-/** What differs from one installation to the next. A corner of the tolerance box moves each of these as one. */
+/** Quantities that vary between installations. A corner of the tolerance box moves each of these for all parts. */
 public enum Tolerance {
-  /** Volts of each supply within its spread. */
+  /** Volts of supplies. */
   SUPPLY,
   /** Temperature of conductors. */
   TEMPERATURE,
   /** Length of cables. */
   LENGTH,
-  /** Volts without load and winding resistance of transformers. */
+  /** No-load volts and winding resistance of transformers. */
   TRANSFORMER,
   /** Impedance of coils, motors and other loads, ±{@value #LOAD_SHARE} of the middle (common practice, no source). */
   LOAD,
-  /** Volts at which coils and boards come on and go off. */
+  /** Pick-up and drop-out volts of coils and boards. */
   PICK_UP,
   /** Capacitance between the conductors of a cable. */
   CAPACITANCE;

@@ -3,14 +3,15 @@ package rungbook.circuit.network;
 import java.util.function.ToDoubleFunction;
 
 /**
- * The core of a transformer: an ideal ratio behind a series impedance on the secondary side.
+ * The core of a transformer: an ideal ratio with a series impedance on the secondary side.
  *
- * <p>It stamps y u uᵀ with u = (−n, n, 1, −1) on (pa, pb, sa, sb): a symmetric matrix of rank one, so
- * the network stays reciprocal and a changed transformer is a low-rank change.
+ * <p>It stamps y u uᵀ with u = (−n, n, 1, −1) on the nodes (pa, pb, sa, sb): a symmetric matrix of rank one, so the
+ * network stays reciprocal.
  *
- * @param ratio secondary over primary volts, without load
- * @param ohms the series resistance, seen from the secondary
- * @param directPrimary what a direct current sees on the primary side, siemens
+ * @param part key of the transformer
+ * @param ratio n, secondary over primary volts without load
+ * @param ohms series resistance, referred to the secondary
+ * @param directPrimary primary admittance for direct current, siemens
  */
 public record TransformerCore(
     String part, int pa, int pb, int sa, int sb, ToDoubleFunction<Draw> ratio, ToDoubleFunction<Draw> ohms,
@@ -19,14 +20,17 @@ public record TransformerCore(
   /** Reactance over resistance of a small transformer (common practice, no source). */
   static final double REACTANCE_SHARE = 0.3;
 
+  /** The four nodes in the order of u. */
   public int[] nodes() {
     return new int[] {pa, pb, sa, sb};
   }
 
+  /** The vector u of the stamp. */
   public double[] turns(double ratio) {
     return new double[] {-ratio, ratio, 1, -1};
   }
 
+  /** The series admittance y from its resistance, siemens. */
   public static Phasor admittance(double ohms) {
     return new Phasor(ohms, REACTANCE_SHARE * ohms).inverse();
   }

@@ -1,5 +1,5 @@
 /**
- * A control system as a circuit: nodes, branches and transformer cores, the sampled value of every quantity, and what a
- * fault or a technician changes. {@link rungbook.circuit.network.NetworkBuilder} turns parts into branches.
+ * A control system as a network: nodes, branches and transformer cores, the sampled value of every quantity, and the
+ * changes that faults and technicians make. {@link rungbook.circuit.network.NetworkBuilder} turns parts into branches.
  */
 package rungbook.circuit.network;

@@ -6,29 +6,29 @@ import rungbook.circuit.network.SampledParameters;
 import rungbook.circuit.network.Samples;
 import rungbook.circuit.solver.NetworkFactory;
 
-/** A wired system with its samples, its logic and its two kinds of network. */
+/** A network with its sampled parameters, its relay logic, and a factory for each kind of current. */
 public final class CircuitModel {
 
-  private final CircuitNetwork wiring;
-  private final SampledParameters sampled;
+  private final CircuitNetwork network;
+  private final SampledParameters parameters;
   private final RelayLogic logic;
   private final NetworkFactory alternating;
   private final NetworkFactory direct;
 
-  public CircuitModel(CircuitNetwork wiring, Samples samples) {
-    this.wiring = wiring;
-    this.sampled = new SampledParameters(wiring, samples);
-    this.logic = new RelayLogic(wiring);
-    this.alternating = new NetworkFactory(wiring, sampled, Current.ALTERNATING);
-    this.direct = new NetworkFactory(wiring, sampled, Current.DIRECT);
+  public CircuitModel(CircuitNetwork network, Samples samples) {
+    this.network = network;
+    this.parameters = new SampledParameters(network, samples);
+    this.logic = new RelayLogic(network);
+    this.alternating = new NetworkFactory(network, parameters, Current.ALTERNATING);
+    this.direct = new NetworkFactory(network, parameters, Current.DIRECT);
   }
 
-  public CircuitNetwork wiring() {
-    return wiring;
+  public CircuitNetwork network() {
+    return network;
   }
 
-  public SampledParameters sampled() {
-    return sampled;
+  public SampledParameters parameters() {
+    return parameters;
   }
 
   public RelayLogic logic() {

@@ -2,10 +2,11 @@ package rungbook.circuit.sequence;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.function.Predicate;
 import rungbook.system.Condition;
 
-/** Turns a {@link Condition} into a test of a {@link RelayState}, the names looked up once. */
+/** Compiles a {@link Condition} to a test of a {@link RelayState}; names are resolved to indices once. */
 final class ConditionCompiler {
 
   private final Map<String, Integer> loads;
@@ -21,9 +22,11 @@ final class ConditionCompiler {
     this.fuses = fuses;
   }
 
-  /** A test, with the selectors as they stand. */
+  /** A compiled condition. */
   interface Test {
-    boolean of(RelayState standing, Map<String, String> positions);
+
+    /** Whether the condition holds, given the position of each selector by its key. */
+    boolean of(RelayState relays, Map<String, String> positions);
   }
 
   Test test(Condition condition) {
@@ -48,17 +51,34 @@ final class ConditionCompiler {
 
   private Predicate<RelayState> single(Condition condition) {
     if (condition instanceof Condition.On on) {
-      Integer load = loads.get(on.name());
-      int state = load == null ? states.get(on.name()) : -1;
-      return load != null ? s -> s.loads[load] == RelayState.ON : s -> s.states[state];
+      return on(on.name());
     }
     if (condition instanceof Condition.Humming humming) {
-      int load = loads.get(humming.name());
+      int load = index(loads, humming.name());
       return s -> s.loads[load] == RelayState.HUMMING;
     }
-    String name = ((Condition.Closed) condition).name();
-    Integer contact = switches.get(name);
-    int fuse = contact == null ? fuses.get(name) : -1;
-    return contact != null ? s -> s.closed[contact] : s -> !s.blown[fuse];
+    return closed(((Condition.Closed) condition).name());
+  }
+
+  private Predicate<RelayState> on(String name) {
+    if (loads.containsKey(name)) {
+      int load = index(loads, name);
+      return s -> s.loads[load] == RelayState.ON;
+    }
+    int state = index(states, name);
+    return s -> s.states[state];
+  }
+
+  private Predicate<RelayState> closed(String name) {
+    if (switches.containsKey(name)) {
+      int contact = index(switches, name);
+      return s -> s.closed[contact];
+    }
+    int fuse = index(fuses, name);
+    return s -> !s.blown[fuse];
+  }
+
+  private static int index(Map<String, Integer> indices, String name) {
+    return Objects.requireNonNull(indices.get(name), name);
   }
 }

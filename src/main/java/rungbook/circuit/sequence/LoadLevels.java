@@ -8,7 +8,7 @@ import rungbook.circuit.network.Branch;
 import rungbook.circuit.network.ComplexRows;
 import rungbook.circuit.network.RankOneUpdate;
 
-/** What every load gets and whether every fuse holds, for each sample. */
+/** The voltage level of every load, [load][sample], and whether every fuse is overloaded, [fuse][sample]. */
 final class LoadLevels {
 
   private final byte[][] loads;
@@ -22,19 +22,25 @@ final class LoadLevels {
     fuses = new byte[fuseCount][samples];
   }
 
-  /** @param share how much of its current the load gets for the voltage across it; null for all of it */
-  void noteLoad(int load, ComplexRows volts, Branch link, double[] share, double[] onVolts, double[] offVolts,
+  /**
+   * Lowers a load's level to that of one of its branches: 0 without voltage, 1 humming, 2 enough to hold, 3 enough to
+   * pull in.
+   *
+   * @param share the fraction of the branch's voltage that its load gets, for each sample
+   * @param onVolts pick-up voltage of each sample
+   * @param offVolts drop-out voltage of each sample
+   */
+  void updateLoad(int load, ComplexRows volts, Branch branch, double[] share, double[] onVolts, double[] offVolts,
       double humShare) {
     byte[] row = loads[load];
-    double[] ar = volts.re[link.a()];
-    double[] ai = volts.im[link.a()];
-    double[] br = volts.re[link.b()];
-    double[] bi = volts.im[link.b()];
+    double[] ar = volts.re[branch.a()];
+    double[] ai = volts.im[branch.a()];
+    double[] br = volts.re[branch.b()];
+    double[] bi = volts.im[branch.b()];
     for (int s = 0; s < row.length; s++) {
       double re = ar[s] - br[s];
       double im = ai[s] - bi[s];
-      double part = share == null ? 1 : share[s];
-      double square = (re * re + im * im) * part * part;
+      double square = (re * re + im * im) * share[s] * share[s];
       double on = onVolts[s];
       double off = offVolts[s];
       int level = square >= on * on ? 3 : square >= off * off ? 2 : square >= on * on * humShare * humShare ? 1 : 0;
@@ -43,10 +49,11 @@ final class LoadLevels {
   }
 
   /**
-   * @param contact the fuse as the fault leaves it: a bad connection in series takes most of the volts, not of the
-   * amps
+   * Marks the samples in which a fuse's current |V y| is more than {@code mostAmps}.
+   *
+   * @param contact the fuse's branch, with any resistance that a fault adds in series
    */
-  void noteFuse(int fuse, ComplexRows volts, RankOneUpdate contact, double mostAmps) {
+  void updateFuse(int fuse, ComplexRows volts, RankOneUpdate contact, double mostAmps) {
     for (int s = 0; s < fuses[fuse].length; s++) {
       double re = volts.re[contact.a()][s] - volts.re[contact.b()][s];
       double im = volts.im[contact.a()][s] - volts.im[contact.b()][s];
@@ -73,7 +80,7 @@ final class LoadLevels {
     return over;
   }
 
-  /** Parts samples that differ in anything. */
+  /** Groups samples whose loads and fuses are all alike. */
   List<int[]> split(int[] samples) {
     List<int[]> groups = List.of(samples);
     for (byte[] row : loads) {

@@ -4,53 +4,58 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import rungbook.circuit.network.Branch;
 import rungbook.circuit.network.CircuitNetwork;
 import rungbook.circuit.network.CircuitState;
 import rungbook.circuit.network.FaultCase;
 import rungbook.circuit.solver.TechnicianOverrides;
 import rungbook.system.ControlSystem;
+import rungbook.system.Names;
 import rungbook.system.Part;
 
 /**
- * How a system moves from one {@link RelayState} to the next. A round is a step of the sequence of operation: what
- * the voltages of the last round pull in changes the contacts of this one.
+ * Computes the next {@link RelayState} from the present one. A round is one step of the sequence of operation: the
+ * loads that pulled in at the voltages of the last round move the contacts of this one.
  */
 public final class RelayLogic {
 
-  /** Longer than any sequence of operation; a circuit that is still moving then does not settle. */
+  /** More rounds than any sequence of operation has; a circuit that still changes then has no steady state. */
   static final int MOST_ROUNDS = 60;
 
   private final List<Part.Load> loads;
   private final List<Part.Fuse> fuses;
   private final List<Part.State> states;
-  private final List<Branch> links;
-  private final int[] switchOfLink;
-  private final int[] loadOfLink;
-  private final int[] fuseOfLink;
+  private final List<Branch> branches;
+  private final int[] switchOfBranch;
+  private final int[] loadOfBranch;
+  private final int[] fuseOfBranch;
   private final ConditionCompiler.Test[] loadTests;
   private final ConditionCompiler.Test[] stateTests;
-  private final ConditionCompiler.Test[] resetTests;
+  private final List<Optional<ConditionCompiler.Test>> resetTests;
   private final ConditionCompiler.Test[] switchTests;
-  private final Map<String, ConditionCompiler.Test> sights = new LinkedHashMap<>();
+  private final List<String> sights;
+  private final List<ConditionCompiler.Test> sightTests;
 
-  RelayLogic(CircuitNetwork wiring) {
-    ControlSystem system = wiring.system();
+  RelayLogic(CircuitNetwork network) {
+    ControlSystem system = network.system();
     loads = system.parts(Part.Load.class).toList();
     fuses = system.parts(Part.Fuse.class).toList();
     states = system.parts(Part.State.class).toList();
-    links = wiring.links();
-    loadOfLink = partOfLink(index(loads));
-    fuseOfLink = partOfLink(index(fuses));
+    branches = network.branches();
+    loadOfBranch = partOfBranch(index(loads));
+    fuseOfBranch = partOfBranch(index(fuses));
     var switchIndex = new HashMap<String, Integer>();
-    switchOfLink = switches(switchIndex);
-    var terms = new ConditionCompiler(index(loads), index(states), switchIndex, index(fuses));
-    loadTests = loads.stream().map(load -> terms.test(load.onlyWhen())).toArray(ConditionCompiler.Test[]::new);
-    stateTests = states.stream().map(state -> terms.test(state.set())).toArray(ConditionCompiler.Test[]::new);
-    resetTests = states.stream().map(state -> state.reset().map(terms::test).orElse(null))
-        .toArray(ConditionCompiler.Test[]::new);
-    switchTests = switchTests(system, terms);
-    system.sights().forEach(seen -> sights.put(rungbook.system.Names.key(seen.name()), terms.test(seen.when())));
+    switchOfBranch = switches(switchIndex);
+    var compiler = new ConditionCompiler(index(loads), index(states), switchIndex, index(fuses));
+    loadTests = loads.stream().map(load -> compiler.test(load.onlyWhen())).toArray(ConditionCompiler.Test[]::new);
+    stateTests = states.stream().map(state -> compiler.test(state.set())).toArray(ConditionCompiler.Test[]::new);
+    resetTests = states.stream().map(state -> state.reset().map(compiler::test)).toList();
+    switchTests = switchTests(system, compiler);
+    var testBySight = new LinkedHashMap<String, ConditionCompiler.Test>();
+    system.sights().forEach(sight -> testBySight.put(Names.key(sight.name()), compiler.test(sight.when())));
+    sights = List.copyOf(testBySight.keySet());
+    sightTests = List.copyOf(testBySight.values());
   }
 
   private static Map<String, Integer> index(List<? extends Part> parts) {
@@ -59,29 +64,30 @@ public final class RelayLogic {
     return index;
   }
 
-  private int[] partOfLink(Map<String, Integer> parts) {
-    return links.stream().mapToInt(link -> parts.getOrDefault(link.part(), -1)).toArray();
+  private int[] partOfBranch(Map<String, Integer> parts) {
+    return branches.stream().mapToInt(branch -> parts.getOrDefault(branch.part(), -1)).toArray();
   }
 
-  /** Numbers the contacts; a part of several answers to its name with the first. */
+  /** Numbers the contacts by branch key; the key of a part with several contacts means its first. */
   private int[] switches(Map<String, Integer> numbers) {
-    int[] ofLink = new int[links.size()];
+    int[] ofBranch = new int[branches.size()];
     int count = 0;
-    for (int i = 0; i < ofLink.length; i++) {
-      Branch link = links.get(i);
-      ofLink[i] = link.kind() == Branch.Kind.SWITCH ? count++ : -1;
-      if (ofLink[i] >= 0) {
-        numbers.put(link.key(), ofLink[i]);
-        numbers.putIfAbsent(link.part(), ofLink[i]);
+    for (int i = 0; i < ofBranch.length; i++) {
+      Branch branch = branches.get(i);
+      ofBranch[i] = branch.kind() == Branch.Kind.SWITCH ? count++ : -1;
+      if (ofBranch[i] >= 0) {
+        numbers.put(branch.key(), ofBranch[i]);
+        numbers.putIfAbsent(branch.part(), ofBranch[i]);
       }
     }
-    return ofLink;
+    return ofBranch;
   }
 
-  private ConditionCompiler.Test[] switchTests(ControlSystem system, ConditionCompiler terms) {
+  private ConditionCompiler.Test[] switchTests(ControlSystem system, ConditionCompiler compiler) {
     var tests = new HashMap<String, ConditionCompiler.Test>();
-    system.parts(Part.Switch.class).forEach(part -> tests.put(part.key(), terms.test(part.closedWhen())));
-    return links.stream().filter(link -> link.kind() == Branch.Kind.SWITCH).map(link -> tests.get(link.part()))
+    system.parts(Part.Switch.class).forEach(part -> tests.put(part.key(), compiler.test(part.closedWhen())));
+    return branches.stream().filter(branch -> branch.kind() == Branch.Kind.SWITCH)
+        .map(branch -> tests.get(branch.part()))
         .toArray(ConditionCompiler.Test[]::new);
   }
 
@@ -93,41 +99,43 @@ public final class RelayLogic {
     return fuses;
   }
 
-  int loadOf(int link) {
-    return loadOfLink[link];
+  int loadOf(int branch) {
+    return loadOfBranch[branch];
   }
 
-  int fuseOf(int link) {
-    return fuseOfLink[link];
+  int fuseOf(int branch) {
+    return fuseOfBranch[branch];
   }
 
+  /** The keys of the sights. */
   public List<String> sights() {
-    return List.copyOf(sights.keySet());
+    return sights;
   }
 
-  public boolean seen(String sight, RelayState standing, CircuitState state) {
-    return sights.get(sight).of(standing, state.positions());
+  /** Whether a sight, by its index in {@link #sights}, is seen. */
+  public boolean seen(int sight, RelayState relays, CircuitState state) {
+    return sightTests.get(sight).of(relays, state.positions());
   }
 
-  /** Everything dropped out, and the contacts as they stand then. */
-  RelayState rest(boolean[] blown, CircuitState state, FaultCase fault) {
+  /** The state with every load off, and its contacts. */
+  RelayState initial(boolean[] blown, CircuitState state, FaultCase fault) {
     int switches = switchTests.length;
-    var rest = new RelayState(new byte[loads.size()], blown.clone(), new boolean[states.size()],
+    var initial = new RelayState(new byte[loads.size()], blown.clone(), new boolean[states.size()],
         new byte[states.size()], new boolean[switches]);
-    moveContacts(rest, state, fault);
-    return rest;
+    moveContacts(initial, state, fault);
+    return initial;
   }
 
   /**
-   * The next moment.
+   * The state of the next round.
    *
-   * @param levels for each load 0 without voltage, 1 energised, 2 enough to hold, 3 enough to pull in
-   * @param over whether each fuse carries more than it can
+   * @param levels of each load: 0 without voltage, 1 humming, 2 enough to hold, 3 enough to pull in
+   * @param overloaded whether each fuse carries too much current
    */
-  RelayState next(RelayState now, byte[] levels, boolean[] over, CircuitState state, FaultCase fault) {
+  RelayState next(RelayState now, byte[] levels, boolean[] overloaded, CircuitState state, FaultCase fault) {
     RelayState next = now.copy();
-    if (blow(next, over)) {
-      return next; // a blown fuse hides every fault behind it, so fuses are settled first
+    if (blow(next, overloaded)) {
+      return next; // fuses first: a blown fuse removes the voltage that would move the rest
     }
     for (int i = 0; i < levels.length; i++) {
       next.loads[i] = load(i, now, levels[i], state, fault);
@@ -139,17 +147,17 @@ public final class RelayLogic {
     return next;
   }
 
-  private static boolean blow(RelayState next, boolean[] over) {
+  private static boolean blow(RelayState next, boolean[] overloaded) {
     boolean any = false;
-    for (int i = 0; i < over.length; i++) {
-      any |= over[i] && !next.blown[i];
-      next.blown[i] |= over[i];
+    for (int i = 0; i < overloaded.length; i++) {
+      any |= overloaded[i] && !next.blown[i];
+      next.blown[i] |= overloaded[i];
     }
     return any;
   }
 
   private byte load(int i, RelayState now, byte level, CircuitState state, FaultCase fault) {
-    boolean enough = level == 3 || level == 2 && now.loads[i] == RelayState.ON;
+    boolean enough = level == 3 || (level == 2 && now.loads[i] == RelayState.ON);
     if (enough && !fault.stopped().contains(loads.get(i).key()) && loadTests[i].of(now, state.positions())) {
       return RelayState.ON;
     }
@@ -158,46 +166,46 @@ public final class RelayLogic {
 
   private void moveState(int i, RelayState next, CircuitState state, FaultCase fault) {
     boolean set = stateTests[i].of(next, state.positions()) && !fault.stopped().contains(states.get(i).key());
-    if (resetTests[i] == null) {
+    Optional<ConditionCompiler.Test> resetTest = resetTests.get(i);
+    if (resetTest.isEmpty()) {
       next.states[i] = set;
       return;
     }
     int after = states.get(i).after();
     next.rounds[i] = (byte) (set ? Math.min(after, next.rounds[i] + 1) : 0);
-    boolean reset = resetTests[i].of(next, state.positions());
+    boolean reset = resetTest.get().of(next, state.positions());
     next.states[i] = !reset && (next.states[i] || next.rounds[i] >= after);
   }
 
   private void moveContacts(RelayState next, CircuitState state, FaultCase fault) {
-    for (int link = 0; link < links.size(); link++) {
-      int contact = switchOfLink[link];
+    for (int branch = 0; branch < branches.size(); branch++) {
+      int contact = switchOfBranch[branch];
       if (contact >= 0) {
-        Boolean held = fault.holds().get(link);
+        Boolean held = fault.holds().get(branch);
         next.closed[contact] = held != null ? held : switchTests[contact].of(next, state.positions());
       }
     }
   }
 
   /**
-   * What each link is in a standing: 0 not there, 1 at rest or closed, 2 on. A contact that does not move does not
-   * open by hand.
+   * The mode of each branch: 0 absent, 1 at rest or closed, 2 on. A contact that is stuck closed does not open by hand
+   * either.
    */
-  byte[] configuration(RelayState standing, TechnicianOverrides arrangement, FaultCase fault) {
-    byte[] modes = new byte[links.size()];
+  byte[] modes(RelayState relays, TechnicianOverrides overrides, FaultCase fault) {
+    byte[] modes = new byte[branches.size()];
     for (int i = 0; i < modes.length; i++) {
-      boolean opened = arrangement.opened(i) && !Boolean.TRUE.equals(fault.holds().get(i));
-      modes[i] = arrangement.lifted(i) || opened ? 0 : mode(i, standing);
+      boolean opened = overrides.opened(i) && !Boolean.TRUE.equals(fault.holds().get(i));
+      modes[i] = overrides.disconnected(i) || opened ? 0 : mode(i, relays);
     }
     return modes;
   }
 
-  private byte mode(int link, RelayState standing) {
-    return switch (links.get(link).kind()) {
+  private byte mode(int branch, RelayState relays) {
+    return switch (branches.get(branch).kind()) {
       case FIXED -> 1;
-      case SWITCH -> (byte) (standing.closed[switchOfLink[link]] ? 1 : 0);
-      case FUSE -> (byte) (standing.blown[fuseOfLink[link]] ? 0 : 1);
-      case LOAD -> (byte) (standing.loads[loadOfLink[link]] == RelayState.ON ? 2 : 1);
+      case SWITCH -> (byte) (relays.closed[switchOfBranch[branch]] ? 1 : 0);
+      case FUSE -> (byte) (relays.blown[fuseOfBranch[branch]] ? 0 : 1);
+      case LOAD -> (byte) (relays.loads[loadOfBranch[branch]] == RelayState.ON ? 2 : 1);
     };
   }
-
 }

@@ -3,8 +3,8 @@ package rungbook.circuit.sequence;
 import java.util.Arrays;
 
 /**
- * How every load, fuse, state and contact stands at one moment. Equal standings are the same moment; when the next
- * equals the last the circuit has settled.
+ * The state of every load, fuse, board state and contact in one round. If the next state equals this one, the circuit
+ * is in steady state.
  */
 public final class RelayState {
 

@@ -19,76 +19,78 @@ import rungbook.circuit.solver.NetworkFactory;
 import rungbook.circuit.solver.SolvedNetwork;
 import rungbook.circuit.solver.TechnicianOverrides;
 
-/** One circuit state: its networks, made once and shared by all cases. */
+/** Solves the networks of one circuit state, each once for all cases. */
 public final class StateSolver implements AutoCloseable {
 
-  private final CircuitModel plant;
+  private final CircuitModel model;
   private final CircuitState state;
-  private final TechnicianOverrides arrangement;
+  private final TechnicianOverrides overrides;
   private final Map<ByteBuffer, SolvedNetwork> alternating = new HashMap<>();
   private final Map<ByteBuffer, SolvedNetwork> direct = new HashMap<>();
   private final Set<Network> shared = Collections.newSetFromMap(new IdentityHashMap<>());
-  private final FaultedParameters unaltered;
+  private final FaultedParameters healthy;
 
-  public StateSolver(CircuitModel plant, CircuitState state) {
-    this.plant = plant;
+  public StateSolver(CircuitModel model, CircuitState state) {
+    this.model = model;
     this.state = state;
-    this.arrangement = new TechnicianOverrides(plant.wiring(), state);
-    this.unaltered = new FaultedParameters(plant.wiring(), plant.sampled(), FaultCase.HEALTHY);
+    this.overrides = new TechnicianOverrides(model.network(), state);
+    this.healthy = new FaultedParameters(model.network(), model.parameters(), FaultCase.HEALTHY);
   }
 
-  public CircuitModel plant() {
-    return plant;
+  public CircuitModel model() {
+    return model;
   }
 
   public CircuitState state() {
     return state;
   }
 
-  RelayState rest(boolean[] blown, FaultCase fault) {
-    return plant.logic().rest(blown, state, fault);
+  RelayState initial(boolean[] blown, FaultCase fault) {
+    return model.logic().initial(blown, state, fault);
   }
 
   RelayState next(RelayState now, byte[] levels, boolean[] over, FaultCase fault) {
-    return plant.logic().next(now, levels, over, state, fault);
+    return model.logic().next(now, levels, over, state, fault);
   }
 
-  byte[] modes(RelayState standing, FaultCase fault) {
-    return plant.logic().configuration(standing, arrangement, fault);
+  byte[] modes(RelayState relays, FaultCase fault) {
+    return model.logic().modes(relays, overrides, fault);
   }
 
-  Network alternating(byte[] modes, FaultCase fault, FaultedParameters altered) {
-    SolvedNetwork base = base(modes, plant.alternating(), alternating, plant.sampled().currents);
-    ComplexRows currents = plant.sampled().currents(fault);
-    boolean sameSources = currents == plant.sampled().currents;
-    if (altered.isEmpty() && sameSources) {
+  Network alternating(byte[] modes, FaultCase fault, FaultedParameters faulted) {
+    SolvedNetwork base = base(modes, model.alternating(), alternating, model.parameters().currents);
+    ComplexRows currents = model.parameters().currents(fault);
+    boolean sameSources = currents == model.parameters().currents;
+    if (faulted.isEmpty() && sameSources) {
       return base;
     }
-    ComplexRows volts = sameSources ? plant.alternating().pool().copy(base.volts()) : base.driven(modes, currents);
-    return modified(base, volts, modes, altered, plant.alternating())
-        .orElseGet(() -> whole(plant.alternating(), modes, altered, currents));
+    ComplexRows volts = sameSources ? model.alternating().pool().copy(base.volts())
+        : base.nodeVoltages(modes, currents);
+    return lowRank(base, volts, modes, faulted, model.alternating())
+        .orElseGet(() -> solve(model.alternating(), modes, faulted, currents));
   }
 
-  Network direct(byte[] modes, FaultedParameters altered) {
-    ComplexRows none = new ComplexRows(plant.wiring().drives().size(), plant.sampled().size());
-    SolvedNetwork base = base(modes, plant.direct(), direct, none);
-    if (altered.isEmpty()) {
+  Network direct(byte[] modes, FaultedParameters faulted) {
+    ComplexRows none = new ComplexRows(model.network().sources().size(), model.parameters().size());
+    SolvedNetwork base = base(modes, model.direct(), direct, none);
+    if (faulted.isEmpty()) {
       return base;
     }
-    return modified(base, plant.direct().nodeRows(), modes, altered, plant.direct())
-        .orElseGet(() -> whole(plant.direct(), modes, altered, none));
+    return lowRank(base, model.direct().nodeRows(), modes, faulted, model.direct())
+        .orElseGet(() -> solve(model.direct(), modes, faulted, none));
   }
 
-  private SolvedNetwork base(byte[] modes, NetworkFactory blueprint, Map<ByteBuffer, SolvedNetwork> known,
+  /** The healthy network of these modes, solved at its first use. */
+  private SolvedNetwork base(byte[] modes, NetworkFactory factory, Map<ByteBuffer, SolvedNetwork> known,
       ComplexRows currents) {
     return known.computeIfAbsent(ByteBuffer.wrap(modes), key -> {
-      var base = new SolvedNetwork(blueprint, modes, arrangement, unaltered, currents);
+      var base = new SolvedNetwork(factory, modes, overrides, healthy, currents);
       shared.add(base);
       return base;
     });
   }
 
-  /** Lets go of a case's network, unless it serves other cases too. */
+  /** Releases a case's network unless other cases share it. */
   void release(Network network) {
     if (!shared.contains(network)) {
       network.release();
@@ -100,21 +102,21 @@ public final class StateSolver implements AutoCloseable {
     shared.forEach(Network::release);
   }
 
-  private Optional<Network> modified(SolvedNetwork base, ComplexRows volts, byte[] modes, FaultedParameters altered,
-      NetworkFactory blueprint) {
-    if (!altered.isLowRank()) {
+  private Optional<Network> lowRank(SolvedNetwork base, ComplexRows volts, byte[] modes, FaultedParameters faulted,
+      NetworkFactory factory) {
+    if (!faulted.isLowRank()) {
       return Optional.empty();
     }
-    List<RankOneUpdate> updates = altered.updates(modes, arrangement, blueprint.admittances());
+    List<RankOneUpdate> updates = faulted.updates(modes, overrides, factory.admittances());
     return LowRankNetwork.of(base, volts, updates);
   }
 
-  private Network whole(NetworkFactory blueprint, byte[] modes, FaultedParameters altered, ComplexRows currents) {
-    return new SolvedNetwork(blueprint, modes, arrangement, altered, currents);
+  private Network solve(NetworkFactory factory, byte[] modes, FaultedParameters faulted, ComplexRows currents) {
+    return new SolvedNetwork(factory, modes, overrides, faulted, currents);
   }
 
-  /** The same network, always solved in full: what the low-rank way is held to. */
-  public Network inFull(byte[] modes, FaultCase fault, FaultedParameters altered) {
-    return new SolvedNetwork(plant.alternating(), modes, arrangement, altered, plant.sampled().currents(fault));
+  /** The same network solved in full, to check the low-rank update against. */
+  public Network solveInFull(byte[] modes, FaultCase fault, FaultedParameters faulted) {
+    return new SolvedNetwork(model.alternating(), modes, overrides, faulted, model.parameters().currents(fault));
   }
 }

@@ -1,10 +1,11 @@
 package rungbook.circuit.sequence;
 
 /**
- * Where some of the samples of one case came to rest.
+ * The result of the search for some samples of one case.
  *
- * @param samples their numbers
- * @param modes how each link stands
- * @param steady false where the circuit goes round in a circle; {@code standing} is then one moment of it
+ * @param samples indices of the samples
+ * @param relays the relay state; if not converged, one state of the cycle
+ * @param modes the mode of each branch, by its index
+ * @param converged false if the circuit oscillates
  */
-public record SteadyState(int[] samples, RelayState standing, byte[] modes, boolean steady) {}
+public record SteadyState(int[] samples, RelayState relays, byte[] modes, boolean converged) {}

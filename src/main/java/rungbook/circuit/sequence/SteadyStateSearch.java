@@ -3,12 +3,14 @@ package rungbook.circuit.sequence;
 import java.nio.ByteBuffer;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Deque;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.stream.IntStream;
 import rungbook.circuit.network.Branch;
 import rungbook.circuit.network.Cancellation;
@@ -17,135 +19,144 @@ import rungbook.circuit.solver.FaultedParameters;
 import rungbook.circuit.solver.Network;
 
 /**
- * Follows one case of a {@link StateSolver} until nothing moves any more, all samples together as long as they move
- * alike.
+ * Finds the steady states of one case: solves the network, moves the relays, and repeats until nothing changes. Samples
+ * whose relays move alike are solved as one group.
  */
 public final class SteadyStateSearch implements AutoCloseable {
 
-  /** Times its rating a fuse carries for good (UL 248-14 has it open at 135 % within an hour; from memory). */
+  /** Multiple of its rating that a fuse carries forever (UL 248-14: it opens at 135 % within an hour; from memory). */
   static final double FUSE_FACTOR = 1.35;
 
   /**
-   * Times its rating at which a breaker trips at once; a motor that starts stays below (common practice, no source).
+   * Multiple of its rating at which a breaker trips instantly; motor inrush stays below (common practice, no source).
    */
   static final double BREAKER_FACTOR = 5;
 
-  /** A coil hums from this share of its pick-up voltage (common practice, no source). */
+  /** A coil hums above this share of its pick-up voltage (common practice, no source). */
   private static final double HUM_SHARE = 0.3;
 
-  private final StateSolver run;
-  private final CircuitModel plant;
+  private final StateSolver solver;
+  private final CircuitModel model;
   private final FaultCase fault;
-  private final FaultedParameters altered;
+  private final FaultedParameters faulted;
   private final Map<ByteBuffer, Network> networks = new HashMap<>();
   private final Map<ByteBuffer, Network> direct = new HashMap<>();
-  private final List<SteadyState> settled = new ArrayList<>();
-  private final Deque<Group> moving = new ArrayDeque<>();
+  private final List<SteadyState> found = new ArrayList<>();
+  private final Deque<Group> pending = new ArrayDeque<>();
+  private final double[] fullShare;
 
-  private record Group(int[] samples, RelayState standing, Set<RelayState> before) {}
+  private record Group(int[] samples, RelayState relays, Set<RelayState> visited) {}
 
-  public SteadyStateSearch(StateSolver run, FaultCase fault) {
-    this.run = run;
-    this.plant = run.plant();
+  public SteadyStateSearch(StateSolver solver, FaultCase fault) {
+    this.solver = solver;
+    this.model = solver.model();
     this.fault = fault;
-    this.altered = new FaultedParameters(plant.wiring(), plant.sampled(), fault);
+    this.faulted = new FaultedParameters(model.network(), model.parameters(), fault);
+    fullShare = new double[model.parameters().size()];
+    Arrays.fill(fullShare, 1);
   }
 
   public FaultCase fault() {
     return fault;
   }
 
-  public FaultedParameters altered() {
-    return altered;
+  public FaultedParameters faulted() {
+    return faulted;
   }
 
   @Override
   public void close() {
-    networks.values().forEach(run::release);
-    direct.values().forEach(run::release);
+    networks.values().forEach(solver::release);
+    direct.values().forEach(solver::release);
   }
 
-  /** What a direct current sees in a configuration. */
+  /** The network for direct current in these modes. */
   public Network direct(byte[] modes) {
-    return direct.computeIfAbsent(ByteBuffer.wrap(modes), key -> run.direct(modes, altered));
+    return direct.computeIfAbsent(ByteBuffer.wrap(modes), key -> solver.direct(modes, faulted));
   }
 
-  /** The network a configuration has in this case. */
+  /** The network for alternating current in these modes. */
   public Network network(byte[] modes) {
-    return networks.computeIfAbsent(ByteBuffer.wrap(modes), key -> run.alternating(modes, fault, altered));
+    return networks.computeIfAbsent(ByteBuffer.wrap(modes), key -> solver.alternating(modes, fault, faulted));
   }
 
-  /** @param blown for each sample, which fuses are open from the start */
+  /**
+   * Searches from every load off.
+   *
+   * @param blown the fuses that are blown at the start, [sample][fuse]
+   */
   public List<SteadyState> from(boolean[][] blown) {
-    byFuses(blown).forEach((key, samples) -> {
-      RelayState rest = run.rest(blown[samples[0]], fault);
-      moving.push(new Group(samples, rest, new HashSet<>(Set.of(rest))));
+    groupByFuses(blown).forEach((key, samples) -> {
+      RelayState initial = solver.initial(blown[samples[0]], fault);
+      pending.push(new Group(samples, initial, new HashSet<>(Set.of(initial))));
     });
-    while (!moving.isEmpty()) {
+    while (!pending.isEmpty()) {
       Cancellation.check();
-      step(moving.pop());
+      step(pending.pop());
     }
-    return settled;
+    return found;
   }
 
-  private static Map<String, int[]> byFuses(boolean[][] blown) {
+  private static Map<String, int[]> groupByFuses(boolean[][] blown) {
     var groups = new HashMap<String, List<Integer>>();
     for (int s = 0; s < blown.length; s++) {
-      groups.computeIfAbsent(java.util.Arrays.toString(blown[s]), key -> new ArrayList<>()).add(s);
+      groups.computeIfAbsent(Arrays.toString(blown[s]), key -> new ArrayList<>()).add(s);
     }
-    var arrays = new java.util.TreeMap<String, int[]>();
+    var arrays = new TreeMap<String, int[]>();
     groups.forEach((key, samples) -> arrays.put(key, samples.stream().mapToInt(Integer::intValue).toArray()));
     return arrays;
   }
 
   private void step(Group group) {
-    byte[] modes = run.modes(group.standing(), fault);
+    byte[] modes = solver.modes(group.relays(), fault);
     LoadLevels levels = levels(modes, network(modes));
     for (int[] alike : levels.split(group.samples())) {
-      RelayState next = run.next(group.standing(), levels.loadsOf(alike[0]), levels.fusesOf(alike[0]), fault);
-      move(new Group(alike, group.standing(), group.before()), next, modes);
+      RelayState next = solver.next(group.relays(), levels.loadsOf(alike[0]), levels.fusesOf(alike[0]), fault);
+      move(new Group(alike, group.relays(), group.visited()), next, modes);
     }
   }
 
   private void move(Group group, RelayState next, byte[] modes) {
-    if (next.equals(group.standing())) {
-      settled.add(new SteadyState(group.samples(), next, modes, true));
-    } else if (group.before().contains(next) || group.before().size() > RelayLogic.MOST_ROUNDS) {
-      settled.add(new SteadyState(group.samples(), next, run.modes(next, fault), false));
+    if (next.equals(group.relays())) {
+      found.add(new SteadyState(group.samples(), next, modes, true));
+    } else if (group.visited().contains(next) || group.visited().size() > RelayLogic.MOST_ROUNDS) {
+      found.add(new SteadyState(group.samples(), next, solver.modes(next, fault), false));
     } else {
-      var before = new HashSet<>(group.before());
-      before.add(next);
-      moving.push(new Group(group.samples(), next, before));
+      var visited = new HashSet<>(group.visited());
+      visited.add(next);
+      pending.push(new Group(group.samples(), next, visited));
     }
   }
 
   private LoadLevels levels(byte[] modes, Network network) {
-    RelayLogic logic = plant.logic();
-    var levels = new LoadLevels(logic.loads().size(), logic.fuses().size(), plant.sampled().size());
+    RelayLogic logic = model.logic();
+    var levels = new LoadLevels(logic.loads().size(), logic.fuses().size(), model.parameters().size());
     for (int i = 0; i < modes.length; i++) {
-      Branch link = plant.wiring().links().get(i);
-      if (link.kind() == Branch.Kind.LOAD) {
-        note(i, link, modes[i], network, levels);
-      } else if (link.kind() == Branch.Kind.FUSE && modes[i] > 0 && !altered.opens(i)) {
+      Branch branch = model.network().branches().get(i);
+      if (branch.kind() == Branch.Kind.LOAD) {
+        updateLoad(i, branch, modes[i], network, levels);
+      } else if (branch.kind() == Branch.Kind.FUSE && modes[i] > 0 && !faulted.opens(i)) {
         var fuse = logic.fuses().get(logic.fuseOf(i));
         double most = fuse.ratedAmps() * (fuse.breaker() ? BREAKER_FACTOR : FUSE_FACTOR);
-        levels.noteFuse(logic.fuseOf(i), network.volts(), altered.effective(i, plant.sampled().on), most);
+        levels.updateFuse(logic.fuseOf(i), network.volts(), faulted.effective(i, model.parameters().on), most);
       }
     }
     return levels;
   }
 
-  private void note(int i, Branch link, byte mode, Network network, LoadLevels levels) {
-    int load = plant.logic().loadOf(i);
-    boolean whole = mode > 0 && !altered.touches(i);
-    double[] share = mode == 0 ? new double[plant.sampled().size()]
-        : whole ? null : altered.share(i, plant.sampled().alternating(mode));
-    levels.noteLoad(load, network.volts(), link, share, plant.sampled().onVolts[load], plant.sampled().offVolts[load],
+  private void updateLoad(int i, Branch branch, byte mode, Network network, LoadLevels levels) {
+    int load = model.logic().loadOf(i);
+    boolean unchanged = mode > 0 && !faulted.touches(i);
+    double[] share = mode == 0 ? new double[model.parameters().size()]
+        : unchanged ? fullShare : faulted.share(i, model.parameters().alternating(mode));
+    levels.updateLoad(load, network.volts(), branch, share, model.parameters().onVolts[load],
+        model.parameters().offVolts[load],
         HUM_SHARE);
   }
 
-  public static boolean[][] noneBlown(CircuitModel plant) {
-    return IntStream.range(0, plant.sampled().size()).mapToObj(s -> new boolean[plant.logic().fuses().size()])
+  /** No fuse blown, [sample][fuse]. */
+  public static boolean[][] noneBlown(CircuitModel model) {
+    return IntStream.range(0, model.parameters().size()).mapToObj(s -> new boolean[model.logic().fuses().size()])
         .toArray(boolean[][]::new);
   }
 }

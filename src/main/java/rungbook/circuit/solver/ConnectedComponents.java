@@ -1,6 +1,8 @@
 package rungbook.circuit.solver;
 
-/** Which nodes hang together in one configuration of the links; node numbers, 0 is ground. */
+import java.util.stream.IntStream;
+
+/** The connected components of a network (union-find). Nodes are indices; 0 is ground. */
 final class ConnectedComponents {
 
   private final int[] parent;
@@ -24,15 +26,15 @@ final class ConnectedComponents {
   void join(int a, int b) {
     int x = root(a);
     int y = root(b);
-    parent[Math.max(x, y)] = Math.min(x, y); // ground stays on top
+    parent[Math.max(x, y)] = Math.min(x, y); // ground is always a root
   }
 
-  boolean together(int a, int b) {
+  boolean connected(int a, int b) {
     return root(a) == root(b);
   }
 
-  /** One node of each group that is not tied to ground. */
+  /** One node of each component that is not connected to ground. */
   int[] floating() {
-    return java.util.stream.IntStream.range(1, parent.length).filter(i -> parent[i] == i).toArray();
+    return IntStream.range(1, parent.length).filter(i -> parent[i] == i).toArray();
   }
 }

@@ -1,6 +1,7 @@
 package rungbook.circuit.solver;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -20,89 +21,91 @@ import rungbook.circuit.network.Phasor;
 import rungbook.circuit.network.RankOneUpdate;
 import rungbook.circuit.network.SampledParameters;
 
-/** A case's changes with their numbers, for every sample. */
+/** The network changes of one case, evaluated for every sample. */
 public final class FaultedParameters {
 
-  private final CircuitNetwork wiring;
-  private final SampledParameters sampled;
+  private final CircuitNetwork network;
+  private final SampledParameters parameters;
   private final boolean[] opened;
   private boolean opens;
   private final Map<Integer, Double> raised = new HashMap<>();
   private final List<Bridge> bridges = new ArrayList<>();
   private final List<Join> joins = new ArrayList<>();
-  private final Map<Integer, Core> cores = new HashMap<>();
+  private final Map<Integer, Core> coreChanges = new HashMap<>();
 
-  public FaultedParameters(CircuitNetwork wiring, SampledParameters sampled, FaultCase fault) {
-    this.wiring = wiring;
-    this.sampled = sampled;
-    this.opened = new boolean[wiring.links().size()];
+  public FaultedParameters(CircuitNetwork network, SampledParameters parameters, FaultCase fault) {
+    this.network = network;
+    this.parameters = parameters;
+    this.opened = new boolean[network.branches().size()];
     for (NetworkChange change : fault.changes()) {
       if (change instanceof Open open) {
-        opened[open.link()] = true;
+        opened[open.branch()] = true;
         opens = true;
       } else if (change instanceof Raise raise) {
-        raised.merge(raise.link(), raise.ohms(), Double::sum);
+        raised.merge(raise.branch(), raise.ohms(), Double::sum);
       } else if (change instanceof Bridge bridge) {
         bridges.add(bridge);
       } else if (change instanceof Join join) {
         joins.add(join);
       } else if (change instanceof Core core) {
-        cores.put(core.coupler(), core);
+        coreChanges.put(core.index(), core);
       }
     }
   }
 
-  public boolean opens(int link) {
-    return opened[link];
+  public boolean opens(int branch) {
+    return opened[branch];
   }
 
-  Core core(int coupler) {
-    return cores.get(coupler);
+  /** The change of a transformer core; factors of 1 if the fault does not change it. */
+  Core coreChange(int index) {
+    return coreChanges.getOrDefault(index, new Core(index, 1, 1));
   }
 
-  /** Every change is one between two nodes, and so of rank one. */
+  /** Whether every change is an admittance between two nodes, and so of rank one. */
   public boolean isLowRank() {
-    return cores.isEmpty();
+    return coreChanges.isEmpty();
   }
 
-  /** Changes nothing that is solved for, whatever it does to the contacts. */
+  /** Whether the fault leaves all admittances alone; it may still hold contacts. */
   public boolean isEmpty() {
-    return !opens && raised.isEmpty() && bridges.isEmpty() && joins.isEmpty() && cores.isEmpty();
+    return !opens && raised.isEmpty() && bridges.isEmpty() && joins.isEmpty() && coreChanges.isEmpty();
   }
 
-  /** The link's admittance: its own row of {@code own}, or what is left of it behind a bad connection. */
-  public RankOneUpdate effective(int link, ComplexRows own) {
-    Branch between = wiring.links().get(link);
-    Double ohms = raised.get(link);
+  /** A branch's admittance y, or y / (1 + y R) with R the ohms that the fault adds in series. */
+  public RankOneUpdate effective(int branch, ComplexRows own) {
+    Branch between = network.branches().get(branch);
+    Double ohms = raised.get(branch);
     if (ohms == null) {
-      return new RankOneUpdate(between.a(), between.b(), own.re[link], own.im[link]);
+      return new RankOneUpdate(between.a(), between.b(), own.re[branch], own.im[branch]);
     }
-    var row = new ComplexRows(1, sampled.size());
-    for (int s = 0; s < sampled.size(); s++) {
-      Phasor y = new Phasor(own.re[link][s], own.im[link][s]);
+    var row = new ComplexRows(1, parameters.size());
+    for (int s = 0; s < parameters.size(); s++) {
+      Phasor y = new Phasor(own.re[branch][s], own.im[branch][s]);
       row.set(0, s, y.over(y.times(ohms).plus(Phasor.ONE)));
     }
     return new RankOneUpdate(between.a(), between.b(), row.re[0], row.im[0]);
   }
 
-  /** How much of its current a load's link still gets for the voltage across it. */
-  public double[] share(int link, ComplexRows own) {
-    double[] share = new double[sampled.size()];
-    java.util.Arrays.fill(share, opens(link) ? 0 : 1);
-    if (raised.containsKey(link)) {
+  /** The fraction of a branch's voltage that its load gets: 1 / |1 + y R|, 0 if the branch is open. */
+  public double[] share(int branch, ComplexRows own) {
+    double[] share = new double[parameters.size()];
+    Arrays.fill(share, opens(branch) ? 0 : 1);
+    if (raised.containsKey(branch)) {
       for (int s = 0; s < share.length; s++) {
-        Phasor y = new Phasor(own.re[link][s], own.im[link][s]);
-        share[s] = 1 / y.times(raised.get(link)).plus(Phasor.ONE).magnitude();
+        Phasor y = new Phasor(own.re[branch][s], own.im[branch][s]);
+        share[s] = 1 / y.times(raised.get(branch)).plus(Phasor.ONE).magnitude();
       }
     }
     return share;
   }
 
-  public boolean touches(int link) {
-    return opened[link] || raised.containsKey(link);
+  /** Whether the fault changes a branch's admittance. */
+  public boolean touches(int branch) {
+    return opened[branch] || raised.containsKey(branch);
   }
 
-  /** The pairs of nodes that are joined beside the links. */
+  /** The pairs of nodes that bridges and joins connect. */
   List<List<Integer>> extraPairs() {
     return Stream
         .concat(bridges.stream().map(b -> List.of(b.a(), b.b())), joins.stream().map(j -> List.of(j.a(), j.b())))
@@ -110,48 +113,48 @@ public final class FaultedParameters {
   }
 
   /**
-   * Bridges and joins. A bridge inside a contact is there while the contact is open; it goes with a part that is taken
-   * off.
+   * The admittances of bridges and joins. A bridge inside a contact conducts while the contact is open; disconnecting
+   * the part removes it.
    */
-  List<RankOneUpdate> extras(TechnicianOverrides arrangement) {
+  List<RankOneUpdate> extras(TechnicianOverrides overrides) {
     var extras = new ArrayList<RankOneUpdate>();
     for (Bridge bridge : bridges) {
-      if (!arrangement.lifted(bridge.link())) {
+      if (!overrides.disconnected(bridge.branch())) {
         extras.add(constant(bridge.a(), bridge.b(), Phasor.of(1 / bridge.ohms())));
       }
     }
     for (Join join : joins) {
-      ComplexRows row = sampled.rows(List.of(join.siemens()));
+      ComplexRows row = parameters.rows(List.of(join.siemens()));
       extras.add(new RankOneUpdate(join.a(), join.b(), row.re[0], row.im[0]));
     }
     return extras;
   }
 
   private RankOneUpdate constant(int a, int b, Phasor siemens) {
-    ComplexRows row = sampled.rows(List.of(draw -> siemens));
+    ComplexRows row = parameters.rows(List.of(draw -> siemens));
     return new RankOneUpdate(a, b, row.re[0], row.im[0]);
   }
 
-  /** What has to be added to the unaltered network of a configuration. */
-  public List<RankOneUpdate> updates(byte[] modes, TechnicianOverrides arrangement, Admittances own) {
+  /** The admittances to add to the healthy network in these modes. */
+  public List<RankOneUpdate> updates(byte[] modes, TechnicianOverrides overrides, Admittances own) {
     var updates = new ArrayList<RankOneUpdate>();
-    for (int link = 0; link < modes.length; link++) {
-      if (modes[link] > 0 && touches(link)) {
-        updates.add(difference(link, own.of(modes[link])));
+    for (int branch = 0; branch < modes.length; branch++) {
+      if (modes[branch] > 0 && touches(branch)) {
+        updates.add(difference(branch, own.of(modes[branch])));
       }
     }
-    updates.addAll(extras(arrangement));
+    updates.addAll(extras(overrides));
     return updates;
   }
 
-  private RankOneUpdate difference(int link, ComplexRows own) {
-    Branch between = wiring.links().get(link);
-    var row = new ComplexRows(1, sampled.size());
-    if (!opens(link)) {
-      RankOneUpdate left = effective(link, own);
+  private RankOneUpdate difference(int branch, ComplexRows own) {
+    Branch between = network.branches().get(branch);
+    var row = new ComplexRows(1, parameters.size());
+    if (!opens(branch)) {
+      RankOneUpdate left = effective(branch, own);
       ComplexKernels.add(row.re[0], row.im[0], left.re(), left.im());
     }
-    ComplexKernels.subtract(row.re[0], row.im[0], own.re[link], own.im[link]);
+    ComplexKernels.subtract(row.re[0], row.im[0], own.re[branch], own.im[branch]);
     return new RankOneUpdate(between.a(), between.b(), row.re[0], row.im[0]);
   }
 }

@@ -8,15 +8,17 @@ import rungbook.circuit.network.ComplexRows;
 import rungbook.circuit.network.RankOneUpdate;
 
 /**
- * A network that differs from a solved one by a few changes of rank one (Sherman, Morrison and Woodbury).
+ * A solved network with a few rank-one changes (Sherman and Morrison 1950; Woodbury 1950).
  *
- * <p>For each change δ between nodes a and b, with z the voltages of one ampere there: v −= z (δ / (1 + δ z_ab)) v_ab.
+ * <p>A change δ of the admittance between nodes a and b, with z the node voltages of one ampere from b to a:
+ * v −= z (δ / (1 + δ z_ab)) v_ab, where x_ab = x_a − x_b. {@code columns} holds z of each change, [node][sample];
+ * {@code factors} holds δ / (1 + δ z_ab) as [re, im][sample].
  */
 public final class LowRankNetwork implements Network {
 
   /**
-   * Below this 1 + δ z has lost too many digits: a conductor was opened whose far side hangs on leakage alone, and
-   * nearly all of the solved network's digits say so. Such a change is solved in full.
+   * Below this, |1 + δ z_ab| has lost too many digits to cancellation: the change opens a conductor whose far side then
+   * has only leakage. Such a case is solved in full.
    */
   static final double LEAST_DIVISOR = 1e-5;
 
@@ -31,29 +33,29 @@ public final class LowRankNetwork implements Network {
   }
 
   /**
-   * Applies the changes; empty where that would cost too many digits or tie a floating part to another.
+   * Applies the changes; empty if that would lose too many digits or connect two components.
    *
-   * @param volts the solved network's voltages, in the changed network's currents; they are overwritten
+   * @param volts the base network's node voltages for the changed network's currents; this method overwrites them
    */
   public static Optional<Network> of(SolvedNetwork base, ComplexRows volts, List<RankOneUpdate> updates) {
-    var modified = new LowRankNetwork(base, volts);
-    if (updates.stream().anyMatch(u -> !base.together(u.a(), u.b()))) {
-      modified.release();
+    var changed = new LowRankNetwork(base, volts);
+    if (updates.stream().anyMatch(u -> !base.connected(u.a(), u.b()))) {
+      changed.release();
       return Optional.empty();
     }
     var columns = new ArrayList<ComplexRows>();
     updates.forEach(update -> columns.add(base.column(update.a(), update.b())));
     for (int k = 0; k < updates.size(); k++) {
-      if (!modified.apply(updates.get(k), columns.get(k))) {
+      if (!changed.apply(updates.get(k), columns.get(k))) {
         columns.subList(k, columns.size()).forEach(base.pool()::give);
-        modified.release();
+        changed.release();
         return Optional.empty();
       }
       for (int later = k + 1; later < updates.size(); later++) {
-        modified.subtract(columns.get(later), k, updates.get(k).a(), updates.get(k).b());
+        changed.subtract(columns.get(later), k, updates.get(k).a(), updates.get(k).b());
       }
     }
-    return Optional.of(modified);
+    return Optional.of(changed);
   }
 
   private boolean apply(RankOneUpdate update, ComplexRows column) {
@@ -69,7 +71,7 @@ public final class LowRankNetwork implements Network {
     return true;
   }
 
-  /** δ / (1 + δ z) for every sample; gives the least size of the divisor. */
+  /** Computes δ / (1 + δ z_ab) of each sample; returns the smallest |1 + δ z_ab|. */
   private static double divide(RankOneUpdate update, ComplexRows z, double[][] factor) {
     double least = Double.POSITIVE_INFINITY;
     for (int s = 0; s < factor[0].length; s++) {
@@ -87,7 +89,7 @@ public final class LowRankNetwork implements Network {
     return Math.sqrt(least);
   }
 
-  /** x −= z_k c_k (x_a − x_b), every node. */
+  /** x −= z_k c_k (x_a − x_b), for every node; c_k is factor k. */
   private void subtract(ComplexRows x, int k, int a, int b) {
     ComplexRows z = columns.get(k);
     double[][] c = factors.get(k);
@@ -110,13 +112,13 @@ public final class LowRankNetwork implements Network {
   }
 
   @Override
-  public boolean together(int a, int b) {
-    return base.together(a, b);
+  public boolean connected(int a, int b) {
+    return base.connected(a, b);
   }
 
   @Override
-  public void seenFrom(int a, int b, double[] re, double[] im) {
-    base.seenFrom(a, b, re, im);
+  public void impedanceBetween(int a, int b, double[] re, double[] im) {
+    base.impedanceBetween(a, b, re, im);
     for (int k = 0; k < columns.size(); k++) {
       ComplexRows z = columns.get(k);
       double[][] c = factors.get(k);

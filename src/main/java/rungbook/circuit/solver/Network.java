@@ -2,18 +2,23 @@ package rungbook.circuit.solver;
 
 import rungbook.circuit.network.ComplexRows;
 
-/** A network ready to be read: every node's voltage, and the impedance seen from any two nodes, for every sample. */
+/** A solved network: the voltage of every node and the impedance between any two, for every sample. */
 public interface Network {
 
-  /** Node voltages, rms; within a floating group only differences mean anything. */
+  /** Node voltages, [node][sample], volts rms; in a floating component only differences are meaningful. */
   ComplexRows volts();
 
-  /** Whether something ties two nodes together. */
-  boolean together(int a, int b);
+  /** Whether two nodes are in the same component. */
+  boolean connected(int a, int b);
 
-  /** The impedance between two nodes with every source at rest, ohms. */
-  void seenFrom(int a, int b, double[] re, double[] im);
+  /**
+   * Computes the impedance between two nodes with all sources off.
+   *
+   * @param re receives the resistance of each sample, ohms
+   * @param im receives the reactance of each sample, ohms
+   */
+  void impedanceBetween(int a, int b, double[] re, double[] im);
 
-  /** Gives its memory back; it is not to be read any more. */
+  /** Returns its rows to the pool; the network must not be used afterwards. */
   void release();
 }

@@ -1,10 +1,10 @@
 package rungbook.circuit.solver;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 import rungbook.circuit.network.Branch;
 import rungbook.circuit.network.CircuitNetwork;
 import rungbook.circuit.network.ComplexRows;
@@ -17,56 +17,58 @@ import rungbook.circuit.network.RowPool;
 import rungbook.circuit.network.SampledParameters;
 import rungbook.circuit.network.TransformerCore;
 
-/** Builds {@link FactorizedNetwork} networks of one wired system: any configuration, any case, every sample. */
+/** Builds factorized networks of one system, for any relay state and fault case, for every sample. */
 public final class NetworkFactory {
 
+  /** Resistance of a jumper with its two clips (common practice, no source). */
   private static final double JUMPER_OHMS = 0.02;
 
-  private final CircuitNetwork wiring;
-  private final SampledParameters sampled;
+  private final CircuitNetwork network;
+  private final SampledParameters parameters;
   private final Current current;
-  private final EliminationOrder mesh;
+  private final EliminationOrder order;
   private final RowPool pool;
-  private final Map<List<Object>, List<RankOneUpdate>> cores = new HashMap<>();
-  private final Map<List<List<Integer>>, EliminationOrder> meshWithExtras = new HashMap<>();
+  private final Map<List<Object>, List<RankOneUpdate>> coreUpdates = new HashMap<>();
+  private final Map<List<List<Integer>>, EliminationOrder> ordersWithExtras = new HashMap<>();
   private final ComplexRows jumper;
   private final ComplexRows scratch;
 
-  public NetworkFactory(CircuitNetwork wiring, SampledParameters sampled, Current current) {
-    this.wiring = wiring;
-    this.sampled = sampled;
+  public NetworkFactory(CircuitNetwork network, SampledParameters parameters, Current current) {
+    this.network = network;
+    this.parameters = parameters;
     this.current = current;
-    this.pool = new RowPool(sampled.size());
-    this.mesh = EliminationOrder.of(wiring.nodeCount(), edges());
+    this.pool = new RowPool(parameters.size());
+    this.order = EliminationOrder.of(network.nodeCount(), edges());
     this.scratch = nodeRows();
-    this.jumper = sampled.rows(List.of(draw -> Phasor.of(1 / JUMPER_OHMS)));
+    this.jumper = parameters.rows(List.of(draw -> Phasor.of(1 / JUMPER_OHMS)));
   }
 
-  CircuitNetwork wiring() {
-    return wiring;
+  CircuitNetwork network() {
+    return network;
   }
 
+  /** Rows of zeros, [node][sample]. */
   public ComplexRows nodeRows() {
-    return pool.take(wiring.nodeCount());
+    return pool.take(network.nodeCount());
   }
 
   public RowPool pool() {
     return pool;
   }
 
-  /** Rows of zeros for {@link FactorizedNetwork#seenFrom}, shared. */
+  /** Shared rows of zeros for {@link FactorizedNetwork#impedanceBetween}, [node][sample]. */
   ComplexRows scratch() {
     return scratch;
   }
 
   public Admittances admittances() {
-    return current == Current.DIRECT ? mode -> sampled.direct : sampled::alternating;
+    return current == Current.DIRECT ? mode -> parameters.direct : parameters::alternating;
   }
 
   private List<int[]> edges() {
     var edges = new ArrayList<int[]>();
-    wiring.links().forEach(link -> edges.add(new int[] {link.a(), link.b()}));
-    wiring.couplers().forEach(coupler -> addPairs(coupler.nodes(), edges));
+    network.branches().forEach(branch -> edges.add(new int[] {branch.a(), branch.b()}));
+    network.cores().forEach(core -> addPairs(core.nodes(), edges));
     return edges;
   }
 
@@ -78,91 +80,91 @@ public final class NetworkFactory {
     }
   }
 
-  private EliminationOrder meshFor(FaultedParameters altered) {
-    List<List<Integer>> extras = altered.extraPairs();
-    return extras.isEmpty() ? mesh : meshWithExtras.computeIfAbsent(extras, pairs -> {
+  private EliminationOrder orderFor(FaultedParameters faulted) {
+    List<List<Integer>> extras = faulted.extraPairs();
+    return extras.isEmpty() ? order : ordersWithExtras.computeIfAbsent(extras, pairs -> {
       var edges = edges();
       pairs.forEach(pair -> edges.add(new int[] {pair.get(0), pair.get(1)}));
-      return EliminationOrder.of(wiring.nodeCount(), edges);
+      return EliminationOrder.of(network.nodeCount(), edges);
     });
   }
 
-  /** What hangs together in a configuration with a case's changes. */
-  ConnectedComponents groups(byte[] modes, TechnicianOverrides arrangement, FaultedParameters altered) {
-    var groups = new ConnectedComponents(wiring.nodeCount());
+  /** The connected components in these modes with a case's changes. */
+  ConnectedComponents components(byte[] modes, TechnicianOverrides overrides, FaultedParameters faulted) {
+    var components = new ConnectedComponents(network.nodeCount());
     for (int i = 0; i < modes.length; i++) {
-      Branch link = wiring.links().get(i);
-      boolean carries = modes[i] > 0 && !altered.opens(i)
-          && !(current == Current.DIRECT && sampled.direct.re[i][0] == 0);
-      if (carries || arrangement.jumpered(i)) {
-        groups.join(link.a(), link.b());
+      Branch branch = network.branches().get(i);
+      boolean carries = modes[i] > 0 && !faulted.opens(i)
+          && !(current == Current.DIRECT && parameters.direct.re[i][0] == 0);
+      if (carries || overrides.jumpered(i)) {
+        components.join(branch.a(), branch.b());
       }
     }
-    wiring.couplers().forEach(c -> {
-      groups.join(c.pa(), c.pb());
-      groups.join(c.sa(), c.sb());
+    network.cores().forEach(c -> {
+      components.join(c.pa(), c.pb());
+      components.join(c.sa(), c.sb());
     });
-    altered.extras(arrangement).forEach(extra -> groups.join(extra.a(), extra.b()));
-    return groups;
+    faulted.extras(overrides).forEach(extra -> components.join(extra.a(), extra.b()));
+    return components;
   }
 
-  /** The network of a configuration with a case's changes built in, eliminated. */
-  FactorizedNetwork factor(byte[] modes, TechnicianOverrides arrangement, FaultedParameters altered,
-      ConnectedComponents groups) {
-    var factored = new FactorizedNetwork(meshFor(altered), pool);
+  /** The network in these modes with a case's changes, factorized. */
+  FactorizedNetwork factor(byte[] modes, TechnicianOverrides overrides, FaultedParameters faulted,
+      ConnectedComponents components) {
+    var factorized = new FactorizedNetwork(orderFor(faulted), pool);
     for (int i = 0; i < modes.length; i++) {
-      if (modes[i] > 0 && !altered.opens(i)) {
-        factored.add(altered.effective(i, admittances().of(modes[i])));
+      if (modes[i] > 0 && !faulted.opens(i)) {
+        factorized.add(faulted.effective(i, admittances().of(modes[i])));
       }
-      if (arrangement.jumpered(i)) {
-        Branch link = wiring.links().get(i);
-        factored.add(new RankOneUpdate(link.a(), link.b(), jumper.re[0], jumper.im[0]));
+      if (overrides.jumpered(i)) {
+        Branch branch = network.branches().get(i);
+        factorized.add(new RankOneUpdate(branch.a(), branch.b(), jumper.re[0], jumper.im[0]));
       }
     }
-    altered.extras(arrangement).forEach(factored::add);
-    for (int i = 0; i < wiring.couplers().size(); i++) {
-      TransformerCore coupler = wiring.couplers().get(i);
-      NetworkChange.Core core = altered.core(i);
-      cores.computeIfAbsent(Arrays.asList(coupler, core), key -> coupler(coupler, core)).forEach(factored::add);
+    faulted.extras(overrides).forEach(factorized::add);
+    for (int i = 0; i < network.cores().size(); i++) {
+      TransformerCore core = network.cores().get(i);
+      NetworkChange.Core change = faulted.coreChange(i);
+      coreUpdates.computeIfAbsent(List.of(core, change), key -> updates(core, change)).forEach(factorized::add);
     }
-    for (int node : groups.floating()) {
-      factored.tie(node);
+    for (int node : components.floating()) {
+      factorized.tieToGround(node);
     }
-    factored.factor();
-    return factored;
+    factorized.factor();
+    return factorized;
   }
 
-  private List<RankOneUpdate> coupler(TransformerCore coupler, NetworkChange.Core core) {
+  private List<RankOneUpdate> updates(TransformerCore core, NetworkChange.Core change) {
     if (current == Current.DIRECT) {
-      // a direct current sees two windings and no transformer
-      return List.of(row(coupler.pa(), coupler.pb(), draw -> Phasor.of(coupler.directPrimary())),
-          row(coupler.sa(), coupler.sb(), draw -> Phasor.of(1 / ohms(coupler, core, draw))));
+      // for direct current the windings are two separate resistances
+      return List.of(row(core.pa(), core.pb(), draw -> Phasor.of(core.directPrimary())),
+          row(core.sa(), core.sb(), draw -> Phasor.of(1 / ohms(core, change, draw))));
     }
-    int[] nodes = coupler.nodes();
-    var mesh = new ArrayList<RankOneUpdate>();
+    int[] nodes = core.nodes();
+    var updates = new ArrayList<RankOneUpdate>();
     for (int i = 0; i < nodes.length; i++) {
       for (int j = i + 1; j < nodes.length; j++) {
         int p = i;
         int q = j;
-        mesh.add(row(nodes[i], nodes[j], draw -> mutual(coupler, core, draw, p, q)));
+        updates.add(row(nodes[i], nodes[j], draw -> mutual(core, change, draw, p, q)));
       }
     }
-    return mesh;
+    return updates;
   }
 
-  /** The mesh that stands for y u uᵀ: −y u_i u_j between nodes i and j, since the terms of u add up to nothing. */
-  private static Phasor mutual(TransformerCore coupler, NetworkChange.Core core, Draw draw, int i, int j) {
-    double ratio = coupler.ratio().applyAsDouble(draw) * (core == null ? 1 : core.timesRatio());
-    double[] u = coupler.turns(ratio);
-    return TransformerCore.admittance(ohms(coupler, core, draw)).times(-u[i] * u[j]);
+  /** −y u_i u_j, the admittance between nodes i and j in the stamp y u uᵀ; the entries of u add up to zero. */
+  private static Phasor mutual(TransformerCore core, NetworkChange.Core change, Draw draw, int i, int j) {
+    double ratio = core.ratio().applyAsDouble(draw) * change.timesRatio();
+    double[] u = core.turns(ratio);
+    return TransformerCore.admittance(ohms(core, change, draw)).times(-u[i] * u[j]);
   }
 
-  private static double ohms(TransformerCore coupler, NetworkChange.Core core, Draw draw) {
-    return coupler.ohms().applyAsDouble(draw) * (core == null ? 1 : core.timesOhms());
+  private static double ohms(TransformerCore core, NetworkChange.Core change, Draw draw) {
+    return core.ohms().applyAsDouble(draw) * change.timesOhms();
   }
 
-  private RankOneUpdate row(int a, int b, java.util.function.Function<Draw, Phasor> siemens) {
-    ComplexRows row = sampled.rows(List.of(siemens));
+  private RankOneUpdate row(int a, int b, Function<Draw, Phasor> siemens) {
+    ComplexRows row = parameters.rows(List.of(siemens));
     return new RankOneUpdate(a, b, row.re[0], row.im[0]);
   }
 }

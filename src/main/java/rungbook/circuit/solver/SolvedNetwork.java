@@ -1,5 +1,6 @@
 package rungbook.circuit.solver;
 
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -9,37 +10,37 @@ import rungbook.circuit.network.ComplexRows;
 import rungbook.circuit.network.RowPool;
 import rungbook.circuit.network.SourceBranch;
 
-/** A network that was eliminated as it stands: the full solve. */
+/** A network that was factorized and solved in full. */
 public final class SolvedNetwork implements Network {
 
-  private final NetworkFactory blueprint;
-  private final ConnectedComponents groups;
-  private final FactorizedNetwork factored;
+  private final NetworkFactory factory;
+  private final ConnectedComponents components;
+  private final FactorizedNetwork factorized;
   private final ComplexRows volts;
-  private final Map<Long, double[][]> seen = new HashMap<>();
+  private final Map<Long, double[][]> impedances = new HashMap<>();
 
-  public SolvedNetwork(NetworkFactory blueprint, byte[] modes, TechnicianOverrides arrangement,
-      FaultedParameters altered, ComplexRows currents) {
-    this.blueprint = blueprint;
-    groups = blueprint.groups(modes, arrangement, altered);
-    factored = blueprint.factor(modes, arrangement, altered, groups);
-    volts = driven(modes, currents);
+  public SolvedNetwork(NetworkFactory factory, byte[] modes, TechnicianOverrides overrides,
+      FaultedParameters faulted, ComplexRows currents) {
+    this.factory = factory;
+    components = factory.components(modes, overrides, faulted);
+    factorized = factory.factor(modes, overrides, faulted, components);
+    volts = nodeVoltages(modes, currents);
   }
 
-  /** Voltages with each supply driving its own currents. */
-  public ComplexRows driven(byte[] modes, ComplexRows currents) {
-    ComplexRows x = blueprint.nodeRows();
-    boolean[] fed = new boolean[x.re.length];
-    List<SourceBranch> drives = blueprint.wiring().drives();
-    for (int i = 0; i < drives.size(); i++) {
-      Branch link = blueprint.wiring().links().get(drives.get(i).link());
-      if (modes[drives.get(i).link()] > 0) {
-        inject(x, link.a(), link.b(), currents.re[i], currents.im[i]);
-        fed[link.a()] = true;
-        fed[link.b()] = true;
+  /** Solves for the node voltages, [node][sample], from the Norton currents of the sources, [source][sample]. */
+  public ComplexRows nodeVoltages(byte[] modes, ComplexRows currents) {
+    ComplexRows x = factory.nodeRows();
+    boolean[] driven = new boolean[x.re.length];
+    List<SourceBranch> sources = factory.network().sources();
+    for (int i = 0; i < sources.size(); i++) {
+      Branch branch = factory.network().branches().get(sources.get(i).branch());
+      if (modes[sources.get(i).branch()] > 0) {
+        inject(x, branch.a(), branch.b(), currents.re[i], currents.im[i]);
+        driven[branch.a()] = true;
+        driven[branch.b()] = true;
       }
     }
-    factored.solve(x, fed);
+    factorized.solve(x, driven);
     return x;
   }
 
@@ -52,19 +53,19 @@ public final class SolvedNetwork implements Network {
     }
   }
 
-  /** Voltages that one ampere from {@code b} to {@code a} causes with every source at rest. */
+  /** Node voltages of one ampere from {@code b} to {@code a} with all sources off, [node][sample]. */
   ComplexRows column(int a, int b) {
-    ComplexRows x = blueprint.nodeRows();
+    ComplexRows x = factory.nodeRows();
     if (a != 0) {
-      java.util.Arrays.fill(x.re[a], 1);
+      Arrays.fill(x.re[a], 1);
     }
     if (b != 0) {
-      java.util.Arrays.fill(x.re[b], -1);
+      Arrays.fill(x.re[b], -1);
     }
-    boolean[] fed = new boolean[x.re.length];
-    fed[a] = true;
-    fed[b] = true;
-    factored.solve(x, fed);
+    boolean[] driven = new boolean[x.re.length];
+    driven[a] = true;
+    driven[b] = true;
+    factorized.solve(x, driven);
     return x;
   }
 
@@ -74,30 +75,30 @@ public final class SolvedNetwork implements Network {
   }
 
   @Override
-  public boolean together(int a, int b) {
-    return groups.together(a, b);
+  public boolean connected(int a, int b) {
+    return components.connected(a, b);
   }
 
   @Override
-  public void seenFrom(int a, int b, double[] re, double[] im) {
-    double[][] known = seen.computeIfAbsent((long) a << 32 | b, pair -> measure(a, b));
+  public void impedanceBetween(int a, int b, double[] re, double[] im) {
+    double[][] known = impedances.computeIfAbsent((long) a << 32 | b, pair -> computeImpedance(a, b));
     System.arraycopy(known[0], 0, re, 0, re.length);
     System.arraycopy(known[1], 0, im, 0, im.length);
   }
 
-  private double[][] measure(int a, int b) {
+  private double[][] computeImpedance(int a, int b) {
     double[][] ohms = new double[2][volts.re[0].length];
-    factored.seenFrom(a, b, blueprint.scratch(), ohms[0], ohms[1]);
+    factorized.impedanceBetween(a, b, factory.scratch(), ohms[0], ohms[1]);
     return ohms;
   }
 
   @Override
   public void release() {
-    factored.release(blueprint.pool());
-    blueprint.pool().give(volts);
+    factorized.release(factory.pool());
+    factory.pool().give(volts);
   }
 
   RowPool pool() {
-    return blueprint.pool();
+    return factory.pool();
   }
 }

@@ -7,39 +7,39 @@ import rungbook.circuit.network.CircuitState;
 import rungbook.system.Names;
 import rungbook.system.Part;
 
-/** What a {@link CircuitState} means for the links: it holds whatever the relays do. */
+/** What a {@link CircuitState} does to each branch, whatever state the relays are in. */
 public final class TechnicianOverrides {
 
-  private final boolean[] lifted;
+  private final boolean[] disconnected;
   private final boolean[] opened;
   private final boolean[] jumpered;
 
-  public TechnicianOverrides(CircuitNetwork wiring, CircuitState state) {
-    List<Branch> links = wiring.links();
-    lifted = new boolean[links.size()];
-    opened = new boolean[links.size()];
-    jumpered = new boolean[links.size()];
-    state.disconnected().forEach(name -> lift(wiring, name));
-    for (int i = 0; i < links.size(); i++) {
-      Branch link = links.get(i);
-      opened[i] = state.off().contains(link.part()) || openedByPanel(wiring, link, state);
-      jumpered[i] = state.bypassed().contains(link.part());
+  public TechnicianOverrides(CircuitNetwork network, CircuitState state) {
+    List<Branch> branches = network.branches();
+    disconnected = new boolean[branches.size()];
+    opened = new boolean[branches.size()];
+    jumpered = new boolean[branches.size()];
+    state.disconnected().forEach(name -> disconnect(network, name));
+    for (int i = 0; i < branches.size(); i++) {
+      Branch branch = branches.get(i);
+      opened[i] = state.off().contains(branch.part()) || openedByPanel(network, branch, state);
+      jumpered[i] = state.bypassed().contains(branch.part());
     }
   }
 
-  private void lift(CircuitNetwork wiring, String name) {
+  private void disconnect(CircuitNetwork network, String name) {
     int at = name.lastIndexOf(" at ");
-    int[] links = wiring.linksOf(name);
-    if (links.length == 0 && at > 0) {
-      links = wiring.node(name.substring(0, at), name.substring(at + 4)).map(wiring::wiresAt).orElse(links);
+    int[] branches = network.branchesOf(name);
+    if (branches.length == 0 && at > 0) {
+      branches = network.node(name.substring(0, at), name.substring(at + 4)).map(network::wiresAt).orElse(branches);
     }
-    for (int link : links) {
-      lifted[link] = true;
+    for (int branch : branches) {
+      disconnected[branch] = true;
     }
   }
 
-  private static boolean openedByPanel(CircuitNetwork wiring, Branch link, CircuitState state) {
-    return link.kind() == Branch.Kind.SWITCH && wiring.system().part(link.part())
+  private static boolean openedByPanel(CircuitNetwork network, Branch branch, CircuitState state) {
+    return branch.kind() == Branch.Kind.SWITCH && network.system().part(branch.part())
         .map(part -> (Part.Switch) part).flatMap(Part.Switch::opensWith).map(Names::key)
         .filter(panel -> isOpen(panel, state)).isPresent();
   }
@@ -48,16 +48,18 @@ public final class TechnicianOverrides {
     return state.open().stream().map(Names::key).anyMatch(panel::equals);
   }
 
-  public boolean lifted(int link) {
-    return lifted[link];
+  /** Whether a branch is disconnected. */
+  public boolean disconnected(int branch) {
+    return disconnected[branch];
   }
 
-  /** Opened by hand or by a panel. */
-  public boolean opened(int link) {
-    return opened[link];
+  /** Whether a branch is opened by hand or by a panel. */
+  public boolean opened(int branch) {
+    return opened[branch];
   }
 
-  public boolean jumpered(int link) {
-    return jumpered[link];
+  /** Whether a branch has a jumper across it. */
+  public boolean jumpered(int branch) {
+    return jumpered[branch];
   }
 }

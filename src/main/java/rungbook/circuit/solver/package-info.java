@@ -1,5 +1,5 @@
 /**
- * AC and DC steady state of a network for all samples at once: star-mesh elimination
+ * Solves AC and DC networks for all samples at once: star-mesh elimination
  * ({@link rungbook.circuit.solver.FactorizedNetwork}) and low-rank updates of a solved network
  * ({@link rungbook.circuit.solver.LowRankNetwork}).
  */

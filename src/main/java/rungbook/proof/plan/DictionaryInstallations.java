@@ -98,7 +98,7 @@ public final class DictionaryInstallations implements Installations {
   }
 
   private boolean wired(Terminal terminal) {
-    return terminal.isGround() || dictionary.wiring().node(terminal.point(), terminal.place()).isPresent();
+    return terminal.isGround() || dictionary.network().node(terminal.point(), terminal.place()).isPresent();
   }
 
   @Override
@@ -122,7 +122,7 @@ public final class DictionaryInstallations implements Installations {
       Set<Probe> all = new HashSet<>(probes);
       all.addAll(kept == null ? Set.of() : kept.probes());
       List<Probe> ordered = all.stream().sorted(Comparator.comparing(Probe::toString)).toList();
-      kept = new Kept(all, dictionary.sheet(state, ordered));
+      kept = new Kept(all, dictionary.table(state, ordered));
       sheets.put(state, kept);
     }
     return new SheetMoment(kept.sheet());

@@ -33,15 +33,15 @@ public class CopperTest {
   /** ASTM B258. */
   @Test
   void gaugeEighteenMeasures() {
-    assertEquals(0.0403, Copper.diameterMetres(18) / 0.0254, 5e-5);
-    assertEquals(0.8230e-6, Copper.areaSquareMetres(18), 5e-11);
+    assertEquals(0.0403, Copper.diameterMeters(18) / 0.0254, 5e-5);
+    assertEquals(0.8230e-6, Copper.areaSquareMeters(18), 5e-11);
   }
 
   /** IEC 60228 allows class 1 and 2 conductors at most this at 20 °C, Ω/km. */
   @ParameterizedTest
   @CsvSource({"0.5, 36.0", "0.75, 24.5", "1.0, 18.1", "1.5, 12.1"})
-  void nominalMetricSizesStayUnderTheMaxima(double squareMillimetres, double most) {
-    double ohms = Copper.ohms(squareMillimetres * 1e-6, 1000, 20, Copper.OHM_METRES_AT_20_C);
+  void nominalMetricSizesStayUnderTheMaxima(double squareMillimeters, double most) {
+    double ohms = Copper.ohms(squareMillimeters * 1e-6, 1000, 20, Copper.OHM_METERS_AT_20_C);
     assertEquals(most, ohms, most * 0.07);
     assertTrue(ohms < most);
   }
