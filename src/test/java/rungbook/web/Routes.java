@@ -34,10 +34,11 @@ final class Routes {
   }
 
   static List<Route> all() {
-    try (var classes = Files.list(COMPILED)) {
-      return classes.map(file -> file.getFileName().toString())
+    try (var files = Files.walk(COMPILED)) {
+      return files.map(file -> COMPILED.relativize(file).toString())
           .filter(name -> name.endsWith(".class") && !name.contains("$")).sorted()
-          .map(name -> type("rungbook.web." + name.substring(0, name.length() - ".class".length())))
+          .map(name -> name.substring(0, name.length() - ".class".length()).replace('/', '.'))
+          .map(name -> type("rungbook.web." + name))
           .filter(type -> type.isAnnotationPresent(Path.class)).flatMap(Routes::of).toList();
     } catch (IOException failed) {
       throw new UncheckedIOException(failed);
