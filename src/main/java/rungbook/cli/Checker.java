@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 import rungbook.library.CompiledTree;
 import rungbook.library.LibraryCompiler;
@@ -16,7 +17,8 @@ import rungbook.library.Library;
 import rungbook.library.LibraryText;
 import rungbook.report.Report;
 import rungbook.source.Problem;
-import rungbook.source.Problems;
+import rungbook.source.ProblemList;
+import rungbook.source.Silenced;
 import rungbook.tree.Shared;
 
 /** Checks batches of files, each against its library. */
@@ -33,10 +35,13 @@ final class Checker {
   static Report check(Collection<Path> files, Console terminal) throws IOException {
     try (Progress progress = Progress.of(files.size(), terminal)) {
       var problems = new ArrayList<Problem>();
+      var silenced = new ArrayList<Silenced>();
       for (Batch batch : Batch.of(files, terminal.home())) {
-        problems.addAll(new Checker(terminal, progress).check(batch));
+        ProblemList found = new Checker(terminal, progress).check(batch);
+        problems.addAll(found.shown());
+        silenced.addAll(found.silenced());
       }
-      return new Report(files.size(), problems);
+      return new Report(files.size(), problems, silenced);
     }
   }
 
@@ -59,11 +64,12 @@ final class Checker {
     LibraryText text = batch.read();
     Shared shared = LibraryCompiler.sharedAsNeeded(text);
     List<CompiledTree> trees = trees(requested, text, shared).toList();
-    Stream<Problem> found = Stream.concat(unreadable(requested, text), trees.stream().flatMap(this::problems));
-    return new Compiled(text, shared, trees, new Report(requested.size(), shown(batch, requested, text, found)));
+    ProblemList found = shown(batch, requested, text,
+        Stream.concat(unreadable(requested, text), trees.stream().map(this::found)));
+    return new Compiled(text, shared, trees, new Report(requested.size(), found.shown(), found.silenced()));
   }
 
-  private List<Problem> check(Batch batch) throws IOException {
+  private ProblemList check(Batch batch) throws IOException {
     Set<String> requested = names(batch);
     LibraryText text = batch.read();
     return shown(batch, requested, text,
@@ -76,43 +82,38 @@ final class Checker {
   }
 
   /** In reading order, each under its file's name as people see it from here. */
-  private List<Problem> shown(Batch batch, Set<String> requested, LibraryText text, Stream<Problem> inTexts) {
-    Problems found = new Problems();
-    found.addAll(missing(requested, text));
-    found.addAll(inTexts.toList());
-    SourceRenamer renamer = new SourceRenamer(name -> terminal.shown(batch.fileOf(name)));
-    return found.inReadingOrder().stream().map(renamer::of).toList();
+  private ProblemList shown(Batch batch, Set<String> requested, LibraryText text, Stream<ProblemList> inTexts) {
+    List<ProblemList> found = Stream.concat(Stream.of(ProblemList.of(missing(requested, text))), inTexts).toList();
+    return new SourceRenamer(name -> terminal.shown(batch.fileOf(name))).of(ProblemList.join(found));
   }
 
-  private Stream<Problem> inTrees(Set<String> requested, LibraryText text) {
+  private Stream<ProblemList> inTrees(Set<String> requested, LibraryText text) {
     return Stream.concat(unreadable(requested, text),
-        trees(requested, text, LibraryCompiler.sharedAsNeeded(text)).flatMap(this::problems));
+        trees(requested, text, LibraryCompiler.sharedAsNeeded(text)).map(this::found));
   }
 
   private static Stream<CompiledTree> trees(Set<String> requested, LibraryText text, Shared shared) {
     return LibraryCompiler.trees(text, shared, id -> requested.contains("trees/" + id + ".md"));
   }
 
-  private static Stream<Problem> unreadable(Set<String> requested, LibraryText text) {
-    return text.unreadable().stream().filter(problem -> requested.contains(problem.source().name()));
+  private static Stream<ProblemList> unreadable(Set<String> requested, LibraryText text) {
+    return Stream.of(ProblemList.of(text.unreadable()).filter(problem -> requested.contains(problem.source().name())));
   }
 
   /**
-   * A fragment's problems show in the trees that take it in, so all are compiled, and only what was asked for is kept.
+   * A fragment's problems show in the trees that take it in, so all are compiled, and only what was requested for is kept.
    */
-  private Stream<Problem> withShared(Set<String> requested, LibraryText text) {
+  private Stream<ProblemList> withShared(Set<String> requested, LibraryText text) {
     Library library = LibraryCompiler.readShared(text);
-    Stream<Problem> inTrees = LibraryCompiler.trees(text, library.shared(), id -> true)
-        .flatMap(tree -> problems(tree)
-            .filter(problem -> requested.contains(tree.path()) || requested.contains(problem.source().name())));
-    return Stream.concat(
-        library.sharedProblems().stream().filter(problem -> requested.contains(problem.source().name())),
-        inTrees);
+    Predicate<Problem> inRequested = problem -> requested.contains(problem.source().name());
+    Stream<ProblemList> inTrees = LibraryCompiler.trees(text, library.shared(), id -> true)
+        .map(tree -> requested.contains(tree.path()) ? found(tree) : found(tree).filter(inRequested));
+    return Stream.of(Library.join(library.ofShared().filter(inRequested), inTrees));
   }
 
-  private Stream<Problem> problems(CompiledTree tree) {
+  private ProblemList found(CompiledTree tree) {
     progress.step();
-    return tree.problems().stream();
+    return tree.found();
   }
 
   /** What a library does not take in: links, and what is no regular file. */

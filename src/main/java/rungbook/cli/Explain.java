@@ -5,6 +5,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import rungbook.report.RulePage;
+import rungbook.source.Codes;
 import rungbook.source.Nearest;
 import rungbook.source.Wording;
 

@@ -13,13 +13,15 @@ import rungbook.library.CompiledTree;
 import rungbook.library.LibraryCompiler;
 import rungbook.library.LibraryText;
 import rungbook.library.Prover;
+import rungbook.library.Silencing;
 import rungbook.proof.Proving;
 import rungbook.report.ProofJson;
 import rungbook.report.ProofText;
 import rungbook.report.Report;
 import rungbook.report.Style;
 import rungbook.source.Problem;
-import rungbook.source.Problems;
+import rungbook.source.ProblemList;
+import rungbook.source.Silenced;
 import rungbook.tree.Tree;
 
 /**
@@ -32,34 +34,36 @@ record ProveRun(List<ProofJson.Of> proofs, Report report) {
   static ProveRun of(Collection<Path> files, Console terminal, int samples) throws IOException {
     var proofs = new ArrayList<ProofJson.Of>();
     var problems = new ArrayList<Problem>();
+    var silenced = new ArrayList<Silenced>();
     try (Progress progress = Progress.of(files.size(), terminal)) {
       Prover prover = new Prover(samples);
       for (Batch batch : Batch.of(files, terminal.home())) {
-        problems.addAll(prove(batch, prover, terminal, proofs, progress));
+        ProblemList found = prove(batch, prover, terminal, proofs, progress);
+        problems.addAll(found.shown());
+        silenced.addAll(found.silenced());
       }
     }
-    return new ProveRun(proofs, new Report(files.size(), problems));
+    return new ProveRun(proofs, new Report(files.size(), problems, silenced));
   }
 
-  private static List<Problem> prove(Batch batch, Prover prover, Console terminal, List<ProofJson.Of> proofs,
+  private static ProblemList prove(Batch batch, Prover prover, Console terminal, List<ProofJson.Of> proofs,
       Progress progress) throws IOException {
     LibraryText text = batch.read();
     Map<String, CompiledTree> trees = new LinkedHashMap<>();
     LibraryCompiler.trees(text, LibraryCompiler.sharedAsNeeded(text), id -> true)
         .forEachOrdered(tree -> trees.put(tree.tree().id(), tree));
     Function<String, Optional<Tree>> others = id -> Optional.ofNullable(trees.get(id)).map(CompiledTree::tree);
-    Problems found = new Problems();
+    var found = new ArrayList<ProblemList>();
     for (CompiledTree tree : trees.values()) {
       if (batch.asks(tree.path())) {
         Proving.Result result = prover.prove(tree.tree(), text, others);
-        found.addAll(result.problems());
+        found.add(Silencing.ofProof(tree.tree(), result));
         result.proved()
             .ifPresent(proof -> proofs.add(new ProofJson.Of(terminal.shown(batch.fileOf(tree.path())), proof)));
         progress.step();
       }
     }
-    SourceRenamer renamer = new SourceRenamer(name -> terminal.shown(batch.fileOf(name)));
-    return found.inReadingOrder().stream().map(renamer::of).toList();
+    return new SourceRenamer(name -> terminal.shown(batch.fileOf(name))).of(ProblemList.join(found));
   }
 
   String print(Format format, Style style) {

@@ -1,12 +1,16 @@
 package rungbook.cli;
 
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 import rungbook.source.Edit;
 import rungbook.source.Fix;
 import rungbook.source.Problem;
+import rungbook.source.ProblemList;
+import rungbook.source.Quiet;
+import rungbook.source.Silenced;
 import rungbook.source.Source;
 import rungbook.source.Witness;
 
@@ -20,10 +24,21 @@ final class SourceRenamer {
     this.shown = shown;
   }
 
-  Problem of(Problem problem) {
+  ProblemList of(ProblemList list) {
+    return new ProblemList(list.shown().stream().map(this::of).toList(),
+        list.silenced().stream().map(this::of).toList(), List.of());
+  }
+
+  private Problem of(Problem problem) {
     Optional<Witness> witness = problem.witness().map(this::of);
     return new Problem(problem.code(), of(problem.source()), problem.span(), problem.facts(), witness,
         problem.fix().map(this::of));
+  }
+
+  private Silenced of(Silenced silenced) {
+    Quiet quiet = silenced.quiet();
+    return new Silenced(of(silenced.problem()), new Quiet(quiet.code(), of(quiet.source()), quiet.span(),
+        quiet.reason(), quiet.within(), quiet.removal().map(this::of)));
   }
 
   private Witness of(Witness witness) {

@@ -23,13 +23,13 @@ public final class ChangedOutside {
   /** The library with the problem at each tree whose path is given; such a tree is not sound. */
   public static Library mark(Library library, Set<String> paths) {
     var trees = library.trees().stream().map(tree -> paths.contains(tree.path()) ? marked(tree) : tree).toList();
-    return new Library(library.text(), library.shared(), trees, library.sharedProblems());
+    return new Library(library.text(), library.shared(), trees, library.ofShared());
   }
 
   private static CompiledTree marked(CompiledTree tree) {
     var problems = new ArrayList<Problem>();
     problems.add(in(tree.tree().source()));
     problems.addAll(tree.problems());
-    return new CompiledTree(tree.path(), tree.tree(), problems);
+    return new CompiledTree(tree.path(), tree.tree(), tree.found().showing(problems));
   }
 }

@@ -2,6 +2,7 @@ package rungbook.library;
 
 import java.util.List;
 import rungbook.source.Problem;
+import rungbook.source.ProblemList;
 import rungbook.source.Severity;
 import rungbook.source.Wording;
 import rungbook.tree.Target;
@@ -11,17 +12,18 @@ import rungbook.tree.Tree;
  * A tree with everything that is wrong with it.
  *
  * @param path its file, relative to the library
- * @param problems in reading order, those of the fragments it takes in included
+ * @param found those of the fragments it takes in included
  */
-public record CompiledTree(String path, Tree tree, List<Problem> problems) {
+public record CompiledTree(String path, Tree tree, ProblemList found) {
 
-  public CompiledTree {
-    problems = List.copyOf(problems);
+  /** What is shown, in reading order. */
+  public List<Problem> problems() {
+    return found.shown();
   }
 
   /** Whether it may become a pack: nothing in it is an error, and none of its ways leads nowhere. */
   public boolean isSound() {
-    return problems.stream().noneMatch(problem -> Wording.of(problem).severity() == Severity.ERROR)
+    return problems().stream().noneMatch(problem -> Wording.of(problem).severity() == Severity.ERROR)
         && tree.steps().stream().flatMap(step -> step.ways().stream())
             .noneMatch(way -> way.target() instanceof Target.Nowhere);
   }

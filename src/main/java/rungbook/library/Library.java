@@ -2,28 +2,30 @@ package rungbook.library;
 
 import java.util.List;
 import java.util.Optional;
-import rungbook.source.Problem;
-import rungbook.source.Problems;
+import java.util.stream.Stream;
+import rungbook.source.ProblemList;
 import rungbook.tree.Shared;
 
 /**
  * A compiled library.
  *
- * @param sharedProblems what is wrong with the shared texts themselves, and what could not be read
+ * @param ofShared what is wrong with the shared texts themselves, and what could not be read
  */
-public record Library(LibraryText text, Shared shared, List<CompiledTree> trees, List<Problem> sharedProblems) {
+public record Library(LibraryText text, Shared shared, List<CompiledTree> trees, ProblemList ofShared) {
 
   public Library {
     trees = List.copyOf(trees);
-    sharedProblems = List.copyOf(sharedProblems);
   }
 
-  /** Everything wrong anywhere, each problem once, in reading order. */
-  public List<Problem> problems() {
-    Problems all = new Problems();
-    all.addAll(sharedProblems);
-    trees.forEach(tree -> all.addAll(tree.problems()));
-    return all.inReadingOrder();
+  /** Everything wrong anywhere, each problem once. */
+  public ProblemList found() {
+    return join(ofShared, trees.stream().map(CompiledTree::found));
+  }
+
+  /** What was found in shared texts and in all trees, as one. */
+  public static ProblemList join(ProblemList ofShared, Stream<ProblemList> ofTrees) {
+    ProblemList all = ProblemList.join(Stream.concat(Stream.of(ofShared), ofTrees).toList());
+    return all.idle().isEmpty() ? all : all.and(all.unused(quiet -> true));
   }
 
   public Optional<CompiledTree> tree(String id) {

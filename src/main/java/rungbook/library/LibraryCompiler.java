@@ -6,6 +6,7 @@ import java.util.stream.Stream;
 import rungbook.markdown.Document;
 import rungbook.markdown.DocumentReader;
 import rungbook.rules.Registry;
+import rungbook.source.ProblemList;
 import rungbook.source.Problems;
 import rungbook.source.Source;
 import rungbook.source.TextLimits;
@@ -20,7 +21,7 @@ public final class LibraryCompiler {
   public static Library compile(LibraryText text) {
     Library library = readShared(text);
     return new Library(text, library.shared(), trees(text, library.shared(), id -> true).toList(),
-        library.sharedProblems());
+        library.ofShared());
   }
 
   /** A library whose trees are still to be compiled, for whoever needs only some of them. */
@@ -29,7 +30,8 @@ public final class LibraryCompiler {
     Problems problems = new Problems();
     problems.addAll(text.unreadable());
     problems.addAll(shared.problems());
-    return new Library(text, shared.shared(), List.of(), Listed.of(problems.inReadingOrder(), TextLimits.inForce()));
+    ProblemList found = Silencing.ofShared(shared.documents(), problems.inReadingOrder());
+    return new Library(text, shared.shared(), List.of(), Listed.of(found, TextLimits.inForce()));
   }
 
   /**
@@ -61,7 +63,8 @@ public final class LibraryCompiler {
   }
 
   private static CompiledTree refused(String id, Document document, Shared shared) {
-    return new CompiledTree(path(id), TreeReader.read(id, document, shared).tree(), document.problems());
+    return new CompiledTree(path(id), TreeReader.read(id, document, shared).tree(),
+        ProblemList.of(document.problems()));
   }
 
   private static String path(String id) {
@@ -76,6 +79,7 @@ public final class LibraryCompiler {
     problems.addAll(Registry.inspect(read.tree()));
     problems.addAll(crossings.inspect(read.tree()));
     problems.addAll(PictureLinks.inspect(read.tree(), text.pictures()));
-    return new CompiledTree(path(id), read.tree(), Listed.of(problems.inReadingOrder(), document.limits()));
+    ProblemList found = Silencing.ofCheck(read.tree(), problems.inReadingOrder());
+    return new CompiledTree(path(id), read.tree(), Listed.of(found, document.limits()));
   }
 }

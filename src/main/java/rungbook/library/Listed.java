@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import rungbook.source.Code;
 import rungbook.source.Problem;
+import rungbook.source.ProblemList;
 import rungbook.source.Problems;
 import rungbook.source.Span;
 import rungbook.source.TextLimits;
@@ -28,8 +29,12 @@ final class Listed {
 
   private Listed() {}
 
+  static ProblemList of(ProblemList found, TextLimits limits) {
+    return found.showing(of(found.shown(), limits));
+  }
+
   /** @param problems in reading order */
-  static List<Problem> of(List<Problem> problems, TextLimits limits) {
+  private static List<Problem> of(List<Problem> problems, TextLimits limits) {
     if (problems.size() <= limits.problems()) {
       return withFewStops(problems);
     }

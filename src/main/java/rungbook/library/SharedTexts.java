@@ -1,5 +1,6 @@
 package rungbook.library;
 
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -34,16 +35,19 @@ final class SharedTexts {
 
   private final LibraryText text;
   private final Problems problems = new Problems();
+  private final List<Document> documents = new ArrayList<>();
 
   private SharedTexts(LibraryText text) {
     this.text = text;
   }
 
-  record Read(Shared shared, List<Problem> problems) {}
+  /** @param documents every text that was read */
+  record Read(Shared shared, List<Document> documents, List<Problem> problems) {}
 
   static Read read(LibraryText text) {
     SharedTexts reader = new SharedTexts(text);
-    return new Read(reader.read(), reader.problems.all());
+    Shared shared = reader.read();
+    return new Read(shared, reader.documents, reader.problems.all());
   }
 
   /** Each text read when a tree first asks for it, and nothing said about what is wrong with it. */
@@ -66,6 +70,7 @@ final class SharedTexts {
   private <T> Map<String, T> now(String folder, BiFunction<String, Document, T> read) {
     var found = new HashMap<String, T>();
     text.in(folder).forEach((id, source) -> found.put(Names.key(id), read(id, source, (name, document) -> {
+      documents.add(document);
       problems.addAll(document.problems());
       needTitle(document);
       return read.apply(name, document);

@@ -2,7 +2,10 @@ package rungbook.proof;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import rungbook.proof.plan.Budget;
 import rungbook.proof.plan.Installations;
 import rungbook.proof.plan.ProofContext;
@@ -10,6 +13,7 @@ import rungbook.proof.plan.StateEnumeration;
 import rungbook.proof.plan.TopologicalOrder;
 import rungbook.proof.propagation.Propagation;
 import rungbook.proof.report.Proof;
+import rungbook.proof.rules.ProofRuleContext;
 import rungbook.source.Code;
 import rungbook.source.Problem;
 import rungbook.source.Span;
@@ -23,6 +27,11 @@ public final class Proving {
   static final Code NOT_PROVED = Code.of("not-proved");
 
   private Proving() {}
+
+  /** What only a proof can report. */
+  public static Set<Code> codes() {
+    return Stream.concat(Stream.of(NOT_PROVED), ProofRuleContext.codes()).collect(Collectors.toUnmodifiableSet());
+  }
 
   /** A tree is proved, or there is a reason why not. */
   public sealed interface Result {

@@ -2,7 +2,6 @@ package rungbook.report;
 
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
-import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import rungbook.source.Edit;
@@ -10,6 +9,7 @@ import rungbook.source.Fix;
 import rungbook.source.Place;
 import rungbook.source.Problem;
 import rungbook.source.Severity;
+import rungbook.source.Silenced;
 import rungbook.source.Source;
 import rungbook.source.Span;
 import rungbook.source.Witness;
@@ -28,20 +28,37 @@ public final class JsonReport {
       fields.writeNumberField("rungbook", VERSION);
       fields.writeNumberField("files", report.files());
       Json.object(fields, "counts", counts -> writeCounts(counts, report));
-      Json.array(fields, "problems", problems -> writeAll(problems, report.problems()));
+      writeAll(fields, report);
     }));
   }
 
-  static void writeAll(JsonGenerator json, List<Problem> problems) throws IOException {
-    for (Problem problem : problems) {
-      Json.item(json, item -> write(item, problem));
-    }
+  /** What is shown, and what is silenced. */
+  static void writeAll(JsonGenerator json, Report report) throws IOException {
+    Json.array(json, "problems", problems -> {
+      for (Problem problem : report.problems()) {
+        Json.item(problems, item -> write(item, problem));
+      }
+    });
+    Json.array(json, "silenced", all -> {
+      for (Silenced silenced : report.silenced()) {
+        Json.item(all, item -> write(item, silenced));
+      }
+    });
+  }
+
+  private static void write(JsonGenerator json, Silenced silenced) throws IOException {
+    write(json, silenced.problem());
+    Json.object(json, "quiet", quiet -> {
+      quiet.writeStringField("reason", silenced.quiet().reason());
+      writePlace(quiet, silenced.quiet().source(), silenced.quiet().span());
+    });
   }
 
   private static void writeCounts(JsonGenerator json, Report report) throws IOException {
     for (Severity severity : Severity.values()) {
       json.writeNumberField(severity.word(), report.count(severity));
     }
+    json.writeNumberField("silenced", report.silenced().size());
   }
 
   private static void write(JsonGenerator json, Problem problem) throws IOException {

@@ -25,7 +25,7 @@ public final class ProofJson {
           Json.item(array, item -> write(item, one));
         }
       });
-      Json.array(fields, "problems", problems -> JsonReport.writeAll(problems, report.problems()));
+      JsonReport.writeAll(fields, report);
     }));
   }
 

@@ -3,6 +3,7 @@ package rungbook.report;
 import java.util.List;
 import rungbook.source.Problem;
 import rungbook.source.Severity;
+import rungbook.source.Silenced;
 import rungbook.source.Wording;
 
 /**
@@ -10,11 +11,13 @@ import rungbook.source.Wording;
  *
  * @param files how many files were looked at
  * @param problems in the order in which they are shown; a source's name is the file as people see it
+ * @param silenced what is not shown, and does not make the run less clean
  */
-public record Report(int files, List<Problem> problems) {
+public record Report(int files, List<Problem> problems, List<Silenced> silenced) {
 
   public Report {
     problems = List.copyOf(problems);
+    silenced = List.copyOf(silenced);
   }
 
   public long count(Severity severity) {

@@ -3,11 +3,15 @@ package rungbook.report;
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
 import rungbook.source.Code;
 import rungbook.source.Edit;
 import rungbook.source.Fix;
 import rungbook.source.Problem;
+import rungbook.source.Quiet;
 import rungbook.source.Severity;
+import rungbook.source.Silenced;
 import rungbook.source.Source;
 import rungbook.source.Span;
 import rungbook.source.Witness;
@@ -19,9 +23,12 @@ public final class SarifReport {
   private static final String SCHEMA = "https://docs.oasis-open.org/sarif/sarif/v2.1.0/errata01/os/schemas/sarif-schema-2.1.0.json";
 
   private final List<Code> codes;
+  private final boolean isAnySilenced;
 
   private SarifReport(Report report) {
-    codes = report.problems().stream().map(Problem::code).distinct().sorted().toList();
+    codes = Stream.concat(report.problems().stream(), report.silenced().stream().map(Silenced::problem))
+        .map(Problem::code).distinct().sorted().toList();
+    isAnySilenced = !report.silenced().isEmpty();
   }
 
   public static String of(Report report, String version) {
@@ -38,7 +45,10 @@ public final class SarifReport {
     json.writeStringField("columnKind", "unicodeCodePoints");
     Json.array(json, "results", results -> {
       for (Problem problem : report.problems()) {
-        Json.item(results, result -> writeResult(result, problem));
+        Json.item(results, result -> writeResult(result, problem, Optional.empty()));
+      }
+      for (Silenced silenced : report.silenced()) {
+        Json.item(results, result -> writeResult(result, silenced.problem(), Optional.of(silenced.quiet())));
       }
     });
   }
@@ -64,7 +74,7 @@ public final class SarifReport {
         configuration -> configuration.writeStringField("level", level(wording.severity())));
   }
 
-  private void writeResult(JsonGenerator json, Problem problem) throws IOException {
+  private void writeResult(JsonGenerator json, Problem problem, Optional<Quiet> quiet) throws IOException {
     Wording wording = Wording.of(problem);
     json.writeStringField("ruleId", problem.code().name());
     json.writeNumberField("ruleIndex", codes.indexOf(problem.code()));
@@ -78,6 +88,23 @@ public final class SarifReport {
     if (problem.fix().isPresent()) {
       Json.array(json, "fixes", fixes -> Json.item(fixes, fix -> writeFix(fix, problem.fix().get())));
     }
+    if (isAnySilenced) {
+      writeSuppressions(json, quiet);
+    }
+  }
+
+  /** Either all results of a run have suppressions, if only an empty list, or none has (3.27.23). */
+  private static void writeSuppressions(JsonGenerator json, Optional<Quiet> quiet) throws IOException {
+    Json.array(json, "suppressions", suppressions -> {
+      if (quiet.isPresent()) {
+        Json.item(suppressions, suppression -> {
+          suppression.writeStringField("kind", "inSource");
+          suppression.writeStringField("justification", quiet.get().reason());
+          Json.object(suppression, "location",
+              location -> writePlace(location, quiet.get().source(), quiet.get().span()));
+        });
+      }
+    });
   }
 
   /** One artifact change an edit: the standard allows several for one file (3.55.3). */

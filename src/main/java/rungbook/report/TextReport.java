@@ -32,11 +32,12 @@ public final class TextReport {
     return text.out.toString();
   }
 
-  /** {@code 8 files checked: 2 errors, 1 warning}. */
+  /** {@code 8 files checked: 2 errors, 1 warning, 3 silenced}. */
   static String summary(Report report) {
     String counts = Stream.of(Severity.values()).filter(severity -> report.count(severity) > 0)
         .map(severity -> counted(report.count(severity), severity.word())).collect(Collectors.joining(", "));
-    return counted(report.files(), "file") + " checked: " + (counts.isEmpty() ? "no problems" : counts);
+    String silenced = report.silenced().isEmpty() ? "" : ", " + Digits.grouped(report.silenced().size()) + " silenced";
+    return counted(report.files(), "file") + " checked: " + (counts.isEmpty() ? "no problems" : counts) + silenced;
   }
 
   private static String counted(long number, String word) {

@@ -1,8 +1,10 @@
 package rungbook.source;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.function.Function;
 
 /** Gathers problems and hands them out in reading order, each once. Threads may share one. */
 public final class Problems {
@@ -24,10 +26,19 @@ public final class Problems {
 
   /** In reading order; the same code at the same place counts once, even when several trees share a fragment. */
   public synchronized List<Problem> inReadingOrder() {
-    var once = new LinkedHashMap<Key, Problem>();
-    found.forEach(p -> once.putIfAbsent(new Key(p.code(), p.source().name(), p.span()), p));
-    return once.values().stream().sorted(Problem.IN_READING_ORDER).toList();
+    return once(found, problem -> problem);
   }
 
-  private record Key(Code code, String file, Span span) {}
+  /** The same for what has a problem. */
+  static <T> List<T> once(List<T> found, Function<T, Problem> problem) {
+    var once = new LinkedHashMap<Key, T>();
+    found.forEach(one -> once.putIfAbsent(Key.of(problem.apply(one)), one));
+    return once.values().stream().sorted(Comparator.comparing(problem, Problem.IN_READING_ORDER)).toList();
+  }
+
+  private record Key(Code code, String file, Span span) {
+    static Key of(Problem problem) {
+      return new Key(problem.code(), problem.source().name(), problem.span());
+    }
+  }
 }

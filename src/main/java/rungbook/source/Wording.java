@@ -22,7 +22,7 @@ import java.util.stream.Collectors;
  */
 public record Wording(Code code, Severity severity, String says, String hint, Optional<String> near, String page) {
 
-  private static final Map<String, Optional<Wording>> READ = new ConcurrentHashMap<>();
+  private static final Map<String, Wording> READ = new ConcurrentHashMap<>();
   private static final Pattern BLANK = Pattern.compile("\\{([a-z][a-z-]*)}");
   private static final String FENCE = "---\n";
 
@@ -41,7 +41,11 @@ public record Wording(Code code, Severity severity, String says, String hint, Op
 
   /** The wording of the code of a name, which may be anything that somebody wrote. */
   public static Optional<Wording> find(String name) {
-    return READ.computeIfAbsent(name, Wording::load);
+    Wording known = READ.get(name);
+    return known != null ? Optional.of(known) : load(name).map(found -> {
+      READ.putIfAbsent(name, found); // names without a page are not kept: there is no end of them
+      return found;
+    });
   }
 
   public String sentence(Problem problem) {

@@ -4,6 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -39,6 +41,40 @@ class CheckTest {
     Run run = Run.in(folder, "check", "a.md");
     assertEquals(0, run.exit(), run.out());
     assertTrue(run.out().endsWith("1 file checked: 2 notes\n"), run.out());
+  }
+
+  private static String quiet(String text) {
+    return text.replace("look: status light\n", "look: status light\nquiet: html-shown-as-text, because it reads so\n")
+        .replace("- yes:", "Press <b>gently</b>.\n\n- yes:");
+  }
+
+  @Test
+  void whatIsSilencedIsCountedAndNotShown() {
+    write("a.md", quiet(Texts.SOUND));
+    assertEquals(new Run(0, "1 file checked: no problems, 2 silenced\n", ""), Run.in(folder, "check", "a.md"));
+  }
+
+  @Test
+  void aLineThatSilencesNothingEndsWithOneAndIsFixed() throws IOException {
+    write("a.md", quiet(Texts.SOUND).replace("<b>gently</b>", "gently"));
+    Run run = Run.in(folder, "check", "a.md");
+    assertEquals(1, run.exit());
+    assertTrue(run.out().contains("a.md:10:8: warning quiet-unused: "), run.out());
+    assertEquals(0, Run.in(folder, "check", "--fix", "a.md").exit());
+    assertFalse(Files.readString(folder.resolve("a.md")).contains("quiet"));
+  }
+
+  @Test
+  void jsonTellsWhatIsSilencedWhereAndWhy() throws IOException {
+    write("a.md", quiet(Texts.SOUND));
+    JsonNode report = new ObjectMapper().readTree(Run.in(folder, "check", "a.md", "--format", "json").out());
+    assertEquals(2, report.at("/counts/silenced").asInt());
+    assertEquals(0, report.get("problems").size());
+    JsonNode first = report.at("/silenced/0");
+    assertEquals("html-shown-as-text 13 it reads so 10", first.get("code").asText() + " " + first.get("line") + " "
+        + first.at("/quiet/reason").asText() + " " + first.at("/quiet/line"));
+    assertEquals("a.md", first.get("file").asText());
+    assertEquals("a.md", first.at("/quiet/file").asText());
   }
 
   @Test

@@ -52,7 +52,7 @@ public final class Example {
 
   /** What is wrong with the library that all fences of a text make. */
   public static List<Problem> problems(String text) {
-    return library(text).problems();
+    return library(text).found().shown();
   }
 
   /** The library that all fences of a text make. */

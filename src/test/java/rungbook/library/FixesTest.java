@@ -64,10 +64,10 @@ class FixesTest {
   }
 
   private static void assertFixesWork(Library library) {
-    for (Problem problem : library.problems()) {
+    for (Problem problem : library.found().shown()) {
       if (problem.fix().isPresent()) {
-        Map<Code, Long> before = count(library.problems());
-        List<Problem> after = LibraryCompiler.compile(fixed(library.text(), problem.fix().get())).problems();
+        Map<Code, Long> before = count(library.found().shown());
+        List<Problem> after = LibraryCompiler.compile(fixed(library.text(), problem.fix().get())).found().shown();
         assertEquals(before.get(problem.code()) - 1, count(after).getOrDefault(problem.code(), 0L),
             problem + "\n" + after);
         after.stream().filter(other -> Wording.of(other).severity() == Severity.ERROR)

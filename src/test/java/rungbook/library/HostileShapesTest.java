@@ -89,7 +89,9 @@ class HostileShapesTest {
             "leads: " + "x, ".repeat(100_000), "minutes: " + "9".repeat(100_000), "with: " + "a b, ".repeat(50_000),
             "at: \"" + "a\\n".repeat(100_000) + "\"",
             "a: " + "[".repeat(100_000), "expect: " + "1 to ".repeat(50_000),
-            "open: " + IntStream.range(0, 50_000).mapToObj(i -> "n" + i).collect(Collectors.joining(", ")))
+            "open: " + IntStream.range(0, 50_000).mapToObj(i -> "n" + i).collect(Collectors.joining(", ")),
+            "quiet: " + IntStream.range(0, 50_000).mapToObj(i -> "unknown-n" + i).collect(Collectors.joining(", ")),
+            "quiet: " + "because".repeat(20_000), "quiet: " + "html-shown-as-text, ".repeat(50_000) + "because x")
         .map(line -> test("value " + line.substring(0, 14), TREE,
             FRONT + "## Start\n\n```check\n" + line + "\n```\n\n- yes: [End](#end)\n" + END));
   }
@@ -101,6 +103,9 @@ class HostileShapesTest {
         test("chain of 6,000 steps", TREE, chain(6_000, "[E](#end)")),
         test("chain with circles", TREE, chain(1_990, "[E](#s0)")),
         test("broken links", TREE, chain(1_990, "[E](#gone)")),
+        test("a quiet line and HTML in every step", TREE, chain(1_990, "[E](#end)")
+            .replace("lamp\n", "lamp\nquiet: html-shown-as-text, no-such-code, because x\n")
+            .replace("- yes", "<b>\n\n- yes")),
         test("other trees", TREE, chain(1_990, "[E](gone.md#x)")),
         test("80,000 headings", TREE, FRONT + "## H\n\n".repeat(80_000)));
   }

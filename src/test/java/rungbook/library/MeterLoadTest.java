@@ -41,6 +41,7 @@ class MeterLoadTest {
         .findFirst()
         .orElseThrow().tree();
     var result = prover.prove(tree, text, id -> Optional.empty());
-    return ProofJson.of(List.of(new ProofJson.Of("tree", result.proved().orElseThrow())), new Report(1, List.of()));
+    return ProofJson.of(List.of(new ProofJson.Of("tree", result.proved().orElseThrow())),
+        new Report(1, List.of(), List.of()));
   }
 }

@@ -54,7 +54,7 @@ class StarterLibraryTest {
 
   @Test
   void nothingIsWrongWithIt() {
-    assertEquals(List.of(), library.problems());
+    assertEquals(List.of(), library.found().shown());
   }
 
   @ParameterizedTest

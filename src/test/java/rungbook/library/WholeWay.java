@@ -25,6 +25,7 @@ import rungbook.report.Report;
 import rungbook.report.TextReport;
 import rungbook.source.Decoding;
 import rungbook.source.Problem;
+import rungbook.source.Silenced;
 import rungbook.source.Source;
 
 /**
@@ -93,7 +94,8 @@ final class WholeWay {
     LibraryText text = new LibraryText(texts, STARTER.pictures(), List.of());
     var users = new ArrayList<CompiledTree>();
     Library library = LibraryCompiler.readShared(text);
-    var problems = new ArrayList<>(library.sharedProblems());
+    var problems = new ArrayList<>(library.ofShared().shown());
+    var silenced = new ArrayList<>(library.ofShared().silenced());
     PackInput material = new PackInput(library.shared(), text.pictures());
     int longest = show(decoded.source());
     int packs = 0;
@@ -102,10 +104,11 @@ final class WholeWay {
       CompiledTree tree = LibraryCompiler.compile(id, texts.get("trees/" + id + ".md"), library.shared(), text);
       users.add(tree);
       problems.addAll(tree.problems());
+      silenced.addAll(tree.found().silenced());
       longest = Math.max(longest, Drawing.of(Diagram.of(tree.tree(), Diagram.Shares.UNKNOWN)).length());
       packs += tree.isSound() ? pack(tree, material) : 0;
     }
-    longest = Math.max(longest, report(problems));
+    longest = Math.max(longest, report(problems, silenced));
     users.forEach(tree -> further.forEach(more -> more.accept(tree)));
     return new Done(problems, packs, (THREADS.getCurrentThreadCpuTime() - start) / 1_000_000, longest);
   }
@@ -117,8 +120,8 @@ final class WholeWay {
         + document.sections().stream().mapToInt(section -> prose.of(section).length()).sum();
   }
 
-  private static int report(List<Problem> problems) {
-    Report report = new Report(1, problems);
+  private static int report(List<Problem> problems, List<Silenced> silenced) {
+    Report report = new Report(1, problems, silenced);
     return Math.max(TextReport.of(report, rungbook.report.Style.PLAIN).length(), JsonReport.of(report).length());
   }
 

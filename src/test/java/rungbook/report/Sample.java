@@ -4,6 +4,8 @@ import java.util.List;
 import java.util.Optional;
 import rungbook.source.Code;
 import rungbook.source.Problem;
+import rungbook.source.Quiet;
+import rungbook.source.Silenced;
 import rungbook.source.Source;
 import rungbook.source.Span;
 import rungbook.source.Witness;
@@ -23,6 +25,11 @@ final class Sample {
 
   static Problem gapShownBy(Witness witness) {
     return at("reading-gap", TREE, "under 5").with("readings", "5.0 to 23.9 V").shownBy(witness);
+  }
+
+  static Silenced silenced() {
+    return new Silenced(at("html-shown-as-text", TREE, "Y at the board"), new Quiet(Code.of("html-shown-as-text"), TREE,
+        span(TREE, "done"), "the label, it reads so", List.of(), Optional.empty()));
   }
 
   static Witness path() {

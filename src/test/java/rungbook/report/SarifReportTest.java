@@ -4,6 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
 import com.networknt.schema.Error;
 import com.networknt.schema.InputFormat;
 import com.networknt.schema.Schema;
@@ -30,7 +32,7 @@ class SarifReportTest {
   private static String sarif() {
     return SarifReport.of(new Report(3, List.of(Sample.unknownStep(), Sample.gapShownBy(Sample.path()),
         Sample.gapShownBy(new Witness.Reading("5.0 V")),
-        Sample.at("not-utf8", new Source("/elsewhere/größe 1.md", "x"), "x"))), "0.1.0");
+        Sample.at("not-utf8", new Source("/elsewhere/größe 1.md", "x"), "x")), List.of()), "0.1.0");
   }
 
   @Test
@@ -38,9 +40,25 @@ class SarifReportTest {
     assertEquals(List.of(), faults(sarif()));
   }
 
+  /** All results have suppressions or none has, by 3.27.23 of the standard. */
+  @Test
+  void aSilencedProblemIsASuppressedResult() throws IOException {
+    String sarif = SarifReport.of(new Report(1, List.of(Sample.unknownStep()), List.of(Sample.silenced())), "0.1.0");
+    assertEquals(List.of(), faults(sarif));
+    JsonNode results = new ObjectMapper().readTree(sarif).at("/runs/0/results");
+    assertEquals(2, results.size());
+    assertEquals(0, results.get(0).get("suppressions").size());
+    JsonNode suppression = results.get(1).at("/suppressions/0");
+    assertEquals("inSource", suppression.get("kind").asText());
+    assertEquals("the label, it reads so", suppression.get("justification").asText());
+    assertEquals(3, suppression.at("/location/physicalLocation/region/startLine").asInt());
+    assertFalse(faults(sarif.replace("inSource", "somewhere")).isEmpty());
+    assertFalse(sarif().contains("suppressions"));
+  }
+
   @Test
   void anEmptyReportFitsToo() throws IOException {
-    assertEquals(List.of(), faults(SarifReport.of(new Report(0, List.of()), "0.1.0")));
+    assertEquals(List.of(), faults(SarifReport.of(new Report(0, List.of(), List.of()), "0.1.0")));
   }
 
   @Test

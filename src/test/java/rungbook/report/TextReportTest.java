@@ -15,7 +15,7 @@ import rungbook.source.Witness;
 class TextReportTest {
 
   private static String text(Problem... problems) {
-    return TextReport.of(new Report(1, List.of(problems)), Style.PLAIN);
+    return TextReport.of(new Report(1, List.of(problems), List.of()), Style.PLAIN);
   }
 
   @Test
@@ -48,7 +48,7 @@ class TextReportTest {
 
   @Test
   void colourOnlyRepeatsWhatTheWordsSay() {
-    Report report = new Report(1, List.of(Sample.unknownStep(), Sample.gapShownBy(Sample.path())));
+    Report report = new Report(1, List.of(Sample.unknownStep(), Sample.gapShownBy(Sample.path())), List.of());
     String coloured = TextReport.of(report, Style.COLOR);
     assertTrue(coloured.contains("\u001B[1;31m"));
     assertEquals(TextReport.of(report, Style.PLAIN), coloured.replaceAll("\u001B\\[[0-9;]*m", ""));
@@ -76,9 +76,16 @@ class TextReportTest {
   }
 
   @Test
+  void theSummaryCountsWhatIsSilencedAndShowsNothingOfIt() {
+    assertEquals("1 file checked: no problems, 1 silenced\n",
+        TextReport.of(new Report(1, List.of(), List.of(Sample.silenced())), Style.PLAIN));
+  }
+
+  @Test
   void theSummaryCountsEachSeverity() {
-    assertEquals("1,204 files checked: no problems", TextReport.summary(new Report(1204, List.of())));
+    assertEquals("1,204 files checked: no problems", TextReport.summary(new Report(1204, List.of(), List.of())));
     assertEquals("2 files checked: 2 errors, 1 note", TextReport.summary(new Report(2,
-        List.of(Sample.unknownStep(), Sample.unknownStep(), Sample.at("html-shown-as-text", Sample.TREE, "Call")))));
+        List.of(Sample.unknownStep(), Sample.unknownStep(), Sample.at("html-shown-as-text", Sample.TREE, "Call")),
+        List.of())));
   }
 }

@@ -60,7 +60,7 @@ class ChangedOutsideTest {
   }
 
   private List<String> codes(DocumentPath path) {
-    return shelf.problems(path).stream().map(problem -> problem.code().name()).distinct().toList();
+    return shelf.found(path).shown().stream().map(problem -> problem.code().name()).distinct().toList();
   }
 
   /** Changes a newest revision's bytes, and makes the shelf look at the store anew by saving something else. */

@@ -2,6 +2,7 @@ package rungbook.proof.rules;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import rungbook.proof.plan.ProofContext;
 import rungbook.proof.propagation.ArrivalTable;
 import rungbook.proof.propagation.End;
@@ -9,6 +10,7 @@ import rungbook.proof.propagation.Propagation;
 import rungbook.proof.propagation.WitnessBudget;
 import rungbook.proof.propagation.WitnessSearch;
 import rungbook.proof.report.Proof;
+import rungbook.source.Code;
 import rungbook.source.Problem;
 import rungbook.source.Problems;
 import rungbook.source.Witness;
@@ -34,6 +36,11 @@ public record ProofRuleContext(Tree tree, ProofContext course, Propagation walke
       new StrayReadsLive(),
       new WaysNotTaken(),
       new ExpectationNotMet());
+
+  /** What the rules may report. */
+  public static Stream<Code> codes() {
+    return RULES.stream().flatMap(rule -> rule.codes().stream());
+  }
 
   public List<Problem> problems() {
     Problems out = new Problems();

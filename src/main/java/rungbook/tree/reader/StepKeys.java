@@ -21,9 +21,9 @@ public final class StepKeys {
   static final Code UNKNOWN_KEY = Code.of("unknown-key");
   static final Code VALUE_MISSING = Code.of("value-missing");
 
-  static final Set<String> FRONT = Set.of("title", "complaint", "system", "meter", "exits");
+  static final Set<String> FRONT = Set.of("title", "complaint", "system", "meter", "exits", QuietReader.KEY);
 
-  private static final Set<String> COMMON = Set.of("at", "minutes", "cautions");
+  private static final Set<String> COMMON = Set.of("at", "minutes", "cautions", QuietReader.KEY);
   private static final Set<
       String> ACTIONS = Arrays.stream(ActionKind.values()).map(ActionKind::words).collect(Collectors.toSet());
   private static final Set<String> CHECK = with(COMMON,
@@ -31,7 +31,7 @@ public final class StepKeys {
   private static final Set<String> TASK = with(COMMON, ACTIONS);
   private static final Set<String> FINDING = with(TASK, Set.of("fault", "healthy", "refer", "evacuate"));
   private static final Set<String> TAKE = with(COMMON, Set.of("fragment"));
-  private static final Set<String> EXIT = Set.of("answer");
+  private static final Set<String> EXIT = Set.of("answer", QuietReader.KEY);
 
   private StepKeys() {}
 

@@ -15,6 +15,7 @@ import org.eclipse.microprofile.openapi.annotations.tags.Tag;
 import rungbook.library.CompiledTree;
 import rungbook.markdown.DocumentReader;
 import rungbook.markdown.Prose;
+import rungbook.source.ProblemList;
 import rungbook.source.Source;
 import rungbook.source.Span;
 import rungbook.store.Store;
@@ -50,7 +51,12 @@ class LiveApi {
   /** @param line where the cursor is, counted from 1 */
   record Written(String path, String text, int line) {}
 
-  record Checked(List<ProblemView> problems) {}
+  /** @param silenced how many more problems the text silences at their place, with a reason */
+  record Checked(List<ProblemView> problems, int silenced) {
+    static Checked of(ProblemList found) {
+      return new Checked(ProblemView.of(found.shown()), found.silenced().size());
+    }
+  }
 
   /** @param title the step's, the document's where the cursor is in no step */
   record Preview(String title, String html) {}
@@ -59,7 +65,7 @@ class LiveApi {
   @Path("check")
   @Operation(summary = "Everything wrong with a text, against the library as saved")
   public Checked check(Written written) {
-    return new Checked(ProblemView.of(shelf.problems(Requests.path(written.path()), text(written))));
+    return Checked.of(shelf.found(Requests.path(written.path()), text(written)));
   }
 
   @GET
@@ -67,7 +73,7 @@ class LiveApi {
   @Consumes(MediaType.WILDCARD)
   @Operation(summary = "Everything wrong with a text as saved")
   public Checked checkSaved(String path) {
-    return new Checked(ProblemView.of(shelf.problems(Requests.head(store, Requests.path(path)).path())));
+    return Checked.of(shelf.found(Requests.head(store, Requests.path(path)).path()));
   }
 
   @POST

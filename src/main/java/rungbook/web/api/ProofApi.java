@@ -11,6 +11,7 @@ import jakarta.ws.rs.core.MediaType;
 import java.util.List;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.eclipse.microprofile.openapi.annotations.tags.Tag;
+import rungbook.library.Silencing;
 import rungbook.report.ProofJson;
 import rungbook.report.Report;
 import rungbook.store.Store;
@@ -43,9 +44,11 @@ class ProofApi {
           + "`proofs` is empty when the tree cannot be proved, and a problem says why")
   public String saved(String path, @Context RoutingContext request) {
     var at = Requests.head(store, Requests.path(path)).path();
-    var result = proofs.saved(shelf.tree(at).orElseThrow(() -> ProblemException.noTree(path)), Asker.of(request));
+    var compiled = shelf.tree(at).orElseThrow(() -> ProblemException.noTree(path));
+    var result = proofs.saved(compiled, Asker.of(request));
+    var found = Silencing.ofProof(compiled.tree(), result);
     return ProofJson.of(result.proved().map(proof -> new ProofJson.Of(at.text(), proof)).stream().toList(),
-        new Report(1, result.problems()));
+        new Report(1, found.shown(), found.silenced()));
   }
 
   @POST

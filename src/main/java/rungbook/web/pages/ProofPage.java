@@ -9,6 +9,7 @@ import jakarta.ws.rs.core.Context;
 import jakarta.ws.rs.core.MediaType;
 import java.util.List;
 import java.util.Optional;
+import rungbook.library.Silencing;
 import rungbook.source.Wording;
 import rungbook.store.Store;
 import rungbook.text.UrlPath;
@@ -57,6 +58,7 @@ class ProofPage {
         : Wording.of(result.problems().get(0)).sentence(result.problems().get(0));
     return Pages.proof(
         new View(TreeEntry.of(compiled).title(), "/tree/" + href, "/edit/" + href, at.text(), InlineCode.parts(why),
-            result.proved().map(proof -> ProofViews.of(proof, "/tree/" + href)), ProblemView.of(result.problems())));
+            result.proved().map(proof -> ProofViews.of(proof, "/tree/" + href)),
+            ProblemView.of(Silencing.ofProof(compiled.tree(), result).shown())));
   }
 }

@@ -79,6 +79,6 @@ class SharedPage {
     var source = new Source(path, revision.text());
     return new TextView(item(source), UrlPath.of(path),
         Prose.of(DocumentReader.read(source), new PageLinks(path)).whole(),
-        ProblemView.of(shelf.problems(revision.path())), DocumentEntry.of(revision));
+        ProblemView.of(shelf.found(revision.path()).shown()), DocumentEntry.of(revision));
   }
 }

@@ -17,7 +17,7 @@ import rungbook.library.Library;
 import rungbook.library.LibraryText;
 import rungbook.markdown.DocumentReader;
 import rungbook.markdown.Entry;
-import rungbook.source.Problem;
+import rungbook.source.ProblemList;
 import rungbook.source.Source;
 import rungbook.store.Store;
 import rungbook.store.document.DocumentPath;
@@ -113,7 +113,7 @@ public class CompiledLibrary {
       return old.tree().source().text().equals(entry.getValue().text()) ? old
           : LibraryCompiler.compile(entry.getKey(), entry.getValue(), before.shared(), text);
     }).toList();
-    return new Library(text, before.shared(), trees, before.sharedProblems());
+    return new Library(text, before.shared(), trees, before.ofShared());
   }
 
   private static boolean isSharedAlike(LibraryText now, LibraryText before) {
@@ -137,23 +137,23 @@ public class CompiledLibrary {
     return LibraryCompiler.compile(id(path), new Source(path.text(), text), library().shared(), library().text());
   }
 
-  /** Problems of any text as somebody has it on the screen. */
-  public List<Problem> problems(DocumentPath path, String text) {
+  /** What is wrong with any text as somebody has it on the screen. */
+  public ProblemList found(DocumentPath path, String text) {
     if (path.isTree()) {
-      return compile(path, text).problems();
+      return compile(path, text).found();
     }
     var texts = new TreeMap<>(library().text().texts());
     texts.put(path.text(), new Source(path.text(), text));
-    return problemsIn(path, LibraryCompiler.compile(new LibraryText(texts, library().text().pictures(), List.of())));
+    return foundIn(path, LibraryCompiler.compile(new LibraryText(texts, library().text().pictures(), List.of())));
   }
 
-  /** Problems of a text as saved. */
-  public List<Problem> problems(DocumentPath path) {
-    return tree(path).map(CompiledTree::problems).orElseGet(() -> problemsIn(path, library()));
+  /** What is wrong with a text as saved. */
+  public ProblemList found(DocumentPath path) {
+    return tree(path).map(CompiledTree::found).orElseGet(() -> foundIn(path, library()));
   }
 
-  private static List<Problem> problemsIn(DocumentPath path, Library library) {
-    return library.problems().stream().filter(problem -> problem.source().name().equals(path.text())).toList();
+  private static ProblemList foundIn(DocumentPath path, Library library) {
+    return library.found().filter(problem -> problem.source().name().equals(path.text()));
   }
 
   /** The company's name, where the library says whose it is. */

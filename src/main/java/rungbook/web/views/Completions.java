@@ -11,6 +11,7 @@ import java.util.stream.Stream;
 import rungbook.action.ActionKind;
 import rungbook.action.ActionObject;
 import rungbook.library.Library;
+import rungbook.source.Codes;
 import rungbook.system.Names;
 import rungbook.system.Vocabulary;
 import rungbook.tree.Quantity;
@@ -37,6 +38,7 @@ public record Completions(Map<String, Collection<String>> keys, Map<String, Coll
     values.put("fragment", ids(library, "shared/fragments/"));
     values.put("cautions", ids(library, "shared/cautions/").stream().map(id -> id.replace('-', ' ')).toList());
     values.put("measure", Quantity.allWords());
+    values.put("quiet", Codes.silenceable());
     values.put("healthy", YES);
     values.put("evacuate", YES);
     Optional.ofNullable(library.shared().systems().get(Names.key(system))).ifPresent(found -> addSystem(found, values));

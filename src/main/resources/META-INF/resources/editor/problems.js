@@ -19,8 +19,8 @@ export function problemList(path, list, count) {
     }))));
   }
 
-  function write(view, problems) {
-    count.textContent = problems.length ? `(${problems.length})` : "(none)";
+  function write(view, problems, silenced) {
+    count.textContent = `(${problems.length || "none"}${silenced ? `, ${silenced} silenced` : ""})`;
     list.replaceChildren(...(problems.length ? [listOf(view, problems)] : [paragraph(`No problems.${isNewTree() ? " The tree can become a pack once it is saved." : ""}`)]));
   }
 
@@ -92,7 +92,7 @@ export function problemList(path, list, count) {
         list.replaceChildren(paragraph(`${body.detail}; ${body.hint}`));
       } else if (view.state.doc.toString() === text) {
         mark(view, body.problems);
-        write(view, body.problems);
+        write(view, body.problems, body.silenced);
       }
     })
   };

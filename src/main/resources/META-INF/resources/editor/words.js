@@ -1,5 +1,5 @@
 // Offers the words that fit where the cursor stands.
-const FRONT = ["title", "complaint", "system", "meter"];
+const FRONT = ["title", "complaint", "system", "meter", "quiet"];
 const KINDS = ["check", "task", "finding", "take"];
 const ANSWERS = ["yes", "no", "done", "cannot be done", "anything else", "OL", "no reading"];
 
@@ -33,8 +33,8 @@ export function vocabulary() {
   }
 
   function inFront(before, at) {
-    const value = /^(system|meter)\s*:\s*([^,]*)$/.exec(before);
-    if (value) return offer(at - value[2].length, words.values[value[1]] ?? []);
+    const value = /^(?:(system|meter)\s*:\s*|(quiet)\s*:\s*(?:[^,]*,\s*)*)([^,]*)$/.exec(before);
+    if (value) return offer(at - value[3].length, words.values[value[1] ?? value[2]] ?? []);
     return /^\w*$/.test(before) ? offer(at - before.length, FRONT, ": ") : null;
   }
 

@@ -61,6 +61,16 @@ class LiveApiTest {
   }
 
   @Test
+  void whatTheTextSilencesIsCounted() {
+    String text = TREE.replace("A **bold** word.", "A <b>bold</b> word.").replace("```check\n",
+        "```check\nquiet: html-shown-as-text, because it reads so\n");
+    check("trees/live.md", text).body("problems.code", not(hasItem("html-shown-as-text"))).body("silenced", equalTo(2));
+    check("trees/live.md", text.replace("html-shown-as-text", "html-shown-as-txt"))
+        .body("problems.find { it.code == 'unknown-code' }.fix", equalTo("write `html-shown-as-text`"))
+        .body("silenced", equalTo(0));
+  }
+
+  @Test
   void theTextThatANewTreeBeginsWithHasNoProblem() {
     check("trees/live.md", NewTexts.tree("No heat: \"cold\" house", "It's cold", "")).body("problems", hasSize(0));
     check("trees/live.md", NewTexts.tree("No heat", "Cold # air", "split-cooling-gas-furnace")).body("problems",
@@ -93,7 +103,9 @@ class LiveApiTest {
     given().get("/api/words?system=split-cooling-gas-furnace").then()
         .body("values.at", hasItems("furnace", "thermostat")).body("values.leads", hasItems("R", "C", "Y"))
         .body("values.cautions", hasItem("live control voltage")).body("values.set", hasItem("thermostat cooling"))
-        .body("keys.check", hasItems("measure", "expect"));
+        .body("keys.check", hasItems("measure", "expect", "quiet"))
+        .body("values.quiet", hasItems("check-tells-nothing", "html-shown-as-text"))
+        .body("values.quiet", not(hasItem("unknown-step")));
     given().get("/api/words?system=nothing").then().body("values.at", equalTo(null)).body("values.measure",
         hasItem("AC volts"));
   }

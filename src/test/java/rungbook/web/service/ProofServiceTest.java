@@ -29,6 +29,7 @@ import rungbook.library.Library;
 import rungbook.library.LibraryText;
 import rungbook.library.Prover;
 import rungbook.proof.Proving;
+import rungbook.source.ProblemList;
 import rungbook.source.Source;
 import rungbook.web.http.Asker;
 import rungbook.web.http.ProblemException;
@@ -179,7 +180,7 @@ class ProofServiceTest {
     var large = LibraryCompiler.compile("large", new Source("trees/large.md", LargeTree.TEXT), shared, text);
     var small = LibraryCompiler.trees(text, shared, "contactor-buzzes-control-voltage-low"::equals).findFirst()
         .orElseThrow();
-    service = new ProofService(() -> new Library(text, shared, List.of(), List.of()),
+    service = new ProofService(() -> new Library(text, shared, List.of(), ProblemList.of(List.of())),
         ProofService.provenBy(new Prover(Samples.USUAL)), SETTINGS);
     var gone = new Gone();
     var slow = ask(() -> service.draft(large, new Asker("ann", gone.actions::add)));
