@@ -3,7 +3,7 @@ package rungbook.system;
 import java.util.List;
 import java.util.function.Consumer;
 
-/** When a contact is closed or a state is there, from the words {@code and}, {@code or} and {@code not}. */
+/** When a contact is closed or a state is on: terms joined by {@code and}, {@code or} and {@code not}. */
 public sealed interface Condition {
 
   record All(List<Condition> of) implements Condition {}
@@ -12,21 +12,24 @@ public sealed interface Condition {
 
   record Not(Condition of) implements Condition {}
 
-  /** A selector stands at a position. */
-  record Stands(String control, String position) implements Condition {}
+  /** A selector is at a position; both are keys. */
+  record Selected(String control, String position) implements Condition {}
 
-  /** A part or state by its key: pulled in, running, powered, or there. */
+  /** A load or state, by its key, is on: pulled in, running or powered. */
   record On(String name) implements Condition {}
 
-  /** Energised but not pulled in. */
+  /** A load, by its key, is energized but not pulled in. */
   record Humming(String name) implements Condition {}
 
-  /** A contact, switch or fuse by its key. */
+  /** A contact, switch or fuse, by its key, is closed. */
   record Closed(String name) implements Condition {}
 
-  Condition ALWAYS = new All(List.of());
+  /** A condition that always holds. */
+  static Condition always() {
+    return new All(List.of());
+  }
 
-  /** Hands every single term to {@code take}. */
+  /** Calls {@code take} with each term. */
   default void eachTerm(Consumer<Condition> take) {
     if (this instanceof All all) {
       all.of().forEach(c -> c.eachTerm(take));

@@ -4,8 +4,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 
-/** A system with its circuit: what a proof needs beside the words of the {@link Vocabulary}. */
+/** A system's vocabulary and its circuit: parts, faults and conditions of the sights. */
 public record ControlSystem(Vocabulary vocabulary, List<Part> parts, List<Fault> faults, List<SightCondition> sights) {
+
+  /** A sight and when it is seen. */
+  public record SightCondition(String name, Condition when) {}
 
   public ControlSystem {
     parts = List.copyOf(parts);
@@ -21,13 +24,15 @@ public record ControlSystem(Vocabulary vocabulary, List<Part> parts, List<Fault>
     return parts.stream().filter(part -> part.key().equals(key)).findFirst();
   }
 
-  /** The part a limb belongs to. */
-  public Optional<Part> partOfLimb(String key) {
-    return parts.stream().filter(part -> part.limbs().stream().anyMatch(limb -> limb.key().equals(key))).findFirst();
+  /** The part that a branch belongs to, by the branch's key. */
+  public Optional<Part> partOfBranch(String key) {
+    return parts.stream().filter(part -> part.branches().stream().anyMatch(branch -> branch.key().equals(key)))
+        .findFirst();
   }
 
-  /** The limb of this key; of several, the first. */
-  public Optional<PartBranch> limb(String key) {
-    return parts.stream().flatMap(part -> part.limbs().stream()).filter(limb -> limb.key().equals(key)).findFirst();
+  /** The first branch with this key. */
+  public Optional<PartBranch> branch(String key) {
+    return parts.stream().flatMap(part -> part.branches().stream()).filter(branch -> branch.key().equals(key))
+        .findFirst();
   }
 }

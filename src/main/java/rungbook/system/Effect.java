@@ -1,35 +1,35 @@
 package rungbook.system;
 
-/** What a fault does to the circuit. A {@code limb} or {@code part} is the key of one. */
+/** What a fault does to the circuit. A {@code branch} or {@code part} is a key. */
 public sealed interface Effect {
 
-  /** No current passes. */
-  record Open(String limb) implements Effect {}
+  /** An open branch. */
+  record Open(String branch) implements Effect {}
 
-  /** Bridged within, by a few hundredths of an ohm or as many as the text says. */
-  record Bridge(String limb, double ohms) implements Effect {}
+  /** Ohms across a branch. */
+  record Bridge(String branch, double ohms) implements Effect {}
 
-  /** Two terminals touch. */
+  /** A connection between two terminals. */
   record Join(Terminal a, Terminal b, double ohms) implements Effect {}
 
-  /** A bad connection in series. */
-  record Raise(String limb, double ohms) implements Effect {}
+  /** Ohms in series with a branch: a bad connection. */
+  record Raise(String branch, double ohms) implements Effect {}
 
-  /** A contact or switch that does not move. */
-  record Hold(String limb, boolean closed) implements Effect {}
+  /** A contact or switch that is stuck. */
+  record Hold(String branch, boolean closed) implements Effect {}
 
-  /** A board or state that never comes on, though it draws what it drew. */
+  /** A load or state that never comes on; a load still draws its resting current. */
   record Stop(String part) implements Effect {}
 
-  /** Two conductors changed over at their second end. */
-  record Cross(String limb, String other) implements Effect {}
+  /** Two conductors that are swapped at their second end. */
+  record Cross(String branch, String other) implements Effect {}
 
-  /** A transformer whose windings add so many times their resistance. */
+  /** A transformer whose winding resistance is multiplied. */
   record Weaken(String part, double times) implements Effect {}
 
-  /** A transformer connected by the wrong lead. */
+  /** A transformer connected by the wrong primary lead. */
   record Tap(String part, double primaryVolts) implements Effect {}
 
-  /** A supply outside its spread. */
+  /** A supply with other volts. */
   record Lower(String part, Interval volts) implements Effect {}
 }

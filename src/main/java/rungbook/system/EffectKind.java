@@ -5,14 +5,14 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
- * What can go wrong with which kind of part: the one table of effects and parts. An effect that a part cannot have
- * would do
- * nothing, and a fault that does nothing can never be found.
+ * The effects, and the kinds of part that can have each. A part cannot have an effect that would change nothing,
+ * because no check can find a fault that changes nothing.
  */
+@SuppressWarnings("ImmutableEnumChecker") // List.of and Class are immutable
 enum EffectKind {
   OPEN("opened", "open %s", Part.Supply.class, Part.Fuse.class, Part.Switch.class, Part.Cable.class, Part.Wire.class,
       Part.Transformer.class, Part.Load.class, Part.Capacitor.class),
-  /** A conductor is not bridged from end to end: two of them touch, which is {@link Effect.Join}. */
+  /** Not for conductors: two conductors that touch are {@link Effect.Join}. */
   SHORT("shorted", "short %s", Part.Supply.class, Part.Fuse.class, Part.Switch.class, Part.Transformer.class,
       Part.Load.class,
       Part.Capacitor.class),
@@ -47,8 +47,9 @@ enum EffectKind {
   }
 
   /**
-   * What can be written of a part instead: {@code `open control fuse`, `short control fuse`}. @param name of the part
-   * or limb
+   * The effects that a part can have, as the text writes them: {@code `open control fuse`, `short control fuse`}.
+   *
+   * @param name of the part or branch
    */
   static String instead(Part part, String name) {
     String fit = Stream.of(values()).filter(kind -> kind.fits(part))

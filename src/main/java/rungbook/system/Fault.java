@@ -2,7 +2,11 @@ package rungbook.system;
 
 import java.util.List;
 
-/** @param likelihood against the other faults of the system, in any unit */
+/**
+ * A fault of a system.
+ *
+ * @param likelihood relative to the other faults of the system, in any unit
+ */
 public record Fault(String name, List<Effect> effects, double likelihood) {
 
   public Fault {

@@ -5,7 +5,7 @@ import java.util.Optional;
 import rungbook.markdown.Entry;
 import rungbook.source.Code;
 
-/** Looks up the part or the limb that an effect names, and whether its kind can have that effect. */
+/** Looks up the part or branch that an effect names, and checks that its kind can have the effect. */
 final class FaultyParts {
 
   static final Code FAULT_WITHOUT_PART = Code.of("fault-without-part");
@@ -14,26 +14,32 @@ final class FaultyParts {
   private final SystemProblems problems;
   private final boolean everyPartIsRead;
 
-  /** @param system its parts are all there, unless there are problems already */
+  /**
+   * Creates the lookup.
+   *
+   * @param system has all its parts unless there are problems already
+   */
   FaultyParts(ControlSystem system, SystemProblems problems) {
     this.system = system;
     this.problems = problems;
     this.everyPartIsRead = problems.all().isEmpty();
   }
 
-  /** The key of a limb; empty, and reported, if there is none or it cannot have the effect. */
-  Optional<String> limb(EffectKind effect, String written, Entry.Item item) {
-    List<String> limbs = system.parts().stream().flatMap(part -> part.limbs().stream()).map(PartBranch::name).toList();
+  /** The key of a branch; reports an unknown branch or one that cannot have the effect, and returns empty. */
+  Optional<String> branch(EffectKind effect, String written, Entry.Item item) {
+    List<String> branches = system.parts().stream().flatMap(part -> part.branches().stream()).map(PartBranch::name)
+        .toList();
     String key = Names.key(written);
-    // a state has no limb, and yet what is wrong is the effect and not its name
-    Optional<Part> part = system.partOfLimb(key).or(() -> system.part(key).filter(named -> named.limbs().isEmpty()));
-    return fit(effect, part, written, limbs, item);
+    // a state has no branch; report the effect and not the name
+    Optional<
+        Part> part = system.partOfBranch(key).or(() -> system.part(key).filter(named -> named.branches().isEmpty()));
+    return fit(effect, part, written, branches, item);
   }
 
-  /** The key of a part; empty, and reported, if there is none or it cannot have the effect. */
+  /** The key of a part; reports an unknown part or one that cannot have the effect, and returns empty. */
   Optional<String> part(EffectKind effect, String written, Entry.Item item) {
     String key = Names.key(written);
-    Optional<Part> part = system.part(key).or(() -> system.partOfLimb(key).filter(owner -> !effect.fits(owner)));
+    Optional<Part> part = system.part(key).or(() -> system.partOfBranch(key).filter(owner -> !effect.fits(owner)));
     return fit(effect, part, written, system.parts().stream().map(Part::name).toList(), item);
   }
 
@@ -52,7 +58,7 @@ final class FaultyParts {
     return Optional.of(Names.key(written));
   }
 
-  /** The kind as the text writes it, with its article. */
+  /** The kind as the text writes it, with its indefinite article. */
   private String kind(Part part) {
     Vocabulary.Part known = system.vocabulary().parts().get(part.key());
     String kind = known == null ? "part" : known.kind();

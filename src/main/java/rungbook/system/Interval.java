@@ -1,6 +1,6 @@
 package rungbook.system;
 
-/** A quantity and its spread; both ends alike where the text gives one number. */
+/** A quantity's tolerance interval; {@code low} equals {@code high} if the text gives one number. */
 public record Interval(double low, double high) {
 
   public static Interval exactly(double value) {
@@ -11,7 +11,7 @@ public record Interval(double low, double high) {
     return (low + high) / 2;
   }
 
-  /** From {@code low} at −1 to {@code high} at 1. */
+  /** Linear from {@code low} at −1 to {@code high} at 1. */
   public double at(double draw) {
     return middle() + draw * (high - low) / 2;
   }

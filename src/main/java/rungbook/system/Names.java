@@ -2,12 +2,12 @@ package rungbook.system;
 
 import java.util.Locale;
 
-/** Names as people write them: case does not count, hyphens and spaces are the same. */
+/** Compares names as people write them: ignores case; a hyphen equals a space. */
 public final class Names {
 
   private Names() {}
 
-  /** The form under which a name is looked up. */
+  /** The normalized form of a name, for lookup. */
   public static String key(String written) {
     String key = written.strip();
     return isKey(key) ? key : folded(key);
@@ -16,14 +16,14 @@ public final class Names {
   private static boolean isKey(String name) {
     for (int i = 0; i < name.length(); i++) {
       char c = name.charAt(i);
-      if (!(c >= 'a' && c <= 'z' || c >= '0' && c <= '9' || c == ' ' && name.charAt(i - 1) != ' ')) {
+      if (!((c >= 'a' && c <= 'z') || (c >= '0' && c <= '9') || (c == ' ' && name.charAt(i - 1) != ' '))) {
         return false;
       }
     }
     return true;
   }
 
-  /** Written out, since every name of every step passes here. */
+  /** A loop instead of a regular expression, because every name of every step passes here. */
   private static String folded(String name) {
     var key = new StringBuilder(name.length());
     for (int i = 0; i < name.length(); i++) {

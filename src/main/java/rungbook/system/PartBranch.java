@@ -1,8 +1,7 @@
 package rungbook.system;
 
 /**
- * A way for current from one terminal to another: a conductor, a contact, a winding; named so that a fault can name
- * it.
+ * A branch of a part, from one terminal to another: a conductor, contact or winding. Faults refer to it by its name.
  */
 public record PartBranch(String name, Terminal a, Terminal b) {
 

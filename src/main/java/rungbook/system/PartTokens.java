@@ -13,10 +13,10 @@ import rungbook.markdown.Entry;
 import rungbook.source.Span;
 
 /**
- * The comma-separated particulars of a line, sorted into quantities and words.
+ * The comma-separated items of a part's line, as quantities and words.
  *
- * <p>A quantity is a number, or {@code low to high}, with words around it; the words are its key:
- * {@code picks up at 15 to 19 V} is 15 to 19 under {@code picks up at V}.
+ * <p>A quantity is a number, or {@code low to high}, with words around it. The words are its key:
+ * {@code picks up at 15 to 19 V} is 15 to 19 with the key {@code picks up at V}.
  */
 final class PartTokens {
 
@@ -31,11 +31,16 @@ final class PartTokens {
   private final List<Entry.Item> words = new ArrayList<>();
   private final Set<String> asked = new LinkedHashSet<>();
 
-  /** @param repeats the key of a quantity that may stand several times */
+  /**
+   * Reads the items.
+   *
+   * @param skip how many items to skip
+   * @param repeats the key of a quantity that may occur several times
+   */
   static PartTokens of(Entry entry, int skip, String repeats) {
-    var phrases = new PartTokens();
-    entry.items().stream().skip(skip).forEach(item -> phrases.take(item, repeats));
-    return phrases;
+    var tokens = new PartTokens();
+    entry.items().stream().skip(skip).forEach(item -> tokens.take(item, repeats));
+    return tokens;
   }
 
   private void take(Entry.Item item, String repeats) {
@@ -56,7 +61,7 @@ final class PartTokens {
     }
   }
 
-  /** Where the first number starts, its sign included; the text's end if there is none. */
+  /** The index of the first number, sign included; the length of the text if there is none. */
   private static int number(String text) {
     int at = 0;
     while (at < text.length() && !isDigit(text.charAt(at))) {
@@ -86,7 +91,7 @@ final class PartTokens {
     return words;
   }
 
-  /** Takes out the words that start so, and gives what follows. */
+  /** Removes the items that start with these words; returns the rest of each. */
   List<Entry.Item> takeAfter(String start) {
     var taken = words.stream().filter(item -> item.text().startsWith(start)).toList();
     words.removeAll(taken);
@@ -94,7 +99,7 @@ final class PartTokens {
         .toList();
   }
 
-  /** Quantities that nobody has asked for. */
+  /** Quantities that were never looked up. */
   List<Map.Entry<String, Quantity>> unasked() {
     return quantities.entrySet().stream().filter(e -> !asked.contains(e.getKey())).toList();
   }

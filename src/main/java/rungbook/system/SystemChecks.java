@@ -11,7 +11,7 @@ import rungbook.markdown.Document;
 import rungbook.source.Code;
 import rungbook.source.Span;
 
-/** What can be wrong with a system whose every line is right by itself. */
+/** Checks a system across its lines, once each line is right by itself. */
 final class SystemChecks {
 
   static final Code CONTROL_WITHOUT_CONTACT = Code.of("control-without-contact");
@@ -23,18 +23,18 @@ final class SystemChecks {
 
   private final ControlSystem system;
   private final SystemProblems problems;
-  private final Span start;
+  private final Span frontMatter;
 
   private SystemChecks(ControlSystem system, Document document, SystemProblems problems) {
     this.system = system;
     this.problems = problems;
-    this.start = document.frontSpan();
+    this.frontMatter = document.frontSpan();
   }
 
   static void inspect(ControlSystem system, Document document, SystemProblems problems) {
     var checks = new SystemChecks(system, document, problems);
     if (system.parts().isEmpty() || !problems.all().isEmpty()) {
-      return; // words alone are enough for a tree to be checked; a line that is wrong would only cause more reports
+      return; // a vocabulary without parts is enough to check trees; a wrong line would only cause more reports
     }
     checks.transformersAreClass2();
     checks.fusesAreClass2();
@@ -56,15 +56,16 @@ final class SystemChecks {
     });
   }
 
-  /** Only fuses that a transformer feeds are bound by Class 2. */
+  /** Only fuses that a transformer feeds are subject to Class 2. */
   private void fusesAreClass2() {
     var fed = new HashSet<Terminal>();
-    system.parts(Part.Transformer.class).filter(t -> t.limbs().size() == 2)
-        .forEach(t -> fed.addAll(List.of(t.limbs().get(1).a(), t.limbs().get(1).b())));
+    system.parts(Part.Transformer.class).filter(t -> t.branches().size() == 2)
+        .forEach(t -> fed.addAll(List.of(t.branches().get(1).a(), t.branches().get(1).b())));
     var near = reached(fed);
     system.parts(Part.Fuse.class).filter(fuse -> !fuse.breaker())
         .filter(
-            fuse -> fuse.limbs().stream().anyMatch(limb -> near.contains(limb.a()) && !nearSupply().contains(limb.a())))
+            fuse -> fuse.branches().stream()
+                .anyMatch(branch -> near.contains(branch.a()) && !nearSupply().contains(branch.a())))
         .filter(fuse -> fuse.ratedAmps() > Class2.mostFuseAmps(secondaryVolts()))
         .forEach(fuse -> problems.add(FUSE_OUTSIDE_CLASS_2, fuse.span(), "name", fuse.name(), "most",
             Math.round(Class2.mostFuseAmps(secondaryVolts()) * 100) / 100.0));
@@ -76,41 +77,44 @@ final class SystemChecks {
 
   private Set<Terminal> nearSupply() {
     var from = new HashSet<Terminal>();
-    system.parts(Part.Supply.class).forEach(s -> s.limbs().forEach(limb -> from.addAll(List.of(limb.a(), limb.b()))));
+    system.parts(Part.Supply.class)
+        .forEach(s -> s.branches().forEach(branch -> from.addAll(List.of(branch.a(), branch.b()))));
     from.removeIf(Terminal::isGround);
     return reached(from);
   }
 
   private void loadsCanBeReached() {
     var from = new HashSet<Terminal>();
-    system.parts(Part.Supply.class).forEach(s -> s.limbs().forEach(limb -> from.addAll(List.of(limb.a(), limb.b()))));
+    system.parts(Part.Supply.class)
+        .forEach(s -> s.branches().forEach(branch -> from.addAll(List.of(branch.a(), branch.b()))));
     if (from.isEmpty()) {
-      problems.add(NO_SUPPLY, start, "name", system.vocabulary().title());
+      problems.add(NO_SUPPLY, frontMatter, "name", system.vocabulary().title());
       return;
     }
     system.parts(Part.Transformer.class)
-        .forEach(t -> t.limbs().forEach(limb -> from.addAll(List.of(limb.a(), limb.b()))));
+        .forEach(t -> t.branches().forEach(branch -> from.addAll(List.of(branch.a(), branch.b()))));
     var fed = reached(from);
     system.parts(Part.Load.class)
-        .filter(load -> load.limbs().stream().anyMatch(limb -> !fed.contains(limb.a()) || !fed.contains(limb.b())))
+        .filter(
+            load -> load.branches().stream().anyMatch(branch -> !fed.contains(branch.a()) || !fed.contains(branch.b())))
         .forEach(load -> problems.add(LOAD_UNREACHABLE, load.span(), "name", load.name()));
   }
 
-  /** Everything that hangs together with {@code from} by limbs that can carry current, transformers left out. */
+  /** The terminals connected to {@code from} by branches of any part except transformers. */
   private Set<Terminal> reached(Set<Terminal> from) {
     return reached(from, part -> !(part instanceof Part.Transformer));
   }
 
   private Set<Terminal> reached(Set<Terminal> from, Predicate<Part> through) {
-    Map<Terminal, Set<Terminal>> beside = new HashMap<>();
-    system.parts().stream().filter(through).flatMap(part -> part.limbs().stream()).forEach(limb -> {
-      beside.computeIfAbsent(limb.a(), t -> new HashSet<>()).add(limb.b());
-      beside.computeIfAbsent(limb.b(), t -> new HashSet<>()).add(limb.a());
+    Map<Terminal, Set<Terminal>> adjacent = new HashMap<>();
+    system.parts().stream().filter(through).flatMap(part -> part.branches().stream()).forEach(branch -> {
+      adjacent.computeIfAbsent(branch.a(), t -> new HashSet<>()).add(branch.b());
+      adjacent.computeIfAbsent(branch.b(), t -> new HashSet<>()).add(branch.a());
     });
     var seen = new HashSet<>(from);
     var queue = new ArrayDeque<>(from);
     while (!queue.isEmpty()) {
-      for (Terminal next : beside.getOrDefault(queue.poll(), Set.of())) {
+      for (Terminal next : adjacent.getOrDefault(queue.poll(), Set.of())) {
         if (seen.add(next)) {
           queue.add(next);
         }
@@ -121,9 +125,9 @@ final class SystemChecks {
 
   private void nothingIsShorted() {
     system.parts().stream().filter(part -> part instanceof Part.Supply || part instanceof Part.Transformer)
-        .forEach(part -> part.limbs().stream()
-            .filter(limb -> reached(Set.of(limb.a()), SystemChecks::isMetal).contains(limb.b())).findFirst()
-            .ifPresent(limb -> problems.add(SUPPLY_SHORTED, part.span(), "name", limb.name())));
+        .forEach(part -> part.branches().stream()
+            .filter(branch -> reached(Set.of(branch.a()), SystemChecks::isMetal).contains(branch.b())).findFirst()
+            .ifPresent(branch -> problems.add(SUPPLY_SHORTED, part.span(), "name", branch.name())));
   }
 
   private static boolean isMetal(Part part) {
@@ -144,8 +148,8 @@ final class SystemChecks {
   }
 
   private static void noteControl(Condition term, Set<String> used) {
-    if (term instanceof Condition.Stands stands) {
-      used.add(stands.control());
+    if (term instanceof Condition.Selected selected) {
+      used.add(selected.control());
     }
   }
 }

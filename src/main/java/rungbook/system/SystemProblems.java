@@ -10,12 +10,12 @@ import rungbook.source.Problem;
 import rungbook.source.Source;
 import rungbook.source.Span;
 
-/** What is wrong with a system, as it is found. */
+/** Collects the problems of a system. */
 final class SystemProblems {
 
   static final Code EFFECT_NOT_FOR_PART = Code.of("effect-not-for-part");
 
-  /** Comparing every unknown name with every known one would take minutes in a text full of slips. */
+  /** A limit, because comparing every unknown name with every known one would take minutes in a text full of typos. */
   private static final int MOST_SUGGESTIONS = 20;
 
   private final Source source;
@@ -34,13 +34,17 @@ final class SystemProblems {
     problems.add(Problem.at(code, source, span).with(fact, value).with(second, other));
   }
 
-  /** A name that is not known, and the one that was probably meant. */
+  /** Reports an unknown name and the nearest known one. */
   void unknown(Code code, Span span, String name, Collection<String> known) {
     problems.add(Problem.at(code, source, span).with("name", name).near(name,
         ++unknown > MOST_SUGGESTIONS ? Optional.empty() : Nearest.to(name, known)));
   }
 
-  /** An effect that a part of this kind cannot have. @param instead what it can have */
+  /**
+   * Reports an effect that a part of this kind cannot have.
+   *
+   * @param instead the effects that it can have
+   */
   void unfit(Span span, String name, String kind, String done, String instead) {
     problems.add(Problem.at(EFFECT_NOT_FOR_PART, source, span).with("name", name).with("kind", kind).with("done", done)
         .with("instead", instead));

@@ -11,36 +11,37 @@ import rungbook.markdown.Entry;
 import rungbook.source.Code;
 import rungbook.source.Problem;
 
-/** Reads a system's text whole: words, parts, faults and sights, and what is wrong with them. */
+/** Reads a system's text: vocabulary, parts, faults and sights, and their problems. */
 public final class SystemReader {
 
   static final Code TOO_MANY_PARTS = Code.of("too-many-parts");
 
-  /** More than any control circuit has; the proof's memory grows with it. */
+  /** More parts than any control circuit has; the proof's memory grows with them. */
   public static final int MOST_PARTS = 400;
 
   private static final Set<String> SWITCHES = Set.of("switch", "interlock", "contact", "fuse", "breaker");
   private static final Set<
-      String> CONSUMERS = Set.of("coil", "motor", "load", "board", "thermostat", "input", "heater", "state");
+      String> LOADS = Set.of("coil", "motor", "load", "board", "thermostat", "input", "heater");
 
   private final Document document;
-  private final Vocabulary words;
+  private final Vocabulary vocabulary;
   private final SystemProblems problems;
   private final Terminals terminals;
   private final ConditionReader conditions;
 
   private SystemReader(String id, Document document) {
     this.document = document;
-    this.words = VocabularyReader.read(id, document);
+    this.vocabulary = VocabularyReader.read(id, document);
     this.problems = new SystemProblems(document.source());
-    this.terminals = new Terminals(words, problems);
-    this.conditions = new ConditionReader(words, problems, keysOf(SWITCHES), keysOf(CONSUMERS));
+    this.terminals = new Terminals(vocabulary, problems);
+    this.conditions = new ConditionReader(vocabulary, problems, keysOf(SWITCHES), keysOf(LOADS),
+        keysOf(Set.of("state")));
   }
 
   /**
-   * A system as far as it could be read; it is fit for a proof only when there are no problems.
+   * A system as far as it could be read; a proof requires that there are no problems.
    *
-   * @param problems beyond the document's own
+   * @param problems excluding those of the document
    */
   public record Read(ControlSystem system, List<Problem> problems) {}
 
@@ -55,20 +56,20 @@ public final class SystemReader {
     if (entries("parts").count() > MOST_PARTS) {
       var block = document.blocks("parts").get(0);
       problems.add(TOO_MANY_PARTS, block.kindSpan(), "most", MOST_PARTS);
-      return new ControlSystem(words, List.of(), List.of(), List.of());
+      return new ControlSystem(vocabulary, List.of(), List.of(), List.of());
     }
     var partReader = new PartReader(terminals, conditions, problems);
     List<Part> parts = entries("parts").flatMap(entry -> partReader.read(entry).stream()).toList();
-    List<SightCondition> sights = entries("sights").flatMap(entry -> sight(entry).stream()).toList();
-    var withParts = new ControlSystem(words, parts, List.of(), sights);
+    List<ControlSystem.SightCondition> sights = entries("sights").flatMap(entry -> sight(entry).stream()).toList();
+    var withParts = new ControlSystem(vocabulary, parts, List.of(), sights);
     var faultReader = new FaultReader(withParts, terminals, problems);
-    return new ControlSystem(words, parts, entries("faults").map(faultReader::read).toList(), sights);
+    return new ControlSystem(vocabulary, parts, entries("faults").map(faultReader::read).toList(), sights);
   }
 
-  private Optional<SightCondition> sight(Entry entry) {
+  private Optional<ControlSystem.SightCondition> sight(Entry entry) {
     return entry.items().stream().filter(item -> item.text().startsWith("when ")).findFirst()
         .map(item -> new Entry.Item(item.text().substring(5), item.span()))
-        .map(item -> new SightCondition(entry.key(), conditions.read(item)));
+        .map(item -> new ControlSystem.SightCondition(entry.key(), conditions.read(item)));
   }
 
   private Stream<Entry> entries(String kind) {

@@ -1,15 +1,15 @@
 package rungbook.system;
 
 /**
- * A point at one place: one electrical node. {@code Y} at the thermostat and {@code Y} at the furnace are
- * two, and the wire between them can be open.
+ * A point at one location: one electrical node. {@code Y} at the thermostat and {@code Y} at the furnace are two
+ * terminals, and the wire between them can be open.
  *
- * @param point a point's key, or the name of a node inside a part that no lead can reach
- * @param place a location's key, empty inside a part
+ * @param point a point's key, or the name of a node inside a part, where a lead cannot reach
+ * @param place a location's key; empty inside a part
  */
 public record Terminal(String point, String place) {
 
-  /** The point that is ground wherever it is found. */
+  /** The point that is ground at every location. */
   public static final String GROUND = "ground";
 
   public static Terminal inside(String name) {

@@ -1,13 +1,13 @@
 package rungbook.system;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import rungbook.markdown.Entry;
 import rungbook.source.Code;
 import rungbook.source.Span;
 
-/** Looks terminals up as a system writes them: {@code coil Y side}, {@code Y at furnace}, {@code inside compressor}. */
+/** Finds terminals by their text: {@code coil Y side}, {@code Y at furnace}, {@code inside compressor}. */
 final class Terminals {
 
   static final Code PART_JOINS_ITSELF = Code.of("part-joins-itself");
@@ -16,25 +16,25 @@ final class Terminals {
 
   private static final String INSIDE = "inside ";
 
-  private final Vocabulary words;
+  private final Vocabulary vocabulary;
   private final SystemProblems problems;
 
-  Terminals(Vocabulary words, SystemProblems problems) {
-    this.words = words;
+  Terminals(Vocabulary vocabulary, SystemProblems problems) {
+    this.vocabulary = vocabulary;
     this.problems = problems;
   }
 
-  /** Reads {@code A to B}; empty, and reported, if either end is not known. */
+  /** Reads {@code A to B}; reports an unknown terminal and returns empty. */
   Optional<PartBranch> join(String name, Entry.Item item) {
     int to = item.text().indexOf(" to ");
     String first = item.text().substring(0, to).strip();
     String second = item.text().substring(to + 4).strip();
     Optional<Terminal> a = find(first, item.span());
     Optional<Terminal> b = find(second, item.span());
-    return a.flatMap(from -> b.map(till -> limb(name, from, till, item.span())));
+    return a.flatMap(from -> b.map(till -> branch(name, from, till, item.span())));
   }
 
-  private PartBranch limb(String name, Terminal a, Terminal b, Span span) {
+  private PartBranch branch(String name, Terminal a, Terminal b, Span span) {
     if (a.equals(b)) {
       problems.add(PART_JOINS_ITSELF, span, "name", name, "terminal", a);
     }
@@ -47,15 +47,17 @@ final class Terminals {
     }
     int at = written.lastIndexOf(" at ");
     String point = Names.key(at < 0 ? written : written.substring(0, at));
-    if (!words.points().containsKey(point)) {
+    Vocabulary.Point known = vocabulary.points().get(point);
+    if (known == null) {
       problems.unknown(UNKNOWN_TERMINAL, span, written, pointNames());
       return Optional.empty();
     }
-    return at < 0 ? onlyPlace(point, span) : place(point, Names.key(written.substring(at + 4)), span);
+    Set<String> places = known.locations();
+    return at < 0 ? onlyPlace(point, places, span)
+        : place(new Terminal(point, Names.key(written.substring(at + 4))), places, span);
   }
 
-  private Optional<Terminal> onlyPlace(String point, Span span) {
-    var places = words.points().get(point).locations();
+  private Optional<Terminal> onlyPlace(String point, Set<String> places, Span span) {
     if (places.size() == 1) {
       return Optional.of(new Terminal(point, places.iterator().next()));
     }
@@ -64,21 +66,16 @@ final class Terminals {
     return Optional.empty();
   }
 
-  private Optional<Terminal> place(String point, String place, Span span) {
-    if (words.points().get(point).locations().contains(place)) {
-      return Optional.of(new Terminal(point, place));
+  private Optional<Terminal> place(Terminal terminal, Set<String> places, Span span) {
+    if (places.contains(terminal.place())) {
+      return Optional.of(terminal);
     }
-    problems.unknown(UNKNOWN_TERMINAL, span, point + " at " + place, everywhere(point));
+    problems.unknown(UNKNOWN_TERMINAL, span, terminal.point() + " at " + terminal.place(),
+        places.stream().sorted().map(place -> terminal.point() + " at " + place).toList());
     return Optional.empty();
   }
 
   private List<String> pointNames() {
-    return words.points().values().stream().map(Vocabulary.Point::name).toList();
-  }
-
-  private List<String> everywhere(String point) {
-    var all = new ArrayList<String>();
-    words.points().get(point).locations().stream().sorted().forEach(place -> all.add(point + " at " + place));
-    return all;
+    return vocabulary.points().values().stream().map(Vocabulary.Point::name).toList();
   }
 }

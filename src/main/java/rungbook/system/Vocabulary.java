@@ -9,7 +9,7 @@ import java.util.Set;
 import java.util.stream.Stream;
 
 /**
- * The words of a system that trees may use. Every map's key is a name's {@link Names#key}.
+ * The names of a system that trees may use. Map keys are {@link Names#key} of the names.
  *
  * @param id the file's name without {@code .md}
  * @param sights names of what can be looked at, listened for or felt
@@ -19,13 +19,17 @@ public record Vocabulary(
     String id, String title, Map<String, Location> locations, Map<String, Point> points, Map<String, Control> controls,
     Map<String, String> sights, Map<String, Part> parts, Map<String, String> faults) {
 
-  /** @param panel what has to be opened to work there */
+  /**
+   * A location.
+   *
+   * @param panel the panel to open before working there
+   */
   public record Location(String name, Optional<String> panel) {}
 
   /**
-   * A place for a lead.
+   * A test point.
    *
-   * @param locations keys of the places where a lead can reach it
+   * @param locations keys of the locations where a lead can reach it
    * @param volts to ground when live, where the text says so
    */
   public record Point(String name, Set<String> locations, OptionalDouble volts) {}
@@ -34,7 +38,11 @@ public record Vocabulary(
 
   public enum Role { SELECTOR, ISOLATOR, INTERLOCK }
 
-  /** @param positions the first is where it stands at the start; only a selector has them */
+  /**
+   * A control.
+   *
+   * @param positions the first is the initial position; only a selector has positions
+   */
   public record Control(String name, Role role, List<String> positions, Set<String> locations) {}
 
   /** The panels that can be opened. */
@@ -47,13 +55,13 @@ public record Vocabulary(
     return controls.values().stream().filter(control -> control.role() == role).map(Control::name).toList();
   }
 
-  /** Everything that can be taken off, exchanged or discharged: parts, points and controls. */
+  /** Everything that can be disconnected, replaced or discharged: parts, points and controls. */
   public Collection<String> things() {
     return Stream.of(parts.values().stream().map(Part::name), points.values().stream().map(Point::name),
         controls.values().stream().map(Control::name)).flatMap(names -> names).toList();
   }
 
-  /** Whether a part is of a kind; false for a name that is no part. */
+  /** Whether a part is of a kind; false if there is no such part. */
   public boolean isKind(String key, String kind) {
     return parts.containsKey(key) && parts.get(key).kind().equals(kind);
   }

@@ -21,7 +21,7 @@ import rungbook.system.Vocabulary.Point;
 import rungbook.system.Vocabulary.Role;
 
 /**
- * Picks the vocabulary out of a system's blocks; what is wrong with them is reported where the whole system is read.
+ * Reads the vocabulary from a system's blocks. {@link SystemReader} reports their problems.
  */
 public final class VocabularyReader {
 
@@ -45,18 +45,18 @@ public final class VocabularyReader {
         lines("controls", this::control), lines("sights", Entry::key), parts(), lines("faults", Entry::key));
   }
 
-  /** The parts, and each conductor of a cable under its own name: {@code Y outdoor cable}. */
+  /** The parts, and each conductor of a cable by its own name: {@code Y outdoor cable}. */
   private Map<String, Part> parts() {
     var parts = lines("parts", this::part);
     document.blocks("parts").stream().flatMap(block -> block.entries().stream())
         .forEach(entry -> items(entry).filter(item -> item.startsWith(CONDUCTOR)).forEach(item -> {
-          String name = item.substring(CONDUCTOR.length()).split(" to ")[0].strip() + " " + entry.key();
+          String name = item.substring(CONDUCTOR.length()).split(" to ", 2)[0].strip() + " " + entry.key();
           parts.put(Names.key(name), new Part(name, "conductor"));
         }));
     return parts;
   }
 
-  /** The lines of a block by key; names keep the letters they were written with. */
+  /** The lines of a block by key; the first of several with the same key. */
   private <T> Map<String, T> lines(String kind, Function<Entry, T> read) {
     var found = new LinkedHashMap<String, T>();
     document.blocks(kind).stream().flatMap(block -> block.entries().stream())
@@ -77,7 +77,7 @@ public final class VocabularyReader {
   }
 
   private Part part(Entry entry) {
-    return new Part(entry.key(), items(entry).findFirst().orElse("").split(" ")[0]);
+    return new Part(entry.key(), items(entry).findFirst().orElse("").split(" ", 2)[0]);
   }
 
   private Control control(Entry entry) {
@@ -91,7 +91,7 @@ public final class VocabularyReader {
     return new Control(entry.key(), role, positions, places);
   }
 
-  /** The places after {@code at}: the item that starts so and every later one that names a location. */
+  /** Keys of the items that name a location, with or without {@code at}. */
   private Set<String> places(Entry entry) {
     Set<String> known = document.blocks("locations").stream().flatMap(block -> block.entries().stream())
         .map(line -> Names.key(line.key())).collect(toSet());

@@ -11,44 +11,48 @@ import rungbook.markdown.Document;
 import rungbook.markdown.Entry;
 
 /**
- * How long it takes to walk from one location of a system to another. Places keys by {@link Names#key}.
+ * Walking times between the locations of a system, which form a tree. Locations are keys.
  *
  * @param start where the work begins; empty if the system does not say
- * @param ways how each other place is reached
+ * @param walks the walk to each other location
  */
-public record WalkTimes(String start, Map<String, Way> ways) {
+public record WalkTimes(String start, Map<String, Walk> walks) {
 
   private static final Pattern WALK = Pattern.compile("walk (\\d+(?:\\.\\d+)?) min");
 
-  /** A system whose places are all one. */
+  /** A system with one location. */
   public static final WalkTimes NONE = new WalkTimes("", Map.of());
 
   public WalkTimes {
-    ways = Map.copyOf(ways);
+    walks = Map.copyOf(walks);
   }
 
-  /** @param from the place from which the minutes are counted */
-  public record Way(String from, double minutes) {}
+  /**
+   * The walk to a location.
+   *
+   * @param from the location where it starts
+   */
+  public record Walk(String from, double minutes) {}
 
   public static WalkTimes read(Document document) {
     List<Entry> lines = document.blocks("locations").stream().flatMap(block -> block.entries().stream()).toList();
     String start = lines.stream().filter(line -> item(line, "start").isPresent()).map(line -> Names.key(line.key()))
         .findFirst().orElse("");
-    var ways = new HashMap<String, Way>();
+    var walks = new HashMap<String, Walk>();
     for (Entry line : lines) {
       Optional<Matcher> walk = line.items().stream().map(item -> WALK.matcher(item.text())).filter(Matcher::matches)
           .findFirst();
       String from = item(line, "from ").map(text -> Names.key(text.substring(5))).orElse(start);
-      walk.ifPresent(match -> ways.put(Names.key(line.key()), new Way(from, Double.parseDouble(match.group(1)))));
+      walk.ifPresent(match -> walks.put(Names.key(line.key()), new Walk(from, Double.parseDouble(match.group(1)))));
     }
-    return new WalkTimes(start, ways);
+    return new WalkTimes(start, walks);
   }
 
   private static Optional<String> item(Entry line, String prefix) {
     return line.items().stream().map(Entry.Item::text).filter(text -> text.startsWith(prefix)).findFirst();
   }
 
-  /** Along the ways that the system counts, by the place where they part. */
+  /** Minutes along the tree of walks, through the first location that both chains share; 0 if there is none. */
   public double minutes(String from, String to) {
     if (from.equals(to)) {
       return 0;
@@ -61,7 +65,7 @@ public record WalkTimes(String start, Map<String, Way> ways) {
       }
       walked += minutesTo(place);
     }
-    return 0; // nothing ties the two together, so nothing is known of the walk
+    return 0; // no walk connects the two locations
   }
 
   private Map<String, Double> back(String from) {
@@ -74,16 +78,17 @@ public record WalkTimes(String start, Map<String, Way> ways) {
     return back;
   }
 
-  /** A place and those its way is counted from, as far as the start. */
+  /** A location and those on its way back to the start. */
   private List<String> chain(String place) {
     var chain = new ArrayList<String>();
-    for (String at = place; at != null && !chain.contains(at); at = ways.containsKey(at) ? ways.get(at).from() : null) {
+    for (String at = place; at != null && !chain.contains(at);
+        at = walks.containsKey(at) ? walks.get(at).from() : null) {
       chain.add(at);
     }
     return chain;
   }
 
   private double minutesTo(String place) {
-    return ways.containsKey(place) ? ways.get(place).minutes() : 0;
+    return walks.containsKey(place) ? walks.get(place).minutes() : 0;
   }
 }

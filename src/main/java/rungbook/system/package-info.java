@@ -1,5 +1,5 @@
 /**
- * What a system text says: places, points, controls, parts and faults, as records. Knows Markdown documents, no trees
- * and no circuits.
+ * A system's text as records: locations, points, controls, parts and faults. This package depends on Markdown
+ * documents, not on trees or circuits.
  */
 package rungbook.system;

@@ -89,19 +89,19 @@ class FaultEffectsTest {
   private enum Pole { WITH_CALL, ALWAYS, NEVER }
 
   /** @param call when the contact of the call is closed; null as the call says */
-  private record Row(String effect, String kind, UnaryOperator<Sketch> right, Pole pole, Boolean call) {
+  private record Row(String effect, String kind, UnaryOperator<Sketch> drawn, Pole pole, Boolean call) {
     @Override
     public String toString() {
       return effect;
     }
   }
 
-  private static Row row(String effect, String kind, UnaryOperator<Sketch> right) {
-    return new Row(effect, kind, right, Pole.WITH_CALL, null);
+  private static Row row(String effect, String kind, UnaryOperator<Sketch> drawn) {
+    return new Row(effect, kind, drawn, Pole.WITH_CALL, null);
   }
 
-  private static Row dark(String effect, String kind, UnaryOperator<Sketch> right) {
-    return new Row(effect, kind, right, Pole.NEVER, null);
+  private static Row dark(String effect, String kind, UnaryOperator<Sketch> drawn) {
+    return new Row(effect, kind, drawn, Pole.NEVER, null);
   }
 
   static Stream<Row> rows() {
@@ -160,11 +160,11 @@ class FaultEffectsTest {
     assertEquals(List.of(), read(row.effect()).problems().stream().map(Systems::text).toList());
     var dictionary = Dictionary.of(read(row.effect()).system(), new Samples(List.of(Draw.MIDDLE)));
     for (boolean call : new boolean[] {false, true}) {
-      Netlist right = right(row, call);
-      var spice = new Spice(right.hertz());
+      Netlist drawn = drawn(row, call);
+      var spice = new Spice(drawn.hertz());
       var copies = new LinkedHashMap<String, Integer>();
-      NODES.keySet().stream().filter(right.nodes()::contains)
-          .forEach(node -> copies.put(node, spice.add(metered(right, node))));
+      NODES.keySet().stream().filter(drawn.nodes()::contains)
+          .forEach(node -> copies.put(node, spice.add(metered(drawn, node))));
       Map<String, Phasor> volts = spice.run();
       var state = CircuitState.start(dictionary.network().system().vocabulary()).set("call", call ? "on" : "off");
       List<Probe> probes = NODES.values().stream().map(FaultEffectsTest::toGround).toList();
@@ -179,10 +179,10 @@ class FaultEffectsTest {
     }
   }
 
-  private static Netlist right(Row row, boolean call) {
+  private static Netlist drawn(Row row, boolean call) {
     boolean pole = row.pole() == Pole.ALWAYS || row.pole() == Pole.WITH_CALL && call;
     boolean contact = row.call() == null ? call : row.call();
-    Sketch sketch = row.right().apply(new Sketch());
+    Sketch sketch = row.drawn().apply(new Sketch());
     Sketch poled = pole ? sketch : sketch.open("pole");
     return (contact || row.effect().equals("open call contact") ? poled : poled.open("call contact")).netlist();
   }
@@ -221,8 +221,9 @@ class FaultEffectsTest {
         "cross %s with R cable",
         "cross %s with coil wire", "weaken %s 2 times", "tap %s for 208 V", "lower %s to 90 to 91 V")) {
       bench.vocabulary().parts()
-          .forEach((key, part) -> limbs(bench, key).filter(limb -> read(String.format(form, limb)).problems().isEmpty())
-              .forEach(limb -> accepted.add(form.split(" ")[0] + " " + part.kind())));
+          .forEach((key, part) -> branches(bench, key)
+              .filter(branch -> read(String.format(form, branch)).problems().isEmpty())
+              .forEach(branch -> accepted.add(form.split(" ")[0] + " " + part.kind())));
     }
     accepted.remove("cross cable");
     var covered = rows().map(row -> row.effect().split(" ")[0] + " " + row.kind())
@@ -231,9 +232,10 @@ class FaultEffectsTest {
     assertTrue(covered.size() > 30);
   }
 
-  private static Stream<String> limbs(ControlSystem bench, String key) {
-    var limbs = bench.part(key).map(part -> part.limbs().stream().map(limb -> limb.key())).orElse(Stream.empty());
-    return bench.vocabulary().isKind(key, "cable") ? Stream.empty() : Stream.concat(Stream.of(key), limbs);
+  private static Stream<String> branches(ControlSystem bench, String key) {
+    var branches = bench.part(key).map(part -> part.branches().stream().map(branch -> branch.key()))
+        .orElse(Stream.empty());
+    return bench.vocabulary().isKind(key, "cable") ? Stream.empty() : Stream.concat(Stream.of(key), branches);
   }
 
   private static SystemReader.Read read(String effect) {

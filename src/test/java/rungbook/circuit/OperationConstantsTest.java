@@ -13,7 +13,8 @@ import rungbook.circuit.network.Tolerance;
 class OperationConstantsTest {
 
   private static final String BOND = "bond: joint, C to ground";
-  private static final String SIGHTS = "on: at bench, when thing on\nhumming: at bench, when thing humming\nblown: at bench, when fuse open";
+  private static final String SIGHTS = "on: at bench, when thing on\nhumming: at bench, when thing humming\n"
+      + "blown: at bench, when fuse open";
   private static final String FUSE = "fuse: fuse, 100 A, R to A";
 
   private static Trial supplied(double volts, String fuse, String thing) {

@@ -18,7 +18,7 @@ final class Sketch {
   private static final double HERTZ = 60;
   private static final double SECONDARY_OHMS = (24 * 1.10 - 24) / (40.0 / 24);
 
-  private final Map<String, Element> limbs = new LinkedHashMap<>();
+  private final Map<String, Element> branches = new LinkedHashMap<>();
   private double ratio = 24 * 1.10 / 120;
   private double coreOhms = SECONDARY_OHMS / 4;
   private int extras;
@@ -61,7 +61,7 @@ final class Sketch {
   }
 
   private void put(Element element) {
-    limbs.put(element.name(), element);
+    branches.put(element.name(), element);
   }
 
   private void resistor(String name, String a, String b, double ohms) {
@@ -69,7 +69,7 @@ final class Sketch {
   }
 
   Sketch open(String name) {
-    if (limbs.remove(name) == null) {
+    if (branches.remove(name) == null) {
       throw new IllegalArgumentException(name);
     }
     return this;
@@ -82,7 +82,7 @@ final class Sketch {
   }
 
   Sketch raise(String name, double ohms) {
-    var at = (Element.Branch) limbs.get(name);
+    var at = (Element.Branch) branches.get(name);
     String middle = "m" + extras;
     put(new Element.Branch(name, at.a(), middle, at.ohms(), at.henries(), at.farads()));
     resistor("extra" + extras++, middle, at.b(), ohms);
@@ -91,8 +91,8 @@ final class Sketch {
 
   /** The far ends of two conductors changed over. */
   Sketch cross(String one, String other) {
-    var p = (Element.Branch) limbs.get(one);
-    var q = (Element.Branch) limbs.get(other);
+    var p = (Element.Branch) branches.get(one);
+    var q = (Element.Branch) branches.get(other);
     resistor(one, p.a(), q.b(), p.ohms());
     resistor(other, q.a(), p.b(), q.ohms());
     return this;
@@ -115,7 +115,7 @@ final class Sketch {
   }
 
   Netlist netlist() {
-    var elements = new ArrayList<>(limbs.values());
+    var elements = new ArrayList<>(branches.values());
     elements.add(new Element.Transformer("core", "tp", "0", "tl", "0", ratio));
     elements.add(Element.impedance("leakage", "tl", "tc", new Phasor(coreOhms, 0.3 * coreOhms), HERTZ));
     return new Netlist(HERTZ, List.copyOf(elements));

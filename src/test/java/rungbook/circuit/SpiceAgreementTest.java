@@ -70,7 +70,8 @@ class SpiceAgreementTest {
     var all = new ArrayList<Compared>();
     for (int i = 0; i < dictionary.cases().size(); i++) {
       Settle.Result result = Settle.of(dictionary, solver, state, i, draw);
-      int[][] pairs = pairs(dictionary.network().nodeCount(), result.full(), new Random(31L * i + state.positions().hashCode()));
+      var random = new Random(31L * i + state.positions().hashCode());
+      int[][] pairs = pairs(dictionary.network().nodeCount(), result.full(), random);
       all.add(
           new Compared(result.name(), result.netlist(), result.full(), spice.add(result.netlist()), pairs,
               Optional.empty()));

@@ -17,7 +17,8 @@ class TransformerConstantsTest {
   private static final String SUPPLY = "supply: supply, 120 V, 0.001 ohm, L to N";
   private static final String NEUTRAL = "neutral bond: joint, N to ground";
   private static final String COMMON = "common bond: joint, C to ground";
-  private static final String TRANSFORMER = "transformer: transformer, 120 V primary, 24 V secondary, 40 VA, regulation 10 % of full load, L to N, R to C";
+  private static final String TRANSFORMER = "transformer: transformer, 120 V primary, 24 V secondary, 40 VA, "
+      + "regulation 10 % of full load, L to N, R to C";
   private static final String POINTS = "L N R C";
 
   private static final double NO_LOAD_VOLTS = 24 * 1.10;

@@ -112,9 +112,8 @@ class WireConstantsTest {
   }
 
   /**
-   * 18 AWG is 6.385 Ω for 1000 ft at 20 °C (handbook wire table), and gains 0.393 % of it for each kelvin (IEC 60028);
-   * without
-   * a temperature in the text a cable is anywhere from 0 to 50 °C.
+   * 18 AWG is 6.385 Ω for 1000 ft at 20 °C (handbook wire table), plus 0.393 % for each kelvin (IEC 60028); without a
+   * temperature in the text a cable is at 0 to 50 °C.
    */
   @ParameterizedTest
   @CsvSource({"-1, 0", "0, 25", "1, 50"})

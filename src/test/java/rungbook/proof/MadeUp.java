@@ -33,7 +33,7 @@ public final class MadeUp implements Installations {
       Map.of("lever", new Vocabulary.Control("lever", Vocabulary.Role.SELECTOR, List.of("off", "on"), Set.of("hall"))),
       Map.of("glow", "glow"), Map.of(), new TreeMap<>(Map.of("lamp dead", "lamp dead", "wire weak", "wire weak")));
 
-  static final WalkTimes WALKS = new WalkTimes("hall", Map.of("attic", new WalkTimes.Way("hall", 3)));
+  static final WalkTimes WALKS = new WalkTimes("hall", Map.of("attic", new WalkTimes.Walk("hall", 3)));
 
   private static final double[] OFF = {0, 0, 0, 0};
 

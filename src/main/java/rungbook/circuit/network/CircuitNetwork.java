@@ -88,7 +88,7 @@ public final class CircuitNetwork {
     return indices(branch -> (branch.a() == node || branch.b() == node) && isWire(branch));
   }
 
-  /** Index of the branch to clamp at a node: the first wire that ends there, otherwise the first contact, fuse or load. */
+  /** Index of the branch to clamp at a node: the first wire that ends there, else the first contact, fuse or load. */
   public Optional<Integer> conductorAt(int node) {
     int[] wires = wiresAt(node);
     int[] any = wires.length > 0 ? wires

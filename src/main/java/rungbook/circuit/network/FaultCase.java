@@ -70,13 +70,13 @@ public record FaultCase(String name, List<NetworkChange> changes, Map<Integer, B
 
     void take(Effect effect) {
       if (effect instanceof Effect.Open open) {
-        changes.add(new NetworkChange.Open(network.indexOf(open.limb())));
+        changes.add(new NetworkChange.Open(network.indexOf(open.branch())));
       } else if (effect instanceof Effect.Raise raise) {
-        changes.add(new NetworkChange.Raise(network.indexOf(raise.limb()), raise.ohms()));
+        changes.add(new NetworkChange.Raise(network.indexOf(raise.branch()), raise.ohms()));
       } else if (effect instanceof Effect.Bridge bridge) {
         bridge(bridge);
       } else if (effect instanceof Effect.Hold hold) {
-        holds.put(network.indexOf(hold.limb()), hold.closed());
+        holds.put(network.indexOf(hold.branch()), hold.closed());
       } else if (effect instanceof Effect.Stop stop) {
         stopped.add(stop.part());
       } else if (effect instanceof Effect.Lower lower) {
@@ -92,7 +92,7 @@ public record FaultCase(String name, List<NetworkChange> changes, Map<Integer, B
         changes.add(new NetworkChange.Join(network.node(join.a()).orElseThrow(), network.node(join.b()).orElseThrow(),
             draw -> siemens));
       } else if (effect instanceof Effect.Cross cross) {
-        cross(network.indexOf(cross.limb()), network.indexOf(cross.other()));
+        cross(network.indexOf(cross.branch()), network.indexOf(cross.other()));
       } else if (effect instanceof Effect.Weaken weaken) {
         // the core holds a quarter of the windings' ohms; the other three quarters do not change
         changes.add(new NetworkChange.Core(coreIndex(weaken.part()), 1 + 4 * (weaken.times() - 1), 1));
@@ -103,10 +103,10 @@ public record FaultCase(String name, List<NetworkChange> changes, Map<Integer, B
 
     /** Bridges the terminals of the part, because a winding's own branch ends inside its transformer. */
     private void bridge(Effect.Bridge bridge) {
-      PartBranch limb = network.system().limb(bridge.limb()).orElseThrow();
-      int a = network.node(limb.a()).orElseThrow();
-      int b = network.node(limb.b()).orElseThrow();
-      changes.add(new NetworkChange.Bridge(network.indexOf(bridge.limb()), a, b, bridge.ohms()));
+      PartBranch branch = network.system().branch(bridge.branch()).orElseThrow();
+      int a = network.node(branch.a()).orElseThrow();
+      int b = network.node(branch.b()).orElseThrow();
+      changes.add(new NetworkChange.Bridge(network.indexOf(bridge.branch()), a, b, bridge.ohms()));
     }
 
     private void cross(int p, int q) {

@@ -50,7 +50,7 @@ final class NetworkBuilder {
   }
 
   CircuitNetwork build() {
-    system.parts(Part.Joint.class).flatMap(joint -> joint.limbs().stream()).forEach(this::join);
+    system.parts(Part.Joint.class).flatMap(joint -> joint.branches().stream()).forEach(this::join);
     system.parts().forEach(this::add);
     joined.keySet().forEach(this::node);
     system.faults().stream().flatMap(fault -> fault.effects().stream()).forEach(this::nodesOf);
@@ -65,9 +65,9 @@ final class NetworkBuilder {
     }
   }
 
-  private void join(PartBranch limb) {
-    Terminal a = root(limb.a());
-    Terminal b = root(limb.b());
+  private void join(PartBranch branch) {
+    Terminal a = root(branch.a());
+    Terminal b = root(branch.b());
     if (!a.equals(b)) {
       joined.put(a.isGround() ? b : a, a.isGround() ? a : b); // ground is always a root
     }
@@ -90,19 +90,19 @@ final class NetworkBuilder {
 
   private void add(Part part) {
     if (part instanceof Part.Supply supply) {
-      supply.limbs().forEach(limb -> addSource(supply, limb));
+      supply.branches().forEach(branch -> addSource(supply, branch));
     } else if (part instanceof Part.Fuse fuse) {
-      fuse.limbs().forEach(limb -> add(contact(limb, fuse, Branch.Kind.FUSE)));
+      fuse.branches().forEach(branch -> add(contact(branch, fuse, Branch.Kind.FUSE)));
     } else if (part instanceof Part.Switch contact) {
-      contact.limbs().forEach(limb -> add(contact(limb, contact, Branch.Kind.SWITCH)));
+      contact.branches().forEach(branch -> add(contact(branch, contact, Branch.Kind.SWITCH)));
     } else if (part instanceof Part.Cable cable) {
       addCable(cable);
     } else if (part instanceof Part.Wire wire) {
-      wire.limbs().forEach(limb -> add(fixed(limb, wire, draw -> Phasor.of(1 / wire.ohms()))));
+      wire.branches().forEach(branch -> add(fixed(branch, wire, draw -> Phasor.of(1 / wire.ohms()))));
     } else if (part instanceof Part.Transformer transformer) {
       addTransformer(transformer);
     } else if (part instanceof Part.Load load) {
-      load.limbs().forEach(limb -> addLoad(load, limb));
+      load.branches().forEach(branch -> addLoad(load, branch));
     } else if (part instanceof Part.Capacitor capacitor) {
       addCapacitor(capacitor);
     }
@@ -114,16 +114,16 @@ final class NetworkBuilder {
     return branches.size() - 1;
   }
 
-  private Branch contact(PartBranch limb, Part part, Branch.Kind kind) {
-    return Branch.contact(limb.key(), part.key(), node(limb.a()), node(limb.b()), kind, CONTACT_OHMS);
+  private Branch contact(PartBranch branch, Part part, Branch.Kind kind) {
+    return Branch.contact(branch.key(), part.key(), node(branch.a()), node(branch.b()), kind, CONTACT_OHMS);
   }
 
-  private Branch fixed(PartBranch limb, Part part, Function<Draw, Phasor> siemens) {
-    return Branch.fixed(limb.key(), part.key(), node(limb.a()), node(limb.b()), siemens, siemens);
+  private Branch fixed(PartBranch branch, Part part, Function<Draw, Phasor> siemens) {
+    return Branch.fixed(branch.key(), part.key(), node(branch.a()), node(branch.b()), siemens, siemens);
   }
 
-  private void addSource(Part.Supply supply, PartBranch limb) {
-    int index = add(fixed(limb, supply, draw -> Phasor.of(1 / supply.ohms())));
+  private void addSource(Part.Supply supply, PartBranch branch) {
+    int index = add(fixed(branch, supply, draw -> Phasor.of(1 / supply.ohms())));
     sources.add(new SourceBranch(index, supply.key(), draw -> supply.volts().at(draw.at(SUPPLY, supply.key()))));
   }
 
@@ -131,15 +131,15 @@ final class NetworkBuilder {
     Function<Draw,
         Phasor> siemens = draw -> Phasor.of(1 / Copper.ohms(cable.awg(), cable.feet().at(draw.at(LENGTH, cable.key())),
             cable.celsius().at(draw.at(TEMPERATURE, cable.key()))));
-    cable.limbs().forEach(limb -> add(fixed(limb, cable, siemens)));
-    List<PartBranch> limbs = cable.limbs();
-    for (int i = 0; i < limbs.size(); i++) {
-      for (int j = i + 1; j < limbs.size(); j++) {
-        addCapacitance(cable, cable.picofaradsPerFoot(), limbs.get(i).a(), limbs.get(j).a());
-        addCapacitance(cable, cable.picofaradsPerFoot(), limbs.get(i).b(), limbs.get(j).b());
+    cable.branches().forEach(branch -> add(fixed(branch, cable, siemens)));
+    List<PartBranch> conductors = cable.branches();
+    for (int i = 0; i < conductors.size(); i++) {
+      for (int j = i + 1; j < conductors.size(); j++) {
+        addCapacitance(cable, cable.picofaradsPerFoot(), conductors.get(i).a(), conductors.get(j).a());
+        addCapacitance(cable, cable.picofaradsPerFoot(), conductors.get(i).b(), conductors.get(j).b());
       }
-      addCapacitance(cable, cable.picofaradsPerFootToGround(), limbs.get(i).a(), ground());
-      addCapacitance(cable, cable.picofaradsPerFootToGround(), limbs.get(i).b(), ground());
+      addCapacitance(cable, cable.picofaradsPerFootToGround(), conductors.get(i).a(), ground());
+      addCapacitance(cable, cable.picofaradsPerFootToGround(), conductors.get(i).b(), ground());
     }
   }
 
@@ -166,8 +166,8 @@ final class NetworkBuilder {
    * secondary's lead, the rest with the leakage in the core's series impedance.
    */
   private void addTransformer(Part.Transformer t) {
-    PartBranch primary = t.limbs().get(0);
-    PartBranch secondary = t.limbs().get(1);
+    PartBranch primary = t.branches().get(0);
+    PartBranch secondary = t.branches().get(1);
     Terminal core = Terminal.inside(t.key() + " primary winding");
     Terminal coil = Terminal.inside(t.key() + " secondary winding");
     ToDoubleFunction<Draw> ratio = draw -> t.noLoadVolts().at(draw.at(TRANSFORMER, t.key())) / t.primaryVolts();
@@ -190,9 +190,9 @@ final class NetworkBuilder {
     return x * x;
   }
 
-  private void addLoad(Part.Load load, PartBranch limb) {
+  private void addLoad(Part.Load load, PartBranch branch) {
     Function<Draw, Double> share = draw -> 1 / (1 + Tolerance.LOAD_SHARE * draw.at(LOAD, load.key()));
-    add(new Branch(limb.key(), load.key(), node(limb.a()), node(limb.b()), Branch.Kind.LOAD,
+    add(new Branch(branch.key(), load.key(), node(branch.a()), node(branch.b()), Branch.Kind.LOAD,
         draw -> siemens(load.restOhms()).times(share.apply(draw)),
         draw -> siemens(load.onOhms()).times(share.apply(draw)),
         draw -> Phasor.of(share.apply(draw) / load.wireOhms())));
@@ -203,10 +203,10 @@ final class NetworkBuilder {
   }
 
   private void addCapacitor(Part.Capacitor capacitor) {
-    for (int i = 0; i < capacitor.limbs().size(); i++) {
-      PartBranch limb = capacitor.limbs().get(i);
+    for (int i = 0; i < capacitor.branches().size(); i++) {
+      PartBranch branch = capacitor.branches().get(i);
       double farads = capacitor.microfarads().get(i) * 1e-6;
-      add(capacitance(limb.key(), capacitor.key(), node(limb.a()), node(limb.b()), draw -> farads));
+      add(capacitance(branch.key(), capacitor.key(), node(branch.a()), node(branch.b()), draw -> farads));
     }
   }
 }

@@ -5,8 +5,8 @@ import java.util.function.ToDoubleFunction;
 /**
  * The core of a transformer: an ideal ratio with a series impedance on the secondary side.
  *
- * <p>It stamps y u uᵀ with u = (−n, n, 1, −1) on the nodes (pa, pb, sa, sb): a symmetric matrix of rank one, so the
- * network stays reciprocal.
+ * <p>It stamps y u uᵀ with u = (−n, n, 1, −1) on the nodes (pa, pb, sa, sb): a symmetric matrix of rank one, so
+ * the network stays reciprocal.
  *
  * @param part key of the transformer
  * @param ratio n, secondary over primary volts without load

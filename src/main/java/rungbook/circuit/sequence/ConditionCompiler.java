@@ -42,8 +42,8 @@ final class ConditionCompiler {
       Test test = test(not.of());
       return (s, p) -> !test.of(s, p);
     }
-    if (condition instanceof Condition.Stands stands) {
-      return (s, p) -> stands.position().equals(p.get(stands.control()));
+    if (condition instanceof Condition.Selected selected) {
+      return (s, p) -> selected.position().equals(p.get(selected.control()));
     }
     Predicate<RelayState> single = single(condition);
     return (s, p) -> single.test(s);

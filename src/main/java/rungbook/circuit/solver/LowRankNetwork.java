@@ -17,8 +17,8 @@ import rungbook.circuit.network.RankOneUpdate;
 public final class LowRankNetwork implements Network {
 
   /**
-   * Below this, |1 + δ z_ab| has lost too many digits to cancellation: the change opens a conductor whose far side then
-   * has only leakage. Such a case is solved in full.
+   * Below this, |1 + δ z_ab| has lost too many digits to cancellation: the change opens a conductor whose far side
+   * then has only leakage. Such a case is solved in full.
    */
   static final double LEAST_DIVISOR = 1e-5;
 

@@ -1,0 +1,118 @@
+package rungbook.system;
+
+import static rungbook.system.Interval.exactly;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import rungbook.markdown.Entry;
+import rungbook.source.Span;
+
+/** One line of {@code parts}: its tokens and branches. A missing item is reported and replaced by a typical value. */
+final class PartLine {
+
+  /** No quantity of a control circuit is larger, in any unit. */
+  static final double MOST_QUANTITY = 1e6;
+
+  private static final double LEAST_CELSIUS = -60;
+  private static final double MOST_CELSIUS = 150;
+
+  private final Entry entry;
+  private final PartTokens tokens;
+  private final ConditionReader conditions;
+  private final SystemProblems problems;
+  private final BranchReader.Read branches;
+
+  PartLine(Entry entry, Terminals terminals, ConditionReader conditions, SystemProblems problems) {
+    this.entry = entry;
+    this.conditions = conditions;
+    this.problems = problems;
+    tokens = PartTokens.of(entry, 1, kind().equals("capacitor") ? "uF" : "");
+    branches = new BranchReader(this, tokens, terminals).read();
+  }
+
+  String name() {
+    return entry.key();
+  }
+
+  Span span() {
+    return entry.keySpan();
+  }
+
+  String kind() {
+    return PartReader.kindOf(entry);
+  }
+
+  List<PartBranch> branches() {
+    return branches.found();
+  }
+
+  /** The branches; reports a part for which fewer pairs of points are written. */
+  List<PartBranch> branches(int least) {
+    if (branches.written() < least) {
+      lacks(least == 1 ? "the two points it joins, such as `L1 to T1`" : "its " + least + " pairs of points");
+    }
+    return branches.found();
+  }
+
+  void lacks(String what) {
+    problems.add(PartReader.PART_LACKS, span(), "name", name(), "what", what);
+  }
+
+  /** A required quantity. */
+  double need(String key) {
+    return needRange(key).middle();
+  }
+
+  Interval needRange(String key) {
+    return find(key).orElseGet(() -> {
+      lacks("a quantity in " + key);
+      return exactly(1);
+    });
+  }
+
+  /** An optional quantity. */
+  Optional<Interval> find(String key) {
+    return tokens.find(key);
+  }
+
+  OptionalDouble findMiddle(String key) {
+    return find(key).map(value -> OptionalDouble.of(value.middle())).orElse(OptionalDouble.empty());
+  }
+
+  /** The capacitances that follow the pairs of points, microfarads. */
+  List<Double> microfarads() {
+    return tokens.repeated().stream().map(quantity -> quantity.value().middle()).toList();
+  }
+
+  /** The rest of the item that starts with these words. */
+  Optional<String> after(String start) {
+    return tokens.takeAfter(start).stream().findFirst().map(Entry.Item::text);
+  }
+
+  Optional<Condition> condition(String start) {
+    return tokens.takeAfter(start).stream().findFirst().map(conditions::read);
+  }
+
+  /** Reports the items that no reader asked for, and impossible quantities. */
+  void reportLeftOver() {
+    tokens.words().forEach(item -> unknown(item.span(), item.text()));
+    tokens.unasked().forEach(quantity -> unknown(quantity.getValue().span(), quantity.getKey()));
+    tokens.quantities().forEach(this::reportAbsurd);
+    tokens.repeated().forEach(quantity -> reportAbsurd("uF", quantity));
+  }
+
+  private void unknown(Span span, String text) {
+    problems.add(PartReader.UNKNOWN_PARTICULAR, span, "name", text);
+  }
+
+  private void reportAbsurd(String key, PartTokens.Quantity quantity) {
+    double low = quantity.value().low();
+    double high = quantity.value().high();
+    boolean possible = key.equals("C") ? low >= LEAST_CELSIUS && high <= MOST_CELSIUS
+        : low > 0 && high <= MOST_QUANTITY;
+    if (!possible || low > high) {
+      problems.add(PartReader.ABSURD_QUANTITY, quantity.span(), "name", name());
+    }
+  }
+}
