@@ -37,7 +37,7 @@ public final class Prover {
 
   /** @param drawn how many installations are drawn at random, {@link Samples#USUAL} as a rule */
   public Prover(int drawn) {
-    this(drawn, Budget.USUAL);
+    this(drawn, Budget.inForce());
   }
 
   /** @param budget how much work a proof may be */

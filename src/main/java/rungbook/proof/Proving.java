@@ -54,7 +54,7 @@ public final class Proving {
    */
   public static Result prove(Tree tree, Installations installations, WalkTimes walks,
       Function<String, Optional<Tree>> others) {
-    return prove(tree, installations, walks, others, Budget.USUAL);
+    return prove(tree, installations, walks, others, Budget.inForce());
   }
 
   /** @param budget how much work it may be */
@@ -70,13 +70,13 @@ public final class Proving {
     }
     ProofContext course = ProofContext.of(installations, walks, words, tree.meter(), others);
     int mostStates = Math.max(1, budget.solutions() / installations.cases().size());
-    Optional<
-        StateEnumeration> plan = StateEnumeration.of(tree.steps(), order.get(), course, mostStates, budget.arrivals());
-    if (plan.isEmpty()) {
-      return unproved(tree,
-          "its tasks bring the equipment into more states than the " + mostStates + " that can be solved");
+    StateEnumeration.Attempt plan = StateEnumeration.of(tree.steps(), order.get(), course, mostStates,
+        budget.arrivals());
+    if (plan.states().isEmpty()) {
+      return unproved(tree, plan.why());
     }
-    Propagation walker = new Propagation(tree, course, plan.get(), course.behind().of(tree.steps(), order.get()));
+    Propagation walker = new Propagation(tree, course, plan.states().get(),
+        course.behind().of(tree.steps(), order.get()));
     walker.walk(order.get());
     return new Result.Proved(new ProofBuilder(tree, course, walker, words).proof());
   }

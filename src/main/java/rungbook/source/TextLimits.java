@@ -1,12 +1,8 @@
 package rungbook.source;
 
-import java.util.Locale;
-import java.util.function.UnaryOperator;
-
 /**
  * How much one text may hold and cost. Past a limit it is refused with a problem, so that no text keeps the others
- * waiting. Each limit is also a setting: the system property {@code rungbook.limit.lines}, or {@code
- * RUNGBOOK_LIMIT_LINES} in the environment.
+ * waiting. Each limit is also a setting, see {@link LimitSettings}.
  *
  * @param lines lines that are not blank
  * @param headings headings of any level
@@ -20,29 +16,17 @@ public record TextLimits(int lines, int headings, int items, int links, int step
 
   public static final TextLimits USUAL = new TextLimits(50_000, 2_000, 12_000, 12_000, 2_000, 8, 300);
 
-  private static final String PREFIX = "rungbook.limit.";
-  private static final TextLimits IN_FORCE = of(TextLimits::setting);
+  private static final TextLimits IN_FORCE = of(LimitSettings.ofThisRun());
 
   /** The limits that this run of the program was started with. */
   public static TextLimits inForce() {
     return IN_FORCE;
   }
 
-  /** @param settings by name; null for what is not set. What is no number above zero counts as not set. */
-  public static TextLimits of(UnaryOperator<String> settings) {
-    return new TextLimits(number(settings, "lines", USUAL.lines), number(settings, "headings", USUAL.headings),
-        number(settings, "items", USUAL.items), number(settings, "links", USUAL.links),
-        number(settings, "steps", USUAL.steps),
-        number(settings, "depth", USUAL.depth), number(settings, "problems", USUAL.problems));
-  }
-
-  private static int number(UnaryOperator<String> settings, String name, int usual) {
-    String written = settings.apply(PREFIX + name);
-    return written != null && written.matches("[1-9][0-9]{0,8}") ? Integer.parseInt(written) : usual;
-  }
-
-  private static String setting(String name) {
-    String property = System.getProperty(name);
-    return property != null ? property : System.getenv(name.replace('.', '_').toUpperCase(Locale.ROOT));
+  public static TextLimits of(LimitSettings settings) {
+    return new TextLimits(settings.number("lines", USUAL.lines), settings.number("headings", USUAL.headings),
+        settings.number("items", USUAL.items), settings.number("links", USUAL.links),
+        settings.number("steps", USUAL.steps), settings.number("depth", USUAL.depth),
+        settings.number("problems", USUAL.problems));
   }
 }

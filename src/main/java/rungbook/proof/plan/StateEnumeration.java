@@ -24,28 +24,35 @@ public final class StateEnumeration {
 
   private StateEnumeration() {}
 
+  /** @param why there are too many states; empty where there are not */
+  public record Attempt(Optional<StateEnumeration> states, String why) {}
+
   /**
    * Tasks on many crossing ways can double the states at every turn.
    *
    * @param order as {@link TopologicalOrder} gives it
    * @param mostStates how many states may be solved
-   * @return empty if there are too many states to walk or to solve
+   * @param mostArrivals how many pairs of a step and a state may be walked
    */
-  public static Optional<StateEnumeration> of(List<Step> steps, int[] order, ProofContext course, int mostStates,
-      int mostArrivals) {
+  public static Attempt of(List<Step> steps, int[] order, ProofContext course, int mostStates, int mostArrivals) {
     StateEnumeration plan = new StateEnumeration();
     plan.add(0, course.start().to(steps.get(0)));
     for (int step : order) {
       Cancellation.check();
-      Set<Situation> here = plan.stands.remove(step);
-      if (here == null || plan.count > mostArrivals || plan.solved.size() > mostStates) {
-        return Optional.empty();
+      Set<Situation> here = Optional.ofNullable(plan.stands.remove(step)).orElse(Set.of());
+      if (plan.count > mostArrivals) {
+        return tooMany("its steps are reached in more than " + mostArrivals + " states of the equipment together");
       }
       for (Situation stand : here) {
         plan.pass(steps, steps.get(step), stand, course.question());
       }
     }
-    return Optional.of(plan);
+    return plan.solved.size() <= mostStates ? new Attempt(Optional.of(plan), "")
+        : tooMany("its tasks bring the equipment into more states than the " + mostStates + " that can be solved");
+  }
+
+  private static Attempt tooMany(String why) {
+    return new Attempt(Optional.empty(), why);
   }
 
   private void pass(List<Step> steps, Step step, Situation stand, ProbePlan question) {

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.function.IntFunction;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -16,6 +17,7 @@ import rungbook.rules.flow.Graph;
 import rungbook.source.Problem;
 import rungbook.source.Problems;
 import rungbook.source.Source;
+import rungbook.source.LimitSettings;
 import rungbook.source.TextLimits;
 import rungbook.source.Witness;
 import rungbook.tree.Shared;
@@ -25,7 +27,7 @@ import rungbook.tree.reader.TreeReader;
 class LongTreesTest {
 
   private static final int STEPS = 20_000;
-  private static final TextLimits LONG = TextLimits.of(limit -> "1000000");
+  private static final TextLimits LONG = TextLimits.of(new LimitSettings(limit -> Optional.of("1000000")));
 
   /** @param next the step that a step's {@code no} leads to; {@code yes} leads to the one after it */
   private static RuleContext chain(int steps, IntFunction<Integer> next) {
