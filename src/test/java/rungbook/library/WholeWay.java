@@ -6,11 +6,13 @@ import java.lang.management.ManagementFactory;
 import java.lang.management.ThreadMXBean;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
-import java.util.function.Consumer;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import rungbook.map.Diagram;
 import rungbook.map.Drawing;
 import rungbook.markdown.Document;
@@ -20,22 +22,30 @@ import rungbook.pack.page.Edition;
 import rungbook.pack.page.PackInput;
 import rungbook.pack.Pack;
 import rungbook.pack.Verify;
+import rungbook.proof.Proving;
 import rungbook.report.JsonReport;
 import rungbook.report.Report;
+import rungbook.report.Style;
 import rungbook.report.TextReport;
 import rungbook.source.Decoding;
 import rungbook.source.Problem;
 import rungbook.source.Silenced;
 import rungbook.source.Source;
+import rungbook.source.Wording;
+import rungbook.tree.Tree;
 
 /**
  * The starter library with one text replaced, taken through everything that is done with a text: decode, check, word,
- * show, draw, pack, verify.
+ * show, draw, pack, verify and, on request, prove.
  */
 final class WholeWay {
 
   static final LibraryText STARTER = starter();
 
+  private static final Library STARTER_LIBRARY = LibraryCompiler.compile(STARTER);
+  private static final Map<String, Tree> TREES = STARTER_LIBRARY.trees().stream()
+      .collect(Collectors.toMap(tree -> idOf(tree.path()), CompiledTree::tree));
+  private static final Function<String, Optional<Tree>> OTHERS = id -> Optional.ofNullable(TREES.get(id));
   private static final ThreadMXBean THREADS = ManagementFactory.getThreadMXBean();
   private static final Prose.Targets ANYWHERE = new Prose.Targets() {
     @Override
@@ -51,7 +61,7 @@ final class WholeWay {
 
   private final String path;
   private final byte[] bytes;
-  private final List<Consumer<CompiledTree>> further = new ArrayList<>();
+  private Optional<Prover> prover = Optional.empty();
 
   private WholeWay(String path, byte[] bytes) {
     this.path = path;
@@ -59,13 +69,21 @@ final class WholeWay {
   }
 
   /**
-   * @param problems of the text itself and of the trees that use it
+   * @param problems of the text itself and of the tree that uses it
    * @param packs made and verified
-   * @param millis of processor time
+   * @param proofs that show something
+   * @param millis of processor time, without those of the proof
+   * @param proofMillis of processor time
+   * @param longest of all answers, in characters
    */
-  record Done(List<Problem> problems, int packs, long millis, int longest) {
-    List<String> codes() {
-      return problems.stream().map(problem -> problem.code().name()).distinct().toList();
+  record Done(List<Problem> problems, int packs, int proofs, long millis, long proofMillis, int longest) {
+    /** Problems that no text should have: where a guard caught a failure, or a figure is none. */
+    List<String> unfit() {
+      return problems.stream()
+          .map(problem -> problem.code().name() + ": " + Wording.of(problem).sentence(problem) + "; "
+              + Wording.of(problem).hint(problem))
+          .map(words -> words.replaceAll("`[^`]*`", "``"))
+          .filter(words -> words.matches("(?s)(text-too-costly|proof-failed):.*|.*(NaN|Infinity).*")).toList();
     }
   }
 
@@ -77,9 +95,9 @@ final class WholeWay {
     return new WholeWay(path, bytes);
   }
 
-  /** Does more with each tree, such as proving it. */
-  WholeWay and(Consumer<CompiledTree> more) {
-    further.add(more);
+  /** Proves the tree as well. */
+  WholeWay provedBy(Prover chosen) {
+    prover = Optional.of(chosen);
     return this;
   }
 
@@ -87,30 +105,41 @@ final class WholeWay {
     long start = THREADS.getCurrentThreadCpuTime();
     Decoding.Decoded decoded = Decoding.decode(path, bytes);
     if (decoded.problem().isPresent()) {
-      return new Done(List.of(decoded.problem().get()), 0, 0, 0);
+      return new Done(List.of(decoded.problem().get()), 0, 0, 0, 0, 0);
     }
     var texts = new TreeMap<>(STARTER.texts());
     texts.put(path, decoded.source());
     LibraryText text = new LibraryText(texts, STARTER.pictures(), List.of());
-    var users = new ArrayList<CompiledTree>();
-    Library library = LibraryCompiler.readShared(text);
-    var problems = new ArrayList<>(library.ofShared().shown());
-    var silenced = new ArrayList<>(library.ofShared().silenced());
-    PackInput material = new PackInput(library.shared(), text.pictures());
-    int longest = show(decoded.source());
-    int packs = 0;
-    for (String id : path.startsWith("trees/") ? List.of(path.substring(6, path.length() - 3))
-        : List.of("no-cooling-blower-runs")) {
-      CompiledTree tree = LibraryCompiler.compile(id, texts.get("trees/" + id + ".md"), library.shared(), text);
-      users.add(tree);
-      problems.addAll(tree.problems());
-      silenced.addAll(tree.found().silenced());
-      longest = Math.max(longest, Drawing.of(Diagram.of(tree.tree(), Diagram.Shares.UNKNOWN)).length());
-      packs += tree.isSound() ? pack(tree, material) : 0;
-    }
+    Library library = path.startsWith("shared/") ? LibraryCompiler.readShared(text) : STARTER_LIBRARY;
+    String taker = takerOf(path);
+    CompiledTree tree = LibraryCompiler.compile(idOf(taker), texts.get(taker), library.shared(), text);
+    int longest = Math.max(show(decoded.source()),
+        Drawing.of(Diagram.of(tree.tree(), Diagram.Shares.UNKNOWN)).length());
+    int packs = tree.isSound() ? pack(tree, new PackInput(library.shared(), text.pictures())) : 0;
+    long proving = THREADS.getCurrentThreadCpuTime();
+    Optional<Proving.Result> proof = prover.map(chosen -> chosen.prove(tree.tree(), text, OTHERS));
+    List<Silenced> silenced = Stream.of(library.ofShared().silenced(), tree.found().silenced()).flatMap(List::stream)
+        .toList();
+    List<Problem> problems = Stream.of(library.ofShared().shown(), tree.problems(),
+        proof.map(Proving.Result::problems).orElse(List.of())).flatMap(List::stream).toList();
     longest = Math.max(longest, report(problems, silenced));
-    users.forEach(tree -> further.forEach(more -> more.accept(tree)));
-    return new Done(problems, packs, (THREADS.getCurrentThreadCpuTime() - start) / 1_000_000, longest);
+    return new Done(problems, packs, (int) proof.flatMap(Proving.Result::proved).stream().count(),
+        (proving - start) / 1_000_000, (THREADS.getCurrentThreadCpuTime() - proving) / 1_000_000, longest);
+  }
+
+  /** The tree itself, or the first tree that names the shared text. */
+  private static String takerOf(String path) {
+    if (path.startsWith("trees/")) {
+      return path;
+    }
+    String name = path.substring(path.lastIndexOf('/') + 1, path.length() - ".md".length());
+    return STARTER.texts().keySet().stream().filter(other -> other.startsWith("trees/"))
+        .filter(other -> STARTER.texts().get(other).text().replace(' ', '-').contains(":-" + name + "\n")).findFirst()
+        .orElse("trees/no-cooling-blower-runs.md");
+  }
+
+  private static String idOf(String path) {
+    return path.substring("trees/".length(), path.length() - ".md".length());
   }
 
   private static int show(Source source) {
@@ -122,7 +151,7 @@ final class WholeWay {
 
   private static int report(List<Problem> problems, List<Silenced> silenced) {
     Report report = new Report(1, problems, silenced);
-    return Math.max(TextReport.of(report, rungbook.report.Style.PLAIN).length(), JsonReport.of(report).length());
+    return Math.max(TextReport.of(report, Style.PLAIN).length(), JsonReport.of(report).length());
   }
 
   private static int pack(CompiledTree tree, PackInput material) {

@@ -61,6 +61,25 @@ class DrawingTest {
   }
 
   @Test
+  void controlCharactersInATitleLeaveItXml() throws Exception {
+    var label = xml(Drawing.of(small("Y\f at\u000b the\u0000 board \ud800."))).getElementsByTagName("a").item(0)
+        .getAttributes().getNamedItem("aria-label");
+    assertTrue(label.getNodeValue().startsWith("Check: Y\ufffd at\ufffd the\ufffd board \ufffd."),
+        label.getNodeValue());
+  }
+
+  @Test
+  void whatIsTooLargeToDrawIsSaid() throws Exception {
+    var nodes = IntStream.range(0, 1_500).mapToObj(i -> node(Shape.CONTACT, "Step " + i)).toList();
+    var wires = IntStream.range(0, 1_499).boxed()
+        .flatMap(i -> java.util.stream.Stream.of(new Wire(i, i + 1, "yes", OptionalDouble.empty()),
+            new Wire(i, 1_499, "no", OptionalDouble.empty())))
+        .toList();
+    assertTrue(xml(Drawing.of(new Diagram("t", nodes, wires))).getDocumentElement().getTextContent()
+        .contains("too large to draw: 1500 steps"));
+  }
+
+  @Test
   void boxesDoNotOverlap() {
     var nodes = IntStream.range(0, 40).mapToObj(i -> node(i % 3 == 0 ? Shape.COIL : Shape.CONTACT, "Step number " + i))
         .toList();

@@ -1,0 +1,45 @@
+package rungbook.library;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import rungbook.library.WholeWay.Done;
+import rungbook.proof.Proving;
+import rungbook.tree.Tree;
+
+/** A proof says what it shows or why it shows nothing. */
+class ProverTest {
+
+  private static final String TREE = "trees/no-cooling-blower-runs.md";
+
+  private final Prover prover = new Prover(4);
+
+  /** Leads that float show nothing, and nobody belongs above: any place above nothing would do. */
+  @Test
+  void leadsThatFloatLeaveALimitItsPlace() {
+    String text = WholeWay.STARTER.texts().get(TREE).text();
+    for (String leads : List.of("Y, T1", "T1, C", "compressor S, C")) {
+      String slip = text.replaceFirst("(## Y to C at the outdoor unit\\n(?s:.*?)leads: )Y, C\\n", "$1" + leads + "\n");
+      assertNotEquals(text, slip);
+      Done done = WholeWay.of(TREE, slip).provedBy(prover).go();
+      assertEquals(1, done.proofs(), leads);
+      assertEquals(List.of(), done.unfit(), leads);
+    }
+  }
+
+  /** One tree's failure is its own problem. */
+  @Test
+  void whatBreaksInATreeIsThatTreesProblem() {
+    Tree tree = LibraryCompiler.trees(WholeWay.STARTER, LibraryCompiler.sharedAsNeeded(WholeWay.STARTER),
+        id -> id.equals("no-cooling-blower-runs")).findFirst().orElseThrow().tree();
+    Proving.Result result = prover.prove(tree, WholeWay.STARTER, id -> {
+      throw new IllegalStateException("broken");
+    });
+    assertEquals(List.of("proof-failed"), result.problems().stream().map(problem -> problem.code().name()).toList());
+    assertTrue(result.problems().get(0).facts().get("why").startsWith("IllegalStateException"),
+        result.problems().toString());
+  }
+}
