@@ -97,12 +97,13 @@ class LibraryArchiveTest {
 
   @Test
   void whatIsNoPartOfALibraryIsNotUnpackedAtAll() throws IOException {
-    var names = IntStream.range(0, 200).mapToObj(i -> i + ".bin").toList();
+    var names = IntStream.range(0, 50).mapToObj(i -> i + ".bin").toList();
     var zip = zip(names, new byte[16 << 20]);
     var began = ManagementFactory.getThreadMXBean();
     var before = began.getCurrentThreadCpuTime();
     assertEquals(names.size(), LibraryArchive.ofZip(zip).skipped().size());
-    assertTrue(began.getCurrentThreadCpuTime() - before < 1_000_000_000L, "3.2 GB are not unpacked in a second");
+    assertTrue(began.getCurrentThreadCpuTime() - before < 250_000_000L,
+        "800 MB are not unpacked in a quarter of a second");
   }
 
   @Test
