@@ -11,13 +11,13 @@ public final class ActionCompiler {
   private final Optional<Vocabulary> system;
   private final String place;
 
-  /** @param place the key of the step's location; empty if it says none */
+  /** @param place the key of the step's location; {@code ""} if it names none */
   public ActionCompiler(Optional<Vocabulary> system, String place) {
     this.system = system;
     this.place = place;
   }
 
-  /** @param key what the action is done to; a control and its position make a SetPosition instead */
+  /** @param key the lookup key of the action's object; a control and its position make a SetPosition instead */
   public List<StateChange> compile(ActionKind kind, String key) {
     List<StateChange> changes = new ArrayList<>(kind.begins().size() + kind.ends().size());
     for (EquipmentCondition begun : kind.begins()) {

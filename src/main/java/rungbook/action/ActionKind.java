@@ -18,7 +18,10 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import rungbook.system.Vocabulary.Role;
 
-/** The actions of a task or a repair, a row each: what it is done to, how a pack words it, what it begins and ends. */
+/**
+ * The actions of a task or a repair, one row each: its object, its instruction in a pack, and the conditions that it
+ * begins and ends.
+ */
 public enum ActionKind {
   SET(ActionObject.SETTING, "Set", begin()),
   OPEN(ActionObject.PANEL, "Open", begin(EquipmentCondition.OPEN)),
@@ -37,7 +40,7 @@ public enum ActionKind {
   private static final Map<String, ActionKind> BY_WORDS = Arrays.stream(values())
       .collect(Collectors.toUnmodifiableMap(ActionKind::words, kind -> kind));
 
-  /** What to restore means for a control that is not simply put back. */
+  /** The instruction to restore a control that is not simply put back. */
   private static final Map<Role, String> RESTORING = Map.of(Role.ISOLATOR, "Take the lock off and switch on",
       Role.INTERLOCK, "Take the bypass off");
 
@@ -87,20 +90,20 @@ public enum ActionKind {
   }
 
   /**
-   * As a pack tells it, without the thing.
+   * The instruction in a pack, without the object.
    *
-   * @param role of the control that it is done to
+   * @param role the role of the control that the action is done to
    */
   public String instruction(Optional<Role> role) {
     return this == RESTORE ? role.map(RESTORING::get).orElse(instruction) : instruction;
   }
 
-  /** Whether a meter may read something else afterwards, so that earlier readings no longer hold. */
+  /** Whether readings may change, so that earlier readings no longer hold. */
   public boolean changesReadings() {
     return changesReadings;
   }
 
-  /** Whether it can fail, and then changes nothing: on a way on that says so it does not count. */
+  /** Whether the action can fail and then change nothing: it does not count on a way on that says it failed. */
   public boolean needsSuccess() {
     return needsSuccess;
   }

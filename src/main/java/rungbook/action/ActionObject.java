@@ -10,18 +10,18 @@ import rungbook.system.Vocabulary.Point;
 import rungbook.system.Vocabulary.Role;
 import rungbook.system.Vocabulary;
 
-/** What an action may be done to: which names of a system. */
+/** The kinds of objects that an action can have: which names of a system it accepts. */
 public enum ActionObject {
   SETTING("control and position"),
   PANEL("panel"),
   INTERLOCK("switch to bypass"),
   POWER_SWITCH("power switch"),
-  /** A terminal that leads go on. */
+  /** A terminal that leads can be put on. */
   POINT("point"),
   CAPACITOR("capacitor"),
   THING("part, point or control"),
   RESTORABLE("panel, part, point or control"),
-  /** The whole line in the author's own words; a meter point is offered. */
+  /** The whole line in the author's own words; the editor suggests meter points. */
   FREE_TEXT("point");
 
   private final String words;
@@ -34,7 +34,7 @@ public enum ActionObject {
     return words;
   }
 
-  /** The names that a system offers for it. */
+  /** The system's names of this kind, for suggestions. */
   public Collection<String> names(Vocabulary system) {
     return switch (this) {
       case SETTING -> settings(system);
@@ -49,8 +49,8 @@ public enum ActionObject {
   }
 
   /**
-   * Whether a name will do. A system that lists no parts takes any name where a part may be named. A control with its
-   * position is not looked up here.
+   * Whether a name is valid. If the system lists no parts, any name is valid where a part may be named. Does not look
+   * up a control with its position.
    */
   public boolean accepts(Vocabulary system, String key) {
     return switch (this) {

@@ -10,7 +10,7 @@ public enum EquipmentCondition {
   BYPASSED(Trait.BEHIND_PANEL, Trait.CHANGES_READINGS),
   /** A power source is switched off. */
   ISOLATED(Trait.CHANGES_READINGS),
-  /** A power source bears a tag, so that nobody wonders why it is off. */
+  /** A power source has a tag that says why it is off. */
   TAGGED_OUT,
   /** A part, or a terminal at one place, is taken off. */
   DISCONNECTED(Trait.BEHIND_PANEL, Trait.CHANGES_READINGS),
@@ -21,7 +21,7 @@ public enum EquipmentCondition {
   /** A place is proved dead. */
   PROVED_DEAD(Trait.BEHIND_PANEL, Trait.NEEDS_SUCCESS),
   /**
-   * Hands went on something at a place. From then on it is taken for dead, so that a mistake is reported once, at the
+   * Something at a place was touched. From then on it is assumed to be dead, so a mistake is reported once, at the
    * first touch.
    */
   TOUCHED(Trait.BEHIND_PANEL),
@@ -36,17 +36,17 @@ public enum EquipmentCondition {
     this.traits = Set.of(traits);
   }
 
-  /** Whether hands or leads go behind the panel of the place to begin or end it. */
+  /** Whether beginning or ending it takes hands or leads behind the panel. */
   public boolean isBehindPanel() {
     return traits.contains(Trait.BEHIND_PANEL);
   }
 
-  /** Whether a meter may read something else from then on, so that earlier readings no longer hold. */
+  /** Whether readings may change, so that earlier readings no longer hold. */
   public boolean changesReadings() {
     return traits.contains(Trait.CHANGES_READINGS);
   }
 
-  /** Whether it does not come about where the task's answer says that it failed: {@code not dead}. */
+  /** Whether it does not hold after an answer that says the task failed: {@code not dead}. */
   public boolean needsSuccess() {
     return traits.contains(Trait.NEEDS_SUCCESS);
   }

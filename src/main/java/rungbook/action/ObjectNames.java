@@ -4,12 +4,12 @@ import java.util.Optional;
 import rungbook.system.Vocabulary.Point;
 import rungbook.system.Vocabulary;
 
-/** What a name stands for when something is done to it. All names are lookup keys. */
+/** Resolves the object of an action. All names are lookup keys. */
 public final class ObjectNames {
 
   private ObjectNames() {}
 
-  /** Whether a name is a part of a kind, by the system's word for it, else by the name itself. */
+  /** Whether a name is a part of a kind: by the system if it lists the part, else by the name itself. */
   public static boolean isPart(Optional<Vocabulary> system, String key, String kind) {
     boolean known = system.isPresent() && system.get().parts().containsKey(key);
     return known ? system.get().isKind(key, kind) : key.contains(kind);
@@ -21,10 +21,11 @@ public final class ObjectNames {
   }
 
   /**
-   * What comes off: a part by its name, a terminal by its name and its place, since terminals at several places share a
+   * The key of what comes off: a part's name, or a terminal's name and place, since terminals at several places share a
    * name.
    *
-   * @param place where the work is done; empty if the step does not say. A terminal at one place only needs none
+   * @param place where the work is done; {@code ""} if the step does not say. Not needed for a terminal at one place
+   * only
    */
   static String loose(Optional<Vocabulary> system, String key, String place) {
     Optional<Point> terminal = system.flatMap(known -> terminal(known, key));

@@ -1,6 +1,6 @@
 /**
- * What the actions of a tree mean. {@link rungbook.action.ActionKind} is the table: one row for each action, with what
- * it may be done to and what it changes. Rules, proof, packs and the editor read that table; none of them tells one
- * action from another.
+ * The meaning of a tree's actions. {@link rungbook.action.ActionKind} is the table: one row per action, with its
+ * possible objects and what it changes. Rules, proof, packs and the editor read this table; none of them has a switch
+ * over actions.
  */
 package rungbook.action;

@@ -16,11 +16,11 @@ import rungbook.library.LibraryText;
 import rungbook.library.LooseFolder;
 
 /**
- * Files that are checked together because they share a library: its own, or for loose trees the one whose shared texts
- * they may name.
+ * Files that are checked together because they use the same library: their own, or for loose trees the library whose
+ * shared texts they may use.
  *
- * @param library whose shared texts count; none if there is no library far and wide
- * @param loose the folder of the trees, if they are not the library's own
+ * @param library the library with the shared texts; empty if there is none in any parent folder
+ * @param loose the folder of the trees, if they are not in the library
  * @param files absolute paths
  */
 record Batch(Optional<Path> library, Optional<Path> loose, SortedSet<Path> files) {
@@ -28,9 +28,9 @@ record Batch(Optional<Path> library, Optional<Path> loose, SortedSet<Path> files
   private static final LibraryText NOTHING = new LibraryText(new TreeMap<>(), new TreeMap<>(), List.of());
 
   /**
-   * Sorts files by the library they belong to.
+   * Groups files by their library.
    *
-   * @param home the program's own folder
+   * @param home the program's folder
    */
   static Collection<Batch> of(Collection<Path> files, Optional<Path> home) {
     var batches = new LinkedHashMap<List<Optional<Path>>, Batch>();
@@ -49,7 +49,7 @@ record Batch(Optional<Path> library, Optional<Path> loose, SortedSet<Path> files
     return file.getParent().equals(library.resolve("trees")) || file.startsWith(library.resolve("shared"));
   }
 
-  /** Whether a file is one that trees share, and no tree itself. */
+  /** Whether a file is a shared text, not a tree. */
   static boolean isShared(Path file) {
     return libraryAround(file).filter(root -> file.startsWith(root.resolve("shared"))).isPresent();
   }
@@ -62,14 +62,16 @@ record Batch(Optional<Path> library, Optional<Path> loose, SortedSet<Path> files
     return root;
   }
 
-  /** Whether a folder is a library: `shared` alone is a common name, so it must hold what trees share. */
+  /**
+   * Whether a folder is a library: {@code shared} alone is a common name, so it must contain a folder of shared texts.
+   */
   static boolean isLibrary(Path folder) {
     return Files.isDirectory(folder.resolve("trees"))
         || Stream.of("systems", "cautions", "meters", "fragments")
             .anyMatch(part -> Files.isDirectory(folder.resolve("shared").resolve(part)));
   }
 
-  /** Every folder in which a save may change what a check of the files finds. */
+  /** All folders where a save can change the result of a check. */
   static SortedSet<Path> folders(Collection<Path> files, Optional<Path> home) throws IOException {
     var folders = new TreeSet<Path>();
     for (Batch batch : of(files, home)) {
@@ -87,9 +89,9 @@ record Batch(Optional<Path> library, Optional<Path> loose, SortedSet<Path> files
   }
 
   /**
-   * Whether a text is one of the files.
+   * Whether a text of the library is one of the files.
    *
-   * @param name in the library
+   * @param name the text's path in the library
    */
   boolean asks(String name) {
     return files.contains(fileOf(name));
@@ -100,14 +102,14 @@ record Batch(Optional<Path> library, Optional<Path> loose, SortedSet<Path> files
     return loose.isPresent() ? LooseFolder.read(loose.get(), text) : text;
   }
 
-  /** A text's file, from its name in the library. */
+  /** The file of a text, from its path in the library. */
   Path fileOf(String name) {
     return loose.filter(folder -> name.startsWith("trees/"))
         .map(folder -> folder.resolve(name.substring("trees/".length())))
         .orElseGet(() -> library.orElseThrow().resolve(name));
   }
 
-  /** A file's name in the library: the other way round. */
+  /** A file's path in the library, the inverse of {@link #fileOf}. */
   String nameOf(Path file) {
     return loose.map(folder -> "trees/" + folder.relativize(file))
         .orElseGet(() -> library.orElseThrow().relativize(file).toString()).replace('\\', '/');

@@ -7,15 +7,15 @@ import java.util.List;
 import rungbook.report.Report;
 
 /**
- * A check of files, once or after every save.
+ * Checks files, once or after every save.
  *
- * @param fix whether what is known how to mend is mended first
+ * @param fix whether known fixes are applied first
  */
 record CheckRun(Console terminal, Format format, boolean watch, boolean fix, List<String> paths) {
 
   /**
-   * @return 0 clean, 1 problems.
-   * @throws UsageError when there is nothing to check
+   * @return the exit code: 0 clean, 1 problems
+   * @throws UsageError if there is nothing to check
    */
   int run() throws IOException, InterruptedException {
     if (watch && format != Format.TEXT) {
@@ -36,9 +36,9 @@ record CheckRun(Console terminal, Format format, boolean watch, boolean fix, Lis
   }
 
   /**
-   * Goes on until the process is stopped.
+   * Runs until the process is stopped.
    *
-   * @throws UsageError when a path that was asked for is gone
+   * @throws UsageError if a requested path no longer exists
    */
   private int watchOn() throws IOException, InterruptedException {
     while (!Thread.interrupted()) {

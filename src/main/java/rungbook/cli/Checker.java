@@ -46,13 +46,13 @@ final class Checker {
   }
 
   /**
-   * Trees read and compiled once: what is packed is what was checked.
+   * Trees read and compiled once, so the pack contains exactly what was checked.
    *
-   * @param report what is wrong with them
+   * @param report their problems
    */
   record Compiled(LibraryText text, Shared shared, List<CompiledTree> trees, Report report) {}
 
-  /** @param batch trees and no shared texts */
+  /** @param batch contains trees only, no shared texts */
   static Compiled compile(Batch batch, Console terminal) throws IOException {
     try (Progress progress = Progress.of(batch.files().size(), terminal)) {
       return new Checker(terminal, progress).compile(batch);
@@ -116,7 +116,7 @@ final class Checker {
     return tree.found();
   }
 
-  /** What a library does not take in: links, and what is no regular file. */
+  /** The problems of files that a library does not read: symbolic links and other irregular files. */
   private static List<Problem> missing(Set<String> requested, LibraryText text) {
     Set<String> unreadable = text.unreadable().stream().map(problem -> problem.source().name()).collect(toSet());
     return requested.stream().filter(name -> !text.texts().containsKey(name) && !unreadable.contains(name))

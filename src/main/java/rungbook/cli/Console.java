@@ -11,16 +11,16 @@ import java.util.Optional;
 import rungbook.report.Style;
 
 /**
- * Where a run reads and writes.
+ * The environment of a run.
  *
- * @param style how the report is dressed: in colour only where a person looks
- * @param watched whether a person watches the error stream, so that progress is worth showing
- * @param folder what relative paths are relative to
- * @param home the program's own folder, with the library it ships
+ * @param style the style of the report: color only on a terminal
+ * @param watched whether the error stream is a terminal, so that progress is shown
+ * @param folder the folder that relative paths start from
+ * @param home the program's folder, with its bundled library
  */
 record Console(PrintWriter out, PrintWriter err, Style style, boolean watched, Path folder, Optional<Path> home) {
 
-  /** The launcher looks which streams are terminals, since Java cannot tell them apart: {@code out err}. */
+  /** Which streams are terminals, as the launcher passes it, since Java cannot tell: {@code out err}. */
   private static final String STREAMS = System.getProperty("rungbook.terminal", "");
 
   static Console ofProcess() {
@@ -35,14 +35,14 @@ record Console(PrintWriter out, PrintWriter err, Style style, boolean watched, P
     return value != null && !value.isEmpty();
   }
 
-  /** Always UTF-8, as the files are; only a Windows console has a mind of its own. */
+  /** Always UTF-8, like the files, except on a Windows console, which has its own charset. */
   private static PrintWriter writer(FileDescriptor stream) {
     boolean windows = System.getProperty("os.name").startsWith("Windows") && System.console() != null;
     Charset charset = windows ? System.console().charset() : StandardCharsets.UTF_8;
     return new PrintWriter(new OutputStreamWriter(new FileOutputStream(stream), charset), false);
   }
 
-  /** A path as people see it from here: relative where it lies below the folder, with forward slashes. */
+  /** A path for display: relative if it is below the folder, with forward slashes. */
   String shown(Path path) {
     Path absolute = path.toAbsolutePath().normalize();
     Path from = folder.toAbsolutePath().normalize();

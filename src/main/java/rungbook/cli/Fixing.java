@@ -17,8 +17,8 @@ import rungbook.source.Problem;
 import rungbook.source.Source;
 
 /**
- * Makes the fixes of a check in the files themselves. A file is replaced at once or not at all, and one that has
- * changed since it was checked is left alone. Of two fixes that touch the same place the first is made.
+ * Applies the fixes of a check to the files. Replaces each file atomically, and skips a file that has changed since the
+ * check. If two fixes overlap, applies the first.
  */
 final class Fixing {
 
@@ -32,10 +32,10 @@ final class Fixing {
   private record Changes(Source source, List<Problem> problems, List<Edit> edits) {}
 
   /**
-   * Makes what fixes there are and says so.
+   * Applies all fixes and reports them.
    *
-   * @param problems with sources named as people see them.
-   * @return how many were made
+   * @param problems with sources named for display
+   * @return the number of applied fixes
    */
   static int fix(List<Problem> problems, Console terminal) throws IOException {
     Fixing fixing = new Fixing(terminal);
@@ -50,7 +50,7 @@ final class Fixing {
     return made;
   }
 
-  /** Every edit of a fix lies in the file of its problem. */
+  /** Every edit of a fix is in the file of its problem. */
   private void plan(Problem problem, Fix fix) {
     Changes changes = byFile.computeIfAbsent(problem.source().name(),
         name -> new Changes(problem.source(), new ArrayList<>(), new ArrayList<>()));
@@ -84,7 +84,7 @@ final class Fixing {
     return changes.problems().size();
   }
 
-  /** By way of a copy beside it, so that whoever reads the file sees the old text or the new. */
+  /** Writes a temporary file and renames it, so a reader sees either the old text or the new one. */
   private static void replace(Path file, byte[] text) throws IOException {
     Path copy = Files.createTempFile(file.getParent(), "." + file.getFileName(), ".new");
     try {

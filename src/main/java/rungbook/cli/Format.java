@@ -10,7 +10,7 @@ import rungbook.report.Style;
 import rungbook.report.TextReport;
 import rungbook.source.Nearest;
 
-/** How problems are printed. */
+/** The output formats. */
 enum Format {
   TEXT,
   JSON,

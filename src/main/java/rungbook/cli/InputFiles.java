@@ -13,9 +13,7 @@ import java.util.TreeSet;
 import java.util.stream.Stream;
 import rungbook.source.Nearest;
 
-/**
- * The Markdown files that the paths of a command line name: files as they are, folders with all that lies below them.
- */
+/** Resolves the paths of a command line to Markdown files: files as they are, folders recursively. */
 final class InputFiles {
 
   private final Console terminal;
@@ -26,8 +24,8 @@ final class InputFiles {
   }
 
   /**
-   * @return absolute paths.
-   * @throws UsageError if a path is not there, or names nothing that can be checked
+   * @return absolute paths
+   * @throws UsageError if a path does not exist, or has nothing to check
    */
   static SortedSet<Path> files(List<String> paths, Console terminal) throws IOException {
     InputFiles requested = new InputFiles(terminal);
@@ -55,9 +53,9 @@ final class InputFiles {
   }
 
   /**
-   * The absolute path of something that is there.
+   * The absolute path of an existing file or folder.
    *
-   * @throws UsageError if it is not, with what comes near
+   * @throws UsageError if it does not exist, with the nearest name
    */
   static Path path(String written, Console terminal) throws IOException {
     try {
@@ -113,7 +111,7 @@ final class InputFiles {
     });
   }
 
-  /** A library's own texts lie in two folders; a README or notes beside them are none of it. */
+  /** A library's texts are in two folders; a README or notes next to them do not belong to it. */
   private void takeLibrary(Path root) throws IOException {
     for (String part : List.of("trees", "shared")) {
       if (Files.isDirectory(root.resolve(part))) {

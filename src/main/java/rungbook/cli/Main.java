@@ -8,7 +8,7 @@ import java.util.function.Supplier;
 import java.util.stream.Stream;
 import picocli.CommandLine;
 
-/** Where the program starts. */
+/** The entry point of the program. */
 public final class Main {
 
   private Main() {}
@@ -23,14 +23,17 @@ public final class Main {
   /**
    * Runs one command.
    *
-   * @return 0 clean, 1 problems, 2 misuse
+   * @return the exit code: 0 clean, 1 problems, 2 usage error
    */
   static int run(Console terminal, String... arguments) {
     return isPlainCheck(arguments) ? check(terminal, List.of(arguments).subList(1, arguments.length))
         : parse(terminal, arguments);
   }
 
-  /** Nothing but paths: by far the most frequent command, and an option parser would be a fifth of what it costs. */
+  /**
+   * Whether this is {@code check} with paths only: by far the most frequent command, and the option parser would take a
+   * fifth of its time.
+   */
   private static boolean isPlainCheck(String... arguments) {
     return arguments.length > 1 && arguments[0].equals("check")
         && Stream.of(arguments).noneMatch(argument -> argument.startsWith("-"));
@@ -57,7 +60,7 @@ public final class Main {
         .execute(arguments);
   }
 
-  /** The command that is asked for, or all of them to choose from: each costs time to set up. */
+  /** Only the requested command if it exists, else all commands: each takes time to set up. */
   private static Map<String, Supplier<Object>> commands(Console terminal, String... arguments) {
     var all = new LinkedHashMap<String, Supplier<Object>>();
     all.put("check", () -> new Check(terminal));

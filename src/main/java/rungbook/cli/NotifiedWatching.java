@@ -13,7 +13,7 @@ import java.nio.file.WatchKey;
 import java.nio.file.WatchService;
 import java.util.Collection;
 
-/** Waits for the file system's own notices. */
+/** Watches with file system notifications. */
 final class NotifiedWatching implements Watching {
 
   private final WatchService notices;

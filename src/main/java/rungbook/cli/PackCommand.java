@@ -60,7 +60,7 @@ final class PackCommand implements Callable<Integer> {
     return 0;
   }
 
-  /** Out of the trees as they were checked; nothing is read again. */
+  /** Packs the trees as they were checked; nothing is read again. */
   static List<Pack> packs(Checker.Compiled compiled) {
     PackInput material = new PackInput(compiled.shared(), compiled.text().pictures());
     return compiled.trees().stream().map(tree -> Pack.of(tree.tree(), material, Edition.draft())).toList();
@@ -82,7 +82,7 @@ final class PackCommand implements Callable<Integer> {
     lines.forEach(terminal.out()::println);
   }
 
-  /** A new file takes the older one's place: no half-written pack, and a link there is replaced, not followed. */
+  /** Replaces a file atomically: leaves no partial pack, and replaces a symbolic link instead of following it. */
   private static void replace(Path file, byte[] bytes) throws IOException {
     Path part = file.resolveSibling("." + file.getFileName() + ".part");
     Files.deleteIfExists(part);

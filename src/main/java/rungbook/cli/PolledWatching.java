@@ -8,7 +8,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 
-/** Looks at the files again and again. */
+/** Watches by polling. */
 final class PolledWatching implements Watching {
 
   private static final long EVERY_MILLIS = 1000;
@@ -33,7 +33,7 @@ final class PolledWatching implements Watching {
     }
   }
 
-  /** Each file with its time and size. */
+  /** The time and size of each file. */
   private Map<Path, String> states() throws IOException {
     var states = new TreeMap<Path, String>();
     for (Path folder : folders) {

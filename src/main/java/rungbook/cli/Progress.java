@@ -4,10 +4,10 @@ import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicInteger;
 import rungbook.report.Digits;
 
-/** A line on the error stream while long work goes on, for a person who watches; gone when the work is done. */
+/** A progress line on the error stream during long work; removed when the work is done. */
 final class Progress implements AutoCloseable {
 
-  /** Work shorter than this needs no line. */
+  /** Shorter work shows no progress. */
   private static final long PATIENCE_NANOS = TimeUnit.MILLISECONDS.toNanos(700);
 
   private static final long EVERY_NANOS = TimeUnit.MILLISECONDS.toNanos(100);
@@ -28,7 +28,7 @@ final class Progress implements AutoCloseable {
     return new Progress(terminal, files);
   }
 
-  /** One more is done; may be called from several threads. */
+  /** Counts one more item as done. Thread-safe. */
   void step() {
     int now = done.incrementAndGet();
     if (terminal.watched()) {

@@ -25,9 +25,9 @@ import rungbook.source.Silenced;
 import rungbook.tree.Tree;
 
 /**
- * What a run of {@code prove} found.
+ * The result of a {@code prove} run.
  *
- * @param report what is wrong with the trees as proved; {@code check} reports the rest
+ * @param report the problems that the proofs found; {@code check} reports the rest
  */
 record ProveRun(List<ProofJson.Of> proofs, Report report) {
 

@@ -7,7 +7,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 import picocli.CommandLine;
 
-/** The program itself; its commands do the work. */
+/** The top-level command. */
 @Command(name = "rungbook", versionProvider = Rungbook.Version.class, synopsisSubcommandLabel = "COMMAND",
     description = "Diagnostic trees for heating and cooling controls: checked, and made ready to carry.",
     footer = {"", "exit code: 0 clean, 1 problems, 2 misuse"})
@@ -27,7 +27,7 @@ final class Rungbook implements Runnable {
     throw new UsageError("no command given", "write one of " + String.join(", ", spec.subcommands().keySet()));
   }
 
-  /** From the packaged program; a program run from its classes has none. */
+  /** Reads the version from the packaged program; a program run from classes has none. */
   static final class Version implements CommandLine.IVersionProvider {
 
     @Override

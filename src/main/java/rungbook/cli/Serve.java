@@ -10,7 +10,7 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 
-/** Starts the server as a program of its own; the launcher does so directly where it can. */
+/** Starts the server as a separate process; the launcher does this directly if it can. */
 @Command(name = "serve", description = "Start the server on this machine and print its address")
 final class Serve implements Callable<Integer> {
 

@@ -14,7 +14,7 @@ import rungbook.source.Silenced;
 import rungbook.source.Source;
 import rungbook.source.Witness;
 
-/** Gives the sources of problems the names that people see from where they stand. */
+/** Renames the sources of problems for display. */
 final class SourceRenamer {
 
   private final UnaryOperator<String> shown;

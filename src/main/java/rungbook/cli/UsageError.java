@@ -2,7 +2,7 @@ package rungbook.cli;
 
 import java.io.IOException;
 
-/** The command line asks for something that cannot be: said without a final full stop, with how to put it right. */
+/** An error in the command line, with a hint how to fix it. The message has no final period. */
 final class UsageError extends RuntimeException {
 
   private static final long serialVersionUID = 1;
@@ -16,7 +16,7 @@ final class UsageError extends RuntimeException {
     this.hint = hint;
   }
 
-  /** A file or folder that would not be read or written. */
+  /** The error of a file or folder that could not be read or written. */
   static UsageError of(IOException failed) {
     return new UsageError("cannot read or write: " + failed, "look at the path and at who may use it");
   }

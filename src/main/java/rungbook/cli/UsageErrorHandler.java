@@ -10,7 +10,7 @@ import picocli.CommandLine.UnmatchedArgumentException;
 import picocli.CommandLine;
 import rungbook.source.Nearest;
 
-/** Tells people what was wrong with the command line, and what came near. */
+/** Reports errors in the command line, with the nearest name. */
 final class UsageErrorHandler
     implements CommandLine.IParameterExceptionHandler, CommandLine.IExecutionExceptionHandler {
 

@@ -19,7 +19,7 @@ import rungbook.report.Columns;
         "exit code: 0 all intact, 1 not all, 2 misuse"})
 final class VerifyCommand implements Callable<Integer> {
 
-  /** No pack that a phone can open is larger. */
+  /** A larger pack would not open on a phone. */
   private static final int MOST_MEGABYTES = 100;
 
   private static final int MOST_BYTES = MOST_MEGABYTES * 1024 * 1024;
@@ -57,7 +57,7 @@ final class VerifyCommand implements Callable<Integer> {
     return verdict instanceof Verify.Verdict.Intact;
   }
 
-  /** Why a file is not even read; empty for one that is. */
+  /** Why a file is not read; empty if it can be. */
   private static String unfit(Path file) throws IOException {
     if (!Files.isRegularFile(file)) {
       return ", it is no regular file"; // a pipe or a device may never end

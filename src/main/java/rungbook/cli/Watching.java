@@ -5,21 +5,19 @@ import java.nio.file.Path;
 import java.util.Collection;
 import rungbook.source.PictureKind;
 
-/** Looks out for saves in some folders from the moment it is made, so that none is lost while a check runs. */
+/** Watches folders for saves. Watches from its creation on, so no save is lost while a check runs. */
 interface Watching extends AutoCloseable {
 
-  /** Editors save in several moves; a check waits for the last. */
+  /** Editors save in several steps; a check waits for the last one. */
   long SETTLE_MILLIS = 150;
 
-  /** Returns after something was saved. */
+  /** Blocks until something is saved. */
   void await() throws InterruptedException;
 
   @Override
   void close() throws IOException;
 
-  /**
-   * The system's own notices, or where it has none to give (a network drive, too many folders), a look every second.
-   */
+  /** Watches by notification, or polls every second if that is not possible (a network drive, too many folders). */
   static Watching of(Collection<Path> folders) throws IOException {
     try {
       return NotifiedWatching.of(folders);
@@ -28,7 +26,7 @@ interface Watching extends AutoCloseable {
     }
   }
 
-  /** Whether a file counts; editors' own scratch files do not. */
+  /** Whether a file is watched; editors' temporary files are not. */
   static boolean counts(Path file) {
     String name = file.getFileName().toString();
     return !name.startsWith(".") && (name.endsWith(".md") || PictureKind.of(name).isPresent());

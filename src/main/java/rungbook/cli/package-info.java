@@ -1,5 +1,5 @@
 /**
- * The commands: check, explain and the rest. They read files through {@link rungbook.library}, print through {@link
- * rungbook.report}, and know neither the server nor its database.
+ * The command line. Commands read files through {@link rungbook.library}, print through {@link rungbook.report}, and
+ * know neither the server nor its database.
  */
 package rungbook.cli;

@@ -7,20 +7,18 @@ import rungbook.source.Problem;
 import rungbook.source.Source;
 import rungbook.source.Span;
 
-/**
- * Texts of a store that are not what was saved there, since something else changed them. None of them gets into a pack.
- */
+/** Texts that were changed in the database by something other than a save. They are never packed. */
 public final class ChangedOutside {
   static final Code CHANGED_OUTSIDE = Code.of("changed-outside");
 
   private ChangedOutside() {}
 
-  /** The problem of a text whose hash does not fit. */
+  /** The problem of a text that does not match its hash. */
   public static Problem in(Source text) {
     return Problem.at(CHANGED_OUTSIDE, text, Span.at(0));
   }
 
-  /** The library with the problem at each tree whose path is given; such a tree is not sound. */
+  /** Adds the problem to each tree at the given paths, which makes it unsound. */
   public static Library mark(Library library, Set<String> paths) {
     var trees = library.trees().stream().map(tree -> paths.contains(tree.path()) ? marked(tree) : tree).toList();
     return new Library(library.text(), library.shared(), trees, library.ofShared());

@@ -9,7 +9,7 @@ import rungbook.tree.Target;
 import rungbook.tree.Tree;
 
 /**
- * A tree with everything that is wrong with it.
+ * A tree with all its problems.
  *
  * @param path its file, relative to the library
  * @param found those of the fragments it takes in included
@@ -21,7 +21,7 @@ public record CompiledTree(String path, Tree tree, ProblemList found) {
     return found.shown();
   }
 
-  /** Whether it may become a pack: nothing in it is an error, and none of its ways leads nowhere. */
+  /** Whether the tree may be packed: it has no error and no way on without a target. */
   public boolean isSound() {
     return problems().stream().noneMatch(problem -> Wording.of(problem).severity() == Severity.ERROR)
         && tree.steps().stream().flatMap(step -> step.ways().stream())

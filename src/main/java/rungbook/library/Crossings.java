@@ -16,10 +16,7 @@ import rungbook.source.Problem;
 import rungbook.tree.Step;
 import rungbook.tree.Tree;
 
-/**
- * Whether ways on into the middle of another tree lead to a step that is there. Reads the other tree only when one asks
- * for it.
- */
+/** Checks that ways on to a step of another tree lead to an existing step. Reads the other tree only if needed. */
 final class Crossings {
 
   static final Code UNKNOWN_STEP_THERE = Code.of("unknown-step-there");
@@ -55,7 +52,7 @@ final class Crossings {
         .near(tree + ".md#" + target, Nearest.to(target, steps.get()).map(name -> tree + ".md#" + name)));
   }
 
-  /** Empty for a tree that is not there, which is reported where the link is read. */
+  /** The ids of a tree's steps; empty if there is no such tree, which the link's reader reports. */
   private Optional<Set<String>> steps(String tree) {
     return Optional.ofNullable(text.texts().get("trees/" + tree + ".md"))
         .map(source -> DocumentReader.read(source).sections().stream()

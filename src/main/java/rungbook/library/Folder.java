@@ -19,8 +19,8 @@ import rungbook.source.Source;
 import rungbook.source.Span;
 
 /**
- * Reads a library from a folder: {@code trees/} and {@code shared/} below it. Links that lead out of the folder are not
- * followed.
+ * Reads a library from a folder: {@code trees/} and {@code shared/} below it. Does not follow symbolic links out of the
+ * folder.
  */
 public final class Folder {
 
@@ -37,7 +37,7 @@ public final class Folder {
 
   /**
    * @param root the library's folder.
-   * @throws IOException if it cannot be listed; a single file that cannot be read is a problem
+   * @throws IOException if the folder cannot be listed; a single unreadable file is a problem instead
    */
   public static LibraryText read(Path root) throws IOException {
     Folder folder = new Folder(root.toRealPath());
@@ -47,10 +47,7 @@ public final class Folder {
     return new LibraryText(new TreeMap<>(folder.texts), new TreeMap<>(folder.pictures), folder.unreadable);
   }
 
-  /**
-   * The library that a file or folder belongs to: the nearest folder around it that holds {@code trees/} or {@code
-   * shared/}.
-   */
+  /** The library of a file or folder: the nearest folder around it that contains {@code trees/} or {@code shared/}. */
   public static Optional<Path> rootOf(Path start) {
     for (Path at = start.toAbsolutePath().normalize(); at != null; at = at.getParent()) {
       if (Files.isDirectory(at.resolve("trees")) || Files.isDirectory(at.resolve("shared"))) {
@@ -96,7 +93,7 @@ public final class Folder {
   }
 
   /**
-   * A text under the name it has in the library, or the problem that keeps it from being read.
+   * Reads a text, named by its path in the library; a problem says why it could not be read.
    *
    * @param size in bytes
    */
@@ -113,7 +110,7 @@ public final class Folder {
     return new Decoding.Decoded(problem.source(), Optional.of(problem));
   }
 
-  /** A picture's bytes, at most as many as show that it is too large. */
+  /** A picture's bytes, one more than the limit at most. */
   static byte[] beginning(Path file) throws IOException {
     try (var in = Files.newInputStream(file)) {
       return in.readNBytes(PictureKind.MOST_BYTES + 1);
@@ -124,7 +121,7 @@ public final class Folder {
     return unreadable(name, e.getClass().getSimpleName());
   }
 
-  /** The problem of a file that is there and cannot be read. */
+  /** The problem of a file that exists but cannot be read. */
   public static Problem unreadable(String name, String why) {
     return Problem.at(FILE_UNREADABLE, new Source(name, ""), Span.at(0)).with("why", why);
   }

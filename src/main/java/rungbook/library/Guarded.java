@@ -8,8 +8,8 @@ import rungbook.source.Source;
 import rungbook.source.Span;
 
 /**
- * The one place where a text that defeats the program becomes a problem of that text. The readers and rules are made to
- * need no such place; it is there so that a mistake in them costs one text and not the library.
+ * Turns a crash on one text into a problem of that text. Readers and rules should never need this; it limits a bug in
+ * them to one text instead of the whole library.
  */
 final class Guarded {
 
@@ -17,7 +17,7 @@ final class Guarded {
 
   private Guarded() {}
 
-  /** @param otherwise what stands for the text when it cannot be worked through */
+  /** @param otherwise gives the result for a text that could not be processed */
   static <T> T read(Source source, Supplier<T> work, Function<Problem, T> otherwise) {
     try {
       return work.get();

@@ -13,7 +13,7 @@ import rungbook.source.TextLimits;
 import rungbook.tree.Shared;
 import rungbook.tree.reader.TreeReader;
 
-/** The whole way from text to a compiled library. */
+/** Compiles a library from text. */
 public final class LibraryCompiler {
 
   private LibraryCompiler() {}
@@ -24,7 +24,7 @@ public final class LibraryCompiler {
         library.ofShared());
   }
 
-  /** A library whose trees are still to be compiled, for whoever needs only some of them. */
+  /** A library without its trees, for callers that compile only some of them. */
   public static Library readShared(LibraryText text) {
     SharedTexts.Read shared = SharedTexts.read(text);
     Problems problems = new Problems();
@@ -35,13 +35,14 @@ public final class LibraryCompiler {
   }
 
   /**
-   * What a library shares, each text read when a tree first asks for it: for whoever compiles few trees and no more.
+   * The shared texts, each read when a tree first needs it, for callers that compile only a few trees. Does not report
+   * their problems.
    */
   public static Shared sharedAsNeeded(LibraryText text) {
     return SharedTexts.asNeeded(text);
   }
 
-  /** Trees of a library, in the order of their ids, compiled on all cores. */
+  /** Compiles the wanted trees in parallel, in the order of their ids. */
   public static Stream<CompiledTree> trees(LibraryText text, Shared shared, Predicate<String> wanted) {
     Crossings crossings = new Crossings(text);
     return text.in("trees/").entrySet().parallelStream().filter(tree -> wanted.test(tree.getKey()))
@@ -49,7 +50,7 @@ public final class LibraryCompiler {
   }
 
   /**
-   * One tree against what a library shares; what an editor does while someone types.
+   * Compiles one tree with the shared texts of a library, as the editor does on each change.
    *
    * @param id the file's name without {@code .md}
    */

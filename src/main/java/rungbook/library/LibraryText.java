@@ -9,12 +9,12 @@ import rungbook.source.Problem;
 import rungbook.source.Source;
 
 /**
- * A library as text, before anything is read in it. Paths are relative to its root, with forward slashes: {@code
+ * The files of a library, before they are parsed. Paths are relative to its root, with forward slashes: {@code
  * trees/no-cooling.md}, {@code shared/systems/heat-pump.md}, {@code trees/pictures/board.svg}.
  *
- * @param texts every Markdown file that could be decoded
- * @param pictures every other file, as bytes
- * @param unreadable what could not be read at all
+ * @param texts every Markdown file that could be decoded, by path
+ * @param pictures every other file, by path
+ * @param unreadable the problems of files that could not be read
  */
 public record LibraryText(SortedMap<String, Source> texts, SortedMap<String, byte[]> pictures,
     List<Problem> unreadable) {

@@ -16,12 +16,12 @@ import rungbook.source.TextLimits;
 import rungbook.source.Witness;
 import rungbook.source.Wording;
 
-/** As many problems of each text as anybody reads, the worst of them, and a note of how many more there are. */
+/** Limits the problems of each text: keeps the worst, and adds a note with the number of the others. */
 final class Listed {
 
   static final Code MORE_PROBLEMS = Code.of("more-problems");
 
-  /** Steps that all witnesses of one text name together; past it problems are shown without one. */
+  /** The total number of stops in the witnesses of one text; past this, problems are listed without a witness. */
   private static final int MOST_STOPS = 20_000;
 
   private static final Comparator<

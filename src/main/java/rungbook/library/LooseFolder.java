@@ -16,8 +16,8 @@ import rungbook.source.Problem;
 import rungbook.source.Source;
 
 /**
- * Reads trees that lie in no library: the Markdown files of one folder, as if it were a library's {@code trees/}. Only
- * the pictures that they show are read, since such a folder may hold anything.
+ * Reads trees that are not in a library: the Markdown files of one folder, as if it were a library's {@code trees/}.
+ * Reads only the pictures that they use, since such a folder may contain anything.
  */
 public final class LooseFolder {
 
@@ -31,7 +31,7 @@ public final class LooseFolder {
   }
 
   /**
-   * @param shared a library whose shared texts the trees may name.
+   * @param shared a library whose shared texts the trees may use
    * @throws IOException if the folder cannot be listed
    */
   public static LibraryText read(Path folder, LibraryText shared) throws IOException {

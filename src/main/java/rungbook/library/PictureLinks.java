@@ -17,7 +17,7 @@ import rungbook.source.Problem;
 import rungbook.tree.Step;
 import rungbook.tree.Tree;
 
-/** Whether every picture of a tree is there, inside the library, of a known kind and not too large. */
+/** Checks that each picture of a tree exists in the library, is of a known kind, and is not too large. */
 public final class PictureLinks {
 
   static final Code PICTURE_KIND = Code.of("picture-kind");
@@ -36,7 +36,7 @@ public final class PictureLinks {
     return problems;
   }
 
-  /** By identity: a document's value is all the text of its file. */
+  /** Compared by identity: comparing documents by value would compare whole files. */
   private static Set<Document> documents(Tree tree) {
     Set<Document> documents = Collections.newSetFromMap(new IdentityHashMap<>());
     documents.add(tree.document());
@@ -78,8 +78,8 @@ public final class PictureLinks {
   }
 
   /**
-   * A picture's path in the library, from the file it stands in; empty if it leads out of that file's folder or is an
-   * address.
+   * A picture's path in the library, resolved from the file that shows it; empty if it is outside that file's folder or
+   * is a URL.
    */
   public static Optional<String> path(String file, String target) {
     boolean address = target.contains(":") || target.startsWith("/") || target.contains("\\");

@@ -14,7 +14,7 @@ import rungbook.system.ControlSystem;
 import rungbook.system.SystemReader;
 import rungbook.system.WalkTimes;
 
-/** A system's text with the circuit that was built from it, once somebody has needed it. */
+/** A system's text, and its circuit once it was needed. */
 final class PreparedSystem {
 
   private final String id;
@@ -25,7 +25,7 @@ final class PreparedSystem {
   private final ReentrantLock building = new ReentrantLock(true);
   private Circuit circuit;
 
-  /** @param why there is no circuit; empty where there is one */
+  /** @param why says why there is no circuit; empty if there is one */
   record Circuit(Optional<Installations> installations, String why) {
 
     static Circuit none(String why) {
@@ -49,7 +49,7 @@ final class PreparedSystem {
     return WalkTimes.read(document);
   }
 
-  /** Builds it, or waits while another thread does; a building that was given up is begun anew. */
+  /** Builds the circuit, or waits while another thread does. If building was canceled, the next call starts again. */
   Circuit circuit() {
     Cancellation.lock(building);
     try {

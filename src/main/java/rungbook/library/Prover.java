@@ -17,8 +17,8 @@ import rungbook.system.Vocabulary;
 import rungbook.tree.Tree;
 
 /**
- * Proves trees on the systems of a library. What was solved of a system is kept for as long as its text stays the same,
- * so the second proof of a tree costs little; of many systems those last used are kept. Threads may share one.
+ * Proves trees on the systems of a library. Keeps the solved circuits of the most recently used systems until their
+ * text changes, so a second proof is fast. Thread-safe.
  */
 public final class Prover {
 
@@ -35,22 +35,22 @@ public final class Prover {
     }
   };
 
-  /** @param drawn how many installations are drawn at random, {@link Samples#USUAL} as a rule */
+  /** @param drawn the number of random installations, usually {@link Samples#USUAL} */
   public Prover(int drawn) {
     this(drawn, Budget.inForce());
   }
 
-  /** @param budget how much work a proof may be */
+  /** @param budget the most work for one proof */
   public Prover(int drawn, Budget budget) {
     this.drawn = drawn;
     this.budget = budget;
   }
 
   /**
-   * Whatever is wrong with a tree is its own result and nobody else's. The thread may be interrupted to give up.
+   * A tree that cannot be proved is a result, not an exception. Interrupt the thread to cancel.
    *
    * @param others the other trees of the library, by id
-   * @throws CancellationException if it was given up
+   * @throws CancellationException if the thread was interrupted
    */
   public Proving.Result prove(Tree tree, LibraryText text, Function<String, Optional<Tree>> others) {
     try {
@@ -74,7 +74,7 @@ public final class Prover {
         .orElseGet(() -> Proving.unproved(tree, circuit.why()));
   }
 
-  /** Systems are built apart from each other, so that one that takes long holds up only those who need it. */
+  /** Locked only for the lookup: systems are built outside the lock, so a slow one delays only its own users. */
   private synchronized PreparedSystem system(String id, Source source) {
     PreparedSystem known = systems.get(id);
     if (known == null || !known.source().text().equals(source.text())) {

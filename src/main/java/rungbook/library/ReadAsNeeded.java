@@ -7,7 +7,7 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
 
-/** A map whose values are made when they are first asked for, each once. Its keys cost nothing. */
+/** A map that computes each value once, on first access. Its keys are available at once. */
 final class ReadAsNeeded<T> extends AbstractMap<String, T> {
 
   private final Map<String, Supplier<T>> values;

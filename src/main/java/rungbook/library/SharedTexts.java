@@ -28,7 +28,7 @@ import rungbook.tree.reader.Fragments;
 import rungbook.tree.reader.MeterReader;
 import rungbook.tree.reader.StepKeys;
 
-/** Reads what the trees share. */
+/** Reads the shared texts of a library. */
 final class SharedTexts {
 
   static final Code CAUTION_LEVEL = Code.of("caution-level");
@@ -50,7 +50,7 @@ final class SharedTexts {
     return new Read(shared, reader.documents, reader.problems.all());
   }
 
-  /** Each text read when a tree first asks for it, and nothing said about what is wrong with it. */
+  /** Reads each text when a tree first needs it, without reporting its problems. */
   static Shared asNeeded(LibraryText text) {
     SharedTexts reader = new SharedTexts(text);
     return reader.shared(reader::later, VocabularyReader::read, (id, fragment) -> fragment); // the words of a system are all that trees ask for

@@ -1,5 +1,2 @@
-/**
- * A folder of trees becomes a compiled library. {@link rungbook.library.LibraryCompiler} is the whole story on one
- * page.
- */
+/** Compiles a folder of trees to a library; start at {@link rungbook.library.LibraryCompiler}. */
 package rungbook.library;

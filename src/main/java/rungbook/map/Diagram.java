@@ -13,13 +13,13 @@ import rungbook.tree.Tree;
 import rungbook.tree.Way;
 
 /**
- * What is joined to what.
+ * A tree as a graph to draw.
  *
- * @param nodes the tree's steps in their order, then other trees it leads to; the first is where it starts
+ * @param nodes the tree's steps in order, then the other trees it leads to; the first node is the start
  */
 public record Diagram(String title, List<Node> nodes, List<Wire> wires) {
 
-  /** How a node is drawn; its letter stands in the drawing, so that the shape need not be known. */
+  /** The shape of a node; its letter is in the drawing too, for readers who do not know the shapes. */
   public enum Shape {
     CONTACT("C", "Check"), BLOCK("T", "Task"), COIL("F", "Finding"), FLAG("→", "Other tree");
 
@@ -41,21 +41,21 @@ public record Diagram(String title, List<Node> nodes, List<Wire> wires) {
   }
 
   /**
-   * @param note what is read, done or found, in a few words
-   * @param href where the drawing's link leads
+   * @param note a short summary of what is read, done or found
+   * @param href the link's target
    */
   public record Node(Shape shape, String title, String note, String href) {}
 
   /**
    * @param from index of a node
    * @param to index of a node
-   * @param share how much of the likelihood passes here, 0 to 1, where a proof has told
+   * @param share the share of the likelihood that passes here, 0 to 1; empty without a proof
    */
   public record Wire(int from, int to, String answer, OptionalDouble share) {}
 
-  /** How much of the likelihood passes a step's way on, 0 to 1. */
+  /** The share of the likelihood that takes a step's way on, 0 to 1. */
   public interface Shares {
-    /** Before any proof. */
+    /** Used when there is no proof. */
     Shares UNKNOWN = (step, way) -> OptionalDouble.empty();
 
     OptionalDouble of(Step step, Way way);
@@ -66,7 +66,7 @@ public record Diagram(String title, List<Node> nodes, List<Wire> wires) {
     wires = List.copyOf(wires);
   }
 
-  /** A tree's diagram. Ways that lead nowhere are left out: a problem names them. */
+  /** A tree's diagram. Leaves out ways with a broken link: each has a problem. */
   public static Diagram of(Tree tree, Shares shares) {
     var nodes = new ArrayList<>(tree.steps().stream().map(Diagram::node).toList());
     var flags = new LinkedHashMap<Target.ToTree, Integer>();

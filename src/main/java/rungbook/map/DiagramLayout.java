@@ -20,7 +20,7 @@ import org.eclipse.elk.graph.ElkEdgeSection;
 import org.eclipse.elk.graph.ElkNode;
 import org.eclipse.elk.graph.util.ElkGraphUtil;
 
-/** A diagram with everything in its place, in pixels from the top left. */
+/** A diagram with coordinates in pixels from the top left. */
 record DiagramLayout(Diagram diagram, double width, double height, List<Box> boxes, List<Run> runs) {
 
   static final double TITLE_PX = 15;
@@ -34,13 +34,13 @@ record DiagramLayout(Diagram diagram, double width, double height, List<Box> box
   private static final double AROUND_PX = 24;
   private static final double ABOVE_PX = 56;
 
-  /** A node's place and its text, line by line. */
+  /** A node's position, size, and lines of text. */
   record Box(Diagram.Node node, double x, double y, double width, double height, List<String> title,
       List<String> note) {}
 
   record Point(double x, double y) {}
 
-  /** A wire's bends from end to end, and where its answer is written (top left). */
+  /** A wire's points from end to end, and the top left corner of its answer. */
   record Run(Diagram.Wire wire, List<Point> points, Point answerAt, String answer) {}
 
   static {
@@ -95,14 +95,14 @@ record DiagramLayout(Diagram diagram, double width, double height, List<Box> box
     return Lettering.wrap(node.note(), NOTE_PX, TEXT_WIDTH_PX, 2);
   }
 
-  /** What is written at a wire: the answer, and the share in per cent where it is known. */
+  /** The label of a wire: the answer, and the share in percent if known. */
   private static String answer(Diagram.Wire wire) {
     var answer = Lettering.wrap(wire.answer(), NOTE_PX, TEXT_WIDTH_PX, 1);
     var words = answer.isEmpty() ? "" : answer.get(0);
     return wire.share().isPresent() ? words + " · " + Math.round(wire.share().getAsDouble() * 100) + " %" : words;
   }
 
-  /** The room an answer takes, in pixels. */
+  /** The width of an answer, in pixels. */
   static double answerWidth(String answer) {
     return Lettering.width(answer, NOTE_PX * BOLD) + 8;
   }

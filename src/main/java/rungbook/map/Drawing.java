@@ -7,8 +7,8 @@ import rungbook.map.DiagramLayout.Run;
 import rungbook.text.Markup;
 
 /**
- * Writes an arrangement as SVG. It needs no style sheet; a page may set {@code --map-ink}, {@code --map-face}, {@code
- * --map-paper} and {@code --map-way} to its own colours.
+ * Writes a diagram as SVG. It needs no style sheet; a page may set {@code --map-ink}, {@code --map-face}, {@code
+ * --map-paper} and {@code --map-way} to its own colors.
  */
 public final class Drawing {
   private static final String INK = "var(--map-ink,#16222c)";
@@ -29,15 +29,15 @@ public final class Drawing {
     this.page = page;
   }
 
-  /** A whole {@code <svg>} element for the page that holds the steps; every step is a link. */
+  /** An {@code <svg>} element for the page with the steps; each node links to its step. */
   public static String of(Diagram diagram) {
     return of(diagram, "");
   }
 
   /**
-   * The same, to be shown elsewhere.
+   * An {@code <svg>} element for another page.
    *
-   * @param page the address of the page that holds the steps
+   * @param page the URL of the page with the steps
    */
   public static String of(Diagram diagram, String page) {
     return Extent.isTooLarge(diagram) ? tooLarge(diagram) : new Drawing(DiagramLayout.of(diagram), page).draw();
@@ -179,7 +179,7 @@ public final class Drawing {
     return Markup.escape(allowed(text));
   }
 
-  /** XML 1.0, section 2.2: control characters and lone surrogates may not stand in a document, not even escaped. */
+  /** XML 1.0, section 2.2: control characters and lone surrogates are not allowed in a document, not even escaped. */
   private static String allowed(String text) {
     if (text.codePoints().allMatch(Drawing::isAllowed)) {
       return text;

@@ -5,9 +5,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * How large a layered drawing of a diagram becomes, before it is laid out. A wire takes a place in every layer that it
- * crosses, so long wires cost more than nodes: thousands of steps that all lead to the last one need millions of
- * places.
+ * Estimates the size of a layered layout before it is computed. A wire takes a slot in every layer that it crosses, so
+ * long wires cost more than nodes: thousands of steps that all lead to the last one need millions of slots.
  */
 final class Extent {
 
@@ -36,13 +35,13 @@ final class Extent {
     return diagram.nodes().size() > MOST_NODES || new Extent(diagram).crossed() > MOST_CROSSED;
   }
 
-  /** The layers that all wires cross together. */
+  /** The total number of layers that the wires cross. */
   private long crossed() {
     layer();
     return diagram.wires().stream().mapToLong(wire -> Math.abs(layer[wire.to()] - layer[wire.from()])).sum();
   }
 
-  /** By the longest path, in Kahn's order; a circle is entered at its first node in the text. */
+  /** Assigns layers by longest path, in Kahn's order; a cycle is entered at its first node in the text. */
   private void layer() {
     var ready = new ArrayDeque<Integer>();
     for (int first = 0; first < waiting.length; first++) {

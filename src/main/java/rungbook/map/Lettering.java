@@ -3,7 +3,7 @@ package rungbook.map;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Sizes text without a font: the server has none, and the same text must take the same room everywhere. */
+/** Measures text without a font: the server has none, and a text must have the same size everywhere. */
 final class Lettering {
   // widths of common sans-serif faces in thousandths of the letter height, rounded up
   private static final int NARROW = 330;
@@ -13,7 +13,7 @@ final class Lettering {
 
   private Lettering() {}
 
-  /** The room a line needs, in pixels. */
+  /** The width of a line, in pixels. */
   static double width(String text, double heightPx) {
     return text.codePoints().map(Lettering::thousandths).sum() * heightPx / 1000;
   }
@@ -29,8 +29,8 @@ final class Lettering {
   }
 
   /**
-   * Breaks a text into lines no wider than asked, between words where it can; what is past the last line ends in an
-   * ellipsis.
+   * Breaks a text into lines of at most the given width, between words where possible. Text after the last line is
+   * replaced by an ellipsis.
    */
   static List<String> wrap(String text, double heightPx, double widthPx, int mostLines) {
     var lines = new ArrayList<String>();

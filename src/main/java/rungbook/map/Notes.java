@@ -6,7 +6,7 @@ import rungbook.tree.Action;
 import rungbook.tree.NameRef;
 import rungbook.tree.Step;
 
-/** A step in a few words. */
+/** Short summaries of steps. */
 final class Notes {
   private Notes() {}
 

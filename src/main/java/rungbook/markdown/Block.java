@@ -5,7 +5,7 @@ import java.util.Optional;
 import rungbook.source.Span;
 
 /**
- * A fenced block of a known kind and its lines.
+ * A fenced block of a known kind, with its entries.
  *
  * @param kind the word after the fence: {@code check}
  * @param kindSpan that word

@@ -9,17 +9,17 @@ import rungbook.source.Span;
 import rungbook.source.TextLimits;
 
 /**
- * A file as it was written, before any name is looked up.
+ * A parsed file, before any name is looked up.
  *
- * @param front the front matter's lines, empty without front matter
- * @param frontSpan where the front matter stands, or the start of the file
+ * @param front the front matter's entries; empty if there is none
+ * @param frontSpan where the front matter is, or the start of the file
  * @param sections the level-2 headings in order, steps and plain chapters alike
  * @param loose blocks before the first level-2 heading (systems and meters keep theirs there)
  * @param pictures every picture in the text
- * @param misspelled the words after a fence that are nearly a step's; a problem names each, and its heading may be
+ * @param misspelled words after a fence that almost match a step's kind; each has a problem, and its heading may be
  * meant as a step
- * @param unread the problems for which some of the text was not read: what seems to be missing may be in that part
- * @param remarks problems of text that was read nonetheless
+ * @param unread problems that left part of the text unread: whatever seems to be missing may be in that part
+ * @param remarks problems in text that was still read
  * @param limits the limits it was read under
  */
 public record Document(
@@ -36,7 +36,7 @@ public record Document(
     remarks = List.copyOf(remarks);
   }
 
-  /** A text that is not read any further, and why. */
+  /** A text that was rejected unread, and why. */
   public static Document refused(Source source, Problem why, TextLimits limits) {
     return new Document(source, List.of(), Span.at(0), List.of(), List.of(), List.of(), List.of(), List.of(why),
         List.of(), limits);
@@ -47,12 +47,12 @@ public record Document(
     return Stream.concat(unread.stream(), remarks.stream()).toList();
   }
 
-  /** A front matter value by its key. */
+  /** The front matter's entry for a key, ignoring case. */
   public Optional<Entry> front(String key) {
     return front.stream().filter(entry -> entry.is(key)).findFirst();
   }
 
-  /** Every block of a kind, wherever it stands. */
+  /** All blocks of a kind, in order. */
   public List<Block> blocks(String kind) {
     return Stream.concat(loose.stream(), sections.stream().flatMap(s -> s.blocks().stream()))
         .filter(block -> block.kind().equals(kind))

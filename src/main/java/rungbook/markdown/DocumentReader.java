@@ -45,7 +45,7 @@ public final class DocumentReader {
     return read(source, TextLimits.inForce());
   }
 
-  /** The same under limits of one's own. */
+  /** Reads under the given limits. */
   public static Document read(Source source, TextLimits limits) {
     Optional<Problem> refused = Preflight.inspect(source, limits);
     if (refused.isPresent()) {
@@ -90,7 +90,7 @@ public final class DocumentReader {
     }
   }
 
-  /** A word far from any that means something here marks a fence of another kind, which is text. */
+  /** A fence whose word is not close to any kind is ordinary text, for example code. */
   private void refuse(Span span, String kind, Optional<String> near) {
     if (near.isPresent()) {
       misspelled.add(span);
@@ -107,7 +107,7 @@ public final class DocumentReader {
     return new Block(kind, info, whole, lines.entries());
   }
 
-  /** From the line after the fence's first up to its last; a fence that is never closed runs to the end of the text. */
+  /** The lines between the fences; a block that is never closed runs to the end of the text. */
   private Span content(FencedCodeBlock fence, Span info, Span whole) {
     int lineEnd = source.text().indexOf('\n', info.end());
     int start = lineEnd < 0 ? whole.end() : Math.min(lineEnd + 1, whole.end());

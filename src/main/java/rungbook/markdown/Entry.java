@@ -7,9 +7,9 @@ import rungbook.source.Span;
 /**
  * One {@code key: value} line.
  *
- * @param key as written; case does not count when it is looked for
- * @param value trimmed; a YAML list reads as its items with commas between
- * @param valueSpan where the value stands (with its quotes, if it has any)
+ * @param key as written; lookups ignore case
+ * @param value trimmed; a YAML list becomes its items separated by commas
+ * @param valueSpan where the value is, including its quotes if it has any
  */
 public record Entry(String key, Span keySpan, String value, Span valueSpan) {
 
@@ -20,7 +20,7 @@ public record Entry(String key, Span keySpan, String value, Span valueSpan) {
   /** One item of a comma-separated value. */
   public record Item(String text, Span span) {}
 
-  /** The value's items, trimmed; an empty one between two commas is kept, so that it can be reported. */
+  /** The value's comma-separated items, trimmed. Empty items are kept, so they can be reported. */
   public List<Item> items() {
     var items = new ArrayList<Item>();
     int from = 0;
@@ -39,7 +39,7 @@ public record Entry(String key, Span keySpan, String value, Span valueSpan) {
     return new Item(text, writtenPlainly() ? valueSpan.part(from + indent, text.length()) : valueSpan);
   }
 
-  /** A value in quotes or over several lines has no letter-by-letter place in the text. */
+  /** The characters of a quoted or multi-line value do not map one-to-one to the text. */
   private boolean writtenPlainly() {
     return valueSpan.length() == value.length();
   }

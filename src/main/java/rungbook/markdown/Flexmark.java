@@ -14,7 +14,7 @@ public final class Flexmark {
   static final DataHolder OPTIONS = new MutableDataSet().set(Parser.EXTENSIONS, List.of(TablesExtension.create()))
       .toImmutable();
 
-  // with an inline parser of one's own the library leaves link references to whoever brings it
+  // a custom inline parser disables flexmark's handling of link references: register it explicitly
   private static final Parser PARSER = Parser.builder(OPTIONS).customInlineParserFactory(PlainInlines.factory())
       .paragraphPreProcessorFactory(new ReferencePreProcessorFactory()).build();
 

@@ -7,10 +7,10 @@ import rungbook.source.Source;
 import rungbook.source.Span;
 
 /**
- * Where the front matter stands: between a first line of three hyphens and the next such line.
+ * The extent of the front matter: between a first line of three hyphens and the next such line.
  *
  * @param inner the lines between
- * @param end where the Markdown begins
+ * @param end where the Markdown starts
  */
 record FrontMatter(Span inner, int end, List<Problem> problems) {
 
@@ -18,7 +18,7 @@ record FrontMatter(Span inner, int end, List<Problem> problems) {
 
   private static final String FENCE = "---";
 
-  /** Reads line by line and no further than needed: most of a file is not front matter. */
+  /** Stops at the closing line: most of a file is not front matter. */
   static FrontMatter cut(Source source) {
     String text = source.text();
     int first = lineEnd(text, 0);

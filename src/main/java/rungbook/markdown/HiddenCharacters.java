@@ -9,9 +9,9 @@ import rungbook.source.Source;
 import rungbook.source.Span;
 
 /**
- * Characters that nobody sees and that change what is read: marks of writing direction (with them {@code 42 minutes}
- * can be shown as {@code 24 minutes}; Unicode Technical Report 36, section 2), characters without width, and control
- * characters. Each run of them is reported once.
+ * Invisible characters that change how a text reads: directional marks (they can make {@code 42 minutes} display as
+ * {@code 24 minutes}; Unicode Technical Report 36, section 2), zero-width characters, and control characters. Reports
+ * each run of them once.
  */
 final class HiddenCharacters {
 

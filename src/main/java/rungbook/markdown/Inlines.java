@@ -17,7 +17,7 @@ import rungbook.source.Problem;
 import rungbook.source.Source;
 import rungbook.source.Span;
 
-/** What stands within the text: pictures, and HTML that will be shown as text. */
+/** Pictures in the text, and HTML that will be displayed as text. */
 record Inlines(List<Picture> pictures, List<Problem> problems) {
 
   static final Code HTML_SHOWN_AS_TEXT = Code.of("html-shown-as-text");
@@ -49,7 +49,7 @@ record Inlines(List<Picture> pictures, List<Problem> problems) {
   }
 
   /**
-   * The same as {@link #words(Node)}, for nodes whose words are mostly plain: those are taken from the text at once.
+   * Like {@link #words(Node)}, but faster for a node that is mostly plain text.
    *
    * @param shift where the parsed text starts in the source
    */
@@ -58,13 +58,13 @@ record Inlines(List<Picture> pictures, List<Problem> problems) {
     return only instanceof Text && only.getNext() == null ? unescaped(only.getChars(), source, shift) : words(node);
   }
 
-  /** What a stretch of one line says, its escapes read. */
+  /** The text of part of a line, with escapes resolved. */
   static String unescaped(BasedSequence chars, Source source, int shift) {
     String written = source.text().substring(shift + chars.getStartOffset(), shift + chars.getEndOffset());
     return written.indexOf('\\') < 0 && written.indexOf('&') < 0 ? written : chars.unescape();
   }
 
-  /** A node's words without emphasis, links and the like. */
+  /** A node's text without markup. */
   static String words(Node node) {
     var words = new StringBuilder();
     gather(node, words);

@@ -4,7 +4,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
-/** The words after a fence that make a block more than an example. */
+/** The words after a fence that have a meaning here. */
 public final class Kinds {
 
   public static final Set<String> OF_STEPS = Set.of("check", "task", "finding", "take", "exit");

@@ -13,13 +13,13 @@ import rungbook.source.Span;
 
 /**
  * The {@code key: value} lines of front matter and blocks. Lines are YAML; nearly all are plain scalars and are read
- * here directly, which is several times faster. Text with any other YAML in it goes to the YAML parser whole.
+ * here directly, which is several times faster. A block with any other YAML goes to the YAML parser.
  */
 final class Lines {
 
   static final Code KEY_TWICE = Code.of("key-twice");
 
-  /** What may start a YAML value that is no plain scalar. */
+  /** Characters that can start a YAML value other than a plain scalar. */
   private static final String NOT_PLAIN = "[]{}&*!|>'\"%@`?,#";
 
   private static final int FEW = 12;
@@ -33,7 +33,7 @@ final class Lines {
     this.span = span;
   }
 
-  /** What was read, and what was wrong with it. */
+  /** The entries, and the problems found in them. */
   record Read(List<Entry> entries, List<Problem> problems) {}
 
   static Read read(Source source, Span span) {
@@ -47,9 +47,7 @@ final class Lines {
     return new Read(read.entries(), problems);
   }
 
-  /**
-   * The first entry whose key stood before. A step's few lines are compared with one another, a system's many by a set.
-   */
+  /** The first entry with a repeated key. Compares few entries pairwise, and many with a set. */
   private static Optional<Entry> doubled(List<Entry> entries) {
     if (entries.size() > FEW) {
       Set<String> seen = new HashSet<>();
@@ -65,13 +63,13 @@ final class Lines {
     return Optional.empty();
   }
 
-  /** Empty as soon as a line is more than a plain one. */
+  /** Empty if any line is not plain. */
   static Optional<Read> readQuickly(Source source, Span span) {
     Lines lines = new Lines(source, span);
     return lines.readPlainly() ? Optional.of(new Read(lines.entries, List.of())) : Optional.empty();
   }
 
-  /** False as soon as a line is more than a plain one. */
+  /** False if any line is not plain. */
   private boolean readPlainly() {
     String text = source.text();
     int start = span.start();
@@ -129,7 +127,7 @@ final class Lines {
     return text.charAt(start) == '-' && (start + 1 == end || text.charAt(start + 1) == ' ');
   }
 
-  /** Control characters and marks that YAML refuses or treats in its own way. */
+  /** Characters that YAML rejects or treats specially. */
   private static boolean isUnusual(char c) {
     return c < ' ' || c >= '\u007F' && c <= '\u009F' || c >= '\uD800' && c <= '\uDFFF' || c == '\uFEFF'
         || c >= '\uFFFE';

@@ -1,9 +1,8 @@
 package rungbook.markdown;
 
 /**
- * Keeps track of whether a line stands in a fenced block, where it belongs to no paragraph however long the block is.
- * When in doubt it does not: a block in a quote or a list, or after HTML, which may swallow a fence, gets no such
- * licence.
+ * Tracks whether a line is inside a fenced block, where the paragraph limit does not apply. When in doubt, it is not: a
+ * block in a quote or a list, or after HTML (which can contain a fence), does not count.
  */
 final class OpenFence {
 
@@ -16,9 +15,9 @@ final class OpenFence {
   }
 
   /**
-   * Whether the line opens, closes or stands in a fenced block.
+   * Whether the line opens, closes, or is inside a fenced block.
    *
-   * @param inner where its text starts
+   * @param inner where the line's text starts
    */
   boolean holds(String text, int start, int inner, int end) {
     int run = run(text, inner, end);
@@ -46,7 +45,7 @@ final class OpenFence {
     return spaces;
   }
 
-  /** How many equal fence marks the line starts with. */
+  /** The number of equal fence characters at the start of the line. */
   private static int run(String text, int inner, int end) {
     int at = inner;
     while (at < end && (text.charAt(inner) == '`' || text.charAt(inner) == '~')

@@ -15,8 +15,8 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * The CommonMark inline parser, but for one thing: a line without any character that means something to it is taken as
- * plain text at once. Most headings, answers and sentences of a tree are such lines.
+ * The CommonMark inline parser with a shortcut: a line with no special characters becomes plain text at once. Most
+ * headings, answers and sentences of a tree are such lines.
  */
 final class PlainInlines extends CommonmarkInlineParser {
 

@@ -8,8 +8,9 @@ import rungbook.source.Span;
 import rungbook.source.TextLimits;
 
 /**
- * Refuses shapes that no technician writes and that make Markdown parsers slow or deep: endless lines and paragraphs,
- * deep nesting, thousands of brackets in one paragraph, tens of thousands of lines. One pass over the text.
+ * Rejects text that no technician writes and that makes Markdown parsers slow or recurse deeply: very long lines and
+ * paragraphs, deep nesting, thousands of brackets in one paragraph, tens of thousands of lines. Makes one pass over the
+ * text.
  */
 final class Preflight {
 
@@ -41,7 +42,7 @@ final class Preflight {
     this.text = source.text();
   }
 
-  /** The first shape that is refused, if any. */
+  /** The first reason to reject the text, if there is one. */
   static Optional<Problem> inspect(Source source, TextLimits limits) {
     return new Preflight(source, limits).inspect();
   }
@@ -90,7 +91,7 @@ final class Preflight {
     return tooLong.isPresent() || fence.isOpen() ? tooLong : inspectParagraph(inner, end);
   }
 
-  /** A list's mark starts a paragraph of its own; a quote's mark may continue one. */
+  /** A list marker starts a new paragraph; a quote marker may continue one. */
   private boolean isListed(int start, int inner) {
     for (int i = start; i < inner; i++) {
       char c = text.charAt(i);

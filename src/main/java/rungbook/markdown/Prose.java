@@ -16,14 +16,14 @@ import java.util.TreeMap;
 import java.util.stream.Collectors;
 
 /**
- * A document's prose as HTML that holds no live code: HTML in the text is shown as text, links and pictures lead only
- * where {@link Targets} allows. The blocks and the ways on that the tree is made of are left out; a page shows them in
- * its own way. A document whose shape was refused has no prose.
+ * A document's prose as safe HTML: HTML in the text is displayed as text, and links and pictures lead only where {@link
+ * Targets} allows. Leaves out the tree's blocks and ways on, which a page renders itself. A rejected document has no
+ * prose.
  */
 public final class Prose {
 
   /**
-   * Without heading ids: nothing here writes them, and the library would make those of the whole document for each
+   * Without heading ids: they are not used here, and the library would generate the ids of the whole document for each
    * node.
    */
   private static final HtmlRenderer RENDERER = renderer(new MutableDataSet(Flexmark.OPTIONS)
@@ -43,14 +43,14 @@ public final class Prose {
     }
   }
 
-  /** Where links and pictures may lead; an empty answer leaves the words without the link or the picture. */
+  /** Where links and pictures may lead. An empty result keeps the words and drops the link or the picture. */
   public interface Targets {
 
     Optional<String> link(String written);
 
     Optional<String> picture(String written);
 
-    /** Links that are safe on any page: within it, to the web, to a mailbox or a telephone. */
+    /** The link if it is safe on any page: within the page, or to the web, an email address, or a phone number. */
     static Optional<String> safeLink(String written) {
       String lower = written.toLowerCase(Locale.ROOT);
       boolean safe = lower.startsWith("#") || lower.startsWith("https://") || lower.startsWith("http://")
@@ -63,19 +63,19 @@ public final class Prose {
     return new Prose(document, targets);
   }
 
-  /** What stands before the first level-2 heading. */
+  /** The prose before the first level-2 heading. */
   public String introduction() {
     return introduction.stream().filter(node -> !isKnownBlock(node)).map(Prose::html).collect(Collectors.joining());
   }
 
-  /** A section's prose, its heading left out. */
+  /** A section's prose without its heading. */
   public String of(Section section) {
     return bySectionStart.getOrDefault(section.span().start(), List.of()).stream()
         .filter(node -> !isKnownBlock(node) && !holdsWays(node, section)).map(Prose::html)
         .collect(Collectors.joining());
   }
 
-  /** Everything after the front matter, as it stands. */
+  /** Everything after the front matter, including blocks and ways on. */
   public String whole() {
     return all.stream().map(Prose::html).collect(Collectors.joining());
   }
@@ -97,7 +97,7 @@ public final class Prose {
     return HtmlRenderer.builder(options).escapeHtml(true).nodeRendererFactory(SafeNodes::new).build();
   }
 
-  /** Any piece of parsed Markdown as HTML. */
+  /** Renders parsed Markdown as HTML. */
   static String html(Node node) {
     return RENDERER.render(node);
   }

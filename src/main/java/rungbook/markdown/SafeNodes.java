@@ -18,7 +18,7 @@ import java.util.Optional;
 import java.util.Set;
 import rungbook.markdown.Prose.Targets;
 
-/** Renders everything that carries an address, so that none reaches a page unseen. */
+/** Renders every node that has a URL, so that each URL is checked. */
 final class SafeNodes implements NodeRenderer {
 
   private static final Targets NONE = new Targets() {
@@ -72,7 +72,7 @@ final class SafeNodes implements NodeRenderer {
     }
   }
 
-  /** Brackets without a definition are just brackets. */
+  /** A link reference with no definition is plain text in brackets. */
   private static void asWritten(Node node, NodeRendererContext context, HtmlWriter html) {
     Node first = node.getFirstChild();
     int start = first == null ? node.getEndOffset() : first.getStartOffset();

@@ -4,14 +4,14 @@ import java.util.List;
 import rungbook.source.Span;
 
 /**
- * A level-2 heading and what follows up to the next.
+ * A level-2 heading and everything up to the next one.
  *
  * @param title the heading's words without emphasis
- * @param slug the heading's id, as links write it; two sections may still share it here
+ * @param slug the heading's id, as links write it; not yet checked to be unique
  * @param titleSpan the heading's words
- * @param span the heading's line up to the next level-2 heading
+ * @param span from the heading's line to the next level-2 heading
  * @param blocks the fenced blocks of a known kind
- * @param ways the ways on, in order; empty where there is no such list
+ * @param ways the ways on, in order; empty if the section has no such list
  * @param unread items that look like ways on but cannot be read; a problem says why
  */
 public record Section(String title, String slug, Span titleSpan, Span span, List<Block> blocks, List<ParsedWay> ways,
@@ -23,7 +23,7 @@ public record Section(String title, String slug, Span titleSpan, Span span, List
     unread = List.copyOf(unread);
   }
 
-  /** Whether a block says what kind of step it is. */
+  /** Whether the section has a step's block. */
   public boolean isStep() {
     for (Block block : blocks) {
       if (Kinds.OF_STEPS.contains(block.kind())) {

@@ -2,7 +2,7 @@ package rungbook.markdown;
 
 import java.util.Locale;
 
-/** A heading's id as the common Markdown viewers make it: lower case, spaces to hyphens, punctuation dropped. */
+/** A heading's id as common Markdown viewers generate it: lower case, spaces to hyphens, punctuation dropped. */
 public final class Slug {
 
   private Slug() {}
@@ -21,7 +21,7 @@ public final class Slug {
     }
   }
 
-  /** Vowel signs and accents of many scripts are marks, not letters; without them a heading would lose its sense. */
+  /** In many scripts vowel signs and accents are marks, not letters; without them a heading would lose its meaning. */
   private static boolean isMark(int c) {
     int type = Character.getType(c);
     return type == Character.NON_SPACING_MARK || type == Character.COMBINING_SPACING_MARK;

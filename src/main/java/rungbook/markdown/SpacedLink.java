@@ -1,8 +1,8 @@
 package rungbook.markdown;
 
 /**
- * Finds {@code [label](two words)}: it looks like a link but is none, because its address holds a space. One pass,
- * since a line may be as long as the text.
+ * Finds {@code [label](two words)}: it looks like a link but is not one, because its address contains a space. Makes
+ * one pass, since a line can be as long as the text.
  */
 final class SpacedLink {
 
@@ -36,7 +36,7 @@ final class SpacedLink {
     return false;
   }
 
-  /** The first mark from an offset on. The one found before still is that one, unless it lies behind. */
+  /** The first occurrence of a mark at or after an offset. Reuses the last result if it is still ahead. */
   private int next(char mark, int from, int known) {
     int found = known >= from ? known : line.indexOf(mark, from);
     return found < 0 ? NONE : found;

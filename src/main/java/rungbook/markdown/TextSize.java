@@ -7,7 +7,7 @@ import rungbook.source.Source;
 import rungbook.source.Span;
 import rungbook.source.TextLimits;
 
-/** Counts what a text holds, line by line, and refuses the first line past a limit. */
+/** Counts a text's contents line by line, and reports the first line over a limit. */
 final class TextSize {
 
   static final Code TEXT_TOO_LONG = Code.of("text-too-long");
@@ -25,8 +25,8 @@ final class TextSize {
   }
 
   /**
-   * @param inner where the line's words start, behind the marks of quotes and lists
-   * @param fenced whether it stands in a fenced block
+   * @param inner where the line's words start, after quote and list markers
+   * @param fenced whether the line is in a fenced block
    */
   Optional<Problem> take(Source source, int start, int inner, int end, boolean fenced) {
     if (inner == end && isBlank(start, end)) {
@@ -67,7 +67,7 @@ final class TextSize {
                 : links > limits.links() ? Optional.of(new Limit("links", limits.links())) : Optional.empty();
   }
 
-  /** A bullet; or a number and a point or a bracket. */
+  /** A bullet; or a number followed by a period or a parenthesis. */
   private boolean isItem(int start, int inner, int end) {
     for (int at = start; at < inner; at++) {
       if ("-+*".indexOf(text.charAt(at)) >= 0) {
@@ -81,7 +81,7 @@ final class TextSize {
     return digits > inner && digits < end && (text.charAt(digits) == '.' || text.charAt(digits) == ')');
   }
 
-  /** The line under a heading, or a rule across the page. */
+  /** A heading's underline, or a horizontal rule. */
   private boolean isUnderline(int start, int end) {
     char first = text.charAt(start);
     if (first != '=' && first != '-') {

@@ -31,7 +31,7 @@ final class Ways {
     this.problems = problems;
   }
 
-  /** @param unread items that look like ways but are none */
+  /** @param unread items that look like ways on but cannot be read */
   record Read(List<ParsedWay> ways, List<Span> unread) {
     static final Read NONE = new Read(List.of(), List.of());
   }
@@ -89,7 +89,7 @@ final class Ways {
         new Span(start, shift + link.getEndOffset()));
   }
 
-  /** The last character before an offset that is no white space. */
+  /** The offset of the last non-space character before an offset. */
   private int lastBefore(int offset, int start) {
     int at = offset - 1;
     while (at >= start && Character.isWhitespace(source.text().charAt(at))) {

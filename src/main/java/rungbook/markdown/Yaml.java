@@ -17,8 +17,8 @@ import rungbook.source.Source;
 import rungbook.source.Span;
 
 /**
- * Lines that use more of YAML than plain scalars: quotes, folded text, lists. Works on the parser's events, so nothing
- * is composed and no alias can grow; every scalar is text, whatever it looks like.
+ * Reads lines that use more of YAML than plain scalars: quotes, folded text, lists. Works on the parser's events: it
+ * builds no objects and expands no alias. Every scalar is text, whatever it looks like.
  */
 final class Yaml {
 
@@ -46,7 +46,7 @@ final class Yaml {
     return new Lines.Read(yaml.entries, yaml.problems.all());
   }
 
-  /** Nothing here may nest, and the library takes time that grows with the square of the brackets that are open. */
+  /** Nesting is not allowed here, and the library's time grows with the square of the number of open brackets. */
   private boolean hasManyBrackets() {
     return source.text(span).chars().filter(c -> c == '[' || c == '{').count() > MOST_BRACKETS;
   }
@@ -127,8 +127,8 @@ final class Yaml {
   }
 
   /**
-   * The parser counts code points, a span counts UTF-16 units. Counts on from the mark before, which is nearly always
-   * close.
+   * Converts code points, which the parser counts, to UTF-16 units. Continues from the previous mark, which is nearly
+   * always close.
    */
   private int offset(Mark mark) {
     while (codePoints < mark.getIndex() && offset < span.end()) {

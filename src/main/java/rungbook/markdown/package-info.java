@@ -1,5 +1,5 @@
 /**
- * Markdown to a parsed document: front matter, sections, the fenced block of each step and its ways on, all with spans.
- * The only room that knows Flexmark and YAML.
+ * Parses Markdown to a document: front matter, sections, each step's fenced block and ways on, all with spans. The only
+ * package that uses Flexmark and the YAML parser.
  */
 package rungbook.markdown;

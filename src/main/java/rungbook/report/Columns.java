@@ -1,11 +1,11 @@
 package rungbook.report;
 
-/** How wide characters stand on a terminal, and which of them may be sent to one. */
+/** The width of characters on a terminal, and which of them are safe to print. */
 public final class Columns {
 
   /**
-   * First and last of the ranges that take two columns: East Asian wide and full width, and pictographs (Unicode 15,
-   * UAX 11).
+   * The first and last code points of ranges that take two columns: East Asian wide and full width, and pictographs
+   * (Unicode 15, UAX 11).
    */
   private static final int[][] WIDE = {
       {0x1100, 0x115F}, {0x231A, 0x231B}, {0x2329, 0x232A}, {0x23E9, 0x23EC}, {0x25FD, 0x25FE}, {0x2614, 0x2615},
@@ -43,8 +43,8 @@ public final class Columns {
   }
 
   /**
-   * A character as it may be shown: those that steer a terminal or turn the direction of writing would let a file write
-   * over the report.
+   * A character that is safe to print: terminal control and directional characters in a file could overwrite the
+   * report.
    */
   static int printable(int codePoint) {
     return isSteering(codePoint) ? UNPRINTABLE : codePoint;

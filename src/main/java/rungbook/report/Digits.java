@@ -1,6 +1,6 @@
 package rungbook.report;
 
-/** Whole numbers for people, without the formatter of the JDK: it loads the world's locales first. */
+/** Formats integers without the JDK's formatter, which would load all locales. */
 public final class Digits {
 
   private Digits() {}
@@ -19,7 +19,7 @@ public final class Digits {
   }
 
   /**
-   * With spaces before it.
+   * Right-aligned.
    *
    * @param width columns at least
    */

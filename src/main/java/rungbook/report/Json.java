@@ -13,7 +13,7 @@ final class Json {
 
   private Json() {}
 
-  /** What writes one document. */
+  /** Writes one document. */
   @FunctionalInterface
   interface Writing {
     void to(JsonGenerator json) throws IOException;

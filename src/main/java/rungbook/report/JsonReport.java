@@ -18,7 +18,7 @@ import rungbook.source.Wording;
 /** Problems for programs; {@code docs/json-report.md} describes the fields. */
 public final class JsonReport {
 
-  /** Goes up when a field changes its meaning or goes away. */
+  /** Incremented when a field changes its meaning or is removed. */
   static final int VERSION = 1;
 
   private JsonReport() {}

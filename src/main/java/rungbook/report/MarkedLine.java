@@ -5,12 +5,12 @@ import rungbook.source.Source;
 import rungbook.source.Span;
 
 /**
- * The source line of a span, and the carets below it: tabs as spaces, wide characters counted as two, a long line cut
+ * The source line of a span, and the carets below it: tabs as spaces, wide characters as two columns, a long line cut
  * around the span.
  *
- * @param number the line's, counted from 1
- * @param text what is shown of the line
- * @param marks spaces and carets, as far as the last caret
+ * @param number the line number, from 1
+ * @param text the displayed part of the line
+ * @param marks spaces and carets, up to the last caret
  */
 record MarkedLine(int number, String text, String marks) {
 
@@ -77,7 +77,7 @@ record MarkedLine(int number, String text, String marks) {
       return " ".repeat(shift + start) + "^".repeat(end - start);
     }
 
-    /** What stands in a stretch of columns; a wide character cut in half becomes a space. */
+    /** The characters in a range of columns; a wide character cut in half becomes a space. */
     private String between(int from, int to) {
       var part = new StringBuilder();
       int at = 0;

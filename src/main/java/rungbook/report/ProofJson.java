@@ -14,7 +14,7 @@ public final class ProofJson {
 
   private ProofJson() {}
 
-  /** A proof with the file it is of, as people see it. */
+  /** A proof and the path of its file for display. */
   public record Of(String file, Proof proof) {}
 
   public static String of(List<Of> proofs, Report report) {

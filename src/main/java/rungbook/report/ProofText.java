@@ -14,7 +14,7 @@ import rungbook.source.Place;
 import rungbook.text.English;
 import rungbook.tree.Step;
 
-/** A proof for people: what the tree finds, who ends where, and where its limits may stand. */
+/** A proof as text: what the tree finds, which faults end where, and the possible range of its limits. */
 public final class ProofText {
 
   private static final int NAME = 38;
@@ -30,7 +30,7 @@ public final class ProofText {
     this.style = style;
   }
 
-  /** @param file as people see it */
+  /** @param file for display */
   public static String of(Proof proof, String file, Style style) {
     ProofText text = new ProofText(proof, style);
     text.head(file);

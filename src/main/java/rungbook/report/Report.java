@@ -7,7 +7,7 @@ import rungbook.source.Silenced;
 import rungbook.source.Wording;
 
 /**
- * What a run found.
+ * The result of a run.
  *
  * @param files how many files were looked at
  * @param problems in the order in which they are shown; a source's name is the file as people see it
@@ -24,7 +24,7 @@ public record Report(int files, List<Problem> problems, List<Silenced> silenced)
     return problems.stream().filter(problem -> Wording.of(problem).severity() == severity).count();
   }
 
-  /** Whether nothing needs mending; notes alone do not. */
+  /** Whether there are no errors and no warnings. */
   public boolean isClean() {
     return count(Severity.ERROR) + count(Severity.WARNING) == 0;
   }

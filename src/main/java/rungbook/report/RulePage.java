@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import rungbook.source.Wording;
 
-/** A rule's help page for a terminal: headings stand out, examples are indented, prose is wrapped. */
+/** Formats a rule's help page for a terminal: emphasized headings, indented examples, wrapped prose. */
 public final class RulePage {
 
   private final Style style;

@@ -107,7 +107,7 @@ public final class SarifReport {
     });
   }
 
-  /** One artifact change an edit: the standard allows several for one file (3.55.3). */
+  /** Writes one artifact change per edit: the standard allows several for one file (3.55.3). */
   private static void writeFix(JsonGenerator json, Fix fix) throws IOException {
     writeText(json, "description", fix.label());
     Json.array(json, "artifactChanges", changes -> {

@@ -2,7 +2,7 @@ package rungbook.report;
 
 import rungbook.source.Severity;
 
-/** How words are set off on a terminal. Colour only repeats what the words say. */
+/** How text is emphasized on a terminal. Color never carries information that the text lacks. */
 public enum Style {
   PLAIN,
   COLOR;

@@ -11,7 +11,7 @@ import rungbook.source.Witness;
 import rungbook.source.Wording;
 import rungbook.text.English;
 
-/** Problems for people: place, sentence, the line itself, what to do, and what shows it. */
+/** Problems as text: place, sentence, source line, hint, and witness. */
 public final class TextReport {
 
   private static final String INDENT = "  ";
@@ -24,7 +24,7 @@ public final class TextReport {
     this.style = style;
   }
 
-  /** The whole report; it ends with its summary line. */
+  /** The report, ending with its summary line. */
   public static String of(Report report, Style style) {
     TextReport text = new TextReport(style);
     report.problems().forEach(text::write);

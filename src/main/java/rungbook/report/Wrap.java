@@ -9,15 +9,15 @@ final class Wrap {
 
   static final int WIDTH = 100;
 
-  /** What no line starts with: the unit of the figure before it. */
+  /** Units, which stay on the line of the number before them. */
   private static final Pattern UNIT = Pattern.compile("(?:[mk]?V|[kM]?Ω|m?A|µA|µF|°F|MB)(?:[^\\p{L}]|$)");
 
   private Wrap() {}
 
   /**
    * @param first columns already taken on the first line
-   * @param indent columns left free on the lines after it
-   * @return at least one line; a word wider than a line stands alone on one
+   * @param indent columns left blank on the following lines
+   * @return at least one line; a word wider than a line has a line of its own
    */
   static List<String> lines(String text, int first, int indent) {
     var lines = new ArrayList<String>();
@@ -37,7 +37,7 @@ final class Wrap {
     return lines;
   }
 
-  /** What stands between spaces; a figure and its unit stay together. */
+  /** The words of a text; a number and its unit are one word. */
   private static List<String> words(String text) {
     var words = new ArrayList<String>();
     int start = 0;
@@ -58,7 +58,7 @@ final class Wrap {
     return words;
   }
 
-  /** The lines joined, each after the first behind its indent. */
+  /** The lines joined, each indented but the first. */
   static String text(String text, int first, int indent) {
     return String.join("\n" + " ".repeat(indent), lines(text, first, indent));
   }

@@ -35,7 +35,7 @@ import rungbook.source.Problem;
 import rungbook.source.Problems;
 import rungbook.tree.Tree;
 
-/** Every rule, in the order of the tree's life: structure, readings, paths, state, safety. */
+/** All rules, in this order: structure, readings, paths, state, safety. */
 public final class Registry {
 
   public static final List<Rule> RULES = List.of(
@@ -73,7 +73,7 @@ public final class Registry {
 
   private Registry() {}
 
-  /** What the rules find wrong with a tree, in reading order. */
+  /** The problems that the rules find in a tree, in reading order. */
   public static List<Problem> inspect(Tree tree) {
     RuleContext context = RuleContext.of(tree);
     Problems out = new Problems();

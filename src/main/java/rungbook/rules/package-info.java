@@ -1,2 +1,2 @@
-/** Every rule, listed in {@link rungbook.rules.Registry}. One rule a class; no rule reads or writes anything. */
+/** Every rule, listed in {@link rungbook.rules.Registry}. One class per rule; no rule does input or output. */
 package rungbook.rules;

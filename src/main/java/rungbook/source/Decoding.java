@@ -8,13 +8,13 @@ import java.nio.charset.StandardCharsets;
 import java.util.Locale;
 import java.util.Optional;
 
-/** Bytes to text. A byte order mark is dropped; bytes that are no UTF-8 are a problem at their place. */
+/** Decodes bytes as UTF-8. Drops a byte order mark; invalid UTF-8 is a problem at its place. */
 public final class Decoding {
 
   static final Code FILE_TOO_LARGE = Code.of("file-too-large");
   static final Code NOT_UTF8 = Code.of("not-utf8");
 
-  /** Larger files are refused before they are decoded, in bytes. */
+  /** In bytes; a larger file is rejected before it is decoded. */
   public static final int MOST_BYTES = 4 * 1024 * 1024;
 
   private static final char REPLACEMENT = '\uFFFD';
@@ -34,7 +34,7 @@ public final class Decoding {
         : decodeStrictly(name, bytes);
   }
 
-  /** Slower, for text that holds the replacement character: either written so, or made by the decoding. */
+  /** Slower; for text with the replacement character, which is either in the file or a result of decoding. */
   private static Decoded decodeStrictly(String name, byte[] bytes) {
     CharsetDecoder decoder = StandardCharsets.UTF_8.newDecoder().onMalformedInput(CodingErrorAction.REPORT);
     CharBuffer chars = CharBuffer.allocate(bytes.length);

@@ -1,4 +1,4 @@
 package rungbook.source;
 
-/** What is at a place in a text is to be replaced; an empty span is a place to insert at. */
+/** Replaces a span of a text; with an empty span, inserts at that place. */
 public record Edit(Source source, Span span, String replacement) {}

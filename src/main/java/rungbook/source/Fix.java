@@ -6,9 +6,9 @@ import java.util.Locale;
 import java.util.Optional;
 
 /**
- * A change to the text that removes a problem, ready to be made.
+ * A change to the text that removes a problem, ready to apply.
  *
- * @param label what the change does, for people: {@code write `measure-coil`}
+ * @param label what the change does, for display: {@code write `measure-coil`}
  * @param edits at least one; they do not overlap
  */
 public record Fix(String label, List<Edit> edits) {
@@ -18,8 +18,8 @@ public record Fix(String label, List<Edit> edits) {
   }
 
   /**
-   * Writes another name in the place of one that nothing has. The name is looked for in the span, which may hold more
-   * than it, such as quotes or a control's name; empty if it is not there letter by letter.
+   * Replaces an unknown name with a known one. The span may contain more than the name, such as quotes or a control's
+   * name. Empty if the span does not contain the name literally.
    */
   static Optional<Fix> rename(Source source, Span span, String written, String name) {
     int at = source.text(span).toLowerCase(Locale.ROOT).lastIndexOf(written.toLowerCase(Locale.ROOT));
@@ -28,7 +28,7 @@ public record Fix(String label, List<Edit> edits) {
             .of(new Fix("write `" + name + "`", List.of(new Edit(source, span.part(at, written.length()), name))));
   }
 
-  /** A text with edits made that lie in it and do not overlap. */
+  /** Applies edits to a text. The edits must lie within it and must not overlap. */
   public static String apply(String text, List<Edit> edits) {
     var changed = new StringBuilder(text);
     edits.stream().sorted(Comparator.comparing(Edit::span).reversed())

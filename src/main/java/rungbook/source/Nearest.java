@@ -5,10 +5,10 @@ import java.util.Comparator;
 import java.util.Locale;
 import java.util.Optional;
 
-/** Finds the name a writer probably meant. */
+/** Finds the name that the author probably meant. */
 public final class Nearest {
 
-  /** Past this a name is refused rather than compared, so that hostile names cost nothing. */
+  /** In characters; a longer name is not compared at all, so hostile names cost nothing. */
   private static final int LONGEST = 100;
 
   private Nearest() {}

@@ -27,25 +27,25 @@ public enum PictureKind {
     this.endings = List.of(endings);
   }
 
-  /** The kind that a file's name promises, by its ending in small letters or capitals; empty for what is no picture. */
+  /** The kind by the file name's extension, ignoring case; empty if the name is not a picture's. */
   public static Optional<PictureKind> of(String fileName) {
     String ending = fileName.substring(fileName.lastIndexOf('.') + 1).toLowerCase(Locale.ROOT);
     return Arrays.stream(values()).filter(kind -> kind.endings.contains(ending)).findFirst();
   }
 
-  /** The endings that people are told of, one a kind: {@code `.png`, `.jpg`, … or `.svg`}. */
+  /** The extensions to show in messages, one per kind: {@code `.png`, `.jpg`, … or `.svg`}. */
   public static String endingsInWords() {
     List<String> all = Arrays.stream(values()).map(kind -> "`." + kind.ending() + "`").toList();
     return String.join(", ", all.subList(0, all.size() - 1)) + " or " + all.get(all.size() - 1);
   }
 
-  /** All endings with a full stop before each, as a file chooser filters by them. */
+  /** All extensions with a leading period, comma-separated, as a file input's {@code accept} attribute takes them. */
   public static String filter() {
     return Arrays.stream(values()).flatMap(kind -> kind.endings.stream()).map(ending -> "." + ending)
         .collect(Collectors.joining(","));
   }
 
-  /** Its name as people write it. */
+  /** The name for display: {@code JPEG}. */
   public String words() {
     return words;
   }
@@ -54,7 +54,7 @@ public enum PictureKind {
     return mediaType;
   }
 
-  /** The usual ending, without a full stop. */
+  /** The usual extension, without the period. */
   public String ending() {
     return endings.get(0);
   }

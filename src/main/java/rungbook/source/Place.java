@@ -1,6 +1,6 @@
 package rungbook.source;
 
-/** Where people look: line and column, both counted from 1, the column in code points. */
+/** A place as people count it: line and column from 1, the column in code points. */
 public record Place(int line, int column) {
 
   @Override

@@ -6,16 +6,16 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * Something wrong, as data: which rule, where, and the facts that its sentence needs. The wording is the code's page.
+ * A problem as data: its code, its place, and the facts that its sentence needs. The wording is in the code's page.
  *
  * @param code what kind of problem it is; the page of that name words it
- * @param facts what fills the sentence's blanks, by name
+ * @param facts what fills the blanks in the sentence, by name
  * @param fix a change that removes it, where one is known
  */
 public record Problem(Code code, Source source, Span span, Map<String, String> facts, Optional<Witness> witness,
     Optional<Fix> fix) {
 
-  /** By file, then by place, then by code: the order in which people read. */
+  /** Sorts by file, then place, then code. */
   public static final Comparator<Problem> IN_READING_ORDER = Comparator
       .<Problem, String>comparing(p -> p.source().name()).thenComparing(Problem::span).thenComparing(Problem::code);
 
@@ -34,9 +34,9 @@ public record Problem(Code code, Source source, Span span, Map<String, String> f
   }
 
   /**
-   * Adds what a reader probably meant, if a name came near, and the fix that writes it.
+   * Adds the nearest known name, if there is one, and the fix that writes it.
    *
-   * @param written the name as it is written
+   * @param written the unknown name as it is in the text
    */
   public Problem near(String written, Optional<String> nearest) {
     return nearest.map(name -> with("near", name).fixedBy(Fix.rename(source, span, written, name))).orElse(this);
@@ -51,7 +51,7 @@ public record Problem(Code code, Source source, Span span, Map<String, String> f
     return shownBy(Optional.of(shown));
   }
 
-  /** Adds what shows the problem, where something does. */
+  /** Adds the witness that shows the problem, if there is one. */
   public Problem shownBy(Optional<? extends Witness> shown) {
     return new Problem(code, source, span, facts, shown.map(one -> one), fix);
   }

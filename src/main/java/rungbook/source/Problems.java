@@ -6,7 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.function.Function;
 
-/** Gathers problems and hands them out in reading order, each once. Threads may share one. */
+/** Collects problems. Thread-safe. */
 public final class Problems {
 
   private final List<Problem> found = new ArrayList<>();
@@ -24,7 +24,7 @@ public final class Problems {
     return List.copyOf(found);
   }
 
-  /** In reading order; the same code at the same place counts once, even when several trees share a fragment. */
+  /** In reading order, each code once per place, even when several trees share a fragment. */
   public synchronized List<Problem> inReadingOrder() {
     return once(found, problem -> problem);
   }

@@ -2,9 +2,7 @@ package rungbook.source;
 
 import java.util.Locale;
 
-/**
- * How much a problem matters, worst first. Errors keep a tree from becoming a pack; notes are no problem by themselves.
- */
+/** How serious a problem is, worst first. A tree with an error cannot be packed; a note alone does not fail a check. */
 public enum Severity {
   ERROR,
   WARNING,

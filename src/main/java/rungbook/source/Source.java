@@ -2,7 +2,7 @@ package rungbook.source;
 
 import java.util.Arrays;
 
-/** A text with a name, and the one place that turns offsets into lines and columns. */
+/** A named text. The only class that converts offsets to lines and columns. */
 public final class Source {
 
   private final String name;
@@ -10,7 +10,7 @@ public final class Source {
   private volatile int[] lineStarts;
 
   /**
-   * @param name the file's path as people know it, with forward slashes
+   * @param name the file's path for display, with forward slashes
    * @param text the whole text; lines end in LF, CRLF or CR
    */
   public Source(String name, String text) {

@@ -1,16 +1,16 @@
 package rungbook.source;
 
 /**
- * How much one text may hold and cost. Past a limit it is refused with a problem, so that no text keeps the others
- * waiting. Each limit is also a setting, see {@link LimitSettings}.
+ * Limits on the size and cost of one text. A text over a limit is rejected with a problem, so one text cannot delay the
+ * others. Each limit is also a setting, see {@link LimitSettings}.
  *
  * @param lines lines that are not blank
  * @param headings headings of any level
- * @param items lines that start as a list item, and items between commas in fenced blocks
+ * @param items lines that start as a list item, and comma-separated items in fenced blocks
  * @param links opening brackets and autolinks outside of fenced blocks
- * @param steps steps of a tree, with those that its fragments bring
- * @param depth fragments taken in by fragments
- * @param problems problems that are listed for one text
+ * @param steps steps of a tree, including those of its fragments
+ * @param depth nesting of fragments
+ * @param problems problems listed for one text
  */
 public record TextLimits(int lines, int headings, int items, int links, int steps, int depth, int problems) {
 

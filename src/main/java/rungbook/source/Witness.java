@@ -8,20 +8,20 @@ public sealed interface Witness {
   /** A reading, as the meter's display would show it: {@code 5.0 V}. */
   record Reading(String shown) implements Witness {}
 
-  /** The words that would be answered, one for each thing looked at. */
+  /** The words of an answer, one for each thing checked. */
   record Answers(List<String> words) implements Witness {
     public Answers {
       words = List.copyOf(words);
     }
   }
 
-  /** A way through the tree, step by step from the first. */
+  /** A path through the tree, starting at the first step. */
   record Path(List<Stop> stops) implements Witness {
     public Path {
       stops = List.copyOf(stops);
     }
   }
 
-  /** A step passed on the way, and the answer that led on from it ({@code ""} at the last one). */
+  /** A step on the path, and the answer taken there ({@code ""} at the last step). */
   record Stop(String step, Source source, Span span, String answer) {}
 }

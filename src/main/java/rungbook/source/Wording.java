@@ -13,11 +13,11 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /**
- * What people read about a problem: its severity, sentence and hint, from the front matter of the code's help page.
+ * The text of a problem: its severity, sentence and hint, from the front matter of the code's help page.
  *
- * @param says the sentence, with blanks such as {@code {target}}; no final full stop
- * @param hint how to put it right, when nothing came near
- * @param near how to put it right, when a name came near (the blank {@code {near}})
+ * @param says the sentence, with blanks such as {@code {target}}, without a final period
+ * @param hint how to fix it, when there is no near name
+ * @param near how to fix it, when there is a near name (the blank {@code {near}})
  * @param page the whole page's Markdown after the front matter
  */
 public record Wording(Code code, Severity severity, String says, String hint, Optional<String> near, String page) {
@@ -39,7 +39,7 @@ public record Wording(Code code, Severity severity, String says, String hint, Op
     return of(problem.code());
   }
 
-  /** The wording of the code of a name, which may be anything that somebody wrote. */
+  /** The wording of the code with this name; empty if there is no such code. The name may be any user input. */
   public static Optional<Wording> find(String name) {
     Wording known = READ.get(name);
     return known != null ? Optional.of(known) : load(name).map(found -> {

@@ -1,2 +1,5 @@
-/** Text, the places in it, and the problems found there. Everything else builds on this room; it uses only the JDK. */
+/**
+ * Texts, the places in them, and the problems found there. Every other package builds on this one; it uses only the
+ * JDK.
+ */
 package rungbook.source;

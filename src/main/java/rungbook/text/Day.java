@@ -5,7 +5,7 @@ import java.time.format.DateTimeFormatter;
 import java.time.temporal.TemporalAccessor;
 import java.util.Locale;
 
-/** Days and times as people in the United States write them. */
+/** Formats dates and times in US style. */
 public final class Day {
 
   private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("MMMM d, yyyy", Locale.US);
@@ -21,7 +21,7 @@ public final class Day {
   /**
    * {@code March 1, 2026, 4:05 PM}.
    *
-   * @param time with its zone, if its clock time is to be another one's
+   * @param time in the zone to display; a value with no time zone is formatted as it is
    */
   public static String andTime(TemporalAccessor time) {
     return DAY_AND_TIME.format(time);

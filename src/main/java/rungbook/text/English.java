@@ -10,7 +10,7 @@ public final class English {
   /**
    * {@code 1 tree}, {@code 2 trees}.
    *
-   * @param number as it is to be written, {@code 1} for the singular
+   * @param number as displayed; {@code 1} gives the singular
    */
   public static String counted(String number, String word) {
     return number + " " + word + (number.equals("1") ? "" : "s");
@@ -20,7 +20,7 @@ public final class English {
     return counted(Long.toString(number), word);
   }
 
-  /** With a capital at its beginning. */
+  /** With its first letter in upper case. */
   public static String capital(String words) {
     return words.isEmpty() ? words : words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
   }

@@ -3,8 +3,8 @@ package rungbook.text;
 import java.util.List;
 
 /**
- * What a tree says, as it is searched: every word asked for has to be in it, and a word of the complaint or the title
- * counts more than one of a step.
+ * The searchable words of a tree. Every word of a query must match; a match in the title or the complaint scores higher
+ * than one in a step.
  *
  * @param said the words of its title and complaint
  * @param steps the words of its steps' titles
@@ -18,7 +18,7 @@ public record SearchEntry(List<SearchWord> said, List<SearchWord> steps) {
     return new SearchEntry(SearchWord.of(title + " " + complaint), SearchWord.of(String.join(" ", steps)));
   }
 
-  /** How well it answers; 0 if a word is not in it, and if nothing is asked. */
+  /** How well the tree matches a query; 0 if a word does not match or the query is empty. */
   public int score(List<SearchWord> asked) {
     int total = 0;
     for (SearchWord word : asked) {

@@ -6,19 +6,19 @@ import java.util.List;
 import java.util.Locale;
 
 /**
- * A word as it is searched for: {@code a/c} is {@code ac}, {@code won't} is {@code wont}. The index of packs does the
- * same in {@code index.js}; a test holds the two together.
+ * A normalized word: {@code a/c} is {@code ac}, {@code won't} is {@code wont}. The index of packs normalizes words the
+ * same way in {@code index.js}; a test compares the two.
  *
  * @param stem the word without a common English ending, so that {@code stops} finds {@code stopping}
  */
 public record SearchWord(String word, String stem) {
 
-  /** So short a word begins too many others: it has to be the whole of one. */
+  /** In characters; a word this short is a prefix of too many others, so it must match a whole word. */
   private static final int WHOLE = 2;
 
   private static final int SHORTEST_STEM = 3;
 
-  /** The words of a text, small, without accents. */
+  /** The words of a text in lower case, without accents. */
   public static List<SearchWord> of(String text) {
     String plain = Normalizer.normalize(text.toLowerCase(Locale.ROOT), Normalizer.Form.NFKD)
         .replaceAll("[\\p{M}'\u2019]+", "")
@@ -27,7 +27,7 @@ public record SearchWord(String word, String stem) {
         .map(word -> new SearchWord(word, stem(word))).toList();
   }
 
-  /** Whether a text says this word, its beginning, or another ending of it. */
+  /** Whether a text contains this word, a word that starts with it, or the same word with another ending. */
   public boolean isIn(List<SearchWord> said) {
     return said.stream().anyMatch(this::finds);
   }

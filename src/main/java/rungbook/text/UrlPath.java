@@ -3,17 +3,17 @@ package rungbook.text;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
 
-/** Paths in addresses, percent-encoded (RFC 3986). */
+/** Percent-encodes URL paths (RFC 3986). */
 public final class UrlPath {
 
   private UrlPath() {}
 
-  /** A whole path: each part encoded, its slashes kept. */
+  /** Encodes a path and keeps its slashes. */
   public static String of(String path) {
     return part(path).replace("%2F", "/");
   }
 
-  /** One part of a path; a slash in it is encoded too. */
+  /** Encodes one path segment, slashes included. */
   public static String part(String name) {
     return URLEncoder.encode(name, StandardCharsets.UTF_8).replace("+", "%20");
   }

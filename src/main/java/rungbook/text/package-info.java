@@ -1,5 +1,2 @@
-/**
- * Small pure functions on text that every room may use, each in one place: escaping, addresses, digests, counted words,
- * days, words to search for.
- */
+/** Small pure functions on text for every package: escaping, URLs, digests, plurals, dates, and search words. */
 package rungbook.text;

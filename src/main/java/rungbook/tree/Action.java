@@ -6,10 +6,10 @@ import rungbook.action.EquipmentCondition;
 import rungbook.action.StateChange;
 
 /**
- * One thing done to one thing: {@code bypass: door switch}.
+ * One action on one object: {@code bypass: door switch}.
  *
  * @param key the thing's lookup key
- * @param changes what it does to the equipment, in order; none if the thing could not be read
+ * @param changes its changes of state, in order; empty if the object could not be read
  */
 public record Action(ActionKind kind, NameRef thing, String key, List<StateChange> changes) {
 
@@ -17,12 +17,12 @@ public record Action(ActionKind kind, NameRef thing, String key, List<StateChang
     changes = List.copyOf(changes);
   }
 
-  /** Whether it takes something off or puts it back, which for a terminal depends on the place. */
+  /** Whether it disconnects or reconnects something; for a terminal this depends on the place. */
   public boolean isAboutConnecting() {
     return kind.begins(EquipmentCondition.DISCONNECTED) || kind.ends(EquipmentCondition.DISCONNECTED);
   }
 
-  /** Whether hands go on a wire or a part, so that it has to be dead. */
+  /** Whether a wire or a part is touched, so it must be dead. */
   public boolean touches() {
     return kind.begins(EquipmentCondition.TOUCHED);
   }

@@ -2,7 +2,7 @@ package rungbook.tree;
 
 import java.util.List;
 
-/** What a way on takes. */
+/** The answer that a way on accepts. */
 public sealed interface Answer {
 
   /** Readings between two ends. */
@@ -14,7 +14,7 @@ public sealed interface Answer {
   /** Nothing steady can be read. */
   record NoReading() implements Answer {}
 
-  /** A word for each thing looked at; {@link #ANY} for one that does not matter. Lower case. */
+  /** One word for each thing checked, in lower case; {@link #ANY} where it does not matter. */
   record Words(List<String> words) implements Answer {
     public static final String ANY = "any";
 
@@ -23,7 +23,7 @@ public sealed interface Answer {
     }
   }
 
-  /** Whatever no other answer takes. */
+  /** Everything that no other answer accepts. */
   record AnythingElse() implements Answer {}
 
   /** Could not be read; a problem says why. */

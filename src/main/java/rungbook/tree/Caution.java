@@ -3,7 +3,7 @@ package rungbook.tree;
 import rungbook.markdown.Document;
 
 /**
- * Something that can hurt.
+ * A caution: a hazard and its signal word.
  *
  * @param id the file's name without {@code .md}
  */

@@ -16,12 +16,12 @@ public record Meter(String id, String title, Map<Quantity, Scale> scales) {
   }
 
   /**
-   * One quantity of a meter. Numbers are in the quantity's own unit.
+   * One quantity of a meter. Numbers are in the quantity's unit.
    *
    * @param digit the display's last digit
    * @param percent of the reading, part of the accuracy
-   * @param digits counts of the last digit, the other part
-   * @param inputOhms the load it puts on the circuit, for volts
+   * @param digits counts of the last digit, the other part of the accuracy
+   * @param inputOhms input resistance on a volts scale, in ohms; empty for other quantities
    */
   public record Scale(
       BigDecimal low, BigDecimal high, BigDecimal digit, BigDecimal percent, BigDecimal digits,
@@ -39,7 +39,7 @@ public record Meter(String id, String title, Map<Quantity, Scale> scales) {
 
   /**
    * The meter assumed where a library names none: 600 V, 6000 counts, ±(1 % + 3 digits), 10 MΩ and 3 kΩ. The accuracy
-   * is the one a meter maker's help page states; the rest is common practice, no source.
+   * is from a meter manufacturer's help page; the rest is common practice, no source.
    */
   public static Meter common() {
     var volts = scale("0", "600", "0.1", "1", "3", "10000000");

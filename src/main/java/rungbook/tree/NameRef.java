@@ -4,7 +4,7 @@ import rungbook.source.Span;
 import rungbook.system.Names;
 
 /**
- * A name in the tree's text and where it stands.
+ * A name in the tree's text and its place.
  *
  * @param text as written
  */

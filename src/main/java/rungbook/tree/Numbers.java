@@ -4,17 +4,17 @@ import java.math.BigDecimal;
 import java.util.Optional;
 
 /**
- * Exact decimals with a unit, as people write them: {@code 24}, {@code 24.0 V}. The decimal sign is a point; thousands
- * have no sign.
+ * Parses exact decimals with a unit: {@code 24}, {@code 24.0 V}. The decimal separator is a period; there is no
+ * thousands separator.
  */
 public final class Numbers {
 
-  /** Longer numbers are no reading of any meter, and would only cost time. */
+  /** In characters; no meter shows a longer number, and parsing one would cost time. */
   private static final int LONGEST = 20;
 
   private Numbers() {}
 
-  /** @param unit as written, {@code ""} if none stands there */
+  /** @param unit as written; {@code ""} if there is none */
   public record Measured(BigDecimal number, String unit) {}
 
   public static Optional<Measured> read(String written) {

@@ -8,7 +8,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import rungbook.system.Names;
 
-/** What a meter measures, and the unit its readings are kept in. */
+/** A quantity that a meter measures, and the unit of its readings. */
 public enum Quantity {
   AC_VOLTS("AC volts", "V", 2),
   AC_VOLTS_LOW_IMPEDANCE("AC volts low impedance", "V", 2),
@@ -42,7 +42,7 @@ public enum Quantity {
     return unit;
   }
 
-  /** How many meter points it is read at; 0 where the prose says where. */
+  /** The number of meter points it takes; 0 if the prose says where to measure. */
   public int leads() {
     return leads;
   }
@@ -51,7 +51,7 @@ public enum Quantity {
     return this == AC_VOLTS || this == AC_VOLTS_LOW_IMPEDANCE || this == DC_VOLTS;
   }
 
-  /** Whether it is read on a part that no power may reach. */
+  /** Whether it must be measured on a part without power. */
   public boolean needsDeadCircuit() {
     return this == OHMS || this == MICROFARADS;
   }
@@ -69,7 +69,10 @@ public enum Quantity {
     return Unit.named(writtenUnit).filter(found -> found.of(unit)).map(found -> found.convertStep(difference));
   }
 
-  /** A number with a unit, in this quantity's own unit; empty if the unit does not fit. An empty unit is its own. */
+  /**
+   * Converts a number to this quantity's unit; empty if the unit does not fit. An empty unit means this quantity's
+   * unit.
+   */
   public Optional<BigDecimal> inOwnUnit(BigDecimal number, String writtenUnit) {
     return writtenUnit.isEmpty() ? Optional.of(number)
         : Unit.named(writtenUnit).filter(found -> found.of(unit)).map(found -> found.convert(number));

@@ -4,10 +4,10 @@ import java.math.BigDecimal;
 import java.util.Optional;
 
 /**
- * Readings between two ends, in the quantity's own unit. An absent end is open to that side.
+ * Readings between two ends, in the quantity's unit. The range is open where an end is empty.
  *
- * @param lowIncluded whether {@code low} itself belongs to it ({@code 24 or more}, {@code 24 to 28}) or not ({@code
- * over 24})
+ * @param lowIncluded whether the range includes {@code low} ({@code 24 or more}, {@code 24 to 28}) or not ({@code over
+ * 24})
  */
 public record Range(Optional<BigDecimal> low, boolean lowIncluded, Optional<BigDecimal> high, boolean highIncluded) {
 

@@ -10,16 +10,16 @@ import java.util.Optional;
 import java.util.OptionalInt;
 
 /**
- * Which reading leads which way. Readings are counted in the meter's last digit, so a gap narrower than that is none,
- * and every reading the display can show is one whole number.
+ * Maps readings to ways on. Readings are integer counts of the meter's last digit, one for each reading that the
+ * display can show, so a gap narrower than a digit is not a gap.
  *
- * @param digit one count, in the quantity's own unit
- * @param lowCount the least the display shows
- * @param highCount the most it shows before it overloads
- * @param spans what each way takes, cut where ranges meet; ways without a range are left out
- * @param fromLowToHigh the spans that hold anything, by their lower end
- * @param overloadWay the way taken on overload, if any takes it
- * @param elseWay the way that takes whatever is left
+ * @param digit one count, in the quantity's unit
+ * @param lowCount the lowest count that the display shows
+ * @param highCount the highest count before overload
+ * @param spans the counts of each way, cut where ranges meet; ways without a range are left out
+ * @param fromLowToHigh the nonempty spans, sorted by lower end
+ * @param overloadWay the way for overload, if there is one
+ * @param elseWay the way for everything else, if there is one
  */
 public record Readings(
     Quantity quantity, BigDecimal digit, long lowCount, long highCount, List<Taken> spans, List<Taken> fromLowToHigh,
@@ -28,7 +28,7 @@ public record Readings(
 
   private static final BigDecimal FARTHEST = BigDecimal.valueOf(Long.MAX_VALUE / 4);
 
-  /** Counts {@code from} to {@code to}, both included, taken by a way's own range. Empty where {@code from > to}. */
+  /** Counts {@code from} to {@code to}, both included, that a way's range accepts. Empty where {@code from > to}. */
   public record Taken(int way, long from, long to) {
     public boolean isEmpty() {
       return from > to;
@@ -76,7 +76,7 @@ public record Readings(
     return List.copyOf(sorted);
   }
 
-  /** The way a shown reading leads; empty if none takes it. */
+  /** The index of the way for a displayed reading; empty if there is none. */
   public OptionalInt wayOf(long count) {
     for (Taken span : spans) {
       if (span.holds(count)) {
@@ -95,22 +95,22 @@ public record Readings(
   }
 
   /**
-   * The count that a quantity shows as, or empty for an overload.
+   * The count that the display shows for a reading; empty for an overload.
    *
-   * @param reading in the quantity's own unit
+   * @param reading in the quantity's unit
    */
   public Optional<Long> shown(BigDecimal reading) {
     long count = count(reading, digit, RoundingMode.HALF_UP);
     return count > highCount || count < lowCount ? Optional.empty() : Optional.of(count);
   }
 
-  /** The counts of a range that the display can show; nothing is cut from its ends. */
+  /** The counts of a range that the display can show. */
   public Stretch stretch(Range range) {
     Taken counts = counts(0, range, digit, lowCount, highCount);
     return new Stretch(Math.max(counts.from(), lowCount), Math.min(counts.to(), highCount));
   }
 
-  /** What no way takes, from low to high. */
+  /** The counts without a way on, from low to high. */
   public List<Stretch> gaps() {
     if (elseWay.isPresent()) {
       return List.of();
@@ -152,8 +152,8 @@ public record Readings(
   }
 
   /**
-   * Ranges that meet share an end: it belongs to a single value that stands there, else to the range inside the
-   * expected window, else to the upper one.
+   * Cuts ranges that share an end: the end belongs to a single value there, else to the range inside the expected
+   * window, else to the upper range.
    */
   private static Range cut(Range range, Step.MeterCheck check, int self) {
     boolean lowGiven = meets(range.low(), check, self, true) && !ownsEnd(range, check, self, true);
@@ -200,7 +200,7 @@ public record Readings(
     return mine == theirs ? isLow : mine;
   }
 
-  /** An open side is inside only a window that is open there. */
+  /** An open side is inside only a window that is open on that side. */
   private static boolean inside(Range range, Range window) {
     return range.low().map(window::contains).orElse(window.low().isEmpty())
         && range.high().map(window::contains).orElse(window.high().isEmpty());
@@ -224,14 +224,14 @@ public record Readings(
     return isPowerOfTen(digit) && end.scale() <= digit.scale() || end.remainder(digit).signum() == 0;
   }
 
-  /** Numbers far beyond any meter are brought back to a count that is still far beyond. */
+  /** Clamps numbers far beyond any meter to a count that is still far beyond. */
   private static long count(BigDecimal value, BigDecimal digit, RoundingMode rounding) {
     BigDecimal counts = isPowerOfTen(digit) ? value.scaleByPowerOfTen(digit.scale()).setScale(0, rounding)
         : value.divide(digit, 0, rounding);
     return counts.min(FARTHEST).max(FARTHEST.negate()).longValueExact();
   }
 
-  /** As nearly every meter's last digit is; the division is then a shift of the point. */
+  /** True for nearly every meter's last digit; the division is then a shift of the decimal point. */
   private static boolean isPowerOfTen(BigDecimal digit) {
     return digit.precision() == 1 && digit.unscaledValue().equals(BigInteger.ONE);
   }

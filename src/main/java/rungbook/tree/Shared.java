@@ -6,7 +6,7 @@ import rungbook.markdown.Document;
 import rungbook.system.Vocabulary;
 
 /**
- * What the trees of a library share, by lookup key of the file's name.
+ * What the trees of a library share, keyed by the lookup key of the file name.
  *
  * @param trees the ids of every tree, for links between them
  */
@@ -19,7 +19,7 @@ public record Shared(
     return new Shared(Map.of(), Map.of(), Map.of(), Map.of(), Set.of());
   }
 
-  /** The meter a tree assumes when it names none. */
+  /** The default meter of a tree that names none. */
   public Meter usualMeter() {
     return meters.getOrDefault("field meter", Meter.common());
   }

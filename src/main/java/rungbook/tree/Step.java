@@ -13,12 +13,12 @@ import rungbook.source.Span;
 /** A step of a tree. */
 public sealed interface Step {
 
-  /** More answers fit no screen, and only cost time. */
+  /** The maximum number of ways on of one step; more do not fit a screen, and cost time. */
   int MOST_ANSWERS = 100;
 
   StepHeader header();
 
-  /** Something read with a meter. */
+  /** A check with a meter. */
   record MeterCheck(
       StepHeader header, Quantity quantity, Span quantitySpan, List<NameRef> leads, Optional<Range> expected,
       Span expectedSpan,
@@ -30,7 +30,7 @@ public sealed interface Step {
     }
   }
 
-  /** Something looked at, listened for, smelled, felt or asked. */
+  /** A check by a sense, or a question to somebody. */
   record SenseCheck(StepHeader header, Sense sense, List<NameRef> things, List<Setting> presumed)
       implements Check {
     public SenseCheck {
@@ -41,11 +41,11 @@ public sealed interface Step {
 
   /** A step that asks for an answer. */
   sealed interface Check extends Step permits MeterCheck, SenseCheck {
-    /** The state it presumes, from {@code with}. */
+    /** The settings that the check assumes, from {@code with}. */
     List<Setting> presumed();
   }
 
-  /** Things done, in the order done. A step that takes in a fragment is one without actions. */
+  /** Actions, in order. A step that includes a fragment is a task without actions. */
   record Task(StepHeader header, List<Action> actions) implements Step {
     public Task {
       actions = List.copyOf(actions);
@@ -81,7 +81,7 @@ public sealed interface Step {
     }
   }
 
-  /** What is done at this step, in order: a task's actions or a finding's repair. */
+  /** The actions of this step, in order: a task's actions or a finding's repair. */
   default List<Action> actions() {
     return this instanceof Task task ? task.actions() : this instanceof Finding finding ? finding.repair() : List.of();
   }

@@ -10,11 +10,11 @@ import rungbook.source.Source;
 import rungbook.source.Span;
 
 /**
- * What every step has.
+ * What all kinds of steps have.
  *
- * @param id its slug; a fragment's step has the taking step's id before it, {@code make-it-dead--lock-it}
- * @param document the file it stands in, which is the fragment's for a step taken in
- * @param minutes the time it takes, walking not counted
+ * @param id its slug; in a fragment prefixed with the id of the including step, {@code make-it-dead--lock-it}
+ * @param document the file with its text: the fragment for a fragment's step
+ * @param minutes the time it takes, without walking
  */
 public record StepHeader(
     String id, Document document, Section section, Block block, Optional<NameRef> at, BigDecimal minutes,

@@ -13,13 +13,13 @@ public sealed interface Target {
   record ToStep(int step) implements Target {}
 
   /**
-   * Another tree of the library, which starts as if nobody had touched the equipment.
+   * Another tree of the library, which starts with untouched equipment.
    *
    * @param tree the file's name without {@code .md}
-   * @param step a step's id there, else its first step
+   * @param step a step's id there; empty for its first step
    */
   record ToTree(String tree, Optional<String> step) implements Target {}
 
-  /** Nothing that exists; a problem says so. */
+  /** A target that does not exist; it has a problem. */
   record Nowhere() implements Target {}
 }

@@ -7,10 +7,10 @@ import rungbook.source.Source;
 import rungbook.system.Vocabulary;
 
 /**
- * A tree with its names looked up and its fragments taken in.
+ * A tree with its names resolved and its fragments included.
  *
  * @param id the file's name without {@code .md}
- * @param steps in the order of the text; the first is where it starts. Empty if the text has none
+ * @param steps in the order of the text, starting with the first step; empty if the text has none
  */
 public record Tree(
     String id, String title, String complaint, Document document, Optional<Vocabulary> system, Meter meter,

@@ -4,7 +4,7 @@ import java.math.BigDecimal;
 import java.util.Map;
 import java.util.Optional;
 
-/** A unit as written after a number: {@code own = number · factor + offset} in the quantity's own unit. */
+/** A unit after a number: {@code own = number · factor + offset}, where {@code own} is in the quantity's unit. */
 record Unit(String own, BigDecimal factor, BigDecimal offset) {
 
   private static final Map<String, Unit> BY_NAME = Map.ofEntries(
@@ -27,7 +27,7 @@ record Unit(String own, BigDecimal factor, BigDecimal offset) {
     return own.equals(unit);
   }
 
-  /** A difference of two readings: no offset. */
+  /** Converts a difference of two readings: the offset does not apply. */
   BigDecimal convertStep(BigDecimal difference) {
     return difference.multiply(factor);
   }

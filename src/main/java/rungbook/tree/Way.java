@@ -6,6 +6,6 @@ import rungbook.source.Span;
  * A way on.
  *
  * @param written the answer as written
- * @param answerSpan where the answer stands, in the step's own source
+ * @param answerSpan where the answer is, in the step's source
  */
 public record Way(Answer answer, String written, Span answerSpan, Target target, String label, Span span) {}

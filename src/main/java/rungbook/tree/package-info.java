@@ -1,5 +1,2 @@
-/**
- * A document becomes a tree: names are looked up, answers are read, fragments are taken in. Records only; what the tree
- * means along its paths is for the rules.
- */
+/** A tree as records: its steps, answers, meters and quantities. The rules say what a tree means along its paths. */
 package rungbook.tree;

@@ -4,10 +4,10 @@ import java.util.List;
 import rungbook.source.Code;
 import rungbook.source.Problems;
 
-/** One thing that may be wrong with a tree. */
+/** Finds one kind of problem in a tree. */
 public interface Rule {
 
-  /** What it may report. */
+  /** The codes that it can report. */
   List<Code> codes();
 
   void inspect(RuleContext context, Problems out);

@@ -10,10 +10,11 @@ import rungbook.tree.Step;
 import rungbook.tree.Tree;
 
 /**
- * A tree as the rules see it, with what several rules ask of it worked out once.
+ * A tree with the analyses that several rules use, each computed once.
  *
- * @param readings by step: which reading leads which way, for a check with a meter that can measure it
- * @param state what may and what must be so at every step
+ * @param readings by step: the readings of a meter check; empty for other steps, and if the meter has no scale for the
+ * quantity
+ * @param state what may hold and what must hold at every step
  */
 public record RuleContext(Tree tree, Graph graph, List<Optional<Readings>> readings, PathFacts state) {
 

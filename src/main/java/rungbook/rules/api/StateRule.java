@@ -4,10 +4,7 @@ import rungbook.rules.flow.PathFacts;
 import rungbook.source.Problems;
 import rungbook.tree.Step;
 
-/**
- * A rule about the state in which the paths of a tree find the equipment at a step. Only steps that a path reaches are
- * inspected.
- */
+/** A rule about the state of the equipment on the paths to a step. Inspects reachable steps only. */
 public abstract class StateRule implements Rule {
 
   @Override
@@ -26,14 +23,14 @@ public abstract class StateRule implements Rule {
     }
   }
 
-  /** Whether anything in the tree can break the rule; false saves looking at its steps. */
+  /** Whether anything in the tree can violate the rule; false skips all steps. */
   protected boolean concerns(RuleContext context) {
     return true;
   }
 
-  /** Whether a step can break the rule; false saves working out its state. */
+  /** Whether a step can violate the rule; false skips computing its state. */
   protected abstract boolean concerns(Step step, RuleContext context);
 
-  /** @param point the state before the step's first deed */
+  /** @param point the state before the step's first action */
   protected abstract void inspect(Step step, RuleContext context, PathFacts.ProgramPoint point, Problems out);
 }

@@ -1,2 +1,2 @@
-/** What a rule is, and the tree as a rule sees it. */
+/** The interface of rules, and the tree as rules see it. */
 package rungbook.rules.api;

@@ -9,8 +9,9 @@ import rungbook.tree.Quantity;
 import rungbook.tree.Step;
 
 /**
- * What each action of each step does to the facts, as a short program, so that names are looked up once only. An action
- * is a number; a step's own follow each other. Looking for a short with an ohmmeter counts as an action of its check.
+ * The effect of each step's actions on the facts, compiled to a short program, so names are looked up once. An action
+ * is a number; the actions of a step are consecutive. Checking for a short with an ohmmeter counts as an action of its
+ * check.
  */
 final class ActionTransfer {
 
@@ -43,7 +44,9 @@ final class ActionTransfer {
     return firstAction[step + 1] - firstAction[step];
   }
 
-  /** Does the actions of a step from one up to another, counted from its first. */
+  /**
+   * Applies a step's actions from {@code from} (included) to {@code to} (not included), counted from its first action.
+   */
   void apply(int step, int from, int to, FactDelta delta) {
     int end = firstCode[firstAction[step] + to];
     for (int i = firstCode[firstAction[step] + from]; i < end; i++) {

@@ -3,10 +3,10 @@ package rungbook.rules.flow;
 import java.util.Arrays;
 
 /**
- * Up to 64 facts, carried over every path at once: which of them hold on some path to a step. A step takes facts away
- * and adds others, {@code out = (in - kill) + gen}; a way may do so again; where ways meet, the sets are joined. (A
- * fact that must hold is one whose contrary holds on no path.) Since such steps distribute over joins, the answer is
- * the one that following each path by itself would give.
+ * Solves a forward may-analysis of up to 64 facts: which facts hold on some path to a step. A step's transfer function
+ * is {@code out = (in - kill) + gen}; a way can have one too; where ways meet, the sets are joined. (A fact must hold
+ * if its negation holds on no path.) The transfer functions distribute over joins, so the result is the same as
+ * following each path separately.
  */
 public final class DataflowSolver {
 
@@ -31,9 +31,9 @@ public final class DataflowSolver {
   /**
    * @param start what holds before the first step
    * @param gen by step, what it adds
-   * @param kill by step, what it takes away before that
-   * @param wayGen by way, what it adds; null where no way does
-   * @param wayKill by way, what it takes away before that; null where no way does
+   * @param kill by step, what it removes first
+   * @param wayGen by way, what it adds; null if no way does
+   * @param wayKill by way, what it removes first; null if no way does
    */
   public static DataflowSolver solve(FlowGraph graph, long start, long[] gen, long[] kill, long[] wayGen,
       long[] wayKill) {
@@ -42,15 +42,12 @@ public final class DataflowSolver {
     return flow;
   }
 
-  /** What holds on some path when a step is reached. */
+  /** The facts that hold on some path on entry to a step. */
   public long at(int step) {
     return in[step];
   }
 
-  /**
-   * The ways of a short path from the first step to one, after which a fact (one bit) holds; it has to hold there on
-   * some path.
-   */
+  /** The ways of a short path from the first step to a step, on which a fact (one bit) holds at the end. */
   public int[] pathTo(int step, long fact) {
     int[] towards = new int[graph.size()];
     Arrays.fill(towards, -1);
@@ -113,7 +110,7 @@ public final class DataflowSolver {
     return wayGen == null ? kept : kept | wayGen[way];
   }
 
-  /** Whether a fact holds after a way because its step or the way itself brings it in. */
+  /** Whether a way or its step generates a fact. */
   private boolean begins(int way, long fact) {
     return (over(way, gen[graph.from(way)]) & fact) != 0;
   }
@@ -130,7 +127,7 @@ public final class DataflowSolver {
     return along(path, graph.to(way), towards, step);
   }
 
-  /** Lengthens a path by the ways that lead from its end to a step. */
+  /** Extends a path by the ways that lead from its end to a step. */
   private int[] along(int[] path, int from, int[] towards, int step) {
     int length = path.length;
     for (int at = from; at != step; at = graph.to(towards[at])) {

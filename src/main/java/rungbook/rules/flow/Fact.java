@@ -1,8 +1,8 @@
 package rungbook.rules.flow;
 
 /**
- * What tasks make true of the equipment. Most are true of something by name; those without a name are true of the whole
- * of it. Those up to {@link #DISCHARGED} end when a power source is switched on.
+ * The kinds of facts about the equipment. Most are about a named object; the others are about the equipment as a whole.
+ * Those up to {@link #DISCHARGED} end when a power source is switched on.
  */
 public enum Fact {
   /** Some power source has been switched off, and none switched on again since. */

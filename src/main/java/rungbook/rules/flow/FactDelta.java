@@ -3,8 +3,8 @@ package rungbook.rules.flow;
 import java.util.Arrays;
 
 /**
- * Facts found true and facts found false, in words of 64: what a step does to them, or what may be so at some moment in
- * it.
+ * Facts that become true and facts that become false, in words of 64 bits: the effect of a step, or what may hold at a
+ * point in it.
  */
 final class FactDelta {
 
@@ -26,7 +26,7 @@ final class FactDelta {
     off[fact >> 6] |= 1L << fact;
   }
 
-  /** Clears the facts from one up to, not with, another. */
+  /** Clears the facts from {@code from} (included) to {@code to} (not included). */
   void clear(int from, int to) {
     for (int word = from >> 6; word <= to - 1 >> 6; word++) {
       long mask = mask(from, to, word);
@@ -35,7 +35,7 @@ final class FactDelta {
     }
   }
 
-  /** The bits of one word that stand for facts from one up to, not with, another. */
+  /** The bits of one word for the facts from {@code from} (included) to {@code to} (not included). */
   static long mask(int from, int to, int word) {
     int low = Math.max(from - (word << 6), 0);
     int high = Math.min(to - (word << 6), 64);

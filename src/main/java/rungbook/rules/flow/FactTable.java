@@ -18,13 +18,13 @@ import rungbook.tree.Step;
 import rungbook.tree.Tree;
 
 /**
- * The facts that a tree speaks of, numbered from 0. A tree with a system and one without are numbered alike: a name is
- * a power source because something isolates it, a switch because something bypasses it. Facts of one kind are numbered
- * in a row, and so are the positions of one control.
+ * Numbers the facts that a tree mentions, from 0. A tree with and without a system is numbered in the same way: a name
+ * is a power source if some action isolates it, and a switch if some action bypasses it. The facts of one kind are
+ * consecutive, and so are the positions of one control.
  */
 public final class FactTable {
 
-  /** No fact: nothing in the tree makes it true. */
+  /** No fact: no action in the tree makes it true. */
   public static final int NONE = -1;
 
   private final Optional<Vocabulary> system;
@@ -54,7 +54,7 @@ public final class FactTable {
     return first[first.length - 1];
   }
 
-  /** The first fact of a kind; those of the next kind begin where it ends. */
+  /** The first fact of a kind. */
   int first(Fact kind) {
     return first[kind.ordinal()];
   }
@@ -63,7 +63,7 @@ public final class FactTable {
     return first[kind.ordinal() + 1];
   }
 
-  /** Whether the tree speaks of any fact of a kind. */
+  /** Whether the tree has any fact of a kind. */
   public boolean any(Fact kind) {
     return first(kind) < end(kind);
   }
@@ -73,7 +73,7 @@ public final class FactTable {
     return first(kind);
   }
 
-  /** A fact about something, by its lookup key; {@link #NONE} where no task makes it true. */
+  /** The fact about a named object, by its lookup key; {@link #NONE} if no task makes it true. */
   public int of(Fact kind, String key) {
     Integer place = places.get(kind.ordinal()).get(key);
     return place == null ? NONE : first(kind) + place;
@@ -89,7 +89,7 @@ public final class FactTable {
     return place == null ? NONE : firstPosition.get(control) + place;
   }
 
-  /** The fact that a condition holds of something; {@link #NONE} where no task begins it or no rule asks for it. */
+  /** The fact that a condition holds for an object; {@link #NONE} if no task begins it or no rule uses it. */
   public int of(EquipmentCondition condition, String key) {
     return switch (condition) {
       case OPEN -> of(Fact.OPEN, key);
@@ -104,7 +104,7 @@ public final class FactTable {
     };
   }
 
-  /** The first of a control's positions; {@link #NONE} where no check asks for one. */
+  /** The first of a control's positions; {@link #NONE} if no check assumes one. */
   int firstPosition(String control) {
     return firstPosition.getOrDefault(control, NONE);
   }
@@ -113,7 +113,7 @@ public final class FactTable {
     return positions.get(control).size();
   }
 
-  /** The name that a fact is about, as it was first written. */
+  /** The name that a fact is about, as first written. */
   public String words(int fact) {
     return words.get(fact);
   }
@@ -136,7 +136,7 @@ public final class FactTable {
         .filter(control -> control.role() == Vocabulary.Role.ISOLATOR).isPresent();
   }
 
-  /** A capacitor by the system's word for the part, else by its name. */
+  /** Whether a name is a capacitor: by the system if it lists the part, else by the name. */
   public boolean isCapacitor(String key) {
     return ObjectNames.isPart(system, key, "capacitor");
   }
@@ -178,7 +178,7 @@ public final class FactTable {
     }
   }
 
-  /** The key of a step's location; empty where it says none. */
+  /** The key of a step's location; {@code ""} if it names none. */
   public static String place(Step step) {
     return step.at().isPresent() ? step.at().get().key() : "";
   }

@@ -3,9 +3,8 @@ package rungbook.rules.flow;
 import java.util.Arrays;
 
 /**
- * A graph made ready for facts to flow over it: its reached steps in reverse postorder, so that a step without circles
- * comes after everything that leads to it, and the ways that lead to each step. A way is a number: those of step 0
- * first.
+ * A graph prepared for dataflow: its reachable steps in reverse postorder, so that without cycles a step comes after
+ * all its predecessors, and the incoming ways of each step. Ways are numbered, those of step 0 first.
  */
 public final class FlowGraph {
 
@@ -42,7 +41,7 @@ public final class FlowGraph {
     return new FlowGraph(graph, firstWay, from, order, hasCircle(graph, order));
   }
 
-  /** The steps that some path reaches, the first step first. */
+  /** The reachable steps in reverse postorder, the first step first. */
   public int[] order() {
     return order;
   }
@@ -55,7 +54,7 @@ public final class FlowGraph {
     return from.length;
   }
 
-  /** The number of a step's first way; its others follow. */
+  /** The number of a step's first way; the others follow. */
   public int firstWay(int step) {
     return firstWay[step];
   }
@@ -65,7 +64,7 @@ public final class FlowGraph {
     return from[way];
   }
 
-  /** The step that a way leads to; negative where it leads to none. */
+  /** The step that a way leads to; negative if it leads to none. */
   public int to(int way) {
     return graph.targets(from[way])[way - firstWay[from[way]]];
   }
@@ -74,7 +73,7 @@ public final class FlowGraph {
     return circular;
   }
 
-  /** The ways that lead to a step from reached ones stand in {@link #into()} from here up to the next step's. */
+  /** Where a step's incoming ways start in {@link #into()}; they end where the next step's start. */
   int firstInto(int step) {
     if (firstInto == null) {
       sortByGoal();
@@ -86,7 +85,7 @@ public final class FlowGraph {
     return into;
   }
 
-  /** The ways of a shortest path from the first step to a reached one. */
+  /** The ways of a shortest path from the first step to a reachable one. */
   int[] shortestTo(int step) {
     if (shortest == null) {
       shortest = breadthFirst();
@@ -127,7 +126,7 @@ public final class FlowGraph {
     firstInto = first;
   }
 
-  /** For each reached step but the first, the way by which a search breadth first comes to it. */
+  /** For each reachable step but the first, the way by which a breadth-first search reaches it. */
   private int[] breadthFirst() {
     int[] by = new int[size()];
     Arrays.fill(by, NONE);
@@ -174,7 +173,7 @@ public final class FlowGraph {
     return Arrays.copyOfRange(order, left, size);
   }
 
-  /** A way that does not lead further down a reverse postorder closes a circle. */
+  /** A way that leads backward in reverse postorder closes a cycle. */
   private static boolean hasCircle(Graph graph, int[] order) {
     int[] place = new int[graph.size()];
     for (int i = 0; i < order.length; i++) {

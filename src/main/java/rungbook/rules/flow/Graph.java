@@ -9,8 +9,8 @@ import rungbook.tree.Tree;
 import rungbook.tree.Way;
 
 /**
- * Which step leads to which, steps by their index in {@link Tree#steps}. Ways out of the tree and ways to nowhere are
- * no edges. Worked out in one pass over the ways.
+ * The graph of a tree's steps, by their index in {@link Tree#steps}. Ways to other trees and broken links are not
+ * edges.
  */
 public final class Graph {
 
@@ -54,7 +54,7 @@ public final class Graph {
     return new Graph(targets, arrivals, reached, whole);
   }
 
-  /** Whether all that was written as a way on is one. */
+  /** Whether everything written as a way on was read as one. */
   private static boolean isWhole(Step step) {
     Section section = step.header().section();
     boolean kept = section.ways().size() <= Step.MOST_ANSWERS
@@ -66,27 +66,27 @@ public final class Graph {
     return targets.length;
   }
 
-  /** Where each way of a step leads, in the order of its ways; negative where it leads to no step of this tree. */
+  /** The target of each way of a step, in order; negative if it is not a step of this tree. */
   public int[] targets(int step) {
     return targets[step];
   }
 
-  /** How many ways lead to a step. */
+  /** The number of ways that lead to a step. */
   public int arrivals(int step) {
     return arrivals[step];
   }
 
-  /** Whether some path from the first step passes here. */
+  /** Whether some path from the first step reaches a step. */
   public boolean isReached(int step) {
     return reached[step];
   }
 
-  /** Whether every way leads somewhere; if not, more steps may be meant to be reached than are. */
+  /** Whether every way on has a target; if not, more steps may be meant to be reachable. */
   public boolean isWhole() {
     return whole;
   }
 
-  /** Marks every step that can be reached from one. */
+  /** Marks every step reachable from one, itself included. */
   public void mark(int from, boolean[] seen) {
     mark(from, targets, seen);
   }

@@ -9,13 +9,13 @@ import rungbook.tree.Tree;
 import rungbook.tree.Way;
 
 /**
- * What may and what must be so at every step and between the actions of a step. A fact holds on some path or is lacking
- * on some path, or both; these are two flows of bits. A task whose proof failed proved nothing: on such a way on,
- * `prove dead` and `discharge` do not count.
+ * What may hold and what must hold at every step and between its actions. A fact holds on some path, or is absent on
+ * some path, or both; each is one dataflow problem. If a task's answer says that it failed, its {@code prove dead} and
+ * {@code discharge} do not count.
  */
 public final class PathFacts {
 
-  /** Steps times words of 64 facts; 8 MB in all, which no tree of people comes near. */
+  /** Steps times words of 64 facts: 8 MB in all, far beyond any tree that people write. */
   private static final long MOST_WORDS = 1L << 18;
 
   private final Tree tree;
@@ -48,7 +48,7 @@ public final class PathFacts {
     return state;
   }
 
-  /** Whether the tree uses more names than can be followed over its steps; then nothing is known of any step. */
+  /** Whether the tree has too many names to analyze; then nothing is known about any step. */
   public boolean isTooLarge() {
     return holds.length == 0;
   }
@@ -61,7 +61,7 @@ public final class PathFacts {
     return graph;
   }
 
-  /** The reached steps, the first step first; none if the tree is too large. */
+  /** The reachable steps in reverse postorder; none if the tree is too large. */
   public int[] order() {
     return isTooLarge() ? new int[0] : graph.order();
   }
@@ -70,12 +70,12 @@ public final class PathFacts {
     return tree.steps().get(step);
   }
 
-  /** A moment before the first step; {@link ProgramPoint#enter} brings it anywhere. */
+  /** A new point; call {@link ProgramPoint#enter} before using it. */
   public ProgramPoint point() {
     return new ProgramPoint();
   }
 
-  /** What may be so at one moment of one step. Moves on; one object serves a whole look at a tree. */
+  /** What may and must hold at one point of a step. Mutable, so one object serves a whole tree. */
   public final class ProgramPoint {
 
     private final FactDelta delta = new FactDelta(holds.length);
@@ -91,12 +91,12 @@ public final class PathFacts {
       }
     }
 
-    /** Does the next action of the step. */
+    /** Moves past the next action of the step. */
     public void pass() {
       transfer.apply(step, done, ++done, delta);
     }
 
-    /** Does all actions of the step that are left. */
+    /** Moves past all remaining actions of the step. */
     public void finish() {
       int all = transfer.count(step);
       transfer.apply(step, done, all, delta);
@@ -114,8 +114,8 @@ public final class PathFacts {
     }
 
     /**
-     * On every path power is off: nothing was switched on since something was switched off, or one source is off on all
-     * of them.
+     * Whether power is off on every path: nothing was switched on after something was switched off, or one source is
+     * off on all paths.
      */
     public boolean isPowerOff() {
       if (must(facts.of(Fact.POWER_OFF))) {
@@ -129,7 +129,10 @@ public final class PathFacts {
       return false;
     }
 
-    /** The first fact of a kind, from one on, that holds on some path; {@link FactTable#NONE} if none does. */
+    /**
+     * The first fact of a kind, at or after {@code from}, that holds on some path; {@link FactTable#NONE} if there is
+     * none.
+     */
     public int nextMay(Fact kind, int from) {
       for (int fact = Math.max(from, facts.first(kind)); fact < facts.end(kind); fact++) {
         if (may(fact)) {
@@ -139,12 +142,12 @@ public final class PathFacts {
       return FactTable.NONE;
     }
 
-    /** A path to this moment on which a fact holds. */
+    /** A path to this point on which a fact holds; empty once the tree's budget for paths is spent. */
     public Optional<Witness> showHolding(int fact, String answer) {
       return shows(step, done, fact, true, answer);
     }
 
-    /** A path to this moment on which a fact is lacking. */
+    /** A path to this point on which a fact does not hold; empty once the tree's budget for paths is spent. */
     public Optional<Witness> showLacking(int fact, String answer) {
       return fact != FactTable.NONE ? shows(step, done, fact, false, answer)
           : witnesses.isSpent() ? Optional.empty() : witnesses.along(graph.shortestTo(step), step, answer);
@@ -191,8 +194,7 @@ public final class PathFacts {
   }
 
   /**
-   * Marks what did not come about on those ways on of a task that say so; by word, then by way. Null while there are
-   * none.
+   * Marks the facts that fail on the ways on that say a task failed; by word, then by way. Null while there are none.
    */
   private long[][] markFailures(int step, FactDelta delta, long[][] failed) {
     if (!provesSomething(step)) {

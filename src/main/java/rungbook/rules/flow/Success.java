@@ -3,8 +3,8 @@ package rungbook.rules.flow;
 import java.util.Locale;
 
 /**
- * Whether a task's way on says that the task came about. Its first way does, unless it denies it; a later one does if
- * it says so: {@code dead}, {@code done}, {@code flat}, {@code proved}, {@code yes}.
+ * Whether an answer means that a task succeeded. The first answer does unless it contains a denial; the others only if
+ * they contain a success word: {@code dead}, {@code done}, {@code flat}, {@code proved}, {@code yes}.
  */
 final class Success {
 
@@ -13,7 +13,7 @@ final class Success {
 
   private Success() {}
 
-  /** @param way the way's place among the task's ways, from 0 */
+  /** @param way the way's index among the task's ways */
   static boolean isMeant(String answer, int way) {
     String words = answer.toLowerCase(Locale.ROOT).replace("not live", "dead");
     return !words.equals("no") && !words.equals("live") && !holdsOne(words, DENIALS)

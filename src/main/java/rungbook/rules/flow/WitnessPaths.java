@@ -7,12 +7,11 @@ import rungbook.source.Witness;
 import rungbook.tree.Step;
 import rungbook.tree.Tree;
 
-/** Turns the ways of a path into something people can read. */
+/** Turns the ways of a path into a witness. */
 public final class WitnessPaths {
 
   /**
-   * Stops on all the paths shown for one tree; past it, problems are reported without a path, so that time and memory
-   * stay small.
+   * Stops on all paths shown for one tree. Past this, problems are reported without a path, to limit time and memory.
    */
   private static final int MOST_STOPS = 100_000;
 
@@ -25,7 +24,7 @@ public final class WitnessPaths {
     this.graph = graph;
   }
 
-  /** Whether no further path is shown; to search for one is then work for nothing. */
+  /** Whether the budget is spent; searching for further paths is then pointless. */
   public boolean isSpent() {
     return left <= 0;
   }
@@ -33,7 +32,7 @@ public final class WitnessPaths {
   /**
    * @param ways a path's ways from the first step, in order
    * @param last the step to which it leads
-   * @param answer that which leads on from there, empty where the path ends
+   * @param answer the answer that leads on from there; {@code ""} at the end of the path
    */
   public Optional<Witness> along(int[] ways, int last, String answer) {
     if (ways.length > left) {

@@ -15,9 +15,9 @@ import rungbook.tree.Step;
 import rungbook.tree.Way;
 
 /**
- * A check asks what every path to it already knows. The strongest of three is reported: only one answer is left, some
- * answer can no longer come, or the question is merely asked again. Each names the earlier check on a path; a tree in
- * which that happens so often that no path is shown any more has been told enough.
+ * A check asks what is already known on every path to it. Reports the strongest of three: only one answer is left, some
+ * answer is ruled out, or the question is repeated. Each names the earlier check on a path. Once the witness budget is
+ * spent, nothing more is reported for this tree.
  */
 public final class AskedBefore implements Rule {
 
@@ -40,16 +40,19 @@ public final class AskedBefore implements Rule {
     });
   }
 
-  /** Most checks ask afresh; those that no answer can reach any more are reported where the last answer went. */
+  /**
+   * Whether anything is known about the answers of a check. A check with no possible answer left is reported at the
+   * check that ruled out the last one.
+   */
   private static boolean tellsSomething(List<AvailableAnswers.Asking> askings) {
-    boolean told = false;
+    boolean known = false;
     for (AvailableAnswers.Asking asking : askings) {
       if (!asking.isOpen()) {
         return false;
       }
-      told |= asking.isNarrowed() || asking.isRepeated();
+      known |= asking.isNarrowed() || asking.isRepeated();
     }
-    return told;
+    return known;
   }
 
   private record Look(Step.Check check, List<AvailableAnswers.Asking> askings, RuleContext context,
@@ -98,7 +101,7 @@ public final class AskedBefore implements Rule {
       return problem.shownBy(witness);
     }
 
-    /** The last step of a path that asked the same. */
+    /** The title of the last step on a path that asked the same question. */
     private String earlier(int[] path, AvailableAnswers.Asking asking) {
       for (int i = path.length - 1; i >= 0; i--) {
         Step step = context.tree().steps().get(context.state().graph().from(path[i]));

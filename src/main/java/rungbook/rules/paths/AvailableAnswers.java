@@ -14,9 +14,9 @@ import rungbook.tree.Readings;
 import rungbook.tree.Step;
 
 /**
- * What is already known of an answer when a check asks. The possible answers of a question are a set of bits: all of
- * them at the start and after anything that changes the circuit, less at every way on that a check takes. Only
- * questions asked at two steps or more are followed. Questions share words of 64 bits; each word is one flow.
+ * The answers that are still possible when a check asks its question. They are a set of bits: all answers at the start
+ * and after any change to the circuit, fewer after each answer of a check. Only questions asked at two or more steps
+ * are tracked. Questions share words of 64 bits; each word is one dataflow problem.
  */
 final class AvailableAnswers {
 
@@ -32,7 +32,7 @@ final class AvailableAnswers {
     this.graph = context.state().graph();
   }
 
-  /** One thing asked at one step, and afterwards what was known of it there. */
+  /** One question asked at one step, and, once solved, what is known about its answer there. */
   static final class Asking {
     final int step;
     final int thing;
@@ -48,22 +48,22 @@ final class AvailableAnswers {
       this.question = question;
     }
 
-    /** Whether some reading leads this way at all. */
+    /** Whether any answer takes this way at all. */
     boolean canLead(int way) {
       return taken[way] != 0;
     }
 
-    /** Whether, after what every path here has learnt, some answer still leads this way. */
+    /** Whether an answer that is still possible on some path takes this way. */
     boolean mayLead(int way) {
       return (taken[way] << shift & possible()) != 0;
     }
 
-    /** Whether any answer can come here at all, so far as this question goes. */
+    /** Whether any answer is still possible. */
     boolean isOpen() {
       return possible() != 0;
     }
 
-    /** Whether the paths here have learnt something of the answer. */
+    /** Whether some answer is ruled out on every path. */
     boolean isNarrowed() {
       return possible() != all;
     }
@@ -72,7 +72,7 @@ final class AvailableAnswers {
       return flow.at(step) & all;
     }
 
-    /** Whether every path has asked this before, with nothing changed since. */
+    /** Whether every path has already asked this question, with no change since. */
     boolean isRepeated() {
       return (flow.at(step) & fresh()) == 0;
     }
@@ -81,13 +81,13 @@ final class AvailableAnswers {
       return Long.highestOneBit(all) << 1;
     }
 
-    /** A path here on which one of the still possible answers was not ruled out. */
+    /** A path to this step on which one of the possible answers is not ruled out. */
     int[] path() {
       return flow.pathTo(step, Long.lowestOneBit(possible()));
     }
   }
 
-  /** By step, what it asks that some other step asks too. Steps that ask nothing twice are left out. */
+  /** By step: its questions that another step asks too. Leaves out steps with no such question. */
   static Map<Integer, List<Asking>> of(RuleContext context) {
     AvailableAnswers known = new AvailableAnswers(context);
     known.gather();
@@ -168,7 +168,7 @@ final class AvailableAnswers {
     bits = 0;
   }
 
-  /** A task in prose alone may change anything. */
+  /** Whether a step can change the answers. A task without actions, only prose, may change anything. */
   private static boolean forgets(Step step) {
     if (step instanceof Step.Task task && task.actions().isEmpty()) {
       return task.header().block().kind().equals("task");

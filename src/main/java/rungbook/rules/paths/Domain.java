@@ -3,18 +3,17 @@ package rungbook.rules.paths;
 import java.util.List;
 
 /**
- * The answers that a question can have, cut into pieces no way on divides, as bits from 0.
+ * The possible answers of a question, cut into pieces that no way on divides. Each piece is a bit, from 0.
  *
- * @param size how many pieces
- * @param taken by check that asks it, then by way: the pieces that lead that way; {@link #ANY} for an answer that could
- * not be read
+ * @param size the number of pieces
+ * @param taken by check, then by way: the pieces that take that way; {@link #ANY} for an answer that could not be read
  */
 record Domain(int size, List<long[]> taken) {
 
-  /** More pieces than a word holds are not followed; no meter is asked for that many limits. */
+  /** The most pieces that are tracked, so that they fit a word; no real question has more. */
   static final int MOST = 62;
 
-  /** An answer that could not be read may take anything. */
+  /** For an answer that could not be read, which may accept anything. */
   static final long ANY = -1L;
 
   boolean canBeFollowed() {

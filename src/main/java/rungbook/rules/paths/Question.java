@@ -6,13 +6,13 @@ import rungbook.rules.flow.FactTable;
 import rungbook.tree.Step;
 
 /**
- * What a check asks: two checks that ask the same thing of the same equipment in the same state get the same answer.
+ * The questions of a check: two checks with the same question get the same answer if the equipment's state is the same.
  */
 final class Question {
 
   private Question() {}
 
-  /** One for each thing that a check asks about; none if the text does not say what is read. */
+  /** One question for each thing that is checked; none if the text does not say where to read. */
   static List<String> of(Step.Check check) {
     String place = FactTable.place(check);
     List<String> questions = new ArrayList<>(1);
@@ -24,7 +24,7 @@ final class Question {
     return questions;
   }
 
-  /** In either order: swapping the leads changes no AC reading, and only the sign of a DC one. */
+  /** In a fixed order: swapping the leads does not change an AC reading, and only the sign of a DC reading. */
   private static String leads(Step.MeterCheck meter) {
     String red = meter.leads().get(0).key();
     String black = meter.leads().size() > 1 ? meter.leads().get(1).key() : "";

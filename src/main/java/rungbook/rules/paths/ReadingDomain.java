@@ -11,8 +11,8 @@ import rungbook.tree.Step;
 import rungbook.tree.Way;
 
 /**
- * Cuts the readings of a meter at every limit of the checks that ask for them; overload and no reading are two pieces
- * more.
+ * Cuts the readings of a meter at every limit of the checks that read them; overload and no reading are two more
+ * pieces.
  */
 final class ReadingDomain {
 
@@ -24,7 +24,7 @@ final class ReadingDomain {
     this.pieces = cuts.length - 1;
   }
 
-  /** @param checks the steps that read the same, each with which reading leads which way */
+  /** @param checks the checks with the same question; {@code readings} has theirs in the same order */
   static Domain of(List<Step.MeterCheck> checks, List<Readings> readings) {
     ReadingDomain domain = new ReadingDomain(cuts(readings));
     List<long[]> taken = new ArrayList<>();

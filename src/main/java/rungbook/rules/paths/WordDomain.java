@@ -8,7 +8,8 @@ import rungbook.tree.Step;
 import rungbook.tree.Way;
 
 /**
- * The words with which a question is answered, a piece each, and one for all other words where yes and no are not all.
+ * The words that answer a question, one piece each, plus one piece for all other words unless the answers are yes and
+ * no.
  */
 final class WordDomain {
 
@@ -16,7 +17,7 @@ final class WordDomain {
 
   private WordDomain() {}
 
-  /** @param checks the steps that ask, each with the place of the thing among the things it asks about */
+  /** @param checks the checks with the same question, each with the index of the thing in question */
   static Domain of(List<Asked> checks) {
     WordDomain domain = new WordDomain();
     checks.forEach(domain::gather);
@@ -74,7 +75,7 @@ final class WordDomain {
     return taken;
   }
 
-  /** Beside other things, {@code anything else} says nothing about this one. */
+  /** In a check of several things, {@code anything else} says nothing about one of them. */
   private long taken(Answer answer, Asked asked, long all) {
     if (answer instanceof Answer.Words words && asked.thing() < words.words().size()) {
       String word = words.words().get(asked.thing());

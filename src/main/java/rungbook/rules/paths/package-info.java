@@ -1,2 +1,2 @@
-/** Rules about what a path already knows: checks whose answer an earlier one, in the same state, has given away. */
+/** Rules about what is already known on a path: checks whose answer follows from an earlier check in the same state. */
 package rungbook.rules.paths;

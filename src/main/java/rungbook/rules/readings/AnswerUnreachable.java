@@ -10,7 +10,7 @@ import rungbook.tree.Readings.Taken;
 import rungbook.tree.Readings;
 import rungbook.tree.Way;
 
-/** An answer is of use only if it takes something that the others leave. */
+/** An answer is useful only if it accepts something that the others leave. */
 public final class AnswerUnreachable extends ReadingsRule {
 
   static final Code ANSWER_UNREACHABLE = Code.of("answer-unreachable");
@@ -32,7 +32,7 @@ public final class AnswerUnreachable extends ReadingsRule {
     inspectOthers(asked, out);
   }
 
-  /** By way: whether the ranges before it in the text take all that its own takes. */
+  /** By way: whether the earlier ranges in the text cover its range. */
   static boolean[] find(Asked asked) {
     boolean[] unreachable = new boolean[asked.check().ways().size()];
     if (isDisjoint(asked.readings())) {
@@ -64,7 +64,8 @@ public final class AnswerUnreachable extends ReadingsRule {
   }
 
   /**
-   * {@code OL}, {@code no reading} and {@code anything else} count once each, and the last only if something is left.
+   * {@code OL}, {@code no reading} and {@code anything else} are useful once each, and the last only if something is
+   * left.
    */
   private static void inspectOthers(Asked asked, Problems out) {
     Readings readings = asked.readings();

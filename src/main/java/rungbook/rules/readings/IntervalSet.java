@@ -4,7 +4,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import rungbook.tree.Readings.Taken;
 
-/** Counts taken so far, as stretches that do not touch: where each starts, and its last count. */
+/** A set of counts, as disjoint intervals: maps the start of each to its last count. */
 final class IntervalSet {
 
   private final TreeMap<Long, Long> stretches = new TreeMap<>();

@@ -14,9 +14,8 @@ import rungbook.tree.Range;
 import rungbook.tree.Readings;
 
 /**
- * Between two limits there is room for a reading that is sure to belong there. With the meter's largest error as the
- * guard band at each limit (JCGM 106, 8.3), the band left between them must not be empty. A single value leaves no band
- * at all.
+ * Between two limits there is a reading that certainly belongs there. With the meter's largest error as the guard band
+ * at each limit (JCGM 106, 8.3), the band left between them must not be empty. A single value leaves no band at all.
  */
 public final class LimitsTooClose extends ReadingsRule {
 
@@ -49,7 +48,7 @@ public final class LimitsTooClose extends ReadingsRule {
   }
 
   /**
-   * Ends within one digit are the same limit unless an answer lies between, and the ends of answers that overlap part
+   * Ends within one digit are the same limit unless an answer is between them; the ends of overlapping answers divide
    * nothing.
    */
   private static boolean partsSomething(Asked asked, BigDecimal low, BigDecimal high) {
@@ -63,7 +62,10 @@ public final class LimitsTooClose extends ReadingsRule {
     return apart && holding <= 1;
   }
 
-  /** The ends inside the meter's range, each with an answer that has it; an end of the range itself parts nothing. */
+  /**
+   * The ends inside the meter's range, each with an answer that has it; an end of the meter's range itself divides
+   * nothing.
+   */
   private static TreeMap<BigDecimal, Integer> limits(Asked asked, boolean[] unreachable) {
     var limits = new TreeMap<BigDecimal, Integer>();
     for (int way = 0; way < asked.check().ways().size(); way++) {

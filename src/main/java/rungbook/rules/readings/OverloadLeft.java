@@ -8,8 +8,8 @@ import rungbook.tree.Quantity;
 import rungbook.tree.Readings;
 
 /**
- * An open circuit reads as an overload on ohms, so the overload has a way on. A gap up to the end of the range says as
- * much already.
+ * An open circuit reads as an overload on ohms, so overload must have a way on. Not reported if a gap up to the end of
+ * the range already is.
  */
 public final class OverloadLeft extends ReadingsRule {
 

@@ -7,16 +7,16 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * A matrix of answers: a row for each answer in the order of the text, a column for each thing looked at, a word or
- * {@link #ANY} in each field. Tells which words no row takes, and which rows take nothing that the rows above leave, by
- * the usefulness algorithm of Maranget, <i>Warnings for pattern matching</i>, J. Functional Programming 17 (2007), for
- * words without parts.
+ * A matrix of answers: a row for each answer in the order of the text, a column for each thing checked, a word or
+ * {@link #ANY} in each cell. Finds words that no row accepts, and rows that accept nothing new, with the usefulness
+ * algorithm of Maranget, <i>Warnings for pattern matching</i>, J. Functional Programming 17 (2007), for words without
+ * parts.
  */
 final class PatternMatrix {
 
   static final int ANY = -1;
 
-  /** Rows looked at before giving up: the algorithm may double its work with every column. */
+  /** The most rows to visit before giving up: the algorithm's work can double with every column. */
   private static final int MOST_WORK = 20_000;
 
   private final List<List<String>> words;
@@ -24,7 +24,7 @@ final class PatternMatrix {
   private int work;
 
   /**
-   * @param words by column: every word that may be found there; with none, nothing in the column matters
+   * @param words by column: every possible word; if there are none, the column does not matter
    * @param rows by answer: for each column the word's index or {@link #ANY}
    */
   PatternMatrix(List<List<String>> words, List<int[]> rows) {
@@ -33,7 +33,8 @@ final class PatternMatrix {
   }
 
   /**
-   * Words that no row takes, one for each column ({@code any} where it does not matter); empty if every case has a row.
+   * Words that no row accepts, one for each column ({@code any} where it does not matter); empty if every case has a
+   * row.
    */
   Optional<List<String>> missing() {
     work = 0;
@@ -45,18 +46,18 @@ final class PatternMatrix {
     });
   }
 
-  /** Whether the rows above a row take everything that it takes. */
+  /** Whether the rows above a row accept everything that it accepts. */
   boolean isUseless(int row) {
     work = 0;
     return useful(rows.subList(0, row), rows.get(row), 0).isEmpty() && !gaveUp();
   }
 
-  /** Whether the last question was too long to answer. */
+  /** Whether the last search gave up, so its result is not certain. */
   boolean gaveUp() {
     return work > MOST_WORK;
   }
 
-  /** A case that the query takes and no row does, from this column on; its words in reverse. */
+  /** A case that the query accepts and no row does, from this column on; its words in reverse order. */
   private Optional<List<String>> useful(List<int[]> above, int[] query, int column) {
     work += above.size() + 1;
     if (column == query.length || gaveUp()) {

@@ -8,7 +8,7 @@ import rungbook.source.Span;
 import rungbook.source.Witness;
 import rungbook.tree.Readings;
 
-/** Every reading has a way on. A gap is reported at the answer below it, else at the one above. */
+/** Every reading has a way on. Reports a gap at the answer below it, else at the answer above it. */
 public final class ReadingGap extends ReadingsRule {
 
   static final Code READING_GAP = Code.of("reading-gap");
@@ -32,7 +32,9 @@ public final class ReadingGap extends ReadingsRule {
         .shownBy(new Witness.Reading(asked.readings().show(telling(asked.readings(), gap))));
   }
 
-  /** The middle, but beside the limit where the gap goes on to the end of the meter's range. */
+  /**
+   * A typical reading in a gap: its middle, or next to the limit if the gap extends to the end of the meter's range.
+   */
   private static long telling(Readings readings, Readings.Stretch gap) {
     boolean toTop = gap.to() == readings.highCount();
     boolean toBottom = gap.from() == readings.lowCount();

@@ -8,8 +8,8 @@ import rungbook.tree.Readings.Taken;
 import rungbook.tree.Readings;
 
 /**
- * Every reading has one way on only. An answer that the ones before it take whole is {@link AnswerUnreachable}'s to
- * report.
+ * Every reading has only one way on. {@link AnswerUnreachable} reports an answer that the earlier ones cover
+ * completely.
  */
 public final class ReadingOverlap extends ReadingsRule {
 

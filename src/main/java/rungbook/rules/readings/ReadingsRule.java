@@ -14,7 +14,7 @@ import rungbook.tree.Readings;
 import rungbook.tree.Step;
 import rungbook.tree.Way;
 
-/** A rule about the answers of one check that is read with a meter. */
+/** A rule about the answers of one meter check. */
 abstract class ReadingsRule implements Rule {
 
   @Override
@@ -31,10 +31,10 @@ abstract class ReadingsRule implements Rule {
 
   abstract void inspect(Asked asked, Problems out);
 
-  /** A check, what its answers take, and the meter's scale it is read on. */
+  /** A check, the readings that its answers accept, and the scale of the meter. */
   record Asked(Step.MeterCheck check, Readings readings, Meter.Scale scale) {
 
-    /** Whether every answer could be read and there is a choice; if not, that is reported on its own. */
+    /** Whether every answer could be read and there are at least two; if not, that is reported separately. */
     boolean isSettled() {
       for (Way way : check.ways()) {
         if (way.answer() instanceof Answer.Unreadable) {
@@ -61,7 +61,7 @@ abstract class ReadingsRule implements Rule {
       return way(way).written();
     }
 
-    /** What the meter shows from end to end: {@code 0.0 to 600.0 V}. */
+    /** The range of the meter: {@code 0.0 to 600.0 V}. */
     String shownRange() {
       return readings.show(new Readings.Stretch(readings.lowCount(), readings.highCount()));
     }

@@ -9,8 +9,7 @@ import rungbook.source.Witness;
 import rungbook.tree.Readings;
 
 /**
- * All readings of a healthy system go on the same way. Where a part of the window has no way at all, the gap is
- * reported instead.
+ * All readings of a healthy system take the same way. If part of the window has no way on, the gap is reported instead.
  */
 public final class WindowSplit extends ReadingsRule {
 
@@ -38,7 +37,7 @@ public final class WindowSplit extends ReadingsRule {
     }
   }
 
-  /** The lowest count of the window that leads another way than its low end; none where some count leads nowhere. */
+  /** The lowest count in the window that takes another way than its low end; empty if some count has no way on. */
   private static OptionalLong firstElsewhere(Readings readings, Readings.Stretch window) {
     OptionalInt first = readings.wayOf(window.from());
     long found = Long.MAX_VALUE;

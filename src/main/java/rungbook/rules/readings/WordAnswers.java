@@ -15,7 +15,7 @@ import rungbook.tree.Answer;
 import rungbook.tree.Step;
 import rungbook.tree.Way;
 
-/** Every case that can be seen has an answer, and every answer takes a case of its own. */
+/** Every possible case has an answer, and every answer accepts a case that no other does. */
 public final class WordAnswers implements Rule {
 
   static final Code ANSWER_MISSING = Code.of("answer-missing");

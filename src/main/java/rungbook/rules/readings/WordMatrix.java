@@ -6,8 +6,8 @@ import rungbook.tree.Answer;
 import rungbook.tree.Way;
 
 /**
- * Answers in words as {@link PatternMatrix}: a column knows the words used in it, and {@code yes} and {@code no} know
- * each other.
+ * Answers in words as {@link PatternMatrix}: a column has the words used in it; {@code yes} and {@code no} imply each
+ * other.
  */
 final class WordMatrix {
 
@@ -16,7 +16,7 @@ final class WordMatrix {
 
   private WordMatrix() {}
 
-  /** @param things how many columns there are */
+  /** @param things the number of columns */
   static PatternMatrix of(List<Answer.Words> answers, int things) {
     var words = new ArrayList<List<String>>(things);
     for (int column = 0; column < things; column++) {
@@ -33,10 +33,7 @@ final class WordMatrix {
     return new PatternMatrix(words, rows);
   }
 
-  /**
-   * Whether nothing but {@code yes} and {@code no} can be found, so that {@code anything else} has nothing left to
-   * take.
-   */
+  /** Whether only {@code yes} and {@code no} are possible, which leaves nothing for {@code anything else}. */
   static boolean isClosed(List<Way> ways) {
     for (Way way : ways) {
       for (String word : ((Answer.Words) way.answer()).words()) {

@@ -1,2 +1,2 @@
-/** Whether every reading and every word has exactly one way on, and whether the meter can tell them apart. */
+/** Rules about answers: every reading and every word has exactly one way on, and the meter can tell them apart. */
 package rungbook.rules.readings;

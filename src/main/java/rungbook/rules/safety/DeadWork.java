@@ -16,8 +16,8 @@ import rungbook.tree.Step;
 import rungbook.tree.Tree;
 
 /**
- * A part is touched before the power is isolated, before it is proved dead, or before its charge is gone; the first of
- * these that is missing on some path is reported. To switch power on cancels all three.
+ * A part is touched before the power is isolated, before it is proved dead, or before its charge is gone; reports the
+ * first of these that is missing on some path. Switching power on cancels all three.
  */
 public final class DeadWork extends StateRule {
 
@@ -60,10 +60,7 @@ public final class DeadWork extends StateRule {
     }
   }
 
-  /**
-   * Where line voltage can be met the proof belongs to that very place; where only control voltage is, one anywhere
-   * will do.
-   */
+  /** At a place with line voltage, that place must be proved dead; elsewhere, any place will do. */
   private static int proved(Step step, Tree tree, FactTable facts) {
     boolean here = tree.system().isPresent() && Sources.hasLineVoltage(tree.system().get(), FactTable.place(step));
     return here ? facts.of(Fact.PROVED_AT, FactTable.place(step)) : facts.of(Fact.PROVED_ANYWHERE);

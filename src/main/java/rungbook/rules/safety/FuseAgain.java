@@ -14,7 +14,7 @@ import rungbook.tree.Action;
 import rungbook.tree.Step;
 
 /**
- * A fuse is replaced a second time on a path, and nobody has looked for the short: no ohms, nothing disconnected in
+ * A fuse is replaced twice on a path without a search for the short: no ohms measured and nothing disconnected in
  * between.
  */
 public final class FuseAgain extends StateRule {

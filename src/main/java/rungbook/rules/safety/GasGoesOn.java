@@ -13,8 +13,8 @@ import rungbook.tree.Target;
 import rungbook.tree.Way;
 
 /**
- * An answer that gas is smelled leads on into the work, instead of straight to a finding that sends people out and
- * calls for help.
+ * After an answer that means a gas smell, the work continues instead of ending at a finding that evacuates the building
+ * and calls for help.
  */
 public final class GasGoesOn implements Rule {
 
@@ -51,7 +51,7 @@ public final class GasGoesOn implements Rule {
     return (" " + thing + " ").contains(" gas ");
   }
 
-  /** Every answer but a plain no may mean that gas is smelled. */
+  /** Every answer but a plain no may mean a gas smell. */
   private static boolean mayMeanGas(Answer answer, int thing) {
     if (answer instanceof Answer.Words words && thing < words.words().size()) {
       String word = words.words().get(thing);

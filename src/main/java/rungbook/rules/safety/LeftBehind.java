@@ -15,8 +15,8 @@ import rungbook.tree.Target;
 import rungbook.tree.Way;
 
 /**
- * Something is left as the work needed it, not as the house needs it: at a finding, its own repair counted, or on the
- * way out to another tree. A finding that sends people out of the building waits for nothing.
+ * Something is not put back: at a finding, after its own repair, or on a way to another tree. A finding that evacuates
+ * the building is exempt.
  */
 public final class LeftBehind extends StateRule {
 
@@ -25,16 +25,16 @@ public final class LeftBehind extends StateRule {
   static final Code LEFT_OFF = Code.of("left-off");
   static final Code LEFT_OPEN = Code.of("left-open");
 
-  /** A defeated switch stays with the customer: 29 CFR 1910.333(c)(10). */
+  /** A safety switch is left defeated: 29 CFR 1910.333(c)(10). */
   public static final LeftBehind BYPASSED = new LeftBehind(LEFT_BYPASSED, Fact.BYPASSED, Fact.BYPASSED);
 
-  /** Power is on at the end, or tagged out so that nobody wonders. */
+  /** At the end power is on, or tagged out. */
   public static final LeftBehind OFF = new LeftBehind(LEFT_OFF, Fact.OFF_UNTAGGED, Fact.ISOLATED);
 
-  /** A wire may stay off only where its power stays off, with a tag. */
+  /** A wire may stay disconnected only if its power stays off, with a tag. */
   public static final LeftBehind DISCONNECTED = new LeftBehind(LEFT_DISCONNECTED, Fact.DISCONNECTED, Fact.DISCONNECTED);
 
-  /** A door or cover is back on before anybody walks away; tagged out, it may stay off. Common practice, no source. */
+  /** A door or cover must be closed at the end, except on tagged-out equipment. Common practice, no source. */
   public static final LeftBehind OPEN = new LeftBehind(LEFT_OPEN, Fact.OPEN, Fact.OPEN);
 
   private final Code code;
@@ -43,7 +43,7 @@ public final class LeftBehind extends StateRule {
 
   /**
    * @param atFinding what may not hold at a finding
-   * @param onWayOut what may not hold on the way to another tree, which begins as if nobody had touched the equipment
+   * @param onWayOut what may not hold on a way to another tree, which starts with untouched equipment
    */
   private LeftBehind(Code code, Fact atFinding, Fact onWayOut) {
     this.code = code;

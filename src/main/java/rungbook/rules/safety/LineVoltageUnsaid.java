@@ -21,7 +21,7 @@ import rungbook.tree.Step;
 import rungbook.tree.Tree;
 import rungbook.tree.Way;
 
-/** Leads go where 50 V or more may be met, and the step does not warn of line voltage. */
+/** Leads go on points that may be at 50 V or more, and the step does not warn of line voltage. */
 public final class LineVoltageUnsaid implements Rule {
 
   static final Code LINE_VOLTAGE_UNSAID = Code.of("line-voltage-unsaid");
@@ -72,8 +72,8 @@ public final class LineVoltageUnsaid implements Rule {
   }
 
   /**
-   * Where a check itself names a reading of 50 V or more. The end of what the meter shows is no reading anybody has in
-   * mind.
+   * The place where a check names a reading of 50 V or more. The end of the meter's range does not count: it is not an
+   * expected reading.
    */
   private static Optional<Span> named(Step.MeterCheck check, Meter meter) {
     Optional<BigDecimal> most = meter.scale(check.quantity()).map(Meter.Scale::high);

@@ -10,7 +10,7 @@ import rungbook.source.Problem;
 import rungbook.source.Problems;
 import rungbook.tree.Step;
 
-/** A proof that proves nothing, because the meter has not been tried on a known source. */
+/** A circuit is proved dead with a meter that was not proved on a known live source. */
 public final class MeterNotProved extends StateRule {
 
   static final Code METER_NOT_PROVED = Code.of("meter-not-proved");
@@ -31,7 +31,7 @@ public final class MeterNotProved extends StateRule {
         step.actions().get(first(EquipmentCondition.PROVED_DEAD, step)).thing().span()));
   }
 
-  /** The first of a step's actions that makes a condition true, counted from 0; negative if none does. */
+  /** The index of a step's first action that makes a condition true; negative if there is none. */
   static int first(EquipmentCondition begun, Step step) {
     for (int i = 0; i < step.actions().size(); i++) {
       if (step.actions().get(i).kind().begins(begun)) {

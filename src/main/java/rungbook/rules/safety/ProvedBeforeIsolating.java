@@ -11,7 +11,7 @@ import rungbook.source.Problem;
 import rungbook.source.Problems;
 import rungbook.tree.Step;
 
-/** A proof that proves nothing, because the power has not been isolated on some path. */
+/** A circuit is proved dead although, on some path, the power is not isolated. */
 public final class ProvedBeforeIsolating extends StateRule {
 
   static final Code PROVED_BEFORE_ISOLATING = Code.of("proved-before-isolating");

@@ -7,7 +7,7 @@ import rungbook.source.Code;
 import rungbook.source.Problem;
 import rungbook.source.Problems;
 
-/** The tree names more things than can be followed along its paths; it is refused rather than half checked. */
+/** The tree has too many names for the path analysis; it is rejected instead of being partly checked. */
 public final class TooManyNames implements Rule {
 
   static final Code TOO_MANY_NAMES = Code.of("too-many-names");

@@ -1,2 +1,5 @@
-/** Rules that keep people and equipment whole. They hold on every path; one path on which they do not is reported. */
+/**
+ * Rules that protect people and equipment. They must hold on every path; each problem shows one path on which they do
+ * not.
+ */
 package rungbook.rules.safety;

@@ -10,7 +10,7 @@ import rungbook.source.Problems;
 import rungbook.tree.Setting;
 import rungbook.tree.Step;
 
-/** A check presumes a control at a position to which, on some path, no task has brought it. */
+/** A check assumes a control at a position that, on some path, no task has set. */
 public final class CallNotMade extends StateRule {
 
   static final Code CALL_NOT_MADE = Code.of("call-not-made");

@@ -19,10 +19,7 @@ import rungbook.tree.Quantity;
 import rungbook.tree.Step;
 import rungbook.tree.Tree;
 
-/**
- * A live reading is expected although, on some path, the power that feeds it has been isolated. Measuring to prove dead
- * is fine.
- */
+/** A check expects a live reading although, on some path, its power is isolated. Measuring zero is fine. */
 public final class LiveAfterIsolating extends StateRule {
 
   static final Code LIVE_AFTER_ISOLATING = Code.of("live-after-isolating");
@@ -61,7 +58,7 @@ public final class LiveAfterIsolating extends StateRule {
     }
   }
 
-  /** Volts, or amps round a conductor, with nought outside the window. */
+  /** Whether the check expects volts or amps other than zero. */
   private static boolean expectsPower(Step.MeterCheck check) {
     boolean power = check.quantity().isVolts() || check.quantity() == Quantity.AC_AMPS;
     return power && check.expected().isPresent() && !check.expected().get().contains(BigDecimal.ZERO);
@@ -79,7 +76,7 @@ public final class LiveAfterIsolating extends StateRule {
     return fed;
   }
 
-  /** Where the tree's own words say that a source is switched off. */
+  /** The places where the tree isolates a source. */
   private static Set<String> isolatedAt(Tree tree, String source) {
     Set<String> places = new HashSet<>();
     for (Step step : tree.steps()) {

@@ -12,8 +12,8 @@ import rungbook.tree.Quantity;
 import rungbook.tree.Step;
 
 /**
- * Resistance or capacitance is measured where, on some path, power is on; or capacitance on a capacitor that may hold
- * its charge.
+ * Resistance or capacitance is measured while, on some path, power is on; or capacitance on a capacitor that may be
+ * charged.
  */
 public final class MeasuredLive extends StateRule {
 

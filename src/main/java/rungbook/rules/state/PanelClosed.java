@@ -20,8 +20,8 @@ import rungbook.tree.NameRef;
 import rungbook.tree.Step;
 
 /**
- * A lead or a hand goes behind a panel that, on some path, nobody has opened. What is only looked at or listened for
- * may be seen from outside; a power switch and its own terminals stand outside.
+ * A lead or a hand goes behind a panel that, on some path, is not open. Looking and listening may be possible from
+ * outside; a power switch and its terminals are outside.
  */
 public final class PanelClosed extends StateRule {
 
@@ -48,7 +48,7 @@ public final class PanelClosed extends StateRule {
     inspect(step, panel(step, system).get(), system, context.state(), point, out);
   }
 
-  /** The panel in front of the place where a step is done. */
+  /** The panel at a step's location. */
   private static Optional<String> panel(Step step, Vocabulary system) {
     Location location = system.locations().get(FactTable.place(step));
     return location == null ? Optional.empty() : location.panel();
@@ -91,7 +91,7 @@ public final class PanelClosed extends StateRule {
     return false;
   }
 
-  /** Whether the tree ever begins what is ended; else there is nothing to put back. */
+  /** Whether the tree ever begins the condition that is ended; if not, there is nothing to put back. */
   private static boolean isBegun(StateChange.End end, FactTable facts) {
     return facts.of(end.condition(), end.key()) != FactTable.NONE;
   }

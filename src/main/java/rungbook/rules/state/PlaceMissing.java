@@ -15,8 +15,8 @@ import rungbook.tree.NameRef;
 import rungbook.tree.Step;
 
 /**
- * Leads go on a terminal of the system, or one is taken off or put back, and the step does not say where: the same name
- * is at several places, behind several panels.
+ * Leads go on a terminal, or a terminal is disconnected or reconnected, and the step does not say where, although the
+ * terminal is at several places.
  */
 public final class PlaceMissing implements Rule {
 
@@ -57,7 +57,7 @@ public final class PlaceMissing implements Rule {
     return null;
   }
 
-  /** Whether a terminal is taken off or put back whose name stands at several places. */
+  /** Whether an action disconnects or reconnects a terminal that is at several places. */
   private static boolean isOneOfSeveral(Action action, Vocabulary system) {
     return action.isAboutConnecting()
         && ObjectNames.terminal(system, action.key()).filter(point -> point.locations().size() > 1).isPresent();

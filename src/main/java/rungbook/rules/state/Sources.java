@@ -8,20 +8,20 @@ import rungbook.system.Vocabulary.Point;
 import rungbook.system.Vocabulary;
 
 /**
- * What names and places alone tell of where power comes from. A system's words do not say how it is wired, so this
- * claims no more than: a power switch feeds the line-voltage points where it stands, and the control points there if
- * the transformer stands there too; points named after the switch may lie ahead of it.
+ * What names and places say about where power comes from. The vocabulary of a system does not include its wiring, so
+ * only this is assumed: a power switch feeds the line-voltage points at its location, and the control points there if
+ * the transformer is there too; points named after the switch may be on its line side.
  */
 public final class Sources {
 
-  /** From here up, in volts to ground, live parts are worked on dead: 29 CFR 1910.333(a)(1). */
+  /** In volts to ground; live parts at or above this must be de-energized before work: 29 CFR 1910.333(a)(1). */
   public static final double LINE_VOLTS = 50;
 
   private Sources() {}
 
   /**
-   * Whether a point may stay live with a source off, being named after it: {@code disconnect L1} of {@code outdoor
-   * disconnect}.
+   * Whether a point may stay live when a source is off, because it is named after the source: {@code disconnect L1} of
+   * {@code outdoor disconnect}.
    */
   static boolean mayBeAheadOf(String source, String point) {
     return point.startsWith(source) || point.startsWith(source.substring(source.lastIndexOf(' ') + 1));
@@ -37,7 +37,7 @@ public final class Sources {
     return false;
   }
 
-  /** Whether a point is known to be dead, at a place, with a source off. */
+  /** Whether a point at a place is known to be dead when a source is off. */
   static boolean feeds(Vocabulary system, String source, String point, String place) {
     Control control = system.controls().get(source);
     Point known = system.points().get(point);
@@ -57,7 +57,7 @@ public final class Sources {
         && isLineVoltage(system.get().points().get(point));
   }
 
-  /** Whether line voltage can be met at a place. */
+  /** Whether a place has line voltage. */
   public static boolean hasLineVoltage(Vocabulary system, String place) {
     for (Point point : system.points().values()) {
       if (isLineVoltage(point) && point.locations().contains(place)) {

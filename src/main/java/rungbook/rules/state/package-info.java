@@ -1,4 +1,2 @@
-/**
- * Rules about the state a step finds the equipment in: power, calls, panels, and which terminals can be reached where.
- */
+/** Rules about the state of the equipment at a step: power, calls, panels, and which terminals are where. */
 package rungbook.rules.state;

@@ -9,8 +9,8 @@ import rungbook.source.Problems;
 import rungbook.tree.Step;
 
 /**
- * Every path ends in a finding, so every other step leads on. Ways that could not be read are reported where they
- * stand.
+ * Every path ends in a finding, so every other step has a way on. Ways that could not be read are reported at their
+ * place.
  */
 public final class NoWayOn implements Rule {
 

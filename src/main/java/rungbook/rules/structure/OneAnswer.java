@@ -8,7 +8,7 @@ import rungbook.source.Problem;
 import rungbook.source.Problems;
 import rungbook.tree.Step;
 
-/** A check that leads the same way whatever is found tells nothing. */
+/** A check with the same target for every answer is useless. */
 public final class OneAnswer implements Rule {
 
   static final Code ONE_ANSWER = Code.of("one-answer");

@@ -13,10 +13,7 @@ import rungbook.source.Witness;
 import rungbook.tree.Step;
 import rungbook.tree.Way;
 
-/**
- * Going round in a circle never comes to a finding. Circles that share a step with one already reported wait until that
- * is mended.
- */
+/** A cycle of ways on. Cycles that share a step with a reported one are reported after that is fixed. */
 public final class PathCircle implements Rule {
 
   static final Code PATH_CIRCLE = Code.of("path-circle");
@@ -33,7 +30,7 @@ public final class PathCircle implements Rule {
     }
   }
 
-  /** Depth first from the first step, on a stack of its own so that long trees need no deep recursion. */
+  /** A depth-first search with an explicit stack, so long trees cause no deep recursion. */
   private static final class Walk {
 
     private static final int NEW = 0;
@@ -44,7 +41,7 @@ public final class PathCircle implements Rule {
     private final Graph graph;
     private final Problems out;
     private final int[] stack;
-    /** By step: the way walked next, so the one walked last is one less. */
+    /** By step: the next way to walk; the current way is one less. */
     private final int[] nextWay;
     private final int[] state;
     private final boolean[] reported;
@@ -113,9 +110,7 @@ public final class PathCircle implements Rule {
       return new Witness.Stop(step.title(), step.source(), way.span(), way.written());
     }
 
-    /**
-     * The last way of the circle that stands in the tree's own text, else the last: a fragment alone need not be wrong.
-     */
+    /** The last way of the cycle in the tree's own text, else the last one: the fragment itself may be right. */
     private Witness.Stop closing(List<Witness.Stop> ring) {
       Source own = context.tree().source();
       for (int i = ring.size() - 1; i >= 0; i--) {
@@ -126,7 +121,7 @@ public final class PathCircle implements Rule {
       return ring.get(ring.size() - 1);
     }
 
-    /** At most four steps by name: the witness has them all. */
+    /** Names at most four steps; the witness has all of them. */
     private static String circle(List<Witness.Stop> stops) {
       var words = new StringBuilder();
       for (int i = 0; i < stops.size(); i++) {

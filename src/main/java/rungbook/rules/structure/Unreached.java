@@ -11,8 +11,8 @@ import rungbook.tree.Step;
 import rungbook.tree.Tree;
 
 /**
- * Steps that no path comes to. Only where an unreached part begins is reported: the steps behind it are reached as soon
- * as it is. While a way leads nowhere nothing is said, for it may be meant to lead here.
+ * Steps that no path reaches. Reports only the first step of an unreached part, since the rest is reached through it.
+ * Reports nothing while a link is broken, because it may be meant to lead here.
  */
 public final class Unreached implements Rule {
 
@@ -34,14 +34,14 @@ public final class Unreached implements Rule {
     }
   }
 
-  /** Headings that were dropped, for their name or a misspelt word after their fence, would have led on. */
+  /** Whether no heading was dropped, for its name or a misspelled word after its fence: its ways on would count. */
   private static boolean hasAllItsSteps(Tree tree) {
     return tree.document().misspelled().isEmpty()
         && tree.document().sections().stream().filter(section -> section.isStep()).count() == tree.steps().stream()
             .filter(step -> step.header().document() == tree.document()).count();
   }
 
-  /** A step to which nothing leads, besides the first, looks like a second first step. */
+  /** Reports steps, other than the first, that no way leads to. */
   private static void reportStarts(RuleContext context, boolean[] explained, Problems out) {
     Graph graph = context.graph();
     for (int step = 1; step < graph.size(); step++) {
@@ -52,7 +52,7 @@ public final class Unreached implements Rule {
     }
   }
 
-  /** What is left is only reached from itself: rings of steps and what hangs on them. */
+  /** Reports the rest, which is reached only from itself: cycles of steps and their successors. */
   private static void reportIslands(RuleContext context, boolean[] explained, Problems out) {
     Graph graph = context.graph();
     for (int step = 0; step < graph.size(); step++) {

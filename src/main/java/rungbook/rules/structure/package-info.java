@@ -1,2 +1,2 @@
-/** Whether every step can be reached, leads on, and comes to an end. */
+/** Rules about structure: every step is reached, has a way on, and leads to an end. */
 package rungbook.rules.structure;

@@ -32,7 +32,7 @@ final class AnswerReader {
     this.problems = problems;
   }
 
-  /** A reading's answer in the quantity's own unit. */
+  /** An answer in readings, in the quantity's unit. */
   Answer reading(String written, Span span, Quantity quantity) {
     return switch (singleSpaced(written).toLowerCase(Locale.ROOT)) {
       case "ol" -> new Answer.Overload();
@@ -42,7 +42,7 @@ final class AnswerReader {
     };
   }
 
-  /** The words for the things looked at, one each. */
+  /** An answer in words, one for each thing checked. */
   Answer words(String written, Span span, int things) {
     String lower = written.toLowerCase(Locale.ROOT);
     if (lower.equals("anything else")) {
@@ -60,7 +60,9 @@ final class AnswerReader {
     return new Answer.Words(things > 1 ? words : List.of(lower));
   }
 
-  /** {@code 24 to 28 V}, {@code under 5}, {@code 24 or more}, {@code 0}; reports what is not one. */
+  /**
+   * {@code 24 to 28 V}, {@code under 5}, {@code 24 or more}, {@code 0}; empty, with a problem, if it is not a range.
+   */
   Optional<Range> range(String written, Span span, Quantity quantity) {
     if (written.isEmpty()) {
       return refuse(ANSWER_EMPTY, written, span, quantity);

@@ -23,8 +23,8 @@ import rungbook.system.Names;
 import rungbook.tree.Shared;
 
 /**
- * Gives every step its place: the tree's own in the order of the text, each fragment's behind the step that takes it
- * in.
+ * Orders the steps of a tree: its own steps in the order of the text, followed by the steps of the fragments that they
+ * include.
  */
 final class FragmentExpander {
 
@@ -103,8 +103,8 @@ final class FragmentExpander {
   }
 
   /**
-   * A fragment's exit steps and the exits it declares are the same. A slip in one is reported there, and not as missing
-   * too.
+   * Compares a fragment's exit steps with the exits it declares. A misspelled exit is reported once, not also as
+   * missing.
    */
   private void inspectExits(Scope scope) {
     Document fragment = scope.document();
@@ -127,7 +127,7 @@ final class FragmentExpander {
             item -> problems.add(Problem.at(EXIT_MISSING, fragment.source(), item.span()).with("exit", item.text()))));
   }
 
-  /** Says the exit's name in its block, not in its heading: links lead to the heading. */
+  /** Writes the exit's name in its block, not in its heading, because links lead to the heading. */
   private static Fix answerWith(String exit, Section section, Document fragment) {
     Block block = section.blocks().stream().filter(one -> one.kind().equals("exit")).findFirst().orElseThrow();
     Edit edit = block.entry("answer").map(entry -> new Edit(fragment.source(), entry.valueSpan(), exit))
@@ -160,7 +160,7 @@ final class FragmentExpander {
     }
   }
 
-  /** Fragments that take in fragments can double at every turn, so both their depth and the steps are limited. */
+  /** Nested fragments can double the steps at each level, so both depth and steps are limited. */
   private void takeIn(UnresolvedStep taker, Entry reference, Document fragment) {
     List<Problem> lacks = Fragments.lacks(fragment, taker.source(), reference.valueSpan(), reference.value());
     problems.addAll(Fragments.inspect(fragment));

@@ -10,7 +10,7 @@ import rungbook.source.Problem;
 import rungbook.source.Source;
 import rungbook.source.Span;
 
-/** What a fragment needs before any tree can take it in: a title, a step to begin with, and a way out. */
+/** What a fragment needs before a tree can include it: a title, a first step, and an exit. */
 public final class Fragments {
 
   static final Code FRAGMENT_WITHOUT_STEP = Code.of("fragment-without-step");
@@ -18,7 +18,7 @@ public final class Fragments {
 
   private Fragments() {}
 
-  /** What is wrong with a fragment's text, whether or not a tree takes it in. */
+  /** The problems of a fragment's text, whether or not a tree includes it. */
   public static List<Problem> inspect(Document fragment) {
     var problems = new ArrayList<>(fragment.problems());
     if (fragment.unread().isEmpty() && fragment.front("title").isEmpty()) {
@@ -28,10 +28,7 @@ public final class Fragments {
     return problems;
   }
 
-  /**
-   * What keeps a fragment from being taken in, reported at a place of any text. Empty for a text that could not be read
-   * at all.
-   */
+  /** Why a fragment cannot be included, reported at the given place. Empty for a text that could not be read at all. */
   static List<Problem> lacks(Document fragment, Source source, Span span, String name) {
     if (!has(fragment, false)) {
       return List.of(Problem.at(FRAGMENT_WITHOUT_STEP, source, span).with("fragment", name));

@@ -17,7 +17,7 @@ import rungbook.system.Names;
 import rungbook.tree.Shared;
 import rungbook.tree.Target;
 
-/** Finds where ways on lead: to a step, out of a fragment, to another tree. */
+/** Resolves the links of ways on: to a step, out of a fragment, or to another tree. */
 final class LinkResolver {
 
   static final Code EXIT_UNKNOWN = Code.of("exit-unknown");
@@ -31,7 +31,7 @@ final class LinkResolver {
 
   private final Shared shared;
   private final Problems problems;
-  /** By identity: a scope's value is all the text of its file. */
+  /** Keyed by identity: comparing scopes by value would compare whole files. */
   private final Map<Scope, Integer> firstStep = new IdentityHashMap<>();
   private final Map<UnresolvedStep, Scope> taken = new IdentityHashMap<>();
   private int suggestions;
@@ -47,7 +47,7 @@ final class LinkResolver {
     }
   }
 
-  /** The target of a way as written in a scope. */
+  /** The target of a way on, as written in a scope. */
   Target target(Scope scope, ParsedWay way) {
     String target = way.target();
     if (target.startsWith("#")) {
@@ -59,7 +59,7 @@ final class LinkResolver {
         : nowhere(Problem.at(WAY_NOT_TO_A_STEP, source(scope), way.targetSpan()).with("target", target));
   }
 
-  /** Where a step that takes in a fragment goes first. */
+  /** The first step of the fragment that a step includes. */
   Target entry(UnresolvedStep taker) {
     return taken.containsKey(taker) ? new Target.ToStep(firstStep.get(taken.get(taker))) : new Target.Nowhere();
   }
@@ -78,13 +78,16 @@ final class LinkResolver {
             nearestStep(scope, slug)));
   }
 
-  /** A heading that is no step, perhaps because the word after its fence could not be read, which is reported there. */
+  /**
+   * A heading that is not a step. If a word after a fence is misspelled, that is already reported and may be the
+   * reason.
+   */
   private Target chapter(Scope scope, String slug, Span span) {
     return !scope.document().misspelled().isEmpty() ? new Target.Nowhere()
         : nowhere(Problem.at(WAY_TO_CHAPTER, source(scope), span).with("target", slug));
   }
 
-  /** Out of a fragment: on by the taking step's way for this exit. */
+  /** Leaves a fragment by the including step's way on for this exit. */
   private Target exitTarget(UnresolvedStep taker, String exit) {
     return taker.section().ways().stream().filter(way -> Names.key(way.answer()).equals(exit)).findFirst()
         .map(way -> target(taker.scope(), way)).orElse(new Target.Nowhere());
@@ -104,7 +107,7 @@ final class LinkResolver {
     return new Target.Nowhere();
   }
 
-  /** Comparing every missing step with every other would take minutes in a file full of broken links. */
+  /** Limited: comparing every missing step with every other would take minutes in a file full of broken links. */
   private Optional<String> nearestStep(Scope scope, String slug) {
     if (++suggestions > MOST_SUGGESTIONS) {
       return Optional.empty();
@@ -118,7 +121,7 @@ final class LinkResolver {
     return scope.document().source();
   }
 
-  /** Compares a taking step's ways with the exits that its fragment declares. */
+  /** Compares the ways on of an including step with the exits that its fragment declares. */
   void inspectExits(UnresolvedStep taker) {
     taker.section().ways().forEach(way -> target(taker.scope(), way));
     Scope inner = taken.get(taker);

@@ -18,7 +18,7 @@ import rungbook.source.Span;
 import rungbook.tree.Meter;
 import rungbook.tree.Quantity;
 
-/** Reads a meter's block: {@code AC volts: 0 to 600 V, digit 0.1 V, 1 % + 3 digits, 10 Mohm}. */
+/** Reads a meter's text: {@code AC volts: 0 to 600 V, digit 0.1 V, 1 % + 3 digits, 10 Mohm}. */
 public final class MeterReader {
 
   static final Code METER_LINE_UNREADABLE = Code.of("meter-line-unreadable");
@@ -26,7 +26,7 @@ public final class MeterReader {
 
   private static final String NUMBER = "(-?\\d{1,12}(?:\\.\\d{1,9})?)";
   private static final String AMOUNT = "(\\d{1,12}(?:\\.\\d{1,9})?)";
-  /** Possessive: a unit that could give characters back would make a long line of units quadratic. */
+  /** A possessive quantifier: backtracking would make a long line of units quadratic. */
   private static final String UNIT = "([^\\s,][^,]*+)";
   private static final Pattern LINE = Pattern.compile(
       NUMBER + " to " + NUMBER + " " + UNIT + ", digit " + AMOUNT + " " + UNIT + ", " + AMOUNT + " % \\+ " + AMOUNT
@@ -63,7 +63,7 @@ public final class MeterReader {
     return quantity;
   }
 
-  /** The problem of a quantity that no meter measures. */
+  /** The problem of an unknown quantity. */
   static Problem unknown(String written, Source source, Span span) {
     return Problem.at(UNKNOWN_QUANTITY, source, span).with("quantity", written)
         .with("known", String.join(", ", Quantity.allWords())).near(written, Nearest.to(written, Quantity.allWords()));

@@ -8,14 +8,14 @@ import java.util.Set;
 import rungbook.markdown.Document;
 
 /**
- * Where the headings of one file mean something: the tree's own, or a fragment's as one step took it in.
+ * The scope of one file's headings: the tree's own text, or a fragment as included by one step.
  *
- * @param prefix what stands before the ids of its steps
- * @param indexBySlug the steps, by slug; filled while the steps are laid out
+ * @param prefix the prefix of its steps' ids
+ * @param indexBySlug the indexes of its steps by slug; filled while steps are ordered
  * @param exitBySlug the exit steps' names, by slug
- * @param chapters the headings that are no steps, by slug
- * @param taker the step that took the fragment in
- * @param depth how many fragments it is taken into, itself counted; 0 for the tree's own text
+ * @param chapters the slugs of headings that are not steps
+ * @param taker the step that includes the fragment; empty for the tree's own text
+ * @param depth the nesting depth; 0 for the tree's own text
  */
 record Scope(
     Document document, String prefix, Map<String, Integer> indexBySlug, Map<String, String> exitBySlug,
@@ -31,7 +31,7 @@ record Scope(
         taker.scope().depth() + 1);
   }
 
-  /** Whether this scope, or one that it was taken into, already is this file. */
+  /** Whether this scope or one around it is the given file. */
   boolean isWithin(Document other) {
     return document == other || taker.filter(step -> step.scope().isWithin(other)).isPresent();
   }

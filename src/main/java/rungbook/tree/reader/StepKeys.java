@@ -14,7 +14,7 @@ import rungbook.source.Problems;
 import rungbook.source.Source;
 import rungbook.source.Span;
 
-/** The keys that a block or front matter may hold. */
+/** The keys allowed in a block or in front matter. */
 public final class StepKeys {
 
   static final Code KEY_MISSING = Code.of("key-missing");
@@ -46,7 +46,7 @@ public final class StepKeys {
     };
   }
 
-  /** Reports keys that mean nothing here. */
+  /** Reports unknown keys and missing values. */
   static void inspect(List<Entry> entries, Set<String> known, String where, Source source, Problems problems) {
     for (Entry entry : entries) {
       if (!known.contains(entry.key()) && known.stream().noneMatch(entry::is)) {
@@ -59,7 +59,7 @@ public final class StepKeys {
     }
   }
 
-  /** The problem of a key that a text needs and does not have. */
+  /** The problem of a required key that is missing. */
   public static Problem missing(String key, String where, Source source, Span span) {
     return Problem.at(KEY_MISSING, source, span).with("key", key).with("where", where);
   }

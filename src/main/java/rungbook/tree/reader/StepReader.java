@@ -102,7 +102,7 @@ final class StepReader {
     return reads.get(0).is("measure") ? meterCheck(reads.get(0)) : senseCheck(reads.get(0));
   }
 
-  /** Whether a line of the block could not be read, which is reported there; what seems to be missing may be in it. */
+  /** Whether a line of the block could not be read and has a problem: whatever seems to be missing may be in it. */
   private boolean isBroken() {
     return unresolved.scope().document().unread().stream().anyMatch(
         problem -> problem.span().start() >= block.span().start() && problem.span().end() <= block.span().end());

@@ -18,7 +18,7 @@ import rungbook.system.Vocabulary;
 import rungbook.tree.NameRef;
 import rungbook.tree.Setting;
 
-/** Looks a step's names up in the tree's system. A tree with no system may use any words. */
+/** Looks up a step's names in the tree's system. A tree without a system may use any names. */
 public final class SystemNames {
 
   static final Code UNKNOWN_CONTROL = Code.of("unknown-control");
@@ -80,7 +80,7 @@ public final class SystemNames {
     return Optional.of(new Setting(control.get(), position, span));
   }
 
-  /** What an action is done to. */
+  /** Checks the object of an action. */
   void thing(ActionObject object, NameRef name, String key) {
     if (system.isPresent() && !object.accepts(system.get(), key)) {
       Code code = object == ActionObject.POINT ? UNKNOWN_POINT : UNKNOWN_THING;
@@ -88,7 +88,7 @@ public final class SystemNames {
     }
   }
 
-  /** Enough names to see what is meant; all hundred parts of a system would bury the message. */
+  /** Some of the known names: a hundred would bury the message. */
   private static String listed(Collection<String> known) {
     String first = known.stream().limit(MOST_LISTED).collect(Collectors.joining(", "));
     return known.size() <= MOST_LISTED ? first : first + " and " + (known.size() - MOST_LISTED) + " more";

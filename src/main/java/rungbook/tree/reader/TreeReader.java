@@ -19,7 +19,7 @@ import rungbook.tree.Step;
 import rungbook.tree.Tree;
 
 /**
- * Makes a tree of a document. There is always a tree, as far as the text could be read; the problems say what is
+ * Builds a tree from a document. There is always a tree, as complete as the text allows; the problems say what is
  * missing.
  */
 public final class TreeReader {
@@ -40,7 +40,7 @@ public final class TreeReader {
     this.shared = shared;
   }
 
-  /** @param problems those of the text itself included */
+  /** @param problems including those of the text itself */
   public record Read(Tree tree, List<Problem> problems) {
     public Read {
       problems = List.copyOf(problems);

@@ -4,7 +4,7 @@ import rungbook.markdown.Block;
 import rungbook.markdown.Section;
 import rungbook.source.Source;
 
-/** A step that has its place in the tree but is not read yet. */
+/** A step whose position in the tree is known but whose block is not read yet. */
 record UnresolvedStep(Scope scope, Section section, Block block) {
 
   String id() {

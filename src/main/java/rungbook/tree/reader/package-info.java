@@ -1,4 +1,5 @@
 /**
- * Turns a parsed document into a {@link rungbook.tree.Tree}: fragments put in, links resolved, steps and answers read.
+ * Turns a parsed document into a {@link rungbook.tree.Tree}: includes fragments, resolves links, reads steps and
+ * answers.
  */
 package rungbook.tree.reader;
