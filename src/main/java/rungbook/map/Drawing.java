@@ -189,7 +189,8 @@ public final class Drawing {
   }
 
   private static boolean isAllowed(int c) {
-    return c == '\t' || c == '\n' || c == '\r' || c >= 0x20 && c < 0xD800 || c >= 0xE000 && c < 0xFFFE || c >= 0x10000;
+    return c == '\t' || c == '\n' || c == '\r' || (c >= 0x20 && c < 0xD800) || (c >= 0xE000 && c < 0xFFFE)
+        || c >= 0x10000;
   }
 
   private static String px(double value) {

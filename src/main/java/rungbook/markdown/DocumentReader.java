@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import rungbook.source.Code;
 import rungbook.source.Nearest;
 import rungbook.source.Problem;
@@ -31,7 +32,7 @@ public final class DocumentReader {
   private final List<Block> loose = new ArrayList<>();
   private final List<Span> misspelled = new ArrayList<>();
 
-  private Heading heading;
+  private @Nullable Heading heading;
   private List<Block> blocks = loose;
   private List<BulletList> lists = new ArrayList<>();
 

@@ -55,15 +55,15 @@ final class HiddenCharacters {
       return c <= '\u009F';
     }
     return isDirection(c) || isWidthless(c)
-        || (c == ZERO_WIDTH_JOINER || c == ZERO_WIDTH_NON_JOINER) && !joins(text, at);
+        || ((c == ZERO_WIDTH_JOINER || c == ZERO_WIDTH_NON_JOINER) && !joins(text, at));
   }
 
   private static boolean isDirection(char c) {
-    return c == '\u200E' || c == '\u200F' || c >= '\u202A' && c <= '\u202E' || c >= '\u2066' && c <= '\u2069';
+    return c == '\u200E' || c == '\u200F' || (c >= '\u202A' && c <= '\u202E') || (c >= '\u2066' && c <= '\u2069');
   }
 
   private static boolean isWidthless(char c) {
-    return c == '\u200B' || c >= '\u2060' && c <= '\u2064' || c == '\uFEFF';
+    return c == '\u200B' || (c >= '\u2060' && c <= '\u2064') || c == '\uFEFF';
   }
 
   /** Persian and the scripts of India need joiners between letters, and so do some emoji. */

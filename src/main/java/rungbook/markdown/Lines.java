@@ -129,7 +129,7 @@ final class Lines {
 
   /** Characters that YAML rejects or treats specially. */
   private static boolean isUnusual(char c) {
-    return c < ' ' || c >= '\u007F' && c <= '\u009F' || c >= '\uD800' && c <= '\uDFFF' || c == '\uFEFF'
+    return c < ' ' || (c >= '\u007F' && c <= '\u009F') || (c >= '\uD800' && c <= '\uDFFF') || c == '\uFEFF'
         || c >= '\uFFFE';
   }
 

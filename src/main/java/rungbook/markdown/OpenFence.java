@@ -29,7 +29,7 @@ final class OpenFence {
     }
     afterHtml |= inner < end && text.charAt(inner) == '<';
     if (afterHtml || run < 3 || !isSpaces(text, start, inner)
-        || text.charAt(inner) == '`' && text.lastIndexOf('`', end - 1) >= inner + run) {
+        || (text.charAt(inner) == '`' && text.lastIndexOf('`', end - 1) >= inner + run)) {
       return false;
     }
     mark = text.charAt(inner);

@@ -31,7 +31,7 @@ final class SpacedLink {
           return true;
         }
       }
-      open = mark == '[' || open && mark != ']';
+      open = mark == '[' || (open && mark != ']');
     }
     return false;
   }

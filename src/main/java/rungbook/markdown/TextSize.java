@@ -43,7 +43,7 @@ final class TextSize {
   }
 
   private void count(int start, int inner, int end) {
-    headings += inner < end && text.charAt(inner) == '#' || isUnderline(start, end) ? 1 : 0;
+    headings += (inner < end && text.charAt(inner) == '#') || isUnderline(start, end) ? 1 : 0;
     items += isItem(start, inner, end) ? 1 : 0;
     for (int at = inner; at < end; at++) {
       links += text.charAt(at) == '[' || text.charAt(at) == '<' ? 1 : 0;

@@ -57,8 +57,8 @@ public final class Columns {
   }
 
   private static boolean isSteering(int codePoint) {
-    return Character.isISOControl(codePoint) || codePoint >= 0x202A && codePoint <= 0x202E
-        || codePoint >= 0x2066 && codePoint <= 0x2069
-        || codePoint == 0x2028 || codePoint == 0x2029 || codePoint >= 0xD800 && codePoint <= 0xDFFF;
+    return Character.isISOControl(codePoint) || (codePoint >= 0x202A && codePoint <= 0x202E)
+        || (codePoint >= 0x2066 && codePoint <= 0x2069)
+        || codePoint == 0x2028 || codePoint == 0x2029 || (codePoint >= 0xD800 && codePoint <= 0xDFFF);
   }
 }

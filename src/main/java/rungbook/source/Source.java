@@ -1,13 +1,14 @@
 package rungbook.source;
 
 import java.util.Arrays;
+import org.jspecify.annotations.Nullable;
 
 /** A named text. The only class that converts offsets to lines and columns. */
 public final class Source {
 
   private final String name;
   private final String text;
-  private volatile int[] lineStarts;
+  private volatile int @Nullable [] lineStarts;
 
   /**
    * @param name the file's path for display, with forward slashes
@@ -85,7 +86,7 @@ public final class Source {
 
   private static boolean endsLine(String text, int i) {
     char c = text.charAt(i);
-    return c == '\n' || c == '\r' && (i + 1 == text.length() || text.charAt(i + 1) != '\n');
+    return c == '\n' || (c == '\r' && (i + 1 == text.length() || text.charAt(i + 1) != '\n'));
   }
 
   private static boolean isLineEnd(char c) {

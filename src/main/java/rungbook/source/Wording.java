@@ -76,6 +76,14 @@ public record Wording(Code code, Severity severity, String says, String hint, Op
     }
   }
 
+  private static String needed(Map<String, String> front, String key, Code code) {
+    String value = front.get(key);
+    if (value == null) {
+      throw new IllegalArgumentException(code + ".md has no " + key);
+    }
+    return value;
+  }
+
   /** Reads a page: front matter of {@code key: value} lines, then Markdown. */
   static Wording read(Code code, String text) {
     int end = text.indexOf("\n" + FENCE, FENCE.length());
@@ -85,8 +93,8 @@ public record Wording(Code code, Severity severity, String says, String hint, Op
     var front = text.substring(FENCE.length(), end).lines()
         .map(line -> line.split(": ", 2))
         .collect(Collectors.toMap(pair -> pair[0], pair -> pair[1]));
-    return new Wording(code, Severity.valueOf(front.get("severity").toUpperCase(Locale.ROOT)), front.get("says"),
-        front.get("hint"),
-        Optional.ofNullable(front.get("near")), text.substring(end + 1 + FENCE.length()));
+    return new Wording(code, Severity.valueOf(needed(front, "severity", code).toUpperCase(Locale.ROOT)),
+        needed(front, "says", code), needed(front, "hint", code), Optional.ofNullable(front.get("near")),
+        text.substring(end + 1 + FENCE.length()));
   }
 }

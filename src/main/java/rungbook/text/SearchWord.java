@@ -33,7 +33,7 @@ public record SearchWord(String word, String stem) {
   }
 
   private boolean finds(SearchWord said) {
-    return said.stem.equals(stem) || word.length() > WHOLE && said.word.startsWith(word);
+    return said.stem.equals(stem) || (word.length() > WHOLE && said.word.startsWith(word));
   }
 
   private static String stem(String word) {

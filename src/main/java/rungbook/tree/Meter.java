@@ -42,22 +42,23 @@ public record Meter(String id, String title, Map<Quantity, Scale> scales) {
    * is from a meter manufacturer's help page; the rest is common practice, no source.
    */
   public static Meter common() {
-    var volts = scale("0", "600", "0.1", "1", "3", "10000000");
+    Scale volts = scale("0", "600", "0.1", "1", "3", Optional.of("10000000"));
     return new Meter("common", "Common meter", Map.of(
         Quantity.AC_VOLTS, volts,
-        Quantity.AC_VOLTS_LOW_IMPEDANCE, scale("0", "600", "0.1", "2", "3", "3000"),
-        Quantity.DC_VOLTS, scale("-600", "600", "0.1", "1", "3", "10000000"),
-        Quantity.OHMS, scale("0", "40000000", "0.1", "1", "5", null),
-        Quantity.AC_AMPS, scale("0", "400", "0.01", "2", "5", null),
-        Quantity.DC_MICROAMPS, scale("0", "600", "0.1", "1", "2", null),
-        Quantity.MICROFARADS, scale("0", "1000", "0.1", "2", "5", null),
-        Quantity.TEMPERATURE, scale("-40", "750", "0.1", "1", "10", null),
-        Quantity.PRESSURE, scale("0", "40", "0.01", "1", "2", null)));
+        Quantity.AC_VOLTS_LOW_IMPEDANCE, scale("0", "600", "0.1", "2", "3", Optional.of("3000")),
+        Quantity.DC_VOLTS, scale("-600", "600", "0.1", "1", "3", Optional.of("10000000")),
+        Quantity.OHMS, scale("0", "40000000", "0.1", "1", "5", Optional.empty()),
+        Quantity.AC_AMPS, scale("0", "400", "0.01", "2", "5", Optional.empty()),
+        Quantity.DC_MICROAMPS, scale("0", "600", "0.1", "1", "2", Optional.empty()),
+        Quantity.MICROFARADS, scale("0", "1000", "0.1", "2", "5", Optional.empty()),
+        Quantity.TEMPERATURE, scale("-40", "750", "0.1", "1", "10", Optional.empty()),
+        Quantity.PRESSURE, scale("0", "40", "0.01", "1", "2", Optional.empty())));
   }
 
-  private static Scale scale(String low, String high, String digit, String percent, String digits, String inputOhms) {
+  private static Scale scale(String low, String high, String digit, String percent, String digits,
+      Optional<String> inputOhms) {
     return new Scale(new BigDecimal(low), new BigDecimal(high), new BigDecimal(digit), new BigDecimal(percent),
         new BigDecimal(digits),
-        Optional.ofNullable(inputOhms).map(BigDecimal::new));
+        inputOhms.map(BigDecimal::new));
   }
 }

@@ -31,7 +31,7 @@ public final class Numbers {
 
   private static boolean isDigit(String text, int at) {
     char c = text.charAt(at);
-    return c >= '0' && c <= '9' || c == '.' || c == '-' && at == 0;
+    return (c >= '0' && c <= '9') || c == '.' || (c == '-' && at == 0);
   }
 
   private static boolean isNumber(String digits) {

@@ -221,7 +221,7 @@ public record Readings(
   }
 
   private static boolean isWhole(BigDecimal end, BigDecimal digit) {
-    return isPowerOfTen(digit) && end.scale() <= digit.scale() || end.remainder(digit).signum() == 0;
+    return (isPowerOfTen(digit) && end.scale() <= digit.scale()) || end.remainder(digit).signum() == 0;
   }
 
   /** Clamps numbers far beyond any meter to a count that is still far beyond. */

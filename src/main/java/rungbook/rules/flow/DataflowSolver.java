@@ -92,7 +92,7 @@ public final class DataflowSolver {
   private boolean sweep(int[] order) {
     boolean changed = false;
     for (int step : order) {
-      long out = in[step] & ~kill[step] | gen[step];
+      long out = (in[step] & ~kill[step]) | gen[step];
       for (int way = graph.firstWay(step); way < graph.firstWay(step + 1); way++) {
         int to = graph.to(way);
         if (to >= 0) {

@@ -28,7 +28,7 @@ final class FactDelta {
 
   /** Clears the facts from {@code from} (included) to {@code to} (not included). */
   void clear(int from, int to) {
-    for (int word = from >> 6; word <= to - 1 >> 6; word++) {
+    for (int word = from >> 6; word <= (to - 1) >> 6; word++) {
       long mask = mask(from, to, word);
       on[word] &= ~mask;
       off[word] |= mask;
@@ -39,7 +39,7 @@ final class FactDelta {
   static long mask(int from, int to, int word) {
     int low = Math.max(from - (word << 6), 0);
     int high = Math.min(to - (word << 6), 64);
-    return low >= high ? 0 : -1L >>> 64 - (high - low) << low;
+    return low >= high ? 0 : -1L >>> (64 - (high - low)) << low;
   }
 
   void reset() {

@@ -39,7 +39,7 @@ public final class PathFacts {
 
   public static PathFacts of(Tree tree, FlowGraph graph) {
     FactTable facts = FactTable.of(tree);
-    int words = facts.count() + 63 >> 6;
+    int words = (facts.count() + 63) >> 6;
     boolean tooMany = (long) words * tree.steps().size() > MOST_WORDS;
     ActionTransfer transfer = ActionTransfer.of(tooMany ? List.of() : tree.steps(), facts);
     PathFacts state = new PathFacts(tree, graph, facts, transfer, new DataflowSolver[tooMany ? 0 : words],

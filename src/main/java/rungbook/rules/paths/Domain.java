@@ -22,6 +22,6 @@ record Domain(int size, List<long[]> taken) {
 
   /** Every piece. */
   long all() {
-    return -1L >>> 64 - size;
+    return -1L >>> (64 - size);
   }
 }

@@ -61,7 +61,7 @@ final class ReadingDomain {
       taken[span.way()] = span.isEmpty() ? 0 : pieces(span);
     }
     add(readings.wayOfOverload(), 1L << pieces, taken);
-    add(readings.wayOfNoReading(), 1L << pieces + 1, taken);
+    add(readings.wayOfNoReading(), 1L << (pieces + 1), taken);
     readings.elseWay().ifPresent(way -> taken[way] |= left(taken));
     for (int way = 0; way < taken.length; way++) {
       if (ways.get(way).answer() instanceof Answer.Unreadable) {

@@ -71,10 +71,10 @@ public final class AnswerUnreachable extends ReadingsRule {
     Readings readings = asked.readings();
     for (int way = 0; way < asked.check().ways().size(); way++) {
       Way written = asked.way(way);
-      boolean again = written.answer() instanceof Answer.Overload && isOther(readings.overloadWay(), way)
-          || written.answer() instanceof Answer.NoReading && isOther(readings.noReadingWay(), way)
-          || written.answer() instanceof Answer.AnythingElse
-              && (isOther(readings.elseWay(), way) || nothingIsLeft(asked));
+      boolean again = (written.answer() instanceof Answer.Overload && isOther(readings.overloadWay(), way))
+          || (written.answer() instanceof Answer.NoReading && isOther(readings.noReadingWay(), way))
+          || (written.answer() instanceof Answer.AnythingElse
+              && (isOther(readings.elseWay(), way) || nothingIsLeft(asked)));
       if (again) {
         out.add(asked.atWay(ANSWER_UNREACHABLE, way));
       }

@@ -62,7 +62,7 @@ public final class GasGoesOn implements Rule {
 
   private static boolean stops(Target target, List<Step> steps) {
     return target instanceof Target.Nowhere
-        || target instanceof Target.ToStep to && steps.get(to.step()) instanceof Step.Finding finding
-            && finding.evacuate() && finding.refer().isPresent();
+        || (target instanceof Target.ToStep to && steps.get(to.step()) instanceof Step.Finding finding
+            && finding.evacuate() && finding.refer().isPresent());
   }
 }

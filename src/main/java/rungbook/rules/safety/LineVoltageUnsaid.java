@@ -91,7 +91,7 @@ public final class LineVoltageUnsaid implements Rule {
   private static boolean reaches(Range range, Optional<BigDecimal> most) {
     boolean high = range.high().isPresent() && range.high().get().compareTo(LIMIT) >= 0
         && (most.isEmpty() || range.high().get().compareTo(most.get()) < 0);
-    return high || range.low().isPresent() && range.low().get().compareTo(LIMIT) >= 0;
+    return high || (range.low().isPresent() && range.low().get().compareTo(LIMIT) >= 0);
   }
 
   private static boolean warns(Step step) {

@@ -83,8 +83,8 @@ public final class PanelClosed extends StateRule {
 
   private static boolean reachesIn(Action action, FactTable facts) {
     for (StateChange change : action.changes()) {
-      if (change instanceof StateChange.Begin begin && begin.condition().isBehindPanel()
-          || change instanceof StateChange.End end && end.condition().isBehindPanel() && isBegun(end, facts)) {
+      if ((change instanceof StateChange.Begin begin && begin.condition().isBehindPanel())
+          || (change instanceof StateChange.End end && end.condition().isBehindPanel() && isBegun(end, facts))) {
         return true;
       }
     }

@@ -46,7 +46,7 @@ public final class PointElsewhere implements Rule {
     }
     for (Action action : step.actions()) {
       boolean leads = action.kind().object() == ActionObject.POINT;
-      if (leads || action.isAboutConnecting() && ObjectNames.terminal(system, action.key()).isPresent()) {
+      if (leads || (action.isAboutConnecting() && ObjectNames.terminal(system, action.key()).isPresent())) {
         inspect(action.thing(), step, system, out);
       }
     }

@@ -3,7 +3,6 @@ package rungbook.tree.reader;
 import java.util.HashSet;
 import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import rungbook.markdown.ParsedWay;
@@ -32,8 +31,8 @@ final class LinkResolver {
   private final Shared shared;
   private final Problems problems;
   /** Keyed by identity: comparing scopes by value would compare whole files. */
-  private final Map<Scope, Integer> firstStep = new IdentityHashMap<>();
-  private final Map<UnresolvedStep, Scope> taken = new IdentityHashMap<>();
+  private final IdentityHashMap<Scope, Integer> firstStep = new IdentityHashMap<>();
+  private final IdentityHashMap<UnresolvedStep, Scope> taken = new IdentityHashMap<>();
   private int suggestions;
 
   LinkResolver(List<UnresolvedStep> unresolved, Shared shared, Problems problems) {
@@ -61,7 +60,8 @@ final class LinkResolver {
 
   /** The first step of the fragment that a step includes. */
   Target entry(UnresolvedStep taker) {
-    return taken.containsKey(taker) ? new Target.ToStep(firstStep.get(taken.get(taker))) : new Target.Nowhere();
+    return Optional.ofNullable(taken.get(taker)).map(firstStep::get).<Target>map(Target.ToStep::new)
+        .orElse(new Target.Nowhere());
   }
 
   private Target stepTarget(Scope scope, String slug, Span span) {

@@ -32,6 +32,7 @@ record Scope(
   }
 
   /** Whether this scope or one around it is the given file. */
+  @SuppressWarnings("ReferenceEquality") // a file is read once, and comparing by value would compare whole texts
   boolean isWithin(Document other) {
     return document == other || taker.filter(step -> step.scope().isWithin(other)).isPresent();
   }

@@ -92,7 +92,7 @@ final class StepReader {
   private Step check() {
     List<Entry> reads = block.entries().stream().filter(entry -> entry.is("measure") || sense(entry).isPresent())
         .toList();
-    if (reads.size() > 1 || reads.isEmpty() && !isBroken()) {
+    if (reads.size() > 1 || (reads.isEmpty() && !isBroken())) {
       Span span = reads.isEmpty() ? block.kindSpan() : reads.get(1).keySpan();
       problems.add(Problem.at(reads.isEmpty() ? CHECK_READS_NOTHING : CHECK_READS_TWICE, source, span));
     }

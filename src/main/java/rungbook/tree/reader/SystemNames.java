@@ -2,6 +2,7 @@ package rungbook.tree.reader;
 
 import java.util.Collection;
 import java.util.Comparator;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import rungbook.action.ActionObject;
@@ -64,20 +65,21 @@ public final class SystemNames {
       int space = key.lastIndexOf(' ');
       return Optional.of(new Setting(space < 0 ? key : key.substring(0, space), key.substring(space + 1), span));
     }
-    Optional<String> control = system.get().controls().keySet().stream()
-        .filter(one -> key.startsWith(one + " ") && system.get().controls().get(one).role() == Role.SELECTOR)
-        .max(Comparator.comparingInt(String::length));
+    Optional<Map.Entry<String, Control>> control = system.get().controls().entrySet().stream()
+        .filter(one -> key.startsWith(one.getKey() + " ") && one.getValue().role() == Role.SELECTOR)
+        .max(Comparator.comparingInt(one -> one.getKey().length()));
     if (control.isEmpty()) {
       refuse(UNKNOWN_CONTROL, "control", new NameRef(written, span), ActionObject.SETTING.names(system.get()));
       return Optional.empty();
     }
-    Control selector = system.get().controls().get(control.get());
-    String position = key.substring(control.get().length() + 1);
+    String controlKey = control.get().getKey();
+    Control selector = control.get().getValue();
+    String position = key.substring(controlKey.length() + 1);
     if (!selector.positions().contains(position)) {
       refuse(UNKNOWN_POSITION, selector.name(), new NameRef(position, span), selector.positions());
       return Optional.empty();
     }
-    return Optional.of(new Setting(control.get(), position, span));
+    return Optional.of(new Setting(controlKey, position, span));
   }
 
   /** Checks the object of an action. */
