@@ -47,7 +47,9 @@ public enum ActionKind {
   private final String words = name().toLowerCase(Locale.ROOT).replace('_', ' ');
   private final ActionObject object;
   private final String instruction;
+  @SuppressWarnings("ImmutableEnumChecker") // made by Set.of or List.of
   private final List<EquipmentCondition> begins;
+  @SuppressWarnings("ImmutableEnumChecker") // made by Set.of or List.of
   private final List<EquipmentCondition> ends;
   private final boolean changesReadings;
   private final boolean needsSuccess;

@@ -30,6 +30,8 @@ public enum EquipmentCondition {
 
   private enum Trait { BEHIND_PANEL, CHANGES_READINGS, NEEDS_SUCCESS }
 
+  @SuppressWarnings("ImmutableEnumChecker") // made by Set.of or List.of
+
   private final Set<Trait> traits;
 
   EquipmentCondition(Trait... traits) {

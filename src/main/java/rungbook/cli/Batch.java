@@ -37,7 +37,7 @@ record Batch(Optional<Path> library, Optional<Path> loose, SortedSet<Path> files
     for (Path file : files) {
       Optional<Path> library = libraryAround(file);
       Optional<Path> loose = library.filter(root -> isMember(file, root)).isPresent() ? Optional.empty()
-          : Optional.of(file.getParent());
+          : Optional.ofNullable(file.getParent());
       batches
           .computeIfAbsent(List.of(library, loose), around -> new Batch(library.or(() -> home), loose, new TreeSet<>()))
           .files().add(file);
@@ -46,7 +46,7 @@ record Batch(Optional<Path> library, Optional<Path> loose, SortedSet<Path> files
   }
 
   private static boolean isMember(Path file, Path library) {
-    return file.getParent().equals(library.resolve("trees")) || file.startsWith(library.resolve("shared"));
+    return library.resolve("trees").equals(file.getParent()) || file.startsWith(library.resolve("shared"));
   }
 
   /** Whether a file is a shared text, not a tree. */

@@ -37,8 +37,8 @@ record Console(PrintWriter out, PrintWriter err, Style style, boolean watched, P
 
   /** Always UTF-8, like the files, except on a Windows console, which has its own charset. */
   private static PrintWriter writer(FileDescriptor stream) {
-    boolean windows = System.getProperty("os.name").startsWith("Windows") && System.console() != null;
-    Charset charset = windows ? System.console().charset() : StandardCharsets.UTF_8;
+    java.io.Console console = System.getProperty("os.name").startsWith("Windows") ? System.console() : null;
+    Charset charset = console != null ? console.charset() : StandardCharsets.UTF_8;
     return new PrintWriter(new OutputStreamWriter(new FileOutputStream(stream), charset), false);
   }
 

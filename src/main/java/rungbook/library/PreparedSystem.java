@@ -2,6 +2,7 @@ package rungbook.library;
 
 import java.util.Optional;
 import java.util.concurrent.locks.ReentrantLock;
+import org.jspecify.annotations.Nullable;
 import rungbook.circuit.network.Cancellation;
 import rungbook.circuit.network.CircuitState;
 import rungbook.markdown.Document;
@@ -23,7 +24,7 @@ final class PreparedSystem {
   private final Budget budget;
   private final Document document;
   private final ReentrantLock building = new ReentrantLock(true);
-  private Circuit circuit;
+  private @Nullable Circuit circuit;
 
   /** @param why says why there is no circuit; empty if there is one */
   record Circuit(Optional<Installations> installations, String why) {

@@ -6,6 +6,7 @@ import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 
 /** A map that computes each value once, on first access. Its keys are available at once. */
 final class ReadAsNeeded<T> extends AbstractMap<String, T> {
@@ -18,7 +19,7 @@ final class ReadAsNeeded<T> extends AbstractMap<String, T> {
   }
 
   @Override
-  public T get(Object key) {
+  public @Nullable T get(Object key) {
     Supplier<T> value = values.get(key);
     return value == null ? null : made.computeIfAbsent((String) key, name -> value.get());
   }

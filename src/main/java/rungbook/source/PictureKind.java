@@ -19,6 +19,7 @@ public enum PictureKind {
 
   private final String words;
   private final String mediaType;
+  @SuppressWarnings("ImmutableEnumChecker") // made by Set.of or List.of
   private final List<String> endings;
 
   PictureKind(String words, String mediaType, String... endings) {

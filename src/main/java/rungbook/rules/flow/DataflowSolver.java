@@ -1,6 +1,7 @@
 package rungbook.rules.flow;
 
 import java.util.Arrays;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Solves a forward may-analysis of up to 64 facts: which facts hold on some path to a step. A step's transfer function
@@ -14,11 +15,12 @@ public final class DataflowSolver {
   private final long start;
   private final long[] gen;
   private final long[] kill;
-  private final long[] wayGen;
-  private final long[] wayKill;
+  private final long @Nullable [] wayGen;
+  private final long @Nullable [] wayKill;
   private final long[] in;
 
-  private DataflowSolver(FlowGraph graph, long start, long[] gen, long[] kill, long[] wayGen, long[] wayKill) {
+  private DataflowSolver(FlowGraph graph, long start, long[] gen, long[] kill, long @Nullable [] wayGen,
+      long @Nullable [] wayKill) {
     this.graph = graph;
     this.start = start;
     this.gen = gen;
@@ -35,8 +37,8 @@ public final class DataflowSolver {
    * @param wayGen by way, what it adds; null if no way does
    * @param wayKill by way, what it removes first; null if no way does
    */
-  public static DataflowSolver solve(FlowGraph graph, long start, long[] gen, long[] kill, long[] wayGen,
-      long[] wayKill) {
+  public static DataflowSolver solve(FlowGraph graph, long start, long[] gen, long[] kill,
+      long @Nullable [] wayGen, long @Nullable [] wayKill) {
     DataflowSolver flow = new DataflowSolver(graph, start, gen, kill, wayGen, wayKill);
     flow.run();
     return flow;

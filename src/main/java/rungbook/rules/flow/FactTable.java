@@ -86,7 +86,7 @@ public final class FactTable {
   int at(String control, String position) {
     Map<String, Integer> known = positions.get(control);
     Integer place = known == null ? null : known.get(position);
-    return place == null ? NONE : firstPosition.get(control) + place;
+    return place == null ? NONE : firstPosition(control) + place;
   }
 
   /** The fact that a condition holds for an object; {@link #NONE} if no task begins it or no rule uses it. */
@@ -110,7 +110,7 @@ public final class FactTable {
   }
 
   int positions(String control) {
-    return positions.get(control).size();
+    return positions.getOrDefault(control, Map.of()).size();
   }
 
   /** The name that a fact is about, as first written. */

@@ -1,6 +1,8 @@
 package rungbook.rules.flow;
 
 import java.util.Arrays;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A graph prepared for dataflow: its reachable steps in reverse postorder, so that without cycles a step comes after
@@ -15,9 +17,9 @@ public final class FlowGraph {
   private final int[] from;
   private final int[] order;
   private final boolean circular;
-  private int[] firstInto;
-  private int[] into;
-  private int[] shortest;
+  private int @Nullable [] firstInto;
+  private int @Nullable [] into;
+  private int @Nullable [] shortest;
 
   private FlowGraph(Graph graph, int[] firstWay, int[] from, int[] order, boolean circular) {
     this.graph = graph;
@@ -76,13 +78,14 @@ public final class FlowGraph {
   /** Where a step's incoming ways start in {@link #into()}; they end where the next step's start. */
   int firstInto(int step) {
     if (firstInto == null) {
-      sortByGoal();
+      sortByTarget();
     }
-    return firstInto[step];
+    return Objects.requireNonNull(firstInto)[step];
   }
 
+  /** The incoming ways of all steps; call {@link #firstInto} first. */
   int[] into() {
-    return into;
+    return Objects.requireNonNull(into);
   }
 
   /** The ways of a shortest path from the first step to a reachable one. */
@@ -101,7 +104,7 @@ public final class FlowGraph {
     return path;
   }
 
-  private void sortByGoal() {
+  private void sortByTarget() {
     int[] first = new int[size() + 1];
     for (int step : order) {
       for (int target : graph.targets(step)) {

@@ -2,6 +2,7 @@ package rungbook.rules.flow;
 
 import java.util.List;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import rungbook.source.Witness;
 import rungbook.tree.Action;
 import rungbook.tree.Step;
@@ -171,7 +172,7 @@ public final class PathFacts {
     int words = holds.length;
     long[][] gen = new long[words][size];
     long[][] kill = new long[words][size];
-    long[][] failed = null;
+    long @Nullable [][] failed = null;
     FactDelta delta = new FactDelta(words);
     for (int step : order()) {
       if (transfer.count(step) > 0) {
@@ -187,7 +188,7 @@ public final class PathFacts {
     long[] start = new long[words];
     facts.forStart(fact -> start[fact >> 6] |= 1L << fact);
     for (int word = 0; word < words; word++) {
-      long[] onFailure = failed == null ? null : failed[word];
+      long @Nullable [] onFailure = failed == null ? null : failed[word];
       holds[word] = DataflowSolver.solve(graph, start[word], gen[word], kill[word], null, onFailure);
       lacks[word] = DataflowSolver.solve(graph, ~start[word], kill[word], gen[word], onFailure, null);
     }
@@ -196,11 +197,11 @@ public final class PathFacts {
   /**
    * Marks the facts that fail on the ways on that say a task failed; by word, then by way. Null while there are none.
    */
-  private long[][] markFailures(int step, FactDelta delta, long[][] failed) {
+  private long @Nullable [][] markFailures(int step, FactDelta delta, long @Nullable [][] failed) {
     if (!provesSomething(step)) {
       return failed;
     }
-    long[][] marked = failed;
+    long @Nullable [][] marked = failed;
     List<Way> ways = step(step).ways();
     for (int way = 0; way < ways.size(); way++) {
       if (!Success.isMeant(ways.get(way).written(), way)) {

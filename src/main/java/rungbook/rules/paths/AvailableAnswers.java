@@ -37,7 +37,7 @@ final class AvailableAnswers {
     final int step;
     final int thing;
     final String question;
-    private long[] taken;
+    private long[] taken = {};
     private int shift;
     private long all;
     private DataflowSolver flow;

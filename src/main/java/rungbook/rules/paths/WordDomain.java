@@ -3,6 +3,7 @@ package rungbook.rules.paths;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import rungbook.tree.Answer;
 import rungbook.tree.Step;
 import rungbook.tree.Way;
@@ -79,7 +80,7 @@ final class WordDomain {
   private long taken(Answer answer, Asked asked, long all) {
     if (answer instanceof Answer.Words words && asked.thing() < words.words().size()) {
       String word = words.words().get(asked.thing());
-      return word.equals(Answer.Words.ANY) ? all : 1L << pieces.get(word);
+      return word.equals(Answer.Words.ANY) ? all : 1L << Objects.requireNonNull(pieces.get(word));
     }
     return answer instanceof Answer.AnythingElse ? all : Domain.ANY;
   }

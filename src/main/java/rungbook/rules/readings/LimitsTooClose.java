@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.List;
 import java.util.Map;
+import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.TreeMap;
 import rungbook.source.Code;
@@ -30,7 +31,7 @@ public final class LimitsTooClose extends ReadingsRule {
   @Override
   void inspect(Asked asked, Problems out) {
     boolean[] unreachable = AnswerUnreachable.find(asked);
-    TreeMap<BigDecimal, Integer> limits = limits(asked, unreachable);
+    NavigableMap<BigDecimal, Integer> limits = limits(asked, unreachable);
     BigDecimal lower = null;
     for (Map.Entry<BigDecimal, Integer> limit : limits.entrySet()) {
       if (lower != null && partsSomething(asked, lower, limit.getKey())) {
@@ -66,7 +67,7 @@ public final class LimitsTooClose extends ReadingsRule {
    * The ends inside the meter's range, each with an answer that has it; an end of the meter's range itself divides
    * nothing.
    */
-  private static TreeMap<BigDecimal, Integer> limits(Asked asked, boolean[] unreachable) {
+  private static NavigableMap<BigDecimal, Integer> limits(Asked asked, boolean[] unreachable) {
     var limits = new TreeMap<BigDecimal, Integer>();
     for (int way = 0; way < asked.check().ways().size(); way++) {
       Optional<Range> range = range(asked, way);

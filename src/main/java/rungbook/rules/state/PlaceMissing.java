@@ -1,6 +1,7 @@
 package rungbook.rules.state;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import rungbook.action.ActionObject;
 import rungbook.action.ObjectNames;
 import rungbook.rules.api.Rule;
@@ -45,7 +46,7 @@ public final class PlaceMissing implements Rule {
   }
 
   /** The first terminal the step touches, or null if it touches none. */
-  private static NameRef firstPoint(Step step, Vocabulary system) {
+  private static @Nullable NameRef firstPoint(Step step, Vocabulary system) {
     if (step instanceof Step.MeterCheck check && !check.leads().isEmpty()) {
       return check.leads().get(0);
     }

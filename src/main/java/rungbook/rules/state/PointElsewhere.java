@@ -1,6 +1,7 @@
 package rungbook.rules.state;
 
 import java.util.List;
+import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Collectors;
 import rungbook.action.ActionObject;
@@ -61,7 +62,7 @@ public final class PointElsewhere implements Rule {
   }
 
   private static String names(Set<String> places, Vocabulary system) {
-    return places.stream().map(place -> system.locations().get(place).name()).sorted()
+    return places.stream().map(system.locations()::get).filter(Objects::nonNull).map(Vocabulary.Location::name).sorted()
         .collect(Collectors.joining(", "));
   }
 }

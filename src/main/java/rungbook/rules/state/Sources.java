@@ -41,8 +41,10 @@ public final class Sources {
   static boolean feeds(Vocabulary system, String source, String point, String place) {
     Control control = system.controls().get(source);
     Point known = system.points().get(point);
-    boolean here = control != null && known != null && control.locations().contains(place)
-        && known.locations().contains(place);
+    if (control == null || known == null) {
+      return false;
+    }
+    boolean here = control.locations().contains(place) && known.locations().contains(place);
     return here && !mayBeAheadOf(source, point) && (isLineVoltage(known) || hasTransformer(system, place));
   }
 

@@ -35,6 +35,7 @@ public final class Unreached implements Rule {
   }
 
   /** Whether no heading was dropped, for its name or a misspelled word after its fence: its ways on would count. */
+  @SuppressWarnings("ReferenceEquality") // a file is read once, and comparing by value would compare whole texts
   private static boolean hasAllItsSteps(Tree tree) {
     return tree.document().misspelled().isEmpty()
         && tree.document().sections().stream().filter(section -> section.isStep()).count() == tree.steps().stream()
