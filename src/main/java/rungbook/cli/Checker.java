@@ -101,7 +101,8 @@ final class Checker {
   }
 
   /**
-   * A fragment's problems show in the trees that take it in, so all are compiled, and only what was requested for is kept.
+   * A fragment's problems appear in the trees that include it, so this compiles all trees and keeps the problems of the
+   * requested files.
    */
   private Stream<ProblemList> withShared(Set<String> requested, LibraryText text) {
     Library library = LibraryCompiler.readShared(text);

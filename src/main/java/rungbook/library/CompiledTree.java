@@ -11,8 +11,8 @@ import rungbook.tree.Tree;
 /**
  * A tree with all its problems.
  *
- * @param path its file, relative to the library
- * @param found those of the fragments it takes in included
+ * @param path its file's path in the library
+ * @param found its problems, including those of its fragments
  */
 public record CompiledTree(String path, Tree tree, ProblemList found) {
 

@@ -9,7 +9,7 @@ import rungbook.tree.Shared;
 /**
  * A compiled library.
  *
- * @param ofShared what is wrong with the shared texts themselves, and what could not be read
+ * @param ofShared the problems of the shared texts, and of files that could not be read
  */
 public record Library(LibraryText text, Shared shared, List<CompiledTree> trees, ProblemList ofShared) {
 
@@ -17,7 +17,7 @@ public record Library(LibraryText text, Shared shared, List<CompiledTree> trees,
     trees = List.copyOf(trees);
   }
 
-  /** Everything wrong anywhere, each problem once. */
+  /** All problems, each once. */
   public ProblemList found() {
     return join(ofShared, trees.stream().map(CompiledTree::found));
   }
