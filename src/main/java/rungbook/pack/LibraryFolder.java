@@ -16,7 +16,8 @@ import rungbook.text.Sha256;
 /** A library's packs as one folder: an index with search by complaint, and what a phone needs to keep all of it. */
 public final class LibraryFolder {
 
-  private static final String ICON = "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 96 96\"><rect width=\"96\" height=\"96\" fill=\"#16222c\"/>"
+  private static final String ICON = "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 96 96\">"
+      + "<rect width=\"96\" height=\"96\" fill=\"#16222c\"/>"
       + "<g transform=\"translate(12 12) scale(3)\" fill=\"none\" stroke=\"#f4f1e7\" stroke-width=\"2\">" + Frame.RUNGS
       + "</g></svg>";
 

@@ -17,7 +17,7 @@ import rungbook.tree.Tree;
  * @param tree the tree's id
  * @param steps the titles of its steps
  * @param digest 64 hexadecimal digits
- * @param bytes the file, which nobody changes
+ * @param bytes the file; do not modify
  */
 public record Pack(String tree, String title, String complaint, List<String> steps, String digest, byte[] bytes) {
 

@@ -5,7 +5,7 @@ import java.nio.charset.StandardCharsets;
 /**
  * A file to be written, by its name in its folder.
  *
- * @param bytes its content, which nobody changes
+ * @param bytes its content; do not modify
  */
 public record PackFile(String name, byte[] bytes) {
 

@@ -5,7 +5,7 @@ import java.util.Optional;
 import rungbook.pack.page.Digest;
 import rungbook.pack.page.PageForm;
 
-/** Whether a file is a pack, or a list of packs, as it was written. It tells damage and changes, not who wrote it. */
+/** Whether a file is an unaltered pack or list of packs. Detects damage and changes, not who wrote the file. */
 public final class Verify {
 
   private Verify() {}

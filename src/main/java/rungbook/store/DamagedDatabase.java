@@ -16,7 +16,7 @@ public final class DamagedDatabase {
 
   public static boolean isReason(Throwable failure) {
     return failure instanceof MVStoreException
-        || failure instanceof SQLException sql && CORRUPTED.contains(sql.getErrorCode());
+        || (failure instanceof SQLException sql && CORRUPTED.contains(sql.getErrorCode()));
   }
 
   static Refused refused(Path folder, String how) {
@@ -25,7 +25,7 @@ public final class DamagedDatabase {
 
   /** What to do about it. */
   public static String cure() {
-    return "keep a copy of the folder as it is, then put a backup of the whole folder in its place; to begin a new library, choose an"
-        + " empty folder with --data FOLDER";
+    return "keep a copy of the folder as it is, then put a backup of the whole folder in its place; "
+        + "to begin a new library, choose an empty folder with --data FOLDER";
   }
 }

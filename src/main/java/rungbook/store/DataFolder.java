@@ -14,8 +14,7 @@ import rungbook.store.document.Refused;
 
 /**
  * The folder that a library is kept in. It is looked at before the database is opened, so that a damaged or missing
- * database is
- * named, and never taken for a new one.
+ * database is named, and never taken for a new one.
  *
  * <p>A marker beside the database says how many revisions it held at the last start: revisions only ever grow in
  * number.
@@ -139,8 +138,8 @@ public record DataFolder(Path folder) {
     Files.deleteIfExists(part);
     OwnerOnly.createFile(part);
     Files.writeString(part,
-        "This folder holds a Rungbook library: without this file, a lost database would be taken for a new one.\nrevisions: "
-            + revisions + "\n");
+        "This folder holds a Rungbook library: without this file, a lost database would be taken for a new one.\n"
+            + "revisions: " + revisions + "\n");
     try (var file = FileChannel.open(part, StandardOpenOption.WRITE)) {
       file.force(true);
     }

@@ -11,12 +11,14 @@ import jakarta.persistence.Version;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import rungbook.store.document.DocumentPath;
 import rungbook.store.document.NameKey;
 import rungbook.store.document.Refused;
 
 /** A document and the number of its newest revision. {@code version} lets one of two racing saves win. */
 @Entity
+@SuppressWarnings("NullAway.Init") // Hibernate sets the fields
 @Table(name = "document")
 public class DocumentRow extends PanacheEntityBase {
   @Id
@@ -24,7 +26,7 @@ public class DocumentRow extends PanacheEntityBase {
   public Long id;
   public String path;
   /** Unique; null only where an older program let in a name that collides with one before it. */
-  public String nameKey;
+  public @Nullable String nameKey;
   public int head;
   @Version
   public int version;
@@ -44,7 +46,8 @@ public class DocumentRow extends PanacheEntityBase {
     colliding(path, key).ifPresent(other -> {
       throw new Refused("`" + path + "` and `" + other.path + "` would be the same file on some computers",
           "use the name `" + other.path
-              + "`, which is in the library or in its history, or choose one that differs in more than case and spaces");
+              + "`, which is in the library or in its history, "
+              + "or choose one that differs in more than case and spaces");
     });
     var row = new DocumentRow();
     row.path = path.text();

@@ -14,8 +14,9 @@ import rungbook.store.document.DocumentPath;
 import rungbook.store.document.Draft;
 import rungbook.store.document.Save;
 
-/** A draft as it lies in the database. */
+/** A draft in the database. */
 @Entity
+@SuppressWarnings("NullAway.Init") // Hibernate sets the fields
 @Table(name = "draft")
 public class DraftRow extends PanacheEntityBase {
   @Id

@@ -1,16 +1,14 @@
 package rungbook.store;
 
 import java.util.function.Predicate;
+import org.jspecify.annotations.Nullable;
 
 /**
- * Lets concurrent saves share one sync of the disk: each waits for a sync that began after its own commit. The first
- * one that
- * finds no sync running does it for all that had committed by then; those that commit meanwhile wait for the next.
+ * Lets concurrent saves share one sync of the disk. Each waits for a sync that began after its own commit: the first
+ * that finds no sync running runs one for all that have committed; later ones wait for the next.
  *
- * <p>After a sync that failed, nobody knows what the disk holds: the operating system may have dropped what it could
- * not write
- * and report success the next time. So every later one is refused, unless {@code passes} says that the failure leaves
- * no doubt.
+ * <p>After a failed sync the disk's content is unknown: the operating system may drop what it could not write and
+ * report success the next time. So every later sync is refused, unless {@code passes} accepts the failure.
  */
 final class GroupSync {
   private final Runnable sync;
@@ -20,7 +18,7 @@ final class GroupSync {
   private boolean isRunning;
   private long failedTicket;
   private boolean isTrusted = true;
-  private RuntimeException failure;
+  private @Nullable RuntimeException failure;
 
   /** @param passes whether the next sync may be trusted after this failure */
   GroupSync(Runnable sync, Predicate<RuntimeException> passes) {

@@ -16,9 +16,8 @@ import rungbook.store.document.Revision;
 import rungbook.store.document.Save;
 
 /**
- * Brings many files into the library at once: all of them, each on top of what the library holds at that moment, or
- * none. What
- * others save meanwhile stays in the history below, and is named.
+ * Imports many files at once: all of them, each on top of its newest revision, or none. What others save during the
+ * import stays in the history, and the result names it.
  */
 @ApplicationScoped
 public class Imports {
@@ -41,7 +40,7 @@ public class Imports {
     record Imported(List<DocumentPath> saved, List<DocumentPath> unchanged, Set<DocumentPath> savedMeanwhile)
         implements Result {}
 
-    /** Nothing was imported, and why: every file that the library does not take in. */
+    /** Nothing was imported, and why: every file that the library refuses. */
     record NothingImported(List<Refusal> refused) implements Result {}
   }
 

@@ -54,6 +54,6 @@ final class OwnerOnly {
       return "there is a file of that name";
     }
     return failed instanceof FileSystemException known && known.getReason() != null ? known.getReason()
-        : failed.getMessage();
+        : String.valueOf(failed.getMessage());
   }
 }

@@ -19,8 +19,9 @@ import rungbook.store.document.Chain;
 import rungbook.store.document.DocumentPath;
 import rungbook.store.document.Revision;
 
-/** A revision as it lies in the database; Hibernate never updates it. */
+/** A revision in the database; Hibernate never updates it. */
 @Entity
+@SuppressWarnings("NullAway.Init") // Hibernate sets the fields
 @Immutable
 @Table(name = "revision")
 public class RevisionRow extends PanacheEntityBase {
@@ -76,7 +77,8 @@ public class RevisionRow extends PanacheEntityBase {
 
   static List<RevisionRow> between(DocumentPath path, int from, int end) {
     return list(
-        "from RevisionRow r join fetch r.document d where d.path = ?1 and r.number >= ?2 and r.number < ?3 order by r.number",
+        "from RevisionRow r join fetch r.document d "
+            + "where d.path = ?1 and r.number >= ?2 and r.number < ?3 order by r.number",
         path.text(), from, end);
   }
 

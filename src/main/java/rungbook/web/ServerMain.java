@@ -25,12 +25,12 @@ public final class ServerMain {
     } catch (Refused refused) {
       end(1, refused);
     } catch (IllegalArgumentException noPort) {
-      fail(noPort.getMessage());
+      fail(String.valueOf(noPort.getMessage()));
     }
     Quarkus.run(Boolean.getBoolean("rungbook.rehearsal") ? ArchiveTrainingRun.class : null, ServerMain::end, arguments);
   }
 
-  // H2 takes a relative folder only with a leading ./, which nobody types
+  // H2 accepts a relative folder only with a leading ./, so the folder is made absolute
   private static Optional<String> given(String property, String variable) {
     return Stream.of(System.getProperty(property), System.getenv(variable))
         .filter(given -> given != null && !given.isBlank()).findFirst();

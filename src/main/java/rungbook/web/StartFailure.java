@@ -1,6 +1,7 @@
 package rungbook.web;
 
 import java.net.BindException;
+import org.jspecify.annotations.Nullable;
 import rungbook.store.DamagedDatabase;
 import rungbook.store.DatabaseLock;
 import rungbook.store.DiskFull;
@@ -37,10 +38,10 @@ final class StartFailure {
     if (DamagedDatabase.isReason(cause)) {
       return "the library's database is damaged: " + firstLine(cause.getMessage()) + "; " + DamagedDatabase.cure();
     }
-    return cause instanceof Refused refused ? refused.getMessage() + "; " + refused.hint() : "";
+    return cause instanceof Refused refused ? refused.says() + "; " + refused.hint() : "";
   }
 
-  private static String firstLine(String message) {
+  private static String firstLine(@Nullable String message) {
     return String.valueOf(message).lines().findFirst().orElse("").strip();
   }
 

@@ -1,8 +1,8 @@
 // Search by complaint, and a copy on the phone when the folder comes from a server.
 (function () {
 'use strict';
-var doc = document, told = doc.createElement('p'), field = doc.createElement('label');
-var input = doc.createElement('input'), none = doc.createElement('p'), list = doc.querySelector('.trees');
+const doc = document, told = doc.createElement('p'), field = doc.createElement('label');
+const input = doc.createElement('input'), none = doc.createElement('p'), list = doc.querySelector('.trees');
 field.className = 'field';
 field.textContent = 'What does the customer say, or what do you see?';
 input.type = 'search';
@@ -16,10 +16,9 @@ function withoutE(word) {
   return word.length > 3 && /e$/.test(word) ? word.slice(0, -1) : word;
 }
 function stem(word) {
-  var endings = ['ing', 'ed', 'es', 's'], i, end, rest;
-  for (i = 0; i < endings.length; i++) {
-    end = word.length - endings[i].length;
-    rest = word.slice(end) === endings[i] && !/ss$/.test(word) ? word.slice(0, Math.max(0, end)) : '';
+  for (const ending of ['ing', 'ed', 'es', 's']) {
+    const end = word.length - ending.length;
+    const rest = word.slice(end) === ending && !/ss$/.test(word) ? word.slice(0, Math.max(0, end)) : '';
     if (rest.length >= 3 && /[aeiouy]/.test(rest)) return withoutE(rest.replace(/([bdgmnprt])\1$/, '$1'));
   }
   return withoutE(word);
@@ -31,7 +30,7 @@ function wordsOf(text) {
 }
 function packed(words) {
   return (words || '').split(' ').filter(Boolean).map(function (pair) {
-    var parts = pair.split('/');
+    const parts = pair.split('/');
     return { word: parts[0], stem: parts[1] || parts[0] };
   });
 }
@@ -41,16 +40,17 @@ function isIn(asked, said) {
 // a word of the complaint or the title counts more than one of a step; 0 when one is nowhere
 function score(asked, entry) {
   return asked.reduce(function (total, word) {
-    var one = isIn(word, entry.said) ? 4 : isIn(word, entry.steps) ? 1 : 0;
+    const one = isIn(word, entry.said) ? 4 : isIn(word, entry.steps) ? 1 : 0;
     return total && one ? total + one : 0;
   }, 1);
 }
 
-var entries = [].map.call(list.children, function (li) {
+const entries = [].map.call(list.children, function (li) {
   return { li: li, title: li.querySelector('b').textContent, said: packed(li.dataset.said), steps: packed(li.dataset.steps) };
 });
 input.oninput = function () {
-  var asked = wordsOf(input.value), found = entries;
+  const asked = wordsOf(input.value);
+  let found = entries;
   if (asked.length) {
     found = entries.filter(function (entry) { return entry.score = score(asked, entry); })
       .sort(function (one, other) { return other.score - one.score || (one.title < other.title ? -1 : +(one.title > other.title)); });
@@ -60,12 +60,12 @@ input.oninput = function () {
   none.textContent = asked.length ? found.length + ' of ' + entries.length : '';
 };
 try {
-  var light = doc.getElementById(':' + localStorage.getItem('rungbook-light'));
+  const light = doc.getElementById(':' + localStorage.getItem('rungbook-light'));
   if (light) light.checked = true;
   doc.querySelector('.light').onchange = function (e) { localStorage.setItem('rungbook-light', e.target.value); };
-} catch (e) { /* no storage: the choice lasts as long as the page */ }
+} catch { /* no storage: the choice lasts as long as the page */ }
 if (/^https?:$/.test(location.protocol) && navigator.serviceWorker) {
-  var link = doc.createElement('link');
+  const link = doc.createElement('link');
   link.rel = 'manifest';
   link.href = 'manifest.webmanifest';
   doc.head.appendChild(link);

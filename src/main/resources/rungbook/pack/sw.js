@@ -1,5 +1,8 @@
-// Keeps the whole folder on the phone. A new edition of anything has another name here, is fetched whole, and then takes over.
-var name = 'rungbook-{name}', files = {files};
+// Keeps the whole folder on the phone. When any file changes, the name here changes: the new folder is fetched whole and
+// then replaces the old one.
+(function () {
+'use strict';
+const name = 'rungbook-{name}', files = {files};
 self.addEventListener('install', function (e) {
   e.waitUntil(caches.open(name).then(function (cache) {
     return cache.addAll(files.map(function (file) { return new Request(file, { cache: 'reload' }); }));
@@ -7,10 +10,12 @@ self.addEventListener('install', function (e) {
 });
 self.addEventListener('activate', function (e) {
   e.waitUntil(caches.keys().then(function (names) {
-    return Promise.all(names.map(function (old) { return old.indexOf('rungbook-') === 0 && old !== name ? caches.delete(old) : null; }));
+    const old = names.filter(function (other) { return other.indexOf('rungbook-') === 0 && other !== name; });
+    return Promise.all(old.map(function (other) { return caches.delete(other); }));
   }).then(function () { return self.clients.claim(); }));
 });
 self.addEventListener('fetch', function (e) {
   if (e.request.method !== 'GET') return;
   e.respondWith(caches.match(e.request, { ignoreSearch: true }).then(function (kept) { return kept || fetch(e.request); }));
 });
+})();

@@ -26,7 +26,7 @@ class ChangedOutsideTest {
   @Inject
   Store store;
   @Inject
-  CompiledLibrary shelf;
+  CompiledLibrary library;
   @Inject
   DataSource database;
 
@@ -50,7 +50,8 @@ class ChangedOutsideTest {
     var before = store.head(meter).orElseThrow().content();
     change(meter, (new String(before, StandardCharsets.UTF_8) + "\nMore.\n").getBytes(StandardCharsets.UTF_8));
     assertEquals(List.of("changed-outside"), codes(meter));
-    assertTrue(shelf.library().trees().stream().noneMatch(tree -> tree.isSound() && uses(tree.tree().source().text())));
+    assertTrue(
+        library.current().trees().stream().noneMatch(tree -> tree.isSound() && uses(tree.tree().source().text())));
     change(meter, before);
     assertTrue(codes(meter).isEmpty());
   }
@@ -60,10 +61,10 @@ class ChangedOutsideTest {
   }
 
   private List<String> codes(DocumentPath path) {
-    return shelf.found(path).shown().stream().map(problem -> problem.code().name()).distinct().toList();
+    return library.found(path).shown().stream().map(problem -> problem.code().name()).distinct().toList();
   }
 
-  /** Changes a newest revision's bytes, and makes the shelf look at the store anew by saving something else. */
+  /** Changes a newest revision's bytes, and makes the library look at the store anew by saving something else. */
   private void change(DocumentPath path, byte[] content) throws SQLException {
     try (var connection = database.getConnection();
         var update = connection.prepareStatement("update revision r set content = ?"

@@ -139,11 +139,11 @@ class JobTest {
     keep("trees/job-race.md", 1, "theirs\n");
     write("mine\n");
     save("Odalys", "");
-    browser.until("document.getElementById('overtaken').open");
+    browser.until("document.getElementById('conflict').open");
     assertTrue(browser.find("#race .taken_out").getText().contains("theirs"));
     assertTrue(browser.find("#race .added").getText().contains("mine"));
     assertEquals(0L,
-        browser.run("const box = document.getElementById('overtaken'); return box.scrollWidth - box.clientWidth"));
+        browser.run("const box = document.getElementById('conflict'); return box.scrollWidth - box.clientWidth"));
     assertTrue((Boolean) browser
         .run("return document.getElementById('on-top').getBoundingClientRect().bottom <= innerHeight"));
     browser.screenshot(Path.of("target/screens/race-phone.png"));

@@ -166,7 +166,7 @@ class ProofTest {
       for (var scheme : Scheme.values()) {
         for (var width : new int[] {360, 1280}) {
           browser.scheme(scheme).size(width, width == 360 ? 740 : 900).open(address + "tree/" + BUZZES);
-          browser.until("document.querySelector('#proof .humps')");
+          browser.until("document.querySelector('#proof .histogram')");
           assertTrue(browser.find("#proof").getText().contains("no healthy system condemned"));
           assertTrue(browser.find(".mapframe").getText().contains(" %"), "the page's map says what passes each way");
           shoot(browser, "proof-" + width + "-" + scheme.name().toLowerCase(java.util.Locale.ROOT));
@@ -185,7 +185,7 @@ class ProofTest {
       browser.scriptsOff().size(360, 740).open(address + "tree/" + BUZZES);
       browser.find("#proof a").click();
       assertEquals("Proof of Contactor buzzes or control voltage is low", browser.find("h1").getText());
-      assertFalse(browser.all(".humps").isEmpty());
+      assertFalse(browser.all(".histogram").isEmpty());
       assertEquals(0, browser.sidewaysPixels());
     }
   }

@@ -28,7 +28,7 @@ final class ActionSentences {
     this.system = system;
   }
 
-  List<Sentence> sentences(List<Action> actions) {
+  List<Sentence> of(List<Action> actions) {
     var sentences = new ArrayList<Sentence>();
     boolean proved = false;
     for (Action action : actions) {

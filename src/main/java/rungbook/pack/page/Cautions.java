@@ -17,17 +17,17 @@ final class Cautions {
   private static final Comparator<Caution> WORST_FIRST = Comparator.comparing(Caution::level);
 
   private final Tree tree;
-  private final PackProse texts;
+  private final PackProse prose;
 
-  Cautions(Tree tree, PackProse texts) {
+  Cautions(Tree tree, PackProse prose) {
     this.tree = tree;
-    this.texts = texts;
+    this.prose = prose;
   }
 
   /** The usual cautions first, then those that the tree's steps name, the worst first. */
   void inFull(Html html) {
     html.element("h2", "What can hurt").line();
-    texts.caution(USUAL).ifPresent(usual -> inFull(html, usual));
+    prose.caution(USUAL).ifPresent(usual -> inFull(html, usual));
     var named = new LinkedHashSet<Caution>();
     tree.steps().forEach(step -> named.addAll(at(step)));
     named.stream().filter(caution -> !caution.id().equals(USUAL)).sorted(WORST_FIRST)
@@ -37,21 +37,20 @@ final class Cautions {
   private void inFull(Html html, Caution caution) {
     html.open("div", "class", "caution " + style(caution.level()), "id", anchor(caution)).open("h3");
     head(html, caution);
-    html.close("h3").raw(texts.of(caution)).close("div").line();
+    html.close("h3").raw(prose.of(caution)).close("div").line();
   }
 
   void atStep(Html html, Step step) {
     for (Caution caution : at(step)) {
       html.open("div", "class", "caution " + style(caution.level())).open("a", "href", "#" + anchor(caution));
       head(html, caution);
-      html.close("a").raw(texts.opening(caution)).close("div").line();
+      html.close("a").raw(prose.opening(caution)).close("div").line();
     }
   }
 
   /**
    * The class that the style knows a level by; {@code caution} is the box around any of them. Its shape tells it apart
-   * without
-   * color: octagon, triangle, diamond, square, after road signs (this project's own choice).
+   * without color: octagon, triangle, diamond, square, after road signs (this project's own choice).
    */
   private static String style(SignalWord level) {
     return level == SignalWord.CAUTION ? "care" : level.word();
@@ -62,7 +61,7 @@ final class Cautions {
   }
 
   private List<Caution> at(Step step) {
-    return step.header().cautions().stream().map(NameRef::text).map(texts::caution).flatMap(Optional::stream)
+    return step.header().cautions().stream().map(NameRef::text).map(prose::caution).flatMap(Optional::stream)
         .distinct()
         .sorted(WORST_FIRST).toList();
   }

@@ -7,15 +7,13 @@ import rungbook.text.Sha256;
 
 /**
  * A pack's digest: SHA-256 over the file's bytes with zeros in the two places of the digest itself. It is written in
- * full in
- * the head, and in short in the title block, where people read it; {@link PageForm} knows the places.
+ * full in the head, and in short in the title block, where people read it; {@link PageForm} knows the places.
  */
 public final class Digest {
 
   /**
-   * Digits of the short form: 96 bits. Who wants another file with the same short digest has to try some 2^96 of them;
-   * at a
-   * million million tries a second, that is over two thousand million years.
+   * Digits of the short form: 96 bits. another file with the same short digest takes some 2^96 tries; at a million
+   * million tries a second, that is over two thousand million years.
    */
   private static final int SHORT = 24;
 

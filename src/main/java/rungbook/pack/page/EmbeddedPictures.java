@@ -14,7 +14,10 @@ final class EmbeddedPictures {
     this.byPath = byPath;
   }
 
-  /** @param file the text that shows the picture @param target the picture's address as written there */
+  /**
+   * @param file the text that shows the picture
+   * @param target the picture's address as written there
+   */
   Optional<String> dataUri(String file, String target) {
     byte[] bytes = byPath.get(file.substring(0, file.lastIndexOf('/') + 1) + target);
     return bytes == null ? Optional.empty()

@@ -4,8 +4,7 @@ import rungbook.text.UrlPath;
 
 /**
  * What packs are called. In a folder a pack has a lasting name, so that links between packs hold and a newer edition
- * takes the
- * older one's place; a pack that travels alone carries its short digest in its name.
+ * takes the older one's place; a pack that travels alone carries its short digest in its name.
  */
 public final class FileNames {
 
@@ -21,8 +20,9 @@ public final class FileNames {
   }
 
   /**
-   * The name of a pack that travels alone: {@code no-cooling-3f2a91bc77d01e425a6b9c0d.html}. @param digest the whole
-   * digest
+   * The name of a pack that travels alone: {@code no-cooling-3f2a91bc77d01e425a6b9c0d.html}.
+   *
+   * @param digest the whole digest
    */
   public static String alone(String tree, String digest) {
     return stem(tree) + "-" + Digest.shortened(digest) + ENDING;

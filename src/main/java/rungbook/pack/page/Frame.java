@@ -10,7 +10,8 @@ public final class Frame {
   static final String LADDER = "<svg class=\"ladder\" viewBox=\"0 0 24 24\" aria-hidden=\"true\">" + RUNGS + "</svg>";
 
   /** A page's first bytes, up to its digest. */
-  public static final String BEFORE_DIGEST = "<!doctype html>\n<html lang=\"en-US\">\n<head><meta charset=\"utf-8\"><meta name=\"rungbook-digest\" content=\"";
+  public static final String BEFORE_DIGEST = "<!doctype html>\n<html lang=\"en-US\">\n"
+      + "<head><meta charset=\"utf-8\"><meta name=\"rungbook-digest\" content=\"";
 
   /** What the index may do beyond a pack: keep packs for use offline, and be put on a home screen. */
   public static final String INDEX_POLICY = "; worker-src 'self'; manifest-src 'self'";
@@ -37,7 +38,7 @@ public final class Frame {
     html.open("style").raw(style).close("style").close("head").line();
   }
 
-  /** Only this very style and script may run, pictures come from the page itself, and nothing is asked for anywhere. */
+  /** Only this style and script may run, pictures come from the page itself, and nothing is loaded. */
   static String policy(String style, String script) {
     return "default-src 'none'; img-src data:; style-src " + Digest.policySource(style) + "; script-src "
         + Digest.policySource(script)

@@ -1,5 +1,6 @@
 package rungbook.pack.page;
 
+import org.jspecify.annotations.Nullable;
 import rungbook.text.Markup;
 
 /** Writes HTML. Whatever goes through {@link #text} or an attribute is escaped; only {@link #raw} is not. */
@@ -8,7 +9,7 @@ public final class Html {
   private final StringBuilder out = new StringBuilder();
 
   /** @param attributes name and value in turn; a null value leaves the attribute out, an empty one is written bare */
-  public Html open(String tag, String... attributes) {
+  public Html open(String tag, @Nullable String... attributes) {
     out.append('<').append(tag);
     for (int i = 0; i < attributes.length; i += 2) {
       attribute(attributes[i], attributes[i + 1]);
@@ -17,7 +18,7 @@ public final class Html {
     return this;
   }
 
-  private void attribute(String name, String value) {
+  private void attribute(String name, @Nullable String value) {
     if (value != null) {
       out.append(' ').append(name);
       if (!value.isEmpty()) {
@@ -42,7 +43,7 @@ public final class Html {
     return this;
   }
 
-  public Html element(String tag, String text, String... attributes) {
+  public Html element(String tag, String text, @Nullable String... attributes) {
     return open(tag, attributes).text(text).close(tag);
   }
 

@@ -6,14 +6,15 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import rungbook.tree.Step;
 import rungbook.tree.Tree;
 
 /**
- * The order of the steps on paper, each with its number and anchor: a fragment's steps stand behind the step that
- * takes them in.
+ * The order of the steps on paper, each with its number and anchor: a fragment's steps follow the step that takes them
+ * in.
  */
 final class Outline {
 
@@ -24,8 +25,8 @@ final class Outline {
   private final Set<String> anchors = new HashSet<>();
 
   /**
-   * @param step its index in the tree @param number {@code 7}, and {@code 7.2} for the second of the steps taken in at
-   * 7
+   * @param step its index in the tree
+   * @param number {@code 7}, and {@code 7.2} for the second of the steps taken in at 7
    */
   record Place(int step, String number, String anchor) {}
 
@@ -62,7 +63,7 @@ final class Outline {
     return anchor;
   }
 
-  /** What stands before the slug in the ids of the steps of one file. */
+  /** The prefix of the slug in the ids of the steps of one file. */
   static String prefix(Step step) {
     return step.id().substring(0, step.id().length() - step.header().section().slug().length());
   }
@@ -72,7 +73,7 @@ final class Outline {
   }
 
   Place place(int step) {
-    return byId.get(tree.steps().get(step).id());
+    return Objects.requireNonNull(byId.get(tree.steps().get(step).id()));
   }
 
   Optional<Place> place(String id) {

@@ -5,20 +5,20 @@ import rungbook.markdown.Kinds;
 import rungbook.markdown.Section;
 import rungbook.tree.Tree;
 
-/** The whole page of a pack: everything stands in it as plain HTML; style and script only narrow the view. */
+/** The whole page of a pack: everything is in it as plain HTML; style and script only narrow the view. */
 public final class PackPage {
 
   private final Tree tree;
   private final Edition edition;
   private final Outline outline;
-  private final PackProse texts;
+  private final PackProse prose;
   private final Html html = new Html();
 
   private PackPage(Tree tree, PackInput material, Edition edition) {
     this.tree = tree;
     this.edition = edition;
     this.outline = Outline.of(tree);
-    this.texts = new PackProse(tree, material, outline);
+    this.prose = new PackProse(tree, material, outline);
   }
 
   /** The page with the places of its digest still empty. */
@@ -27,8 +27,8 @@ public final class PackPage {
   }
 
   private String write() {
-    Cautions cautions = new Cautions(tree, texts);
-    StepSection sections = new StepSection(tree, outline, texts, cautions);
+    Cautions cautions = new Cautions(tree, prose);
+    StepSection sections = new StepSection(tree, outline, prose, cautions);
     Frame.head(html, tree.title(), Assets.PACK_STYLE, Assets.PACK_SCRIPT, "");
     html.open("body", "data-file", FileNames.inFolder(tree.id())).line();
     TitleBlock.of(html, tree, edition);
@@ -43,11 +43,11 @@ public final class PackPage {
   private void start(Cautions cautions) {
     html.open("section", "class", "page start", "id", ":start");
     html.element("p",
-        "Local codes, the authority that enforces them, the manufacturer's instructions and licensed practice come before "
-            + "anything on these pages.",
+        "Local codes, the authority that enforces them, the manufacturer's instructions and licensed practice "
+            + "come before anything on these pages.",
         "class", "deferral");
     cautions.inFull(html);
-    html.open("div", "class", "words").raw(texts.introduction()).close("div").line();
+    html.open("div", "class", "words").raw(prose.introduction()).close("div").line();
     chapters().stream().filter(chapter -> chapter.span().start() < firstStep())
         .forEach(chapter -> chapter("div", "chapter", chapter));
     contents();
@@ -84,7 +84,7 @@ public final class PackPage {
 
   private void chapter(String element, String kind, Section chapter) {
     html.open(element, "class", kind, "id", anchor(chapter)).element("h2", chapter.title());
-    html.open("div", "class", "words").raw(texts.chapter(chapter)).close("div").close(element).line();
+    html.open("div", "class", "words").raw(prose.chapter(chapter)).close("div").close(element).line();
   }
 
   private List<Section> chapters() {

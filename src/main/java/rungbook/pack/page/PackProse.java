@@ -20,7 +20,7 @@ final class PackProse {
   private final EmbeddedPictures pictures;
   private final Map<Scope, Prose> read = new HashMap<>();
 
-  /** A file as one step took it in; the same fragment taken twice has other anchors each time. */
+  /** A file as one step takes it; a fragment taken twice has different anchors each time. */
   private record Scope(String file, String prefix) {}
 
   PackProse(Tree tree, PackInput material, Outline outline) {

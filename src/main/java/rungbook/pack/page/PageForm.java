@@ -11,8 +11,7 @@ import rungbook.text.Sha256;
 
 /**
  * A page's fixed form: the places of its digest, and what its title block says. It is found only in a file that begins
- * exactly
- * as {@link Frame} and {@link TitleBlock} write it. Text of a tree cannot look like any of this: it is escaped.
+ * exactly as {@link Frame} and {@link TitleBlock} write it. Text of a tree cannot look like any of this: it is escaped.
  *
  * @param page the file, one character a byte
  * @param fullAt where the 64 digits begin
@@ -21,7 +20,11 @@ import rungbook.text.Sha256;
  */
 public record PageForm(String page, int fullAt, int shortAt, String policy, String style, Identity identity) {
 
-  /** What a page says it is. @param cells name and words of each cell of its title block */
+  /**
+   * What a page says it is.
+   *
+   * @param cells name and words of each cell of its title block
+   */
   public record Identity(String file, String title, Map<String, String> cells) {}
 
   private static final int SHORT_LENGTH = Digest.grouped(Digest.BLANK).length();
@@ -37,7 +40,8 @@ public record PageForm(String page, int fullAt, int shortAt, String policy, Stri
 
   /** A tag that marks a digest, however it is spaced and quoted. */
   private static final Pattern DIGEST_TAG = Pattern.compile(
-      "(?i)<[a-z][^<>]*?\\s(?:class|name)\\s{0,99}=\\s{0,99}[\"']?[^\"'<>]{0,99}?(?<![\\w-])(?:rungbook-)?digest(?![\\w-])");
+      "(?i)<[a-z][^<>]*?\\s(?:class|name)\\s{0,99}=\\s{0,99}[\"']?[^\"'<>]{0,99}?"
+          + "(?<![\\w-])(?:rungbook-)?digest(?![\\w-])");
 
   private static final Pattern SCRIPT = Pattern.compile("(?i)<script");
 

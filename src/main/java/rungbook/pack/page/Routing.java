@@ -6,9 +6,12 @@ import java.util.stream.Collectors;
 import rungbook.tree.Readings;
 
 /**
- * Which reading leads which way, as the pack's script reads it: {@code
- * [m,e,low,high,[[way,from,to],…],overload,none,else]}. A
- * count is m·10^-e of the unit; ways are counted from 0, -1 is none.
+ * Which reading leads which way, as JSON for the pack's script.
+ *
+ * <p>A reading is counted in the last digits of the meter's display: a count is {@code step}·10^-{@code decimals} of
+ * the unit. The meter shows counts from {@code low} to {@code high}. {@code spans} has {@code [way, from, to]} in
+ * counts, both ends included; {@code other} takes a count in none of them. Ways are indexes from 0; a member without a
+ * way is left out.
  */
 final class Routing {
 
@@ -16,16 +19,20 @@ final class Routing {
 
   static String of(Readings readings) {
     BigDecimal digit = readings.digit().stripTrailingZeros();
-    BigDecimal whole = digit.scale() < 0 ? digit.setScale(0) : digit;
+    BigDecimal step = digit.scale() < 0 ? digit.setScale(0) : digit;
     String spans = readings.spans().stream().filter(span -> !span.isEmpty())
         .map(span -> "[" + span.way() + "," + span.from() + "," + span.to() + "]").collect(Collectors.joining(","));
-    return "[" + whole.unscaledValue() + "," + whole.scale() + "," + readings.lowCount() + "," + readings.highCount()
-        + ",[" + spans + "],"
-        + index(readings.wayOfOverload()) + "," + index(readings.wayOfNoReading()) + "," + index(readings.elseWay())
-        + "]";
+    return "{" + member("step", step.unscaledValue()) + "," + member("decimals", step.scale()) + ","
+        + member("low", readings.lowCount()) + "," + member("high", readings.highCount()) + ","
+        + member("spans", "[" + spans + "]") + way("overload", readings.wayOfOverload())
+        + way("none", readings.wayOfNoReading()) + way("other", readings.elseWay()) + "}";
   }
 
-  private static int index(OptionalInt way) {
-    return way.orElse(-1);
+  private static String member(String name, Object value) {
+    return "\"" + name + "\":" + value;
+  }
+
+  private static String way(String name, OptionalInt way) {
+    return way.isPresent() ? "," + member(name, way.getAsInt()) : "";
   }
 }

@@ -3,6 +3,7 @@ package rungbook.pack.page;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 import rungbook.source.Source;
 import rungbook.tree.Action;
 import rungbook.tree.NameRef;
@@ -15,16 +16,16 @@ import rungbook.tree.Tree;
 final class StepSection {
 
   private final Tree tree;
-  private final PackProse texts;
+  private final PackProse prose;
   private final Cautions cautions;
-  private final ActionSentences deeds;
+  private final ActionSentences actionSentences;
   private final WaysOn ways;
 
-  StepSection(Tree tree, Outline outline, PackProse texts, Cautions cautions) {
+  StepSection(Tree tree, Outline outline, PackProse prose, Cautions cautions) {
     this.tree = tree;
-    this.texts = texts;
+    this.prose = prose;
     this.cautions = cautions;
-    this.deeds = new ActionSentences(tree.system());
+    this.actionSentences = new ActionSentences(tree.system());
     this.ways = new WaysOn(tree, outline);
   }
 
@@ -43,7 +44,7 @@ final class StepSection {
     } else if (step instanceof Step.Finding finding) {
       finding(html, finding);
     } else {
-      deeds(html, step.actions());
+      actions(html, step.actions());
       prose(html, step);
     }
     ways.of(html, step);
@@ -129,7 +130,7 @@ final class StepSection {
     if (!finding.repair().isEmpty()) {
       html.element("p", "Put right and close up, in this order:", "class", "order");
     }
-    deeds(html, finding.repair());
+    actions(html, finding.repair());
   }
 
   private static void conclusion(Html html, String what, String words) {
@@ -138,10 +139,10 @@ final class StepSection {
     }
   }
 
-  private void deeds(Html html, List<Action> done) {
-    List<ActionSentences.Sentence> sentences = deeds.sentences(done);
+  private void actions(Html html, List<Action> actions) {
+    List<ActionSentences.Sentence> sentences = actionSentences.of(actions);
     if (!sentences.isEmpty()) {
-      html.open("ol", "class", "deeds");
+      html.open("ol", "class", "actions");
       sentences.forEach(sentence -> sentence(html, sentence));
       html.close("ol");
     }
@@ -158,18 +159,18 @@ final class StepSection {
   }
 
   private void prose(Html html, Step step) {
-    String prose = texts.of(step);
-    if (!prose.isBlank()) {
-      html.open("div", "class", "words").raw(prose).close("div").line();
+    String words = prose.of(step);
+    if (!words.isBlank()) {
+      html.open("div", "class", "words").raw(words).close("div").line();
     }
   }
 
-  private String routing(Step step) {
+  private @Nullable String routing(Step step) {
     return step instanceof Step.MeterCheck check
         ? tree.meter().scale(check.quantity()).map(scale -> Routing.of(Readings.of(check, scale))).orElse(null) : null;
   }
 
-  private static String unit(Step step) {
+  private static @Nullable String unit(Step step) {
     return step instanceof Step.MeterCheck check ? check.quantity().unit() : null;
   }
 }

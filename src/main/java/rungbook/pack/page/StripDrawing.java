@@ -6,8 +6,7 @@ import rungbook.text.Markup;
 
 /**
  * The terminal strip with the leads on it, as inline SVG. Which lead is which is said in letters; the red one is drawn
- * whole,
- * the black one broken, so that it holds without colour too.
+ * whole, the black one broken, so that it holds without color too.
  */
 final class StripDrawing {
 
@@ -32,7 +31,10 @@ final class StripDrawing {
     this.meterTop = stripTop + STRIP + LEADS;
   }
 
-  /** @param words what the drawing shows, for those who cannot see it @param meter what the meter is set to */
+  /**
+   * @param words what the drawing shows, for people who cannot see it
+   * @param meter what the meter is set to
+   */
   static String of(TerminalStrip strip, String words, String meter) {
     StripDrawing drawing = new StripDrawing(strip);
     drawing.terminals();
@@ -90,9 +92,9 @@ final class StripDrawing {
     int top = stripTop + STRIP / 2 + 4;
     String path = "M" + from + " " + top + "V" + (top + 34) + "C" + from + " " + (top + 62) + " " + to + " "
         + (top + 34) + " " + to + " " + meterTop;
-    String colour = NAMES.get(lead).toLowerCase(Locale.ROOT);
-    add("<path class=\"casing\" d=\"%s\"/><path class=\"%s\" d=\"%s\"/>", path, colour, path);
-    add("<rect class=\"tag %s\" x=\"%d\" y=\"%d\" width=\"76\" height=\"24\" rx=\"3\"/>", colour, to - 38,
+    String color = NAMES.get(lead).toLowerCase(Locale.ROOT);
+    add("<path class=\"casing\" d=\"%s\"/><path class=\"%s\" d=\"%s\"/>", path, color, path);
+    add("<rect class=\"tag %s\" x=\"%d\" y=\"%d\" width=\"76\" height=\"24\" rx=\"3\"/>", color, to - 38,
         meterTop - 30);
     text(to, meterTop - 12, "letters", NAMES.get(lead));
   }
@@ -126,7 +128,7 @@ final class StripDrawing {
     svg.append(form(form, values).replace(" class=\"\"", ""));
   }
 
-  /** The same digits wherever the machine stands. */
+  /** The same digits in every locale. */
   private static String form(String form, Object... values) {
     return String.format(Locale.ROOT, form, values);
   }

@@ -11,8 +11,7 @@ import rungbook.tree.Step;
 
 /**
  * The terminals that a drawing shows, in the system's order: those with a lead, and beside lettered ones the other
- * lettered
- * terminals of that place, as many as fit.
+ * lettered terminals of that place, as many as fit.
  */
 final class TerminalStrip {
 
@@ -29,10 +28,10 @@ final class TerminalStrip {
   /** @param lead 0 for red, 1 for black, -1 for none */
   record Cell(String name, int lead) {
 
-    /** A name in lines of a word or two, as it stands above its screw. */
+    /** A name in lines of a word or two, as printed above its screw. */
     List<String> lines() {
       var lines = new ArrayList<String>();
-      for (String word : name.split(" ")) {
+      for (String word : name.split(" ", -1)) {
         int last = lines.size() - 1;
         if (last >= 0 && lines.get(last).length() + word.length() < 7) {
           lines.set(last, lines.get(last) + " " + word);

@@ -84,7 +84,7 @@ final class WaysOn {
     return way.written().isEmpty() ? "Begin" : way.written(); // the way into a fragment has no answer of its own
   }
 
-  /** A range written without its unit gets it, so that no number stands alone. */
+  /** Adds the unit to a range written without one. */
   private static String withUnit(String written, Quantity quantity) {
     boolean bare = Character.isDigit(written.charAt(written.length() - 1));
     boolean moreOrLess = written.endsWith(" or more") || written.endsWith(" or less");
@@ -112,7 +112,7 @@ final class WaysOn {
     }
     int order = low.get().compareTo(high.get());
     return order < 0
-        || order == 0 && one.contains(low.get()) && other.contains(low.get()) && (isPoint(one) || isPoint(other));
+        || (order == 0 && one.contains(low.get()) && other.contains(low.get()) && (isPoint(one) || isPoint(other)));
   }
 
   private static boolean isPoint(Range range) {

@@ -29,7 +29,7 @@ public final class Chain {
     return new Hash(Sha256.hex(lengthPrefixed(fields)));
   }
 
-  /** Checks a document's revisions one after another, oldest first, so that not all of them need to be at hand. */
+  /** Checks a document's revisions one after another, oldest first, so that not all of them are in memory. */
   public static final class Check {
     private Hash parent = Hash.NONE;
     private int number = 1;
@@ -58,7 +58,7 @@ public final class Chain {
     return of(r.path(), r.number(), r.change(), r.author(), r.message(), r.at(), r.parent(), r.content());
   }
 
-  // lengths stand before the fields, so that no two lists of fields give the same bytes
+  // each field is preceded by its length, so that no two lists of fields give the same bytes
   private static byte[] lengthPrefixed(List<String> fields) {
     var bytes = new ByteArrayOutputStream();
     try (var out = new DataOutputStream(bytes)) {

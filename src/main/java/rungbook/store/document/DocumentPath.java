@@ -7,9 +7,8 @@ import java.util.regex.Pattern;
 import rungbook.source.PictureKind;
 
 /**
- * Where a document stands in the library, such as {@code trees/no-cooling.md} or
- * {@code shared/cautions/moving-blower.md}. It always lies inside the library: no step up, no
- * hidden file, nothing a file system or a web address would read in a second way.
+ * A document's path in the library, such as {@code trees/no-cooling.md} or {@code shared/cautions/moving-blower.md}. It
+ * cannot leave the library: no {@code ..}, no hidden file, nothing that a file system or a URL reads differently.
  */
 public record DocumentPath(String text) implements Comparable<DocumentPath> {
   public static final int LONGEST = 200;

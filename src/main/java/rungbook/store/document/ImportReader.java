@@ -91,7 +91,7 @@ final class ImportReader {
     return !hidden && (path.toLowerCase(Locale.ROOT).endsWith(".md") || PictureKind.of(path).isPresent());
   }
 
-  /** Everything taken in so far. */
+  /** Everything read so far. */
   ImportBatch finish() {
     var files = new TreeMap<DocumentPath, byte[]>();
     var hasRooms = offered.stream().anyMatch(file -> roomAt(file.name()) >= 0);
@@ -129,7 +129,7 @@ final class ImportReader {
     }
   }
 
-  /** Where `trees/`, `shared/` or `company.md` begins in a name, folders above it put aside; -1 when nowhere. */
+  /** Where `trees/`, `shared/` or `company.md` begins in a name, below any other folders; -1 if nowhere. */
   private static int roomAt(String name) {
     for (var room : List.of("trees/", "shared/", "company.md")) {
       if (name.startsWith(room)) {

@@ -11,7 +11,7 @@ import java.util.List;
 public final class LibraryArchive {
   private LibraryArchive() {}
 
-  /** One file as a browser sends it: its path inside the chosen folder, and where its bytes lie. */
+  /** One file as a browser sends it: its path inside the chosen folder, and the file with its bytes. */
   public record Upload(String name, Path bytes) {}
 
   /** Reads every file below a folder. */

@@ -6,10 +6,9 @@ import java.util.Set;
 import java.util.regex.Pattern;
 
 /**
- * What a document's path is on every file system: an export is unpacked on computers that tell no upper from lower
- * case, and that
- * write accents in another form. Two documents whose keys are the same would overwrite each other there, so a library
- * holds one.
+ * A document's path as the least discerning file system compares it: without case, and with accents in one form. An
+ * export is unpacked on such systems, where documents with equal keys would overwrite each other; a library holds one
+ * of them.
  */
 public record NameKey(String text) {
   // the names that Windows keeps for devices, with any ending; Microsoft, "Naming Files, Paths, and Namespaces", from
@@ -28,7 +27,7 @@ public record NameKey(String text) {
 
   /** Checks the name of a document that is not in the library yet. */
   public static NameKey ofNew(DocumentPath path) {
-    for (var part : path.text().split("/")) {
+    for (var part : path.text().split("/", -1)) {
       if (DEVICES.contains(part.split("\\.", 2)[0].strip().toLowerCase(Locale.ROOT))) {
         throw new Refused("`" + path + "` cannot be kept on Windows: `" + part + "` is the name of a device there",
             "choose another name");

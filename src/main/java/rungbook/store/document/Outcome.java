@@ -17,6 +17,6 @@ public sealed interface Outcome {
    */
   record Conflict(Revision current, Draft draft) implements Outcome {}
 
-  /** Somebody saved after the reader of the document had decided to remove it. There is no text to keep. */
+  /** Somebody else saved first, so the document was not removed. There is no text to keep. */
   record NotRemoved(Revision current) implements Outcome {}
 }

@@ -1,19 +1,27 @@
 package rungbook.store.document;
 
-/** Something that the library does not take in: what is wrong with it, and how to put it right. */
+/** Something that the library refuses: what is wrong with it, and how to fix it. */
 public sealed class Refused extends IllegalArgumentException permits Refused.TooLarge, Refused.NotThere {
+  private final String says;
   private final String hint;
 
   public Refused(String wrong, String hint) {
     super(wrong);
+    this.says = wrong;
     this.hint = hint;
   }
 
+  /** What is wrong, as a sentence. */
+  public String says() {
+    return says;
+  }
+
+  /** How to fix it. */
   public String hint() {
     return hint;
   }
 
-  /** It is larger than the library takes in. */
+  /** It is larger than the limit. */
   public static final class TooLarge extends Refused {
     TooLarge(String wrong, String hint) {
       super(wrong, hint);

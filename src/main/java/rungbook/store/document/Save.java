@@ -4,17 +4,15 @@ import java.nio.ByteBuffer;
 import java.nio.CharBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
-import java.util.Arrays;
 import java.util.Objects;
 import java.util.regex.Pattern;
 
 /**
  * What somebody asks to be saved. Every door to the library makes one of these, so the rules of what the library takes
- * in are
- * checked here: an author, sizes, text that is text, a picture that is one.
+ * in are checked here: an author, sizes, text that is text, a picture that is one.
  *
  * @param basedOn the number of the revision the work started from; 0 for a new document
- * @param author who saves, as they call themselves; one line
+ * @param author the author's name, one line
  * @param message why, in one line; may be empty
  */
 public record Save(DocumentPath path, int basedOn, Revision.Change change, byte[] content, String author,
@@ -55,7 +53,7 @@ public record Save(DocumentPath path, int basedOn, Revision.Change change, byte[
     return new Save(path, basedOn, Revision.Change.REMOVED, new byte[0], author, message);
   }
 
-  /** An author's name as it is kept. */
+  /** An author's name as it is stored. */
   public static String author(String name) {
     var author = oneLine(name, "the author's name", LONGEST_AUTHOR);
     if (author.isEmpty()) {
@@ -78,7 +76,9 @@ public record Save(DocumentPath path, int basedOn, Revision.Change change, byte[
   private static byte[] utf8(DocumentPath path, String text) {
     try {
       var bytes = StandardCharsets.UTF_8.newEncoder().encode(CharBuffer.wrap(text));
-      return Arrays.copyOf(bytes.array(), bytes.limit());
+      var copy = new byte[bytes.remaining()];
+      bytes.get(copy);
+      return copy;
     } catch (CharacterCodingException loneSurrogate) {
       throw new Refused("`" + path + "` holds half of a character: a surrogate without its other half",
           "send the text as UTF-8");

@@ -3,12 +3,12 @@ package rungbook.store.document;
 import rungbook.source.Decoding;
 import rungbook.source.PictureKind;
 
-/** The largest things the library takes in, in bytes unless the name says otherwise. */
+/** Size limits of the library, in bytes unless the name says otherwise. */
 public final class StoreLimits {
   public static final int TEXT = Decoding.MOST_BYTES;
   public static final int PICTURE = PictureKind.MOST_BYTES;
   public static final int FILES_COUNT = 5_000;
-  /** Texts that lost the race to be saved, for each document. */
+  /** The conflicting drafts of one document. */
   public static final int DRAFTS_COUNT = 100;
   public static final int TOGETHER = 128 << 20;
 

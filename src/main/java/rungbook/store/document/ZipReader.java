@@ -12,8 +12,8 @@ import java.util.zip.ZipFile;
 
 /**
  * Reads a zip through the directory at its end: one that was cut off has none, and is refused whole. Only entries that
- * are part
- * of a library are unpacked, and what they unpack to is bounded as they unpack, not by what the directory claims.
+ * are part of a library are unpacked, and what they unpack to is bounded as they unpack, not by what the directory
+ * claims.
  */
 final class ZipReader {
   private static final int MOST_ENTRIES = 4 * StoreLimits.FILES_COUNT;

@@ -57,7 +57,8 @@ public class DocumentsApi {
   @Path("{path:.+}")
   @Consumes(MediaType.APPLICATION_JSON)
   @Operation(summary = "Save a text as a new revision",
-      description = "Answers 409 with the newer revision when somebody else saved first; the text sent is then kept as a draft")
+      description = "Answers 409 with the newer revision when somebody else saved first; "
+          + "the text sent is then kept as a draft")
   public DocumentEntry save(String path, Saving saving) {
     var save = Save.text(Requests.path(path), saving.basedOn(), saving.text(), saving.author(), saving.message());
     return DocumentEntry.of(Requests.saved(store.save(save)));

@@ -88,14 +88,15 @@ class FilesApi {
   @Consumes({"application/zip", MediaType.APPLICATION_OCTET_STREAM})
   @Produces(MediaType.APPLICATION_JSON)
   @Operation(summary = "Import a zip of Markdown and pictures",
-      description = "Every file becomes a new revision on top of what is there; a file that must be refused stops the whole import")
+      description = "Every file becomes a new revision on top of what is there; "
+          + "a file that must be refused stops the whole import")
   public Importer.Report importZip(@QueryParam("author") String author, InputStream zip) throws IOException {
     var file = Files.createTempFile("rungbook-import", ".zip");
     try {
       Files.copy(zip, file, StandardCopyOption.REPLACE_EXISTING);
       return importer.bring(LibraryArchive.ofZip(file), author);
     } catch (LimitedBody.Unread unread) {
-      throw unread.trouble();
+      throw unread.problem();
     } finally {
       Files.delete(file);
     }

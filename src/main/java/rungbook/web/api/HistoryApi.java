@@ -10,6 +10,7 @@ import jakarta.ws.rs.core.MediaType;
 import java.util.List;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.eclipse.microprofile.openapi.annotations.tags.Tag;
+import org.jspecify.annotations.Nullable;
 import rungbook.store.Store;
 import rungbook.web.service.DocumentEntry;
 import rungbook.web.service.KeptDraft;
@@ -18,7 +19,7 @@ import rungbook.web.views.Difference;
 
 /** What became of a document over time. */
 @Path("/api")
-@Tag(name = "history", description = "Revisions, differences, and drafts that lost a race")
+@Tag(name = "history", description = "Revisions, differences, and conflicting drafts")
 @Produces(MediaType.APPLICATION_JSON)
 class HistoryApi {
   private final Store store;
@@ -28,7 +29,7 @@ class HistoryApi {
   }
 
   /** @param firstBroken the first revision that is not what its hash says; null while the chain holds */
-  record History(List<DocumentEntry> revisions, Integer firstBroken) {}
+  record History(List<DocumentEntry> revisions, @Nullable Integer firstBroken) {}
 
   @GET
   @Path("history/{path:.+}")
@@ -51,14 +52,14 @@ class HistoryApi {
 
   @GET
   @Path("drafts/{path:.+}")
-  @Operation(summary = "Texts of this document that lost the race to be saved")
+  @Operation(summary = "Conflicting drafts of this document")
   public List<KeptDraft> drafts(String path) {
     return store.drafts(Requests.path(path)).stream().map(KeptDraft::of).toList();
   }
 
   @DELETE
   @Path("drafts/{id:\\d+}")
-  @Operation(summary = "Put a draft away; its text is then gone")
+  @Operation(summary = "Discard a draft for good")
   public void discardDraft(long id) {
     store.discardDraft(id);
   }

@@ -38,12 +38,12 @@ import rungbook.web.views.StepViews;
 @Consumes(MediaType.APPLICATION_JSON)
 @Produces(MediaType.APPLICATION_JSON)
 class LiveApi {
-  private final CompiledLibrary shelf;
+  private final CompiledLibrary library;
   private final Store store;
   private final MapService maps;
 
-  LiveApi(CompiledLibrary shelf, Store store, MapService maps) {
-    this.shelf = shelf;
+  LiveApi(CompiledLibrary library, Store store, MapService maps) {
+    this.library = library;
     this.store = store;
     this.maps = maps;
   }
@@ -65,7 +65,7 @@ class LiveApi {
   @Path("check")
   @Operation(summary = "Everything wrong with a text, against the library as saved")
   public Checked check(Written written) {
-    return Checked.of(shelf.found(Requests.path(written.path()), text(written)));
+    return Checked.of(library.found(Requests.path(written.path()), text(written)));
   }
 
   @GET
@@ -73,7 +73,7 @@ class LiveApi {
   @Consumes(MediaType.WILDCARD)
   @Operation(summary = "Everything wrong with a text as saved")
   public Checked checkSaved(String path) {
-    return Checked.of(shelf.found(Requests.head(store, Requests.path(path)).path()));
+    return Checked.of(library.found(Requests.head(store, Requests.path(path)).path()));
   }
 
   @POST
@@ -85,8 +85,8 @@ class LiveApi {
       var document = DocumentReader.read(new Source(path.text(), text(written)));
       return new Preview(path.name(), Prose.of(document, new PageLinks(path.text())).whole());
     }
-    var compiled = shelf.compile(path, text(written));
-    var views = new StepViews(compiled.tree(), shelf.library().shared().cautions());
+    var compiled = library.compile(path, text(written));
+    var views = new StepViews(compiled.tree(), library.current().shared().cautions());
     return stepAt(compiled, written.line())
         .map(step -> new Preview(step.title(), views.of(step).html()))
         .orElseGet(
@@ -100,7 +100,7 @@ class LiveApi {
   @Operation(summary = "A tree's map as SVG")
   public String map(String path) {
     var at = Requests.head(store, Requests.path(path)).path();
-    return shelf.tree(at).map(maps::alone)
+    return library.tree(at).map(maps::alone)
         .orElseThrow(() -> ProblemException.noTree(path));
   }
 
@@ -109,7 +109,7 @@ class LiveApi {
   @Consumes(MediaType.WILDCARD)
   @Operation(summary = "The words that a tree may use: names of shared texts, and the words of a system")
   public Completions words(@QueryParam("system") @DefaultValue("") String system) {
-    return Completions.of(shelf.library(), system);
+    return Completions.of(library.current(), system);
   }
 
   @GET
@@ -117,7 +117,7 @@ class LiveApi {
   @Consumes(MediaType.WILDCARD)
   @Operation(summary = "Trees, found by complaint")
   public List<TreeEntry> library(@QueryParam("q") @DefaultValue("") String asked) {
-    return Search.find(shelf.library().trees(), asked).stream().map(TreeEntry::of).toList();
+    return Search.find(library.current().trees(), asked).stream().map(TreeEntry::of).toList();
   }
 
   static String text(Written written) {
@@ -128,6 +128,7 @@ class LiveApi {
     return written.text();
   }
 
+  @SuppressWarnings("ReferenceEquality") // a document's value is all its text
   private static Optional<Step> stepAt(CompiledTree compiled, int line) {
     var source = compiled.tree().source();
     var offset = source.lineSpan(Math.max(1, Math.min(line, source.lineCount()))).start();
@@ -137,7 +138,7 @@ class LiveApi {
         .findFirst();
   }
 
-  // behind the last line break the cursor still is in the last step
+  // after the last line break the cursor is still in the last step
   private static boolean isAround(Span section, int offset, Source source) {
     return section.start() <= offset && (offset < section.end() || section.end() == source.text().length());
   }

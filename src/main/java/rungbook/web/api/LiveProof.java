@@ -30,7 +30,7 @@ record LiveProof(String unproved, int named, int found, List<String> missed, Lis
   /**
    * @param from offset in the text, in UTF-16 units
    * @param says whom the limit sends the wrong way, a sentence each
-   * @param better where it had better stand, with its unit; empty where no place would do
+   * @param better a better value with its unit; empty when no value works
    */
   record Limit(String check, String at, int from, List<String> says, String better, List<EditView> edits) {}
 

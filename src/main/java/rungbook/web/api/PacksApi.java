@@ -21,19 +21,19 @@ import rungbook.web.service.CompiledLibrary;
 import rungbook.web.service.PackService;
 import rungbook.web.service.Requests;
 
-/** Trees as files to carry. Only a tree without errors becomes one. */
+/** Packs: trees as files to carry. A tree with errors has no pack. */
 @Path("/api/packs")
 @Tag(name = "packs", description = "Trees as self-contained files to carry")
 class PacksApi {
-  private final CompiledLibrary shelf;
+  private final CompiledLibrary library;
   private final PackService packs;
   private volatile Zipped zipped = new Zipped(List.of(), zipOf(LibraryFolder.of(List.of())));
 
   // the digests say all that is in the packs, so the same digests are the same zip
   private record Zipped(List<String> digests, byte[] zip) {}
 
-  PacksApi(CompiledLibrary shelf, PackService packs) {
-    this.shelf = shelf;
+  PacksApi(CompiledLibrary library, PackService packs) {
+    this.library = library;
     this.packs = packs;
   }
 
@@ -41,9 +41,10 @@ class PacksApi {
   @Path("{path:.+}")
   @Produces(MediaType.TEXT_HTML)
   @Operation(summary = "A tree's pack, one HTML file",
-      description = "Under its lasting name, so that links between packs in a folder hold; with `digest=true` under a name that tells this edition from others")
+      description = "Under its lasting name, so that links between packs in a folder hold; "
+          + "with `digest=true` under a name that tells this edition from others")
   public Response pack(String path, @QueryParam("digest") boolean digest) {
-    var tree = shelf.tree(Requests.path(path))
+    var tree = library.tree(Requests.path(path))
         .orElseThrow(
             () -> ProblemException.notFound("`" + path + "` is no tree in the library", "choose one from the library"));
     if (!tree.isSound()) {

@@ -27,12 +27,12 @@ import rungbook.web.service.Requests;
     description = "Trees followed through the simulated circuit of their system with every fault of it")
 @Produces(MediaType.APPLICATION_JSON)
 class ProofApi {
-  private final CompiledLibrary shelf;
+  private final CompiledLibrary library;
   private final Store store;
   private final ProofService proofs;
 
-  ProofApi(CompiledLibrary shelf, Store store, ProofService proofs) {
-    this.shelf = shelf;
+  ProofApi(CompiledLibrary library, Store store, ProofService proofs) {
+    this.library = library;
     this.store = store;
     this.proofs = proofs;
   }
@@ -44,7 +44,7 @@ class ProofApi {
           + "`proofs` is empty when the tree cannot be proved, and a problem says why")
   public String saved(String path, @Context RoutingContext request) {
     var at = Requests.head(store, Requests.path(path)).path();
-    var compiled = shelf.tree(at).orElseThrow(() -> ProblemException.noTree(path));
+    var compiled = library.tree(at).orElseThrow(() -> ProblemException.noTree(path));
     var result = proofs.saved(compiled, Asker.of(request));
     var found = Silencing.ofProof(compiled.tree(), result);
     return ProofJson.of(result.proved().map(proof -> new ProofJson.Of(at.text(), proof)).stream().toList(),
@@ -61,6 +61,6 @@ class ProofApi {
     if (!at.isTree()) {
       throw ProblemException.badRequest("`" + at + "` is no tree", "only trees are proved");
     }
-    return LiveProof.of(proofs.draft(shelf.compile(at, LiveApi.text(written)), Asker.of(request)));
+    return LiveProof.of(proofs.draft(library.compile(at, LiveApi.text(written)), Asker.of(request)));
   }
 }

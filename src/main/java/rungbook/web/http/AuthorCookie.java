@@ -3,7 +3,7 @@ package rungbook.web.http;
 import java.net.URLDecoder;
 import java.nio.charset.StandardCharsets;
 
-/** The cookie that keeps the author's name, so that it is asked for once. */
+/** The cookie that remembers the author's name. */
 public final class AuthorCookie {
   public static final String NAME = "rungbook-author";
 

@@ -11,8 +11,7 @@ import rungbook.store.document.StoreLimits;
 
 /**
  * Bounds what requests bring: how large a body may be on its route, and how many large ones are worked on at once, so
- * that no
- * number of requests fills the memory.
+ * that no number of requests fills the memory.
  */
 @ApplicationScoped
 class BodyLimits {

@@ -42,7 +42,7 @@ class BodyReading implements ReaderInterceptor {
     } catch (JsonProcessingException json) {
       throw unreadable(json);
     } catch (LimitedBody.Unread unread) {
-      throw unread.trouble();
+      throw unread.problem();
     } catch (IOException broken) {
       throw ProblemException.badRequest("the request's body ended before it was complete", "send it again");
     }

@@ -16,7 +16,7 @@ import rungbook.store.document.Refused;
 import rungbook.store.document.StoreLimits;
 import rungbook.web.http.ProblemException.Report;
 
-/** Answers trouble: a page for people, problem+json (RFC 9457) for programs. */
+/** Turns exceptions into problems: a page for people, problem+json (RFC 9457) for programs. */
 class ExceptionMappers {
   private static final Logger LOG = Logger.getLogger("rungbook");
   private static final Set<String> SAFE = Set.of("GET", "HEAD", "OPTIONS");
@@ -27,8 +27,8 @@ class ExceptionMappers {
   }
 
   @ServerExceptionMapper
-  Response trouble(ProblemException trouble, ContainerRequestContext request) {
-    return answer(trouble.report(), request).build();
+  Response problem(ProblemException problem, ContainerRequestContext request) {
+    return answer(problem.report(), request).build();
   }
 
   @ServerExceptionMapper

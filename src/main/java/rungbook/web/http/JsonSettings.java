@@ -6,7 +6,7 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import io.quarkus.jackson.ObjectMapperCustomizer;
 import jakarta.inject.Singleton;
 
-/** Takes JSON as it is written: a text is not a number, and half a revision is none. */
+/** Makes JSON strict: no text as a number, no fraction as an integer, nothing after the end. */
 @Singleton
 class JsonSettings implements ObjectMapperCustomizer {
   @Override

@@ -12,15 +12,15 @@ public final class LimitedBody extends InputStream {
 
   /** What was wrong with the body; an {@link IOException}, since JSON readers let only those through as they are. */
   public static final class Unread extends IOException {
-    private final transient ProblemException trouble;
+    private final transient ProblemException problem;
 
-    Unread(ProblemException trouble) {
-      super(trouble.getMessage());
-      this.trouble = trouble;
+    Unread(ProblemException problem) {
+      super(problem.getMessage());
+      this.problem = problem;
     }
 
-    public ProblemException trouble() {
-      return trouble;
+    public ProblemException problem() {
+      return problem;
     }
   }
 
@@ -64,7 +64,7 @@ public final class LimitedBody extends InputStream {
     return body.available();
   }
 
-  // closing the server's own stream would wait for the rest of the body, and a refusal is not to wait for that
+  // closing the server's own stream would wait for the rest of the body, and a refusal must not wait
   @Override
   public void close() {}
 }

@@ -12,11 +12,10 @@ import java.util.Locale;
 import java.util.Set;
 
 /**
- * Stands before every request while there are no accounts: only this machine's own pages and programs come through.
+ * Filters every request while there are no accounts: only pages and programs of this machine pass.
  *
- * <p>A foreign {@code Host} is how DNS rebinding reaches a loopback server; a foreign {@code Origin} is how another
- * site's
- * page posts to it. Pages may load nothing from elsewhere and run no inline script.
+ * <p>DNS rebinding reaches a loopback server with a foreign {@code Host}; another site's page posts to it with a
+ * foreign {@code Origin}. Pages load nothing from elsewhere and run no inline script.
  */
 @ApplicationScoped
 public class LoopbackFilter {
@@ -32,7 +31,7 @@ public class LoopbackFilter {
     this.failures = failures;
   }
 
-  void stand(@Observes Filters filters) {
+  void register(@Observes Filters filters) {
     filters.register(this::inspect, BEFORE_EVERYTHING);
   }
 
@@ -60,7 +59,8 @@ public class LoopbackFilter {
     if (host.contains(":") && !host.startsWith("[")) {
       return "[" + host + "]";
     }
-    return host.endsWith(".") ? host.substring(0, host.length() - 1) : host; // a full stop ends an absolute name (RFC 1034, 3.1)
+    // a period ends an absolute name (RFC 1034, 3.1)
+    return host.endsWith(".") ? host.substring(0, host.length() - 1) : host;
   }
 
   private static boolean isForeignWrite(HttpServerRequest request) {
@@ -69,8 +69,8 @@ public class LoopbackFilter {
     }
     var site = request.getHeader("Sec-Fetch-Site");
     var origin = request.getHeader("Origin");
-    return site != null && !site.equals("same-origin") && !site.equals("none")
-        || origin != null && !origin.equalsIgnoreCase("http://" + request.authority());
+    return (site != null && !site.equals("same-origin") && !site.equals("none"))
+        || (origin != null && !origin.equalsIgnoreCase("http://" + request.authority()));
   }
 
   private void refuse(RoutingContext request, int status, String title, String detail, String hint) {

@@ -19,12 +19,12 @@ public final class ProblemException extends RuntimeException {
       return InlineCode.parts(hint);
     }
 
-    /** The address of what is there already; empty for any other trouble. */
+    /** The address of what is there already; empty for any other problem. */
     public String there() {
       return (String) more.getOrDefault("there", "");
     }
 
-    /** The files that stopped an import; empty for any other trouble. */
+    /** The files that stopped an import; empty for any other problem. */
     @SuppressWarnings("unchecked")
     public List<ImportBatch.Refusal> refused() {
       return (List<ImportBatch.Refusal>) more.getOrDefault("refused", List.of());
@@ -44,13 +44,13 @@ public final class ProblemException extends RuntimeException {
     return of(400, "This cannot be done as asked", detail, hint);
   }
 
-  /** What the store does not take in. */
+  /** A problem for what the store refuses. */
   public static ProblemException of(Refused refused) {
     if (refused instanceof Refused.TooLarge) {
-      return tooLarge(refused.getMessage(), refused.hint());
+      return tooLarge(refused.says(), refused.hint());
     }
-    return refused instanceof Refused.NotThere ? notFound(refused.getMessage(), refused.hint())
-        : badRequest(refused.getMessage(), refused.hint());
+    return refused instanceof Refused.NotThere ? notFound(refused.says(), refused.hint())
+        : badRequest(refused.says(), refused.hint());
   }
 
   static ProblemException diskFull() {

@@ -7,11 +7,11 @@ import io.quarkus.qute.TemplateInstance;
 import jakarta.inject.Singleton;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 import rungbook.web.http.ProblemException.Report;
 
 /**
- * Writes what is wrong with a request: a page for a browser, {@code application/problem+json} (RFC 9457) for a
- * program.
+ * Writes what is wrong with a request: a page for a browser, {@code application/problem+json} (RFC 9457) for a program.
  */
 @Singleton
 class ProblemWriter {
@@ -27,7 +27,7 @@ class ProblemWriter {
   static final class Templates {
     private Templates() {}
 
-    static native TemplateInstance trouble(Report report);
+    static native TemplateInstance problem(Report report);
   }
 
   record Body(String mediaType, String text) {}
@@ -36,9 +36,9 @@ class ProblemWriter {
    * @param path the path of the request; a program's addresses always get JSON
    * @param accept the request's {@code Accept} header; null without one
    */
-  Body write(Report report, String path, String accept) {
+  Body write(Report report, String path, @Nullable String accept) {
     var wantsPage = !isApi(path) && Accepts.of(accept).prefersPage();
-    return wantsPage ? new Body(PAGE, Templates.trouble(report).render())
+    return wantsPage ? new Body(PAGE, Templates.problem(report).render())
         : new Body(PROBLEM_JSON, text(members(report)));
   }
 

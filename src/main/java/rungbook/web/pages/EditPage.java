@@ -1,5 +1,6 @@
 package rungbook.web.pages;
 
+import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import io.vertx.ext.web.RoutingContext;
 import jakarta.ws.rs.CookieParam;
@@ -10,6 +11,7 @@ import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.QueryParam;
 import jakarta.ws.rs.core.Context;
 import jakarta.ws.rs.core.MediaType;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import rungbook.markdown.Slug;
@@ -24,16 +26,16 @@ import rungbook.web.http.ProblemException;
 import rungbook.web.service.CompiledLibrary;
 import rungbook.web.service.Requests;
 
-/** Where texts are written. */
+/** The editor, and the form for a new tree. */
 @Path("/")
 @Produces(MediaType.TEXT_HTML)
 class EditPage {
   private final Store store;
-  private final CompiledLibrary shelf;
+  private final CompiledLibrary library;
 
-  EditPage(Store store, CompiledLibrary shelf) {
+  EditPage(Store store, CompiledLibrary library) {
     this.store = store;
-    this.shelf = shelf;
+    this.library = library;
   }
 
   /** @param basedOn the revision the text is from; 0 for a new document */
@@ -42,11 +44,20 @@ class EditPage {
       boolean tree) {}
 
   /** @param systems what a new tree can be for, by id */
-  record NewView(List<System> systems) {}
+  record NewView(List<SystemChoice> systems) {}
 
-  record System(String id, String title) {}
+  record SystemChoice(String id, String title) {}
 
-  /** @param draft a text that lost the race, to go on with on top of the newest revision; 0 for the revision itself */
+  @CheckedTemplate(basePath = "")
+  static final class Templates {
+    private Templates() {}
+
+    static native TemplateInstance edit(View edit);
+
+    static native TemplateInstance newTree(NewView choice);
+  }
+
+  /** @param draft the id of a conflicting draft to edit on top of the newest revision; 0 for the revision itself */
   @GET
   @Path("edit/{path:.+}")
   public TemplateInstance edit(String path, @QueryParam("line") @DefaultValue("1") int line,
@@ -59,17 +70,18 @@ class EditPage {
           : "download the draft from the picture's history, and upload it from the editor of the tree that shows it");
     }
     var head = Requests.head(store, at);
-    return Pages.edit(view(at, draft == 0 ? head.text() : Requests.draft(store, at, draft).text(), head.number(), line,
-        author, request));
+    return Templates
+        .edit(view(at, draft == 0 ? head.text() : Requests.draft(store, at, draft).text(), head.number(), line,
+            author, request));
   }
 
   @GET
   @Path("new")
   public TemplateInstance choose() {
-    var systems = shelf.library().shared().systems().values().stream()
-        .map((Vocabulary system) -> new System(system.id(), system.title()))
-        .sorted(java.util.Comparator.comparing(System::title)).toList();
-    return Pages.newTree(new NewView(systems));
+    var systems = library.current().shared().systems().values().stream()
+        .map((Vocabulary system) -> new SystemChoice(system.id(), system.title()))
+        .sorted(Comparator.comparing(SystemChoice::title)).toList();
+    return Templates.newTree(new NewView(systems));
   }
 
   @GET
@@ -80,7 +92,7 @@ class EditPage {
       @CookieParam(AuthorCookie.NAME) @DefaultValue("") String author,
       @Context RoutingContext request) {
     var at = free("trees/", title);
-    return Pages.edit(view(at, NewTexts.tree(title.strip(), complaint.strip(), system), 0, 1, author, request));
+    return Templates.edit(view(at, NewTexts.tree(title.strip(), complaint.strip(), system), 0, 1, author, request));
   }
 
   @GET
@@ -88,7 +100,7 @@ class EditPage {
   public TemplateInstance beginShared(@QueryParam("folder") @DefaultValue("") String folder,
       @QueryParam("title") @DefaultValue("") String title,
       @CookieParam(AuthorCookie.NAME) @DefaultValue("") String author, @Context RoutingContext request) {
-    return Pages.edit(view(free(folder, title), NewTexts.shared(folder, title.strip()), 0, 1, author, request));
+    return Templates.edit(view(free(folder, title), NewTexts.shared(folder, title.strip()), 0, 1, author, request));
   }
 
   // a removed document's name can be used again: its next revision follows the one that removed it

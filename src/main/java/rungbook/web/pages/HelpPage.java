@@ -1,5 +1,6 @@
 package rungbook.web.pages;
 
+import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.Path;
@@ -11,8 +12,15 @@ import jakarta.ws.rs.core.MediaType;
 @Produces(MediaType.TEXT_HTML)
 class HelpPage {
 
+  @CheckedTemplate(basePath = "")
+  static final class Templates {
+    private Templates() {}
+
+    static native TemplateInstance help();
+  }
+
   @GET
   public TemplateInstance show() {
-    return Pages.help();
+    return Templates.help();
   }
 }

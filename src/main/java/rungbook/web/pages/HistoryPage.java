@@ -1,5 +1,6 @@
 package rungbook.web.pages;
 
+import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.ws.rs.DefaultValue;
 import jakarta.ws.rs.FormParam;
@@ -25,7 +26,7 @@ import rungbook.web.service.KeptDraft;
 import rungbook.web.service.Requests;
 import rungbook.web.views.Difference;
 
-/** What became of a document: its revisions, the difference between two of them, and drafts that lost a race. */
+/** A document's history: its revisions, the difference between two of them, and conflicting drafts. */
 @Path("/history")
 @Produces(MediaType.TEXT_HTML)
 class HistoryPage {
@@ -39,15 +40,22 @@ class HistoryPage {
   /**
    * @param revisions some of them, newest first
    * @param older the smallest number of these when there are older ones; else 0
-   * @param drafts the newest; {@code moreDrafts} others are kept too
+   * @param drafts the newest; {@code moreDrafts} is the number of older ones
    * @param firstBroken 0 while the chain of hashes holds
    */
   record View(String path, String href, String viewHref, boolean picture, List<DocumentEntry> revisions, int older,
       int from, int to,
       List<Difference.Line> difference, List<DraftView> drafts, int moreDrafts, int firstBroken) {}
 
-  /** A draft, and what it has that the newest revision has not; nothing for a picture. */
+  /** A draft and how it differs from the newest revision; no difference for a picture. */
   record DraftView(KeptDraft draft, List<Difference.Line> difference) {}
+
+  @CheckedTemplate(basePath = "")
+  static final class Templates {
+    private Templates() {}
+
+    static native TemplateInstance history(View history);
+  }
 
   @GET
   @Path("{path:.+}")
@@ -56,7 +64,7 @@ class HistoryPage {
     var at = Requests.path(path);
     var some = Requests.history(store, at, before);
     var newest = store.head(at).map(Revision::number).orElse(0);
-    return Pages.history(view(at, some, from == null ? Math.max(0, newest - 1) : from, to == null ? newest : to));
+    return Templates.history(view(at, some, from == null ? Math.max(0, newest - 1) : from, to == null ? newest : to));
   }
 
   private View view(DocumentPath at, List<Revision> some, int from, int to) {

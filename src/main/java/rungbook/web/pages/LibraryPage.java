@@ -1,5 +1,6 @@
 package rungbook.web.pages;
 
+import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.ws.rs.DefaultValue;
 import jakarta.ws.rs.GET;
@@ -16,19 +17,26 @@ import rungbook.web.views.Search;
 @Path("/")
 @Produces(MediaType.TEXT_HTML)
 class LibraryPage {
-  private final CompiledLibrary shelf;
+  private final CompiledLibrary library;
 
-  LibraryPage(CompiledLibrary shelf) {
-    this.shelf = shelf;
+  LibraryPage(CompiledLibrary library) {
+    this.library = library;
   }
 
   /** @param asked what was searched for; empty for the whole library */
   record View(String company, String asked, List<TreeEntry> trees, int allTrees) {}
 
+  @CheckedTemplate(basePath = "")
+  static final class Templates {
+    private Templates() {}
+
+    static native TemplateInstance library(View library);
+  }
+
   @GET
   public TemplateInstance show(@QueryParam("q") @DefaultValue("") String asked) {
-    var library = shelf.library();
-    var found = Search.find(library.trees(), asked).stream().map(TreeEntry::of).toList();
-    return Pages.library(new View(shelf.company().orElse(""), asked.strip(), found, library.trees().size()));
+    var current = library.current();
+    var found = Search.find(current.trees(), asked).stream().map(TreeEntry::of).toList();
+    return Templates.library(new View(library.company().orElse(""), asked.strip(), found, current.trees().size()));
   }
 }

@@ -47,10 +47,39 @@ public final class NewTexts {
     return "---\ntitle: " + quoted(title) + "\n" + switch (folder) {
       case "shared/cautions/" -> "level: caution\n---\n\nWhat can hurt, and what to do about it.\n";
       case "shared/meters/" -> "---\n\n```meter\nAC volts: 0 to 600 V, digit 0.1 V, 1 % + 3 digits, 10 Mohm\n```\n";
-      case "shared/systems/" -> "---\n\nThe sequence of operation.\n\n```locations\nthermostat: start\n```\n\n"
-          + "```points\nR: at thermostat\n```\n\n```faults\n```\n";
-      default ->
-          "exits: done\n---\n\n## Do it\n\n```task\n```\n\n- done: [Done](#done)\n\n## Done\n\n```exit\nanswer: done\n```\n";
+      case "shared/systems/" -> """
+          ---
+
+          The sequence of operation.
+
+          ```locations
+          thermostat: start
+          ```
+
+          ```points
+          R: at thermostat
+          ```
+
+          ```faults
+          ```
+          """;
+      default -> """
+          exits: done
+          ---
+
+          ## Do it
+
+          ```task
+          ```
+
+          - done: [Done](#done)
+
+          ## Done
+
+          ```exit
+          answer: done
+          ```
+          """;
     };
   }
 

@@ -1,5 +1,6 @@
 package rungbook.web.pages;
 
+import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import io.vertx.ext.web.RoutingContext;
 import jakarta.ws.rs.GET;
@@ -28,17 +29,20 @@ import rungbook.web.views.ProofViews;
 @Path("/proof")
 @Produces(MediaType.TEXT_HTML)
 class ProofPage {
-  private final CompiledLibrary shelf;
+  private final CompiledLibrary library;
   private final Store store;
   private final ProofService proofs;
 
-  ProofPage(CompiledLibrary shelf, Store store, ProofService proofs) {
-    this.shelf = shelf;
+  ProofPage(CompiledLibrary library, Store store, ProofService proofs) {
+    this.library = library;
     this.store = store;
     this.proofs = proofs;
   }
 
-  /** @param unproved why there is no proof; empty where there is one. @param problems what the proof shows wrong */
+  /**
+   * @param unproved why there is no proof; empty where there is one
+   * @param problems what the proof shows wrong
+   */
   record View(String title, String treeHref, String editHref, String path, List<InlineCode.Part> unproved,
       Optional<ProofView> proof,
       List<ProblemView> problems) {
@@ -47,16 +51,23 @@ class ProofPage {
     }
   }
 
+  @CheckedTemplate(basePath = "")
+  static final class Templates {
+    private Templates() {}
+
+    static native TemplateInstance proof(View page);
+  }
+
   @GET
   @Path("{path:.+}")
   public TemplateInstance show(String path, @Context RoutingContext request) {
     var at = Requests.head(store, Requests.path(path)).path();
-    var compiled = shelf.tree(at).orElseThrow(() -> ProblemException.noTree(path));
+    var compiled = library.tree(at).orElseThrow(() -> ProblemException.noTree(path));
     var href = UrlPath.of(at.text());
     var result = proofs.saved(compiled, Asker.of(request));
     var why = result.proved().isPresent() ? ""
         : Wording.of(result.problems().get(0)).sentence(result.problems().get(0));
-    return Pages.proof(
+    return Templates.proof(
         new View(TreeEntry.of(compiled).title(), "/tree/" + href, "/edit/" + href, at.text(), InlineCode.parts(why),
             result.proved().map(proof -> ProofViews.of(proof, "/tree/" + href)),
             ProblemView.of(Silencing.ofProof(compiled.tree(), result).shown())));

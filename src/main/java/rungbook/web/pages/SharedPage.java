@@ -1,5 +1,6 @@
 package rungbook.web.pages;
 
+import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.Path;
@@ -20,15 +21,15 @@ import rungbook.web.service.Requests;
 import rungbook.web.views.PageLinks;
 import rungbook.web.views.ProblemView;
 
-/** What trees share, and any of its texts as people read it. */
+/** The list of shared texts, and the page of one text. */
 @Path("/")
 @Produces(MediaType.TEXT_HTML)
 class SharedPage {
-  private final CompiledLibrary shelf;
+  private final CompiledLibrary library;
   private final Store store;
 
-  SharedPage(CompiledLibrary shelf, Store store) {
-    this.shelf = shelf;
+  SharedPage(CompiledLibrary library, Store store) {
+    this.library = library;
     this.store = store;
   }
 
@@ -43,10 +44,19 @@ class SharedPage {
 
   record TextView(Item item, String href, String prose, List<ProblemView> problems, DocumentEntry revision) {}
 
+  @CheckedTemplate(basePath = "")
+  static final class Templates {
+    private Templates() {}
+
+    static native TemplateInstance shared(List<Folder> folders);
+
+    static native TemplateInstance text(TextView text);
+  }
+
   @GET
   @Path("shared")
   public TemplateInstance list() {
-    return Pages.shared(Stream.of(
+    return Templates.shared(Stream.of(
         folder("cautions", "Cautions", "What can hurt, named by every step where it can"),
         folder("systems", "Systems",
             "Locations, points, controls and faults that trees name; the circuit that proves them"),
@@ -57,7 +67,7 @@ class SharedPage {
   private Folder folder(String name, String title, String about) {
     var path = "shared/" + name + "/";
     return new Folder(path, title, about,
-        shelf.library().text().in(path).values().stream().map(SharedPage::item).toList());
+        library.current().text().in(path).values().stream().map(SharedPage::item).toList());
   }
 
   private static Item item(Source source) {
@@ -71,7 +81,7 @@ class SharedPage {
   public TemplateInstance show(String path) {
     var at = Requests.path(path);
     var revision = Requests.head(store, at);
-    return Pages.text(view(revision));
+    return Templates.text(view(revision));
   }
 
   private TextView view(Revision revision) {
@@ -79,6 +89,6 @@ class SharedPage {
     var source = new Source(path, revision.text());
     return new TextView(item(source), UrlPath.of(path),
         Prose.of(DocumentReader.read(source), new PageLinks(path)).whole(),
-        ProblemView.of(shelf.found(revision.path()).shown()), DocumentEntry.of(revision));
+        ProblemView.of(library.found(revision.path()).shown()), DocumentEntry.of(revision));
   }
 }

@@ -1,5 +1,6 @@
 package rungbook.web.pages;
 
+import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.ws.rs.CookieParam;
 import jakarta.ws.rs.DefaultValue;
@@ -13,6 +14,7 @@ import java.util.List;
 import java.util.Locale;
 import org.jboss.resteasy.reactive.RestForm;
 import org.jboss.resteasy.reactive.multipart.FileUpload;
+import org.jspecify.annotations.Nullable;
 import rungbook.store.document.ImportBatch;
 import rungbook.store.document.LibraryArchive;
 import rungbook.store.document.Save;
@@ -20,7 +22,7 @@ import rungbook.web.http.AuthorCookie;
 import rungbook.web.http.ProblemException;
 import rungbook.web.service.Importer;
 
-/** Brings a folder or zip of Markdown in, and takes the library out. */
+/** Imports a folder or zip of Markdown, and exports the library. */
 @Path("/transfer")
 @Produces(MediaType.TEXT_HTML)
 class TransferPage {
@@ -31,11 +33,18 @@ class TransferPage {
   }
 
   /** @param done what an import did; null before one */
-  record View(String author, Importer.Report done) {}
+  record View(String author, Importer.@Nullable Report done) {}
+
+  @CheckedTemplate(basePath = "")
+  static final class Templates {
+    private Templates() {}
+
+    static native TemplateInstance transfer(View transfer);
+  }
 
   @GET
   public TemplateInstance show(@CookieParam(AuthorCookie.NAME) @DefaultValue("") String author) {
-    return Pages.transfer(new View(AuthorCookie.name(author), null));
+    return Templates.transfer(new View(AuthorCookie.name(author), null));
   }
 
   @POST
@@ -45,7 +54,7 @@ class TransferPage {
     if (chosen.isEmpty()) {
       throw ProblemException.badRequest("no file was chosen", "choose a zip, Markdown files, or a folder");
     }
-    return Pages.transfer(new View(name, importer.bring(read(chosen), name)));
+    return Templates.transfer(new View(name, importer.bring(read(chosen), name)));
   }
 
   private static ImportBatch read(List<FileUpload> chosen) throws IOException {

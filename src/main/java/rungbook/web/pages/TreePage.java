@@ -1,5 +1,6 @@
 package rungbook.web.pages;
 
+import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.Path;
@@ -29,13 +30,13 @@ import rungbook.web.views.StepViews;
 @Path("/tree")
 @Produces(MediaType.TEXT_HTML)
 class TreePage {
-  private final CompiledLibrary shelf;
+  private final CompiledLibrary library;
   private final Store store;
   private final PackService packs;
   private final MapService maps;
 
-  TreePage(CompiledLibrary shelf, Store store, PackService packs, MapService maps) {
-    this.shelf = shelf;
+  TreePage(CompiledLibrary library, Store store, PackService packs, MapService maps) {
+    this.library = library;
     this.store = store;
     this.packs = packs;
     this.maps = maps;
@@ -46,31 +47,39 @@ class TreePage {
 
   record Chapter(String title, String prose) {}
 
-  /** @param map the tree's drawing, ready to stand in a page */
+  /** @param map the tree's drawing as SVG */
   record View(String path, String href, TreeEntry entry, String meter, String systemHref, DocumentEntry revision,
       int drafts,
       String introduction, List<Part> parts, List<ProblemView> problems, String map,
       Optional<PackService.Offer> pack) {}
+
+  @CheckedTemplate(basePath = "")
+  static final class Templates {
+    private Templates() {}
+
+    static native TemplateInstance tree(View tree);
+  }
 
   @GET
   @Path("{path:.+}")
   public TemplateInstance show(String path) {
     var at = Requests.path(path);
     var revision = Requests.head(store, at);
-    var compiled = shelf.tree(at).orElseThrow(() -> ProblemException.noTree(path));
-    return Pages.tree(view(at, compiled, DocumentEntry.of(revision)));
+    var compiled = library.tree(at).orElseThrow(() -> ProblemException.noTree(path));
+    return Templates.tree(view(at, compiled, DocumentEntry.of(revision)));
   }
 
   private View view(DocumentPath at, CompiledTree compiled, DocumentEntry revision) {
     var tree = compiled.tree();
-    var views = new StepViews(tree, shelf.library().shared().cautions());
+    var views = new StepViews(tree, library.current().shared().cautions());
     return new View(at.text(), UrlPath.of(at.text()), TreeEntry.of(compiled), tree.meter().title(),
         tree.system().map(system -> "/text/shared/systems/" + UrlPath.of(system.id()) + ".md").orElse(""), revision,
         store.drafts(at).size(), views.prose(tree.document()).introduction(), parts(compiled, views),
         ProblemView.of(compiled.problems()), maps.inPage(compiled), packs.offer(compiled));
   }
 
-  // the text's own order, chapters where they stand; what fragments bring comes last
+  // in the order of the text, with its chapters; the steps of fragments come last
+  @SuppressWarnings("ReferenceEquality") // a document's value is all its text
   private static List<Part> parts(CompiledTree compiled, StepViews views) {
     var tree = compiled.tree();
     var parts = new ArrayList<Part>();
@@ -84,6 +93,7 @@ class TreePage {
     return parts;
   }
 
+  @SuppressWarnings("ReferenceEquality") // sections with the same text are different steps
   private static Optional<Step> stepOf(List<Step> steps, Section section) {
     return steps.stream().filter(step -> step.header().section() == section).findFirst();
   }

@@ -10,6 +10,7 @@ import java.util.concurrent.TimeUnit;
 import java.util.concurrent.locks.ReentrantLock;
 import java.util.stream.Collectors;
 import org.jboss.logging.Logger;
+import org.jspecify.annotations.Nullable;
 import rungbook.library.ChangedOutside;
 import rungbook.library.CompiledTree;
 import rungbook.library.LibraryCompiler;
@@ -23,43 +24,49 @@ import rungbook.store.Store;
 import rungbook.store.document.DocumentPath;
 import rungbook.store.document.Revision;
 
-/** The library as it is compiled now; compiled again when something was saved. */
+/** The compiled library; compiled again after each save. */
 @ApplicationScoped
 public class CompiledLibrary {
   private static final Logger LOG = Logger.getLogger("rungbook");
+  private static final Library NOTHING = LibraryCompiler
+      .compile(new LibraryText(new TreeMap<>(), new TreeMap<>(), List.of()));
   private static final long PATIENCE_MILLIS = 2_000;
   private final ReentrantLock compiling = new ReentrantLock();
   private final Store store;
-  private volatile Compiled compiled = new Compiled(-1, List.of(), null, true);
+  private volatile Compiled compiled = new Compiled(-1, List.of(), NOTHING, true);
 
   public CompiledLibrary(Store store) {
     this.store = store;
   }
 
   /** @param isIntact whether every text is what was saved */
-  private record Compiled(long changes, List<Revision> heads, Library library, boolean isIntact) {}
-
-  public Library library() {
-    return current().library();
+  private record Compiled(long changes, List<Revision> heads, Library library, boolean isIntact) {
+    boolean isBeforeTheFirst() {
+      return changes < 0;
+    }
   }
 
-  /** The newest revisions that {@link #library} was compiled from. */
+  public Library current() {
+    return latest().library();
+  }
+
+  /** The newest revisions that {@link #current} was compiled from. */
   List<Revision> heads() {
-    return current().heads();
+    return latest().heads();
   }
 
-  private Compiled current() {
+  private Compiled latest() {
     var found = compiled;
     return found.changes() == store.changes() || !mayCompile(found) ? compiled : compileOnce(found);
   }
 
   /**
-   * One reader compiles; the others wait a moment, so that who has saved sees it, and then read the last library that
-   * is there.
+   * One reader compiles. The others wait up to two seconds, so that an author sees the new save, and then read the last
+   * library.
    */
   private boolean mayCompile(Compiled found) {
     try {
-      return found.library() == null ? lockFirst() : compiling.tryLock(PATIENCE_MILLIS, TimeUnit.MILLISECONDS);
+      return found.isBeforeTheFirst() ? lockFirst() : compiling.tryLock(PATIENCE_MILLIS, TimeUnit.MILLISECONDS);
     } catch (InterruptedException stopped) {
       Thread.currentThread().interrupt();
       return false;
@@ -75,7 +82,7 @@ public class CompiledLibrary {
     try {
       return compileAgain();
     } catch (RuntimeException failed) {
-      if (found.library() == null) {
+      if (found.isBeforeTheFirst()) {
         throw failed;
       }
       LOG.error("the library cannot be compiled; the last one is shown", failed);
@@ -104,13 +111,13 @@ public class CompiledLibrary {
 
   /** Only trees whose text changed are compiled again, unless something that all of them use changed too. */
   private static Library compile(LibraryText text, Library before) {
-    if (before == null || !isSharedAlike(text, before.text())) {
+    if (!isSharedAlike(text, before.text())) {
       return LibraryCompiler.compile(text);
     }
     var known = before.trees().stream().collect(Collectors.toMap(CompiledTree::path, tree -> tree));
     var trees = text.in("trees/").entrySet().stream().map(entry -> {
       var old = known.get(entry.getValue().name());
-      return old.tree().source().text().equals(entry.getValue().text()) ? old
+      return old != null && old.tree().source().text().equals(entry.getValue().text()) ? old
           : LibraryCompiler.compile(entry.getKey(), entry.getValue(), before.shared(), text);
     }).toList();
     return new Library(text, before.shared(), trees, before.ofShared());
@@ -120,7 +127,11 @@ public class CompiledLibrary {
     return now.texts().keySet().equals(before.texts().keySet()) && alike(now.pictures(), before.pictures())
         && now.unreadable().isEmpty() && before.unreadable().isEmpty()
         && now.texts().entrySet().stream().filter(text -> !text.getKey().startsWith("trees/"))
-            .allMatch(text -> text.getValue().text().equals(before.texts().get(text.getKey()).text()));
+            .allMatch(text -> isSame(text.getValue(), before.texts().get(text.getKey())));
+  }
+
+  private static boolean isSame(Source now, @Nullable Source before) {
+    return before != null && now.text().equals(before.text());
   }
 
   private static boolean alike(Map<String, byte[]> now, Map<String, byte[]> before) {
@@ -129,12 +140,12 @@ public class CompiledLibrary {
   }
 
   public Optional<CompiledTree> tree(DocumentPath path) {
-    return library().trees().stream().filter(tree -> tree.path().equals(path.text())).findFirst();
+    return current().trees().stream().filter(tree -> tree.path().equals(path.text())).findFirst();
   }
 
   /** A tree's text as somebody has it on the screen, against the library as saved. */
   public CompiledTree compile(DocumentPath path, String text) {
-    return LibraryCompiler.compile(id(path), new Source(path.text(), text), library().shared(), library().text());
+    return LibraryCompiler.compile(id(path), new Source(path.text(), text), current().shared(), current().text());
   }
 
   /** What is wrong with any text as somebody has it on the screen. */
@@ -142,14 +153,14 @@ public class CompiledLibrary {
     if (path.isTree()) {
       return compile(path, text).found();
     }
-    var texts = new TreeMap<>(library().text().texts());
+    var texts = new TreeMap<>(current().text().texts());
     texts.put(path.text(), new Source(path.text(), text));
-    return foundIn(path, LibraryCompiler.compile(new LibraryText(texts, library().text().pictures(), List.of())));
+    return foundIn(path, LibraryCompiler.compile(new LibraryText(texts, current().text().pictures(), List.of())));
   }
 
   /** What is wrong with a text as saved. */
   public ProblemList found(DocumentPath path) {
-    return tree(path).map(CompiledTree::found).orElseGet(() -> foundIn(path, library()));
+    return tree(path).map(CompiledTree::found).orElseGet(() -> foundIn(path, current()));
   }
 
   private static ProblemList foundIn(DocumentPath path, Library library) {
@@ -158,7 +169,7 @@ public class CompiledLibrary {
 
   /** The company's name, where the library says whose it is. */
   public Optional<String> company() {
-    return Optional.ofNullable(library().text().texts().get(DocumentPath.COMPANY.text()))
+    return Optional.ofNullable(current().text().texts().get(DocumentPath.COMPANY.text()))
         .flatMap(source -> DocumentReader.read(source).front("company")).map(Entry::value);
   }
 

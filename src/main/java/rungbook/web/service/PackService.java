@@ -14,14 +14,14 @@ import rungbook.pack.page.PackInput;
 import rungbook.store.document.Revision;
 import rungbook.tree.Target;
 
-/** The packs of the library as it is now, each made once for as long as its tree does not change. */
+/** The packs of the current library; a pack is made again only when its tree changes. */
 @ApplicationScoped
 public class PackService {
-  private final CompiledLibrary shelf;
+  private final CompiledLibrary library;
   private final PerTree<Pack> made = new PerTree<>();
 
-  PackService(CompiledLibrary shelf) {
-    this.shelf = shelf;
+  PackService(CompiledLibrary library) {
+    this.library = library;
   }
 
   /**
@@ -34,14 +34,14 @@ public class PackService {
 
   /** @param tree a sound one */
   public Pack of(CompiledTree tree) {
-    return pack(tree, shelf.library(), revisions());
+    return pack(tree, library.current(), revisions());
   }
 
   /** Every tree without errors. */
   public List<Pack> all() {
-    var library = shelf.library();
+    var current = library.current();
     var revisions = revisions();
-    return library.trees().stream().filter(CompiledTree::isSound).map(tree -> pack(tree, library, revisions)).toList();
+    return current.trees().stream().filter(CompiledTree::isSound).map(tree -> pack(tree, current, revisions)).toList();
   }
 
   /** Empty for a tree with errors. */
@@ -53,13 +53,13 @@ public class PackService {
     var ids = tree.tree().steps().stream().flatMap(step -> step.ways().stream())
         .flatMap(way -> way.target() instanceof Target.ToTree other ? Stream.of(other.tree()) : Stream.empty())
         .collect(Collectors.toSet());
-    return shelf.library().trees().stream()
+    return library.current().trees().stream()
         .filter(other -> ids.contains(other.tree().id()) && !other.path().equals(tree.path())).map(TreeEntry::of)
         .toList();
   }
 
   private Map<String, Integer> revisions() {
-    return shelf.heads().stream().collect(Collectors.toMap(head -> head.path().text(), Revision::number));
+    return library.heads().stream().collect(Collectors.toMap(head -> head.path().text(), Revision::number));
   }
 
   private Pack pack(CompiledTree tree, Library library, Map<String, Integer> revisions) {

@@ -4,15 +4,15 @@ import java.lang.ref.SoftReference;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
 import rungbook.library.CompiledTree;
 
 /**
- * What was made from compiled trees, kept for as long as a tree is not compiled anew, which happens when its text or
- * anything
- * that it uses changes. Of many trees those last asked for are kept, and none when memory runs short. Threads may
- * share one.
+ * Caches what is made from compiled trees. An entry is valid until its tree is compiled again, that is, until its text
+ * or anything it uses changes. Keeps the most recently used entries, and drops them when memory runs short.
+ * Thread-safe.
  *
- * @param <T> what is made; nobody changes it
+ * @param <T> what is made; immutable
  */
 final class PerTree<T> {
   private static final int MOST_KEPT = 512;
@@ -24,7 +24,7 @@ final class PerTree<T> {
   };
 
   private record Kept<T>(CompiledTree tree, String variant, SoftReference<T> made) {
-    // by identity: a compiled tree's value is all its text
+    @SuppressWarnings("ReferenceEquality") // a compiled tree's value is all its text
     boolean isOf(CompiledTree tree, String variant) {
       return this.tree == tree && this.variant.equals(variant);
     }
@@ -43,7 +43,7 @@ final class PerTree<T> {
     return made;
   }
 
-  private T known(CompiledTree tree, String variant) {
+  private @Nullable T known(CompiledTree tree, String variant) {
     synchronized (kept) {
       var found = kept.get(tree.path());
       return found != null && found.isOf(tree, variant) ? found.made().get() : null;

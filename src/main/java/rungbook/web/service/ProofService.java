@@ -58,7 +58,7 @@ public class ProofService {
 
   @Inject
   ProofService(CompiledLibrary shelf, ProofSettings settings) {
-    this(shelf::library, provenBy(new Prover(Samples.USUAL)), settings);
+    this(shelf::current, provenBy(new Prover(Samples.USUAL)), settings);
   }
 
   ProofService(Supplier<Library> library, Method method, ProofSettings settings) {

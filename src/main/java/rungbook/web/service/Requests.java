@@ -3,7 +3,6 @@ package rungbook.web.service;
 import java.nio.CharBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import rungbook.store.Store;
@@ -13,7 +12,7 @@ import rungbook.store.document.Outcome;
 import rungbook.store.document.Revision;
 import rungbook.web.http.ProblemException;
 
-/** Turns what requests ask for into what the store has, or into trouble that says what is missing. */
+/** Looks up in the store what requests name; throws a problem that says what is missing. */
 public final class Requests {
   public static final int REVISIONS_AT_ONCE = 50;
 
@@ -59,14 +58,16 @@ public final class Requests {
     }
     try {
       var bytes = StandardCharsets.UTF_8.newEncoder().encode(CharBuffer.wrap(text));
-      return Arrays.copyOf(bytes.array(), bytes.limit());
+      var copy = new byte[bytes.remaining()];
+      bytes.get(copy);
+      return copy;
     } catch (CharacterCodingException loneSurrogate) {
       throw ProblemException.badRequest("the text holds half of a character: a surrogate without its other half",
           "send the text as UTF-8");
     }
   }
 
-  /** The revision that now stands, or trouble with both texts when somebody else was first. */
+  /** The current revision after a save; on a conflict, throws a problem with both texts. */
   public static Revision saved(Outcome outcome) {
     if (outcome instanceof Outcome.Conflict conflict) {
       throw ProblemException.of(409, "Somebody else saved first",

@@ -13,9 +13,8 @@ import rungbook.source.Source;
 import rungbook.store.document.Revision;
 
 /**
- * The store's newest revisions as a library's text. Each is compared with its hash first. A shared text or picture
- * that is not
- * what was saved is left out, so that no tree takes it in.
+ * The store's newest revisions as a library's text. Each is compared with its hash first. A shared text or picture that
+ * is not what was saved is left out, so that no tree takes it in.
  *
  * @param changedOutside paths of what is not what was saved
  */

@@ -5,7 +5,11 @@ import rungbook.source.Severity;
 import rungbook.source.Wording;
 import rungbook.text.UrlPath;
 
-/** A tree in a list. @param system the system's title; empty when the tree names none */
+/**
+ * A tree in a list.
+ *
+ * @param system the system's title; empty when the tree names none
+ */
 public record TreeEntry(String path, String title, String complaint, String system, int steps, long errors,
     long warnings, boolean sound) {
 

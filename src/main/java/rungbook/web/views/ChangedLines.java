@@ -5,13 +5,12 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 
 /**
- * Which lines differ between two texts, in near linear time. What both texts begin and end with is put aside; the rest
- * is cut at
- * the lines that occur once in each (the patience method); only short pieces between those cuts are compared line by
- * line. A
- * piece that is too large for that counts as replaced.
+ * Which lines differ between two texts, in near linear time. The common beginning and end are left out; the rest is cut
+ * at the lines that occur once in each (the patience method); only short pieces between those cuts are compared line by
+ * line. A piece that is too large for that counts as replaced.
  */
 final class ChangedLines {
   /** The comparison of a piece (Myers) takes as many steps as its lines, squared, in the worst case. */
@@ -108,14 +107,14 @@ final class ChangedLines {
     var pairs = new ArrayList<int[]>();
     for (var line = piece.from(); line < piece.to(); line++) {
       var newLine = newPlaces.getOrDefault(before.get(line), -1);
-      if (newLine >= 0 && places.get(before.get(line)) >= 0) {
+      if (newLine >= 0 && places.getOrDefault(before.get(line), -1) >= 0) {
         pairs.add(new int[] {line, newLine});
       }
     }
     return pairs;
   }
 
-  private static HashMap<String, Integer> places(List<String> lines, int from, int to) {
+  private static Map<String, Integer> places(List<String> lines, int from, int to) {
     var places = new HashMap<String, Integer>();
     for (var line = from; line < to; line++) {
       places.merge(lines.get(line), line, (one, another) -> -1);
@@ -123,7 +122,7 @@ final class ChangedLines {
     return places;
   }
 
-  /** The most of the pairs that stand in the same order in both texts: a longest increasing subsequence. */
+  /** The longest list of pairs that have the same order in both texts: a longest increasing subsequence. */
   private static List<int[]> inBothOrders(List<int[]> pairs) {
     var last = new int[pairs.size()];
     var previous = new int[pairs.size()];

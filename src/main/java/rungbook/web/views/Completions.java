@@ -22,7 +22,7 @@ import rungbook.web.service.TreeEntry;
  * The words that a tree may use, as an editor offers them.
  *
  * @param keys the lines that each kind of block may have
- * @param values what may stand behind a key, by key
+ * @param values the values that a key may have, by key
  * @param trees the other trees of the library, by file name and title
  */
 public record Completions(Map<String, Collection<String>> keys, Map<String, Collection<String>> values,

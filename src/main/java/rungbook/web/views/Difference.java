@@ -24,7 +24,7 @@ public final class Difference {
     this.after = lines(after);
   }
 
-  /** How a line stands in the newer text; a note is no line of either text. */
+  /** What became of a line in the newer text; a note is a line of neither text. */
   public enum Kind {
     SAME, ADDED, TAKEN_OUT, LEFT_OUT, NOTE
   }

@@ -1,6 +1,8 @@
 package rungbook.web.views;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import rungbook.proof.accounting.ReadingHistogram;
@@ -9,9 +11,8 @@ import rungbook.proof.report.Proof;
 import rungbook.text.Markup;
 
 /**
- * A small picture of the readings at a check: healthy systems stand above the line, whoever arrives with a fault hangs
- * below
- * it, and the limits cut through both. Heights go by the square root, so that a few are still seen beside many.
+ * A small histogram of the readings at a check: healthy systems above the line, systems with a fault below it, and the
+ * limits across both. Heights are square roots of the shares, so that a rare reading still shows beside a common one.
  */
 final class HistogramSvg {
   private static final int WIDTH_PX = 300;
@@ -22,35 +23,36 @@ final class HistogramSvg {
   private static final int LABEL_PX = 46;
   private static final double TOO_FEW_TO_DRAW = 5e-4;
   private final Proof.Check check;
-  private final ReadingHistogram humps;
+  private final ReadingHistogram histogram;
   private final String unit;
   private final StringBuilder svg = new StringBuilder();
 
   HistogramSvg(Proof.Check check, String unit) {
     this.check = check;
-    this.humps = check.humps();
+    this.histogram = check.humps();
     this.unit = unit;
   }
 
   String svg() {
-    add("<svg xmlns=\"http://www.w3.org/2000/svg\" class=\"humps\" role=\"img\" viewBox=\"0 0 %d %d\"><title>Readings at %s</title>"
-        + "<desc>%s</desc>", WIDTH_PX, HEIGHT_PX, Markup.escape(check.title()), Markup.escape(told()));
-    hump(humps.healthy(), -1, "healthy");
-    hump(humps.arriving(), 1, "faulty");
+    add("<svg xmlns=\"http://www.w3.org/2000/svg\" class=\"histogram\" role=\"img\" viewBox=\"0 0 %d %d\">"
+        + "<title>Readings at %s</title><desc>%s</desc>", WIDTH_PX, HEIGHT_PX,
+        Markup.escape(check.title()), Markup.escape(inWords()));
+    outline(histogram.healthy(), -1, "healthy");
+    outline(histogram.arriving(), 1, "faulty");
     add("<path class=\"axis\" d=\"M%d %dH%d\"/>", MARGIN_PX, LINE_PX, WIDTH_PX - MARGIN_PX);
     text(MARGIN_PX, HEIGHT_PX - 5, "start", "0");
-    text(WIDTH_PX - MARGIN_PX, HEIGHT_PX - 4, "end", number(humps.high()) + " " + unit + " and over");
+    text(WIDTH_PX - MARGIN_PX, HEIGHT_PX - 4, "end", number(histogram.high()) + " " + unit + " and over");
     limits();
     return svg.append("</svg>").toString();
   }
 
-  private void hump(double[] shares, int direction, String kind) {
-    var most = java.util.Arrays.stream(shares).max().orElse(0);
+  private void outline(double[] shares, int direction, String kind) {
+    var most = Arrays.stream(shares).max().orElse(0);
     var path = new StringBuilder("M" + MARGIN_PX + " " + LINE_PX);
     for (var bin = 0; bin < shares.length; bin++) {
       var height = most == 0 ? 0 : TALLEST_PX * Math.sqrt(shares[bin] / most);
       path.append(String.format(Locale.ROOT, "V%.1fH%.1f", LINE_PX + direction * height,
-          x(humps.high() * (bin + 1) / shares.length)));
+          x(histogram.high() * (bin + 1) / shares.length)));
     }
     add("<path class=\"%s\" d=\"%sV%dz\"/>", kind, path, LINE_PX);
   }
@@ -69,17 +71,17 @@ final class HistogramSvg {
   }
 
   private double x(double reading) {
-    return MARGIN_PX + (WIDTH_PX - 2 * MARGIN_PX) * Math.min(1, reading / humps.high());
+    return MARGIN_PX + (WIDTH_PX - 2 * MARGIN_PX) * Math.min(1, reading / histogram.high());
   }
 
   /** The picture in words. */
-  String told() {
+  String inWords() {
     var limits = check.limits().stream().map(limit -> ReportNumbers.number(limit.at()) + " " + unit).toList();
-    return "Healthy systems read " + stretches(humps.healthy(), 0) + ". Who arrives with a fault reads "
-        + stretches(humps.arriving(), humps.overload()) + ". Limits at " + String.join(", ", limits);
+    return "Healthy systems read " + stretches(histogram.healthy(), 0) + ". Systems with a fault read "
+        + stretches(histogram.arriving(), histogram.overload()) + ". Limits at " + String.join(", ", limits);
   }
 
-  /** Stretches of neighbouring bins, each with its share. */
+  /** Runs of adjacent bins, each with its share. */
   private String stretches(double[] shares, double overload) {
     var words = new ArrayList<String>();
     for (var from = 0; from < shares.length; from++) {
@@ -100,8 +102,8 @@ final class HistogramSvg {
   }
 
   private String stretch(int from, int to, int bins) {
-    var high = to == bins ? "more" : number(humps.high() * to / bins);
-    return number(humps.high() * from / bins) + " to " + high + " " + unit;
+    var high = to == bins ? "more" : number(histogram.high() * to / bins);
+    return number(histogram.high() * from / bins) + " to " + high + " " + unit;
   }
 
   private static String joined(List<String> words) {
@@ -111,7 +113,7 @@ final class HistogramSvg {
 
   private static String number(double value) {
     return value >= 10 ? Long.toString(Math.round(value))
-        : ReportNumbers.number(java.math.BigDecimal.valueOf(Math.round(value * 10), 1));
+        : ReportNumbers.number(BigDecimal.valueOf(Math.round(value * 10), 1));
   }
 
   private void text(double x, double y, String anchor, String words) {

@@ -8,7 +8,7 @@ import rungbook.proof.report.Proof;
 import rungbook.text.English;
 import rungbook.tree.Step;
 
-/** Who goes the wrong way, in sentences. */
+/** Which systems a limit sends the wrong way, in sentences. */
 public final class Misroutes {
   private Misroutes() {}
 

@@ -35,7 +35,7 @@ public record ProblemView(String file, int line, int column, int from, int to, S
         problem.fix().map(EditView::of).orElse(List.of()));
   }
 
-  /** The severity's letter, so that it does not show by colour alone. */
+  /** The severity's letter, so that it does not show by color alone. */
   public String letter() {
     return severity.substring(0, 1).toUpperCase(java.util.Locale.ROOT);
   }

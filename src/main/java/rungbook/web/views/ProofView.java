@@ -17,15 +17,17 @@ public record ProofView(String walked, List<Fact> facts, List<String> unmodelled
 
   record Fact(String name, String value) {}
 
-  /** @param outcome a word: found, partly found, missed; {@code mark} stands for it */
+  /** @param outcome a word: found, partly found, missed; {@code mark} is its sign */
   record Fault(String name, String likelihood, String outcome, String mark, Bar found, List<Place> ends) {}
 
   /** @param width 0 to 100 */
   record Bar(String words, int width) {}
 
   /**
-   * Where some of a fault's installations end. @param href empty for what is not in this tree. @param names whether
-   * the finding names the fault
+   * Where some of a fault's installations end.
+   *
+   * @param href empty for what is not in this tree
+   * @param names whether the finding names the fault
    */
   record Place(String title, String href, String share, boolean names) {}
 
@@ -35,9 +37,12 @@ public record ProofView(String walked, List<Fact> facts, List<String> unmodelled
 
   record Arrived(String name, Bar share, boolean named) {}
 
-  /** @param picture an SVG of the readings; {@code told} says the same in words */
-  record Check(String title, String href, String picture, String told, List<Limit> limits) {}
+  /** @param picture an SVG of the readings; {@code inWords} says the same in words */
+  record Check(String title, String href, String picture, String inWords, List<Limit> limits) {}
 
-  /** @param room where the limit may stand. @param better a better place for it; empty without one */
+  /**
+   * @param room the range of values that the limit can have
+   * @param better a better value; empty without one
+   */
   record Limit(String at, int line, boolean sound, String room, String better, List<List<InlineCode.Part>> wrong) {}
 }

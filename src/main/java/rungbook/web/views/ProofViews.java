@@ -131,7 +131,7 @@ public final class ProofViews {
   private ProofView.Check check(Proof.Check check) {
     var step = (Step.MeterCheck) proof.tree().steps().get(check.step());
     var picture = new HistogramSvg(check, step.quantity().unit());
-    return new ProofView.Check(check.title(), step(check.step()), picture.svg(), picture.told(),
+    return new ProofView.Check(check.title(), step(check.step()), picture.svg(), picture.inWords(),
         check.limits().stream().map(limit -> limit(step, limit)).toList());
   }
 
@@ -145,6 +145,7 @@ public final class ProofViews {
         Bounds.words(limit, unit), better, wrong);
   }
 
+  @SuppressWarnings("ReferenceEquality") // two ways of a step can have the same value
   private String map() {
     var steps = proof.tree().steps();
     Diagram.Shares shares = (step, way) -> proof.ways().stream()

@@ -13,7 +13,7 @@ public final class Search {
 
   private record Hit(CompiledTree tree, int score) {}
 
-  /** The trees that match, best first; all of them, by title, when nothing is asked for. */
+  /** The trees that match, best first; all of them, by title, when the query is empty. */
   public static List<CompiledTree> find(List<CompiledTree> trees, String asked) {
     var words = SearchWord.of(asked);
     return trees.stream()

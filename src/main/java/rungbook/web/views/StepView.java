@@ -21,8 +21,8 @@ public record StepView(String id, String title, String kind, String letter, int 
   /** @param level danger, warning, caution or notice */
   record CautionView(String title, String level, String href) {}
 
-  /** A meter point and the colour of the lead that goes there, in a word. */
-  record Lead(String colour, String point) {}
+  /** A meter point and the color of the lead that goes there, in a word. */
+  record Lead(String color, String point) {}
 
   /** @param href where the way leads; empty when nowhere */
   record WayView(String answer, String label, Optional<String> href) {}

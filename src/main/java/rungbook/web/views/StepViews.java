@@ -1,6 +1,7 @@
 package rungbook.web.views;
 
 import java.util.ArrayList;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -23,12 +24,12 @@ import rungbook.web.views.StepView.WayView;
 
 /** Turns a tree's steps into what a page shows of them. */
 public final class StepViews {
-  private static final List<String> LEAD_COLOURS = List.of("red", "black");
-  // a step that takes in a fragment has a way of its own to the fragment's first step, which nobody wrote
+  private static final List<String> LEAD_COLORS = List.of("red", "black");
+  // a step that takes a fragment has a generated way to the fragment's first step
   private static final String INTO_FRAGMENT = "first";
   private final Tree tree;
   private final Map<String, Caution> cautions;
-  private final Map<Document, Prose> prose = new java.util.IdentityHashMap<>();
+  private final IdentityHashMap<Document, Prose> prose = new IdentityHashMap<>();
 
   public StepViews(Tree tree, Map<String, Caution> cautions) {
     this.tree = tree;
@@ -49,6 +50,7 @@ public final class StepViews {
     return prose.computeIfAbsent(document, own -> Prose.of(own, new PageLinks(own.source().name())));
   }
 
+  @SuppressWarnings("ReferenceEquality") // a document's value is all its text
   private boolean isTakenIn(Step step) {
     return step.header().document() != tree.document();
   }
@@ -101,7 +103,7 @@ public final class StepViews {
     }
     var leads = new ArrayList<Lead>();
     for (var i = 0; i < check.leads().size(); i++) {
-      leads.add(new Lead(check.leads().size() == 1 ? "clamp" : LEAD_COLOURS.get(Math.min(i, 1)),
+      leads.add(new Lead(check.leads().size() == 1 ? "clamp" : LEAD_COLORS.get(Math.min(i, 1)),
           check.leads().get(i).text()));
     }
     return leads;

@@ -21,17 +21,22 @@ const problems = problemList(path, document.getElementById("problems"), document
 const preview = previewer(path, document.getElementById("preview"));
 const keep = keeper(path, say, page.dataset.view === "/");
 const proof = prover(path, document.getElementById("proof"), document.getElementById("provedcount"));
-let save;
 
 const view = textEditor({
   area, path, words,
   nonce: document.querySelector("meta[name=style-nonce]").content,
-  changed: view => { keep.changed(view); problems.check(view); proof.follow(view); preview.show(view); words.follow(view.state.doc); },
-  moved: view => preview.show(view),
+  changed: editor => {
+    keep.changed(editor);
+    problems.check(editor);
+    proof.follow(editor);
+    preview.show(editor);
+    words.follow(editor.state.doc);
+  },
+  moved: editor => preview.show(editor),
   save: () => save.ask()
 });
 
-save = saver({ page, path, view, say, saved: () => keep.forget() });
+const save = saver({ page, path, view, say, saved: () => keep.forget() });
 tabs(document.querySelector("[role=tablist]"), () => preview.show(view));
 stepInserter(document.querySelectorAll("[data-insert]"), view);
 pictureTaker({ input: document.getElementById("picture"), view, path, say, author: () => save.author() });

@@ -70,9 +70,9 @@ export function problemList(path, list, count) {
   }
 
   function paragraph(text, style = "") {
-    const paragraph = Object.assign(document.createElement("p"), { className: style });
-    paragraph.append(...words(text));
-    return paragraph;
+    const element = Object.assign(document.createElement("p"), { className: style });
+    element.append(...words(text));
+    return element;
   }
 
   // words in backticks are the text's own, and set as such

@@ -35,7 +35,7 @@ export function saver({ page, path, view, say, saved }) {
       });
       const body = await answer.json();
       if (answer.ok) done(body, text);
-      else if (answer.status === 409 && body.draft) overtaken(body);
+      else if (answer.status === 409 && body.draft) conflict(body);
       else say(`Not saved: ${body.detail}; ${body.hint}`);
     } catch {
       say("Not saved: the server does not answer. Your text is kept in this browser; start Rungbook again, then save.");
@@ -61,13 +61,13 @@ export function saver({ page, path, view, say, saved }) {
     el("close").href = page.dataset.view;
   }
 
-  function overtaken(body) {
+  function conflict(body) {
     lost = body;
-    el("overtaken-detail").textContent = body.detail;
+    el("conflict-detail").textContent = body.detail;
     const compare = `/history/${encoded(path)}`;
     el("compare").href = `${compare}#draft-${body.draft.id}`;
     showDifference(compare, body.draft.id);
-    el("overtaken").showModal();
+    el("conflict").showModal();
     el("race").focus();
     say("Not saved yet: somebody else saved first");
   }
@@ -75,8 +75,9 @@ export function saver({ page, path, view, say, saved }) {
   async function showDifference(compare, draft) {
     el("race").textContent = "Comparing…";
     try {
-      const page = new DOMParser().parseFromString(await (await fetch(compare, { headers: { Accept: "text/html" } })).text(), "text/html");
-      el("race").replaceChildren(page.querySelector(`#draft-${draft} .difference`));
+      const answer = await fetch(compare, { headers: { Accept: "text/html" } });
+      const history = new DOMParser().parseFromString(await answer.text(), "text/html");
+      el("race").replaceChildren(history.querySelector(`#draft-${draft} .difference`));
     } catch {
       el("race").textContent = "The difference cannot be shown now. Both texts are kept.";
     }
@@ -84,7 +85,7 @@ export function saver({ page, path, view, say, saved }) {
 
   function saveOnTop() {
     basedOn = lost.current.entry.revision;
-    el("overtaken").close();
+    el("conflict").close();
     send();
   }
 
@@ -92,7 +93,7 @@ export function saver({ page, path, view, say, saved }) {
     basedOn = lost.current.entry.revision;
     savedText = lost.current.text;
     view.dispatch({ changes: { from: 0, to: view.state.doc.length, insert: lost.current.text } });
-    el("overtaken").close();
+    el("conflict").close();
     say(`Revision ${basedOn}; your own text is kept in the history as a draft`);
     lost = null;
   }

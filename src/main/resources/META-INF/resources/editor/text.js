@@ -1,11 +1,11 @@
-// The text component itself, in Rungbook's colours.
+// The text component itself, in Rungbook's colors.
 import {
   EditorState, EditorView, keymap, lineNumbers, highlightActiveLine, highlightActiveLineGutter, drawSelection, highlightSpecialChars,
   defaultKeymap, history, historyKeymap, autocompletion, completionKeymap, lintGutter, lintKeymap, search, searchKeymap,
   syntaxHighlighting, HighlightStyle, LanguageSupport, markdownLanguage, insertNewlineContinueMarkup, deleteMarkupBackward, tags
 } from "../vendor/codemirror.js";
 
-const colours = syntaxHighlighting(HighlightStyle.define([
+const colors = syntaxHighlighting(HighlightStyle.define([
   { tag: tags.heading, fontWeight: "700", color: "var(--ink)" },
   { tag: tags.strong, fontWeight: "700" },
   { tag: tags.emphasis, fontStyle: "italic" },
@@ -47,7 +47,7 @@ export function textEditor({ area, path, words, nonce, changed, moved, save }) {
       lineNumbers(), highlightActiveLine(), highlightActiveLineGutter(), drawSelection(), highlightSpecialChars(),
       history(), search({ top: true }), lintGutter(),
       autocompletion({ override: [words.complete], icons: false, maxRenderedOptions: 60 }),
-      new LanguageSupport(markdownLanguage), colours, look,
+      new LanguageSupport(markdownLanguage), colors, look,
       keymap.of([
         { key: "Mod-s", preventDefault: true, run: () => { save(); return true; } },
         { key: "Enter", run: insertNewlineContinueMarkup },

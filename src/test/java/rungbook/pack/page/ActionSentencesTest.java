@@ -32,7 +32,7 @@ class ActionSentencesTest {
         healthy: yes
         ```
         """.formatted(lines));
-    return new ActionSentences(tree.system()).sentences(tree.steps().get(0).actions());
+    return new ActionSentences(tree.system()).of(tree.steps().get(0).actions());
   }
 
   private static List<String> words(String lines) {
@@ -40,7 +40,7 @@ class ActionSentencesTest {
   }
 
   @Test
-  void deedsStandInTheOrderWritten() {
+  void actionsKeepTheOrderWritten() {
     assertEquals(
         List.of("Switch off and lock: outdoor disconnect", "Open: electrical cover", "Set: thermostat to cooling"),
         words("isolate: outdoor disconnect\nopen: electrical cover\nset: thermostat cooling"));

@@ -12,13 +12,13 @@ import rungbook.store.LateStore;
 import rungbook.web.service.CompiledLibrary;
 
 /** Readers get the last good library while a new one takes long and when none can be made. */
-class ShelfReadersTest {
+class LibraryReadersTest {
 
   @Test
   void areNotHeldUpByACompileThatDoesNotEnd() throws InterruptedException {
     LateStore store = new LateStore();
-    CompiledLibrary shelf = new CompiledLibrary(store);
-    var good = shelf.library();
+    CompiledLibrary library = new CompiledLibrary(store);
+    var good = library.current();
     var begun = new CountDownLatch(1);
     var end = new CountDownLatch(1);
     store.before = () -> {
@@ -26,10 +26,10 @@ class ShelfReadersTest {
       await(end);
     };
     store.changes = 1;
-    Thread compiler = new Thread(shelf::library);
+    Thread compiler = new Thread(library::current);
     compiler.start();
     begun.await();
-    assertSame(good, assertTimeoutPreemptively(Duration.ofSeconds(20), shelf::library));
+    assertSame(good, assertTimeoutPreemptively(Duration.ofSeconds(20), library::current));
     end.countDown();
     compiler.join();
   }
@@ -37,15 +37,15 @@ class ShelfReadersTest {
   @Test
   void readOnWhenNoNewLibraryCanBeMade() {
     LateStore store = new LateStore();
-    CompiledLibrary shelf = new CompiledLibrary(store);
-    var good = shelf.library();
+    CompiledLibrary library = new CompiledLibrary(store);
+    var good = library.current();
     store.before = () -> {
       throw new IllegalStateException("the disk is gone");
     };
     store.changes = 1;
-    assertSame(good, shelf.library());
+    assertSame(good, library.current());
     store.before = () -> {};
-    assertEquals(List.of(), shelf.library().trees());
+    assertEquals(List.of(), library.current().trees());
   }
 
   private static void await(CountDownLatch latch) {
