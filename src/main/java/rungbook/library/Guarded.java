@@ -2,7 +2,7 @@ package rungbook.library;
 
 import java.util.function.Function;
 import java.util.function.Supplier;
-import rungbook.source.Code;
+import rungbook.markdown.DocumentReader;
 import rungbook.source.Problem;
 import rungbook.source.Source;
 import rungbook.source.Span;
@@ -12,8 +12,6 @@ import rungbook.source.Span;
  * them to one text instead of the whole library.
  */
 final class Guarded {
-
-  static final Code TEXT_TOO_COSTLY = Code.of("text-too-costly");
 
   private Guarded() {}
 
@@ -29,6 +27,6 @@ final class Guarded {
   }
 
   private static Problem problem(Source source, String why) {
-    return Problem.at(TEXT_TOO_COSTLY, source, Span.at(0)).with("why", why);
+    return Problem.at(DocumentReader.TEXT_TOO_COSTLY, source, Span.at(0)).with("why", why);
   }
 }

@@ -21,6 +21,7 @@ import rungbook.source.TextLimits;
 /** Reads a file's Markdown into a {@link Document}. */
 public final class DocumentReader {
 
+  public static final Code TEXT_TOO_COSTLY = Code.of("text-too-costly");
   static final Code UNKNOWN_BLOCK = Code.of("unknown-block");
 
   private final Source source;
@@ -52,7 +53,12 @@ public final class DocumentReader {
     if (refused.isPresent()) {
       return Document.refused(source, refused.get(), limits);
     }
-    return new DocumentReader(source, FrontMatter.cut(source), limits).read();
+    try {
+      return new DocumentReader(source, FrontMatter.cut(source), limits).read();
+    } catch (StackOverflowError deep) { // the library's patterns for comments and titles recurse on each character
+      return Document.refused(source, Problem.at(TEXT_TOO_COSTLY, source, Span.at(0))
+          .with("why", "it nests too deep, or has a comment or a link title that is too long"), limits);
+    }
   }
 
   private Document read() {

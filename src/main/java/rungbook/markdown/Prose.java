@@ -37,9 +37,17 @@ public final class Prose {
   private Prose(Document document, Targets targets) {
     shift = FrontMatter.cut(document.source()).end();
     if (Preflight.inspect(document.source(), document.limits()).isEmpty()) {
-      var root = Flexmark.parse(document.source().text().substring(shift));
+      parse(document.source().text().substring(shift), targets);
+    }
+  }
+
+  private void parse(String text, Targets targets) {
+    try {
+      var root = Flexmark.parse(text);
       root.set(SafeNodes.TARGETS, targets);
       sort(root);
+    } catch (StackOverflowError deep) { // refused by the reader for the same reason
+      all.clear();
     }
   }
 
