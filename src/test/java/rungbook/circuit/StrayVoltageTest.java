@@ -43,7 +43,7 @@ class StrayVoltageTest {
   }
 
   @Test
-  void burntContact() {
+  void burnedContact() {
     assertEquals(1.677, across(5, 10e6), 5e-4);
     assertEquals(25.761, coil(5, 10e6), 5e-4);
   }

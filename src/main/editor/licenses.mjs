@@ -1,4 +1,4 @@
-// Prints the licence of every package that the bundle holds, in the order of their names.
+// Prints the license of every package that the bundle holds, in the order of their names.
 import { readFileSync, readdirSync } from "node:fs";
 
 const lock = JSON.parse(readFileSync("package-lock.json", "utf8"));
