@@ -7,8 +7,8 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
-@Command(name = "check", description = "Say what is wrong with trees and what they share",
-    footer = {"", "exit code: 0 clean (notes may stand), 1 problems, 2 misuse"})
+@Command(name = "check", description = "Report problems in trees and in what they share",
+    footer = {"", "exit code: 0 clean (notes are allowed), 1 problems, 2 misuse"})
 final class Check implements Callable<Integer> {
 
   private final Console terminal;
@@ -23,7 +23,7 @@ final class Check implements Callable<Integer> {
   @Option(names = "--watch", description = "check again after every save, until Ctrl-C")
   private boolean watch;
 
-  @Option(names = "--fix", description = "make the fixes that are known in the files, then check again")
+  @Option(names = "--fix", description = "apply the known fixes to the files, then check again")
   private boolean fix;
 
   @Option(names = {"-h", "--help"}, usageHelp = true, description = "show this help")

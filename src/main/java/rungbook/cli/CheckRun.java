@@ -19,10 +19,10 @@ record CheckRun(Console terminal, Format format, boolean watch, boolean fix, Lis
    */
   int run() throws IOException, InterruptedException {
     if (watch && format != Format.TEXT) {
-      throw new UsageError("`--watch` prints for people only", "leave `--format` out");
+      throw new UsageError("`--watch` works only with the text format", "leave `--format` out");
     }
     if (watch && fix) {
-      throw new UsageError("`--watch` changes no file", "leave `--fix` out, or run `check --fix` once");
+      throw new UsageError("`--watch` does not change files", "leave `--fix` out, or run `check --fix` once");
     }
     return watch ? watchOn() : check(InputFiles.files(paths, terminal));
   }

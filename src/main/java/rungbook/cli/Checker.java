@@ -121,6 +121,6 @@ final class Checker {
   private static List<Problem> missing(Set<String> requested, LibraryText text) {
     Set<String> unreadable = text.unreadable().stream().map(problem -> problem.source().name()).collect(toSet());
     return requested.stream().filter(name -> !text.texts().containsKey(name) && !unreadable.contains(name))
-        .map(name -> Folder.unreadable(name, "it is no regular file")).toList();
+        .map(name -> Folder.unreadable(name, "it is not a regular file")).toList();
   }
 }

@@ -9,7 +9,7 @@ import rungbook.source.Codes;
 import rungbook.source.Nearest;
 import rungbook.source.Wording;
 
-@Command(name = "explain", description = "Print the page of a problem: what it means, an example, how to mend it")
+@Command(name = "explain", description = "Print the page of a problem: what it means, an example, how to fix it")
 final class Explain implements Callable<Integer> {
 
   private final Console terminal;

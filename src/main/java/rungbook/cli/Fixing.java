@@ -55,7 +55,7 @@ final class Fixing {
     Changes changes = byFile.computeIfAbsent(problem.source().name(),
         name -> new Changes(problem.source(), new ArrayList<>(), new ArrayList<>()));
     if (fix.edits().stream().anyMatch(edit -> changes.edits().stream().anyMatch(other -> touch(edit, other)))) {
-      say(problem, "not fixed, for another fix changes the same place: check again");
+      say(problem, "not fixed: another fix changes the same place; check again");
     } else {
       changes.problems().add(problem);
       changes.edits().addAll(fix.edits());
@@ -73,7 +73,7 @@ final class Fixing {
     int mark = before.length - checked.length;
     boolean same = (mark == 0 || mark == 3) && Arrays.equals(before, mark, before.length, checked, 0, checked.length);
     if (!same) {
-      changes.problems().forEach(problem -> say(problem, "not fixed, for the file has changed since: check again"));
+      changes.problems().forEach(problem -> say(problem, "not fixed: the file has changed since the check; check again"));
       return 0;
     }
     byte[] text = Fix.apply(changes.source().text(), changes.edits()).getBytes(StandardCharsets.UTF_8);

@@ -41,7 +41,7 @@ final class InputFiles {
     if (Files.isDirectory(path)) {
       takeFolder(path);
       if (files.size() == before && files.stream().noneMatch(file -> file.startsWith(path))) {
-        throw new UsageError("`" + written + "` holds no Markdown files",
+        throw new UsageError("`" + written + "` has no Markdown files",
             "name a folder of trees, or a file that ends in `.md`");
       }
     } else if (!written.endsWith(".md")) {
@@ -77,7 +77,7 @@ final class InputFiles {
     try (Stream<Path> names = Files.list(folder)) {
       return Nearest.to(missing.getFileName().toString(), names.map(path -> path.getFileName().toString()).toList())
           .map(name -> "write `" + terminal.shown(folder.resolve(name)) + "`")
-          .orElse("name a file or a folder that is there");
+          .orElse("name an existing file or folder");
     }
   }
 

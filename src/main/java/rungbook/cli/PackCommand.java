@@ -23,7 +23,7 @@ import rungbook.source.Severity;
 
 @Command(name = "pack", description = "Make trees into files that work on a phone with no signal",
     footer = {"", "A folder becomes packs with an index; single files become packs that travel alone.",
-        "Nothing is written while an error stands."})
+        "If there is an error, nothing is written."})
 final class PackCommand implements Callable<Integer> {
 
   private final Console terminal;
@@ -47,13 +47,13 @@ final class PackCommand implements Callable<Integer> {
     Collection<Path> trees = InputFiles.files(paths, terminal).stream().filter(file -> !Batch.isShared(file)).toList();
     Collection<Batch> batches = Batch.of(trees, terminal.home());
     if (batches.size() != 1) {
-      throw new UsageError(trees.isEmpty() ? "there is no tree to pack" : "these trees lie in several folders",
+      throw new UsageError(trees.isEmpty() ? "there is no tree to pack" : "these trees are in different folders",
           "pack one library or folder at a time");
     }
     Checker.Compiled compiled = Checker.compile(batches.iterator().next(), terminal);
     if (compiled.report().count(Severity.ERROR) > 0) {
       terminal.out().print(TextReport.of(compiled.report(), terminal.style()));
-      terminal.out().println("nothing packed: mend the errors first");
+      terminal.out().println("nothing packed: fix the errors first");
       return 1;
     }
     write(files(packs(compiled)));

@@ -10,8 +10,8 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import rungbook.circuit.network.Samples;
 
-@Command(name = "prove", description = "Follow trees through their simulated circuit with every fault of it",
-    footer = {"", "exit code: 0 clean (notes may stand), 1 problems, or nothing was proved, 2 misuse"})
+@Command(name = "prove", description = "Follow trees through the simulated circuit of their system, with each fault",
+    footer = {"", "exit code: 0 clean (notes are allowed), 1 problems, or nothing was proved, 2 misuse"})
 final class Prove implements Callable<Integer> {
 
   private static final int MOST_SAMPLES = 10_000;
@@ -44,7 +44,7 @@ final class Prove implements Callable<Integer> {
     }
     Collection<Path> trees = InputFiles.files(paths, terminal).stream().filter(file -> !Batch.isShared(file)).toList();
     if (trees.isEmpty()) {
-      throw new UsageError("there is no tree to prove", "name a tree, or a folder that holds trees");
+      throw new UsageError("there is no tree to prove", "name a tree, or a folder that contains trees");
     }
     ProveRun proved = ProveRun.of(trees, terminal, samples);
     terminal.out().print(proved.print(wanted, terminal.style()));

@@ -9,7 +9,7 @@ import picocli.CommandLine;
 
 /** The top-level command. */
 @Command(name = "rungbook", versionProvider = Rungbook.Version.class, synopsisSubcommandLabel = "COMMAND",
-    description = "Diagnostic trees for heating and cooling controls: checked, and made ready to carry.",
+    description = "Diagnostic trees for heating and cooling controls: write, check, prove and pack them.",
     footer = {"", "exit code: 0 clean, 1 problems, 2 misuse"})
 final class Rungbook implements Runnable {
 

@@ -17,10 +17,10 @@ final class Serve implements Callable<Integer> {
   private final Console terminal;
 
   @Option(names = "--port", paramLabel = "PORT",
-      description = "where it listens, on the loopback address (default: 8181)")
+      description = "the port on the loopback address (default: 8181)")
   private Optional<Integer> port = Optional.empty();
 
-  @Option(names = "--data", paramLabel = "FOLDER", description = "where the library is kept (default: ./data)")
+  @Option(names = "--data", paramLabel = "FOLDER", description = "the folder of the library (default: ./data)")
   private Optional<Path> data = Optional.empty();
 
   @Option(names = {"-h", "--help"}, usageHelp = true, description = "show this help")

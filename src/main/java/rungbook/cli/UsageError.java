@@ -18,7 +18,7 @@ final class UsageError extends RuntimeException {
 
   /** The error of a file or folder that could not be read or written. */
   static UsageError of(IOException failed) {
-    return new UsageError("cannot read or write: " + failed, "look at the path and at who may use it");
+    return new UsageError("cannot read or write: " + failed, "check the path and its permissions");
   }
 
   /** @return the exit code */

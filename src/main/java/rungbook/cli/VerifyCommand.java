@@ -13,10 +13,10 @@ import picocli.CommandLine.Parameters;
 import rungbook.pack.Verify;
 import rungbook.report.Columns;
 
-@Command(name = "verify", description = "Say whether packs are as they were written, and which they are",
+@Command(name = "verify", description = "Say whether packs are unchanged, and which ones they are",
     footer = {"",
-        "Tells damage and changes, not who wrote a pack: compare the digest that is printed here with the one on the server.",
-        "exit code: 0 all intact, 1 not all, 2 misuse"})
+        "Detects damage and changes, not who wrote a pack: compare the printed digest with the one on the server.",
+        "exit code: 0 all intact, 1 not all intact, 2 misuse"})
 final class VerifyCommand implements Callable<Integer> {
 
   /** A larger pack would not open on a phone. */
@@ -60,7 +60,7 @@ final class VerifyCommand implements Callable<Integer> {
   /** Why a file is not read; empty if it can be. */
   private static String unfit(Path file) throws IOException {
     if (!Files.isRegularFile(file)) {
-      return ", it is no regular file"; // a pipe or a device may never end
+      return ", it is not a regular file"; // a pipe or a device may never end
     }
     return Files.size(file) > MOST_BYTES ? ", it is larger than " + MOST_MEGABYTES + " MB" : "";
   }

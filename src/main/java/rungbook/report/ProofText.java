@@ -47,7 +47,7 @@ public final class ProofText {
         + proof.drawn()
         + " installations drawn at random and " + proof.corners() + " corners of the tolerances");
     if (!proof.unmodelled().isEmpty()) {
-      wrapped("  the circuit knows nothing of: ", String.join(", ", proof.unmodelled()));
+      wrapped("  not in the circuit: ", String.join(", ", proof.unmodelled()));
     }
     out.append('\n');
   }
@@ -73,7 +73,7 @@ public final class ProofText {
   }
 
   private void endings() {
-    row("ends at", "likelihood", "who arrives", style::strong);
+    row("ends at", "likelihood", "what arrives", style::strong);
     for (Proof.Ending ending : proof.endings()) {
       row(title(ending), ReportNumbers.percent(ending.likelihood()), who(ending), text -> text);
     }
@@ -103,7 +103,7 @@ public final class ProofText {
     if (proof.checks().stream().allMatch(check -> check.limits().isEmpty())) {
       return;
     }
-    row("limit", "", "where it may stand, and whom it sends the wrong way", style::strong);
+    row("limit", "", "sound range, and what goes the wrong way", style::strong);
     for (Proof.Check check : proof.checks()) {
       Step.MeterCheck step = (Step.MeterCheck) proof.tree().steps().get(check.step());
       for (Proof.Limit limit : check.limits()) {

@@ -93,7 +93,7 @@ public final class TextReport {
   }
 
   private void writePath(Witness.Path path) {
-    out.append(INDENT).append(style.strong("shown by this way:")).append('\n');
+    out.append(INDENT).append(style.strong("shown by this path:")).append('\n');
     int number = 1;
     for (Witness.Stop stop : path.stops()) {
       Place place = stop.source().placeAt(stop.span().start());

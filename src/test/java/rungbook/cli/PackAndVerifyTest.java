@@ -80,7 +80,7 @@ class PackAndVerifyTest {
     }
     Run run = assertTimeoutPreemptively(Duration.ofSeconds(20),
         () -> Run.in(folder, "verify", "pipe", "/dev/zero", "huge.html"));
-    assertEquals(new Run(1, "pipe: not a pack, it is no regular file\n/dev/zero: not a pack, it is no regular file\n"
+    assertEquals(new Run(1, "pipe: not a pack, it is not a regular file\n/dev/zero: not a pack, it is not a regular file\n"
         + "huge.html: not a pack, it is larger than 100 MB\n", ""), run);
   }
 
@@ -124,7 +124,7 @@ class PackAndVerifyTest {
     Texts.write(folder.resolve("lib/trees/b.md"), Texts.BROKEN);
     Run run = Run.in(folder, "pack", "lib");
     assertEquals(1, run.exit());
-    assertTrue(run.out().contains("unknown-step") && run.out().endsWith("nothing packed: mend the errors first\n"),
+    assertTrue(run.out().contains("unknown-step") && run.out().endsWith("nothing packed: fix the errors first\n"),
         run.out());
     assertFalse(Files.exists(folder.resolve("export")));
   }

@@ -58,12 +58,12 @@ class UsageErrorTest {
 
   @Test
   void anEmptyFolder() {
-    error("`.` holds no Markdown files", "name a folder of trees, or a file that ends in `.md`", "check", ".");
+    error("`.` has no Markdown files", "name a folder of trees, or a file that ends in `.md`", "check", ".");
   }
 
   @Test
   void watchingForAProgram() {
-    error("`--watch` prints for people only", "leave `--format` out", "check", "--watch", "--format", "json", ".");
+    error("`--watch` works only with the text format", "leave `--format` out", "check", "--watch", "--format", "json", ".");
   }
 
   @Test

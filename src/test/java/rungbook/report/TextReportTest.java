@@ -33,7 +33,7 @@ class TextReportTest {
   @Test
   void aPathIsWrittenStepByStepWithItsAnswers() {
     assertTrue(text(Sample.gapShownBy(Sample.path())).contains("""
-          shown by this way:
+          shown by this path:
             1. Call (line 1): done
             2. Y at the board (line 5)
         """));
