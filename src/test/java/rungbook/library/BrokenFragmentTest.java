@@ -39,7 +39,7 @@ class BrokenFragmentTest {
   @Test
   void aStrayFenceIsReportedWhereItIsAndWhereItIsTakenIn() {
     Library library = with(text().replace("## Door off", "```\n## Door off"));
-    Set<String> files = library.problems().stream()
+    Set<String> files = library.found().shown().stream()
         .filter(problem -> problem.code().name().equals("fragment-without-step"))
         .map(problem -> problem.source().name()).collect(Collectors.toSet());
     Set<String> takers = WholeWay.STARTER.texts().entrySet().stream()
