@@ -59,9 +59,16 @@ public final class Dictionary {
 
   /** Solves one circuit state for every case and sample. */
   public ReadingTable table(CircuitState state, List<Probe> probes) {
+    var all = new BitSet();
+    all.set(0, cases.size());
+    return table(state, probes, all);
+  }
+
+  /** Solves one circuit state for some cases; the other cases' rows of the table hold no readings. */
+  ReadingTable table(CircuitState state, List<Probe> probes, BitSet wanted) {
     var table = new ReadingTable(probes, model.logic().sights(), cases.size(), samples());
     try (var solver = new StateSolver(model, state)) {
-      for (int i = 0; i < cases.size(); i++) {
+      for (int i = wanted.nextSetBit(0); i >= 0; i = wanted.nextSetBit(i + 1)) {
         Cancellation.check();
         try (var search = new SteadyStateSearch(solver, cases.get(i))) {
           recordReadings(table, i, solver, search);

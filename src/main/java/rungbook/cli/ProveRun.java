@@ -63,6 +63,8 @@ record ProveRun(List<ProofJson.Of> proofs, Report report) {
         progress.step();
       }
     }
+    found.add(ProblemList.of(prover.systemProblems(trees.values().stream().filter(tree -> batch.asks(tree.path()))
+        .map(CompiledTree::tree).toList(), text)));
     return new SourceRenamer(name -> terminal.shown(batch.fileOf(name))).of(ProblemList.join(found));
   }
 

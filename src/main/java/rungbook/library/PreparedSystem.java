@@ -1,5 +1,6 @@
 package rungbook.library;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.locks.ReentrantLock;
 import org.jspecify.annotations.Nullable;
@@ -10,6 +11,8 @@ import rungbook.markdown.DocumentReader;
 import rungbook.proof.plan.Budget;
 import rungbook.proof.plan.DictionaryInstallations;
 import rungbook.proof.plan.Installations;
+import rungbook.proof.rules.FaultShowsNowhere;
+import rungbook.source.Problem;
 import rungbook.source.Source;
 import rungbook.system.ControlSystem;
 import rungbook.system.SystemReader;
@@ -61,6 +64,12 @@ final class PreparedSystem {
     } finally {
       building.unlock();
     }
+  }
+
+  /** What its circuit shows to be wrong with the system itself; empty where it cannot be proved. */
+  List<Problem> problems() {
+    return circuit().installations().isEmpty() ? List.of()
+        : FaultShowsNowhere.inspect(SystemReader.read(id, document).system(), document);
   }
 
   private Circuit build() {

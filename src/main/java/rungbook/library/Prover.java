@@ -1,6 +1,8 @@
 package rungbook.library;
 
+import java.util.Collection;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
@@ -72,6 +74,28 @@ public final class Prover {
     PreparedSystem.Circuit circuit = system.circuit();
     return circuit.installations().map(built -> Proving.prove(tree, built, system.walks(), others, budget))
         .orElseGet(() -> Proving.unproved(tree, circuit.why()));
+  }
+
+  /**
+   * What the circuit shows to be wrong with the systems of these trees, each system once. It costs as much as a proof,
+   * so proofs of drafts leave it out.
+   */
+  public List<Problem> systemProblems(Collection<Tree> trees, LibraryText text) {
+    Map<String, Tree> bySystem = new LinkedHashMap<>();
+    trees.forEach(tree -> tree.system().ifPresent(words -> bySystem.putIfAbsent(words.id(), tree)));
+    return bySystem.entrySet().stream().flatMap(one -> systemProblems(one.getKey(), one.getValue(), text).stream())
+        .toList();
+  }
+
+  private List<Problem> systemProblems(String id, Tree tree, LibraryText text) {
+    try {
+      Source source = text.in("shared/systems/").get(id);
+      return source == null ? List.of() : system(id, source).problems();
+    } catch (CancellationException givenUp) {
+      throw givenUp;
+    } catch (RuntimeException | StackOverflowError failed) {
+      return failed(tree, failed).problems();
+    }
   }
 
   /** Locked only for the lookup: systems are built outside the lock, so a slow one delays only its own users. */

@@ -72,6 +72,12 @@ class SystemsTest {
     assertEquals(new HashSet<>(), hidden);
   }
 
+  @ParameterizedTest
+  @MethodSource("systems")
+  void noFaultIsReportedAsHidden(String id) {
+    assertEquals(List.of(), HiddenFaults.of(Systems.read(id)));
+  }
+
   private static boolean shows(ReadingTable table, int number) {
     for (int p = 0; p < table.probes().size(); p++) {
       double healthy = table.reading(0, 0, p);

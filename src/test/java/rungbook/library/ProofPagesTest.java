@@ -15,6 +15,7 @@ import rungbook.proof.Proving;
 import rungbook.source.Problem;
 import rungbook.source.Severity;
 import rungbook.source.Wording;
+import rungbook.tree.Tree;
 
 /**
  * What the pages of the proof's rules show is true: the bad example shows the problem, the mended one needs no mending.
@@ -69,7 +70,9 @@ class ProofPagesTest {
     Library library = Example.library(Example.under(heading, Files.readString(Path.of("docs/rules", code + ".md"))));
     List<Problem> compiled = library.tree("example").orElseThrow().problems();
     assertEquals(List.of(), compiled, () -> code + " has problems that need no proof");
-    return PROVER.prove(library.tree("example").orElseThrow().tree(), library.text(),
-        id -> library.tree(id).map(CompiledTree::tree)).problems();
+    Tree tree = library.tree("example").orElseThrow().tree();
+    return Stream.concat(
+        PROVER.prove(tree, library.text(), id -> library.tree(id).map(CompiledTree::tree)).problems().stream(),
+        PROVER.systemProblems(List.of(tree), library.text()).stream()).toList();
   }
 }
