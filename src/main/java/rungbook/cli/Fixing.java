@@ -88,7 +88,8 @@ final class Fixing {
   private static void replace(Path file, byte[] text) throws IOException {
     Path copy = Files.createTempFile(file.getParent(), "." + file.getFileName(), ".new");
     try {
-      Files.copy(file, copy, StandardCopyOption.REPLACE_EXISTING, StandardCopyOption.COPY_ATTRIBUTES); // for its permissions
+      // for its permissions
+      Files.copy(file, copy, StandardCopyOption.REPLACE_EXISTING, StandardCopyOption.COPY_ATTRIBUTES);
       Files.write(copy, text);
       move(copy, file);
     } finally {

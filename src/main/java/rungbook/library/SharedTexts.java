@@ -53,7 +53,8 @@ final class SharedTexts {
   /** Reads each text when a tree first needs it, without reporting its problems. */
   static Shared asNeeded(LibraryText text) {
     SharedTexts reader = new SharedTexts(text);
-    return reader.shared(reader::later, VocabularyReader::read, (id, fragment) -> fragment); // the words of a system are all that trees ask for
+    // the words of a system are all that trees ask for
+    return reader.shared(reader::later, VocabularyReader::read, (id, fragment) -> fragment);
   }
 
   private Shared read() {

@@ -52,7 +52,8 @@ public final class Drawing {
 
   private String draw() {
     add("<svg xmlns=\"http://www.w3.org/2000/svg\" class=\"map\" role=\"group\" aria-label=\"Map of %s\" width=\"%s\" height=\"%s\" "
-        + "viewBox=\"0 0 %2$s %3$s\" font-family=\"system-ui,sans-serif\" fill=\"none\" stroke=\"%s\" stroke-width=\"%s\" stroke-linejoin=\"round\">",
+        + "viewBox=\"0 0 %2$s %3$s\" font-family=\"system-ui,sans-serif\" fill=\"none\" stroke=\"%s\" "
+        + "stroke-width=\"%s\" stroke-linejoin=\"round\">",
         escape(arrangement.diagram().title()), px(arrangement.width()), px(arrangement.height()), INK, px(THIN_PX));
     arrangement.runs().forEach(this::wire);
     arrangement.runs().forEach(this::answer);
@@ -102,7 +103,8 @@ public final class Drawing {
     outline(box);
     add("<circle cx=\"%s\" cy=\"%s\" r=\"12\" fill=\"%s\" stroke=\"none\"/>", px(box.x() + box.width() / 2),
         px(box.y()), INK);
-    add("<text x=\"%s\" y=\"%s\" font-size=\"13\" font-weight=\"700\" text-anchor=\"middle\" fill=\"%s\" stroke=\"none\">%s</text>",
+    add("<text x=\"%s\" y=\"%s\" font-size=\"13\" font-weight=\"700\" text-anchor=\"middle\" fill=\"%s\" "
+        + "stroke=\"none\">%s</text>",
         px(box.x() + box.width() / 2), px(box.y() + 5), FACE, node.shape().letter());
     lines(box);
     add("</a>");
@@ -167,7 +169,8 @@ public final class Drawing {
   }
 
   private void text(double x, double y, double heightPx, String weight, String anchor, String words) {
-    add("<text x=\"%s\" y=\"%s\" font-size=\"%s\" font-weight=\"%s\" text-anchor=\"%s\" fill=\"%s\" stroke=\"none\">%s</text>",
+    add("<text x=\"%s\" y=\"%s\" font-size=\"%s\" font-weight=\"%s\" text-anchor=\"%s\" fill=\"%s\" "
+        + "stroke=\"none\">%s</text>",
         px(x), px(y), px(heightPx), weight, anchor, INK, escape(words));
   }
 

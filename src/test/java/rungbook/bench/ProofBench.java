@@ -96,6 +96,7 @@ public class ProofBench {
       }
     }
     return text
-        + "\n## Sound\n\n```finding\nhealthy: yes\n```\n\n## High\n\n```finding\nfault: transformer on wrong tap\n```\n";
+        + "\n## Sound\n\n```finding\nhealthy: yes\n```\n\n## High\n\n```finding\nfault: transformer on wrong tap\n"
+        + "```\n";
   }
 }

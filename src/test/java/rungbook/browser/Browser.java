@@ -163,7 +163,8 @@ public final class Browser implements AutoCloseable {
   /** How far the page can be scrolled sideways, in CSS pixels: 0 for a page that fits. */
   public long sidewaysPixels() {
     return (Long) run(
-        "const e = document.documentElement; return Math.max(e.scrollWidth, document.body.scrollWidth) - e.clientWidth");
+        "const e = document.documentElement; return Math.max(e.scrollWidth, document.body.scrollWidth) - "
+            + "e.clientWidth");
   }
 
   /** The addresses asked for since the last call, pages themselves included; {@code data:} is none. */

@@ -24,7 +24,8 @@ class FrontMatterTest {
   @Test
   void windowsLineEndsChangeNothing() {
     Document document = read(
-        "---\r\ntitle: Fuse\r\n---\r\n\r\n## Step\r\n\r\n```check\r\nlook: fuse\r\n```\r\n\r\n- yes: [A](#a)\r\n- no: [B](#b)\r\n");
+        "---\r\ntitle: Fuse\r\n---\r\n\r\n## Step\r\n\r\n```check\r\nlook: fuse\r\n```\r\n\r\n- yes: [A](#a)\r\n- "
+            + "no: [B](#b)\r\n");
     assertEquals(List.of(), document.problems());
     assertEquals("Fuse", document.front("title").orElseThrow().value());
     assertEquals("fuse", document.sections().get(0).blocks().get(0).entries().get(0).value());

@@ -60,7 +60,8 @@ public final class TapBench {
     double worked = (workedMs(browser) - before) / TAPS;
     Arrays.sort(taps);
     System.out.printf(Locale.ROOT, "%d steps, %d bytes, processor slowed %d-fold%n"
-        + "opened in %.0f ms; tap to picture: median %.0f ms, worst of %d %.0f ms; the page's own thread worked %.0f ms a tap%n",
+        + "opened in %.0f ms; tap to picture: median %.0f ms, worst of %d %.0f ms; the page's own thread worked "
+        + "%.0f ms a tap%n",
         steps, bytes, SLOWER, opened, taps[TAPS / 2], TAPS, taps[TAPS - 1], worked);
   }
 

@@ -44,7 +44,8 @@ class NothingDeadTest {
       Map.entry("rungbook.circuit.sequence.StateSolver.solveInFull", "the full solve itself"),
       Map.entry("rungbook.circuit.sequence.SteadyStateSearch.fault", "as above"),
       Map.entry(
-          "rungbook.proof.Proving.prove(rungbook.tree.Tree, rungbook.proof.plan.Installations, rungbook.system.WalkTimes, java.util.function.Function)",
+          "rungbook.proof.Proving.prove(rungbook.tree.Tree, rungbook.proof.plan.Installations, "
+              + "rungbook.system.WalkTimes, java.util.function.Function)",
           "a proof with the usual bound of work, for tests and measurements"),
       Map.entry("rungbook.system.WalkTimes.NONE", "a system of one location, for the same"),
       Map.entry("rungbook.pack.PackFile.text", "a file of a pack as text, to look into it"),

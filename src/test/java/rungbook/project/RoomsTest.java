@@ -60,7 +60,8 @@ class RoomsTest {
       .resideOutsideOfPackage("rungbook.action..")
       .should().accessFieldWhere(target(owner(type(ActionKind.class))))
       .because(
-          "a new action is a row of that table, and a room that tells one action from another would have to be found and changed");
+          "a new action is a row of that table, and a room that tells one action from another would have to be "
+              + "found and changed");
 
   static final ArchRule COMMANDS_KNOW_NO_SERVER = noClasses().that().resideInAPackage("rungbook.cli..")
       .should().dependOnClassesThat()
@@ -92,7 +93,8 @@ class RoomsTest {
           "rungbook.tree..",
           "rungbook.rules..", "rungbook.circuit..", "rungbook.proof..", "rungbook.pack..", "rungbook.library..",
           "rungbook.report..", "rungbook.map..")
-          .and(not(belongToAnyOf(Folder.class, LooseFolder.class)))) // reading a library's folder is what these two are for
+          // reading a library's folder is what these two are for
+          .and(not(belongToAnyOf(Folder.class, LooseFolder.class))))
       .should().dependOnClassesThat(resideInAPackage("java.nio.file.."))
       .because("a library may come from a folder, an archive, a database or a page");
 

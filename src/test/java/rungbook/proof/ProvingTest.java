@@ -48,7 +48,8 @@ class ProvingTest {
       refer: the office
       ```
       """;
-  private static final String ON = "## On\n\n```task\nset: lever on\nat: hall\nminutes: 2\n```\n\n- done: [Volts](#volts)\n\n";
+  private static final String ON = "## On\n\n```task\nset: lever on\nat: hall\nminutes: 2\n```\n\n- done: "
+      + "[Volts](#volts)\n\n";
 
   private static String volts(String leads, String place, String expect, String ways) {
     return "## Volts\n\n```check\nmeasure: AC volts\nleads: " + leads + "\nat: " + place + "\nexpect: " + expect

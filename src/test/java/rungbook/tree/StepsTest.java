@@ -107,7 +107,8 @@ class StepsTest {
   @Test
   void findingsNameFaultsHealthOrWhomToCall() {
     var finding = (Step.Finding) first(
-        "## A\n\n```finding\nfault: coil open, cable open\nrefer: the office\nevacuate: yes\nreplace: contactor\n```\n");
+        "## A\n\n```finding\nfault: coil open, cable open\nrefer: the office\nevacuate: yes\nreplace: contactor\n"
+            + "```\n");
     assertEquals(List.of("coil open", "cable open"), finding.faults().stream().map(NameRef::text).toList());
     assertEquals("the office", finding.refer().orElseThrow().text());
     assertTrue(finding.evacuate());
@@ -122,7 +123,8 @@ class StepsTest {
         codes(read("## A\n\n```check\nlook: light: lit\n```\n\n- yes: [A](#a)\n- no: [A](#a)\n")));
     assertEquals(List.of("not-yaml"), codes(read("## A\n\n```finding\nfault: [open\n```\n")));
     assertEquals(List.of("not-yaml"), codes(read(
-        "## A\n\n```check\nmeasure: AC volts\nleads: R, C\nexpect: \"24\n```\n\n- 24 or more: [A](#a)\n- under 24: [A](#a)\n")));
+        "## A\n\n```check\nmeasure: AC volts\nleads: R, C\nexpect: \"24\n```\n\n- 24 or more: [A](#a)\n- under 24: "
+            + "[A](#a)\n")));
   }
 
   @Test
@@ -140,7 +142,8 @@ class StepsTest {
   @Test
   void controlWithTheLongerNameIsMeant() {
     var document = DocumentReader.read(new Source("shared/systems/s.md",
-        "---\ntitle: S\n---\n\n```locations\nroom: start\n```\n\n```controls\nfan: auto, on, at room\nfan speed: low, high, at room\n```\n"));
+        "---\ntitle: S\n---\n\n```locations\nroom: start\n```\n\n```controls\nfan: auto, on, at room\nfan speed: "
+            + "low, high, at room\n```\n"));
     var names = new SystemNames(Optional.of(rungbook.system.VocabularyReader.read("s", document)), document.source(),
         new rungbook.source.Problems());
     assertEquals(Optional.of("fan speed high"),

@@ -68,7 +68,8 @@ class ChangedOutsideTest {
   private void change(DocumentPath path, byte[] content) throws SQLException {
     try (var connection = database.getConnection();
         var update = connection.prepareStatement("update revision r set content = ?"
-            + " where r.document_id = (select id from document where path = ?) and r.number = (select head from document where path = ?)")) {
+            + " where r.document_id = (select id from document where path = ?) and r.number = (select head from "
+            + "document where path = ?)")) {
       update.setBytes(1, content);
       update.setString(2, path.text());
       update.setString(3, path.text());

@@ -58,7 +58,8 @@ class EditorFixTest {
     try (var browser = Browser.start()) {
       for (var scheme : Scheme.values()) {
         for (int width : List.of(360, 1280)) {
-          String path = "trees/slip-" + width + "-" + scheme.name().toLowerCase(Locale.ROOT) + ".md"; // the editor keeps unsaved text by path
+          // the editor keeps unsaved text by path
+          String path = "trees/slip-" + width + "-" + scheme.name().toLowerCase(Locale.ROOT) + ".md";
           store.save(Save.written(new DocumentPath(path), 0, TREE.getBytes(StandardCharsets.UTF_8), "Odalys Fernhollow",
               "With a slip"));
           browser.scheme(scheme).size(width, 800).open(address + "edit/" + path)
@@ -70,7 +71,8 @@ class EditorFixTest {
           browser.screenshot(Path.of("target/screens/editor-fix-" + width + "-" + scheme + ".png"));
           browser.run("document.querySelector('#problems .fix').click()");
           browser.until(
-              "document.querySelector('.cm-content').textContent.includes('[On](#on)- no') && !document.querySelector('#problems .fix')");
+              "document.querySelector('.cm-content').textContent.includes('[On](#on)- no') && "
+                  + "!document.querySelector('#problems .fix')");
           assertTrue(browser.find("#problems").getText().startsWith("No problems"),
               browser.find("#problems").getText());
         }

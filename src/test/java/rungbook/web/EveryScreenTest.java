@@ -125,7 +125,8 @@ class EveryScreenTest {
     browser.open(address + screen.path());
     if (screen.name().startsWith("editor")) {
       browser.until(
-          "document.querySelector('.cm-content') && !document.getElementById('problems').textContent.includes('Checking')"
+          "document.querySelector('.cm-content') && "
+              + "!document.getElementById('problems').textContent.includes('Checking')"
               + " && document.getElementById('preview').textContent.length > 5");
     }
     browser.screenshot(PICTURES.resolve(name + ".png"));

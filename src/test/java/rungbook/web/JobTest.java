@@ -84,7 +84,8 @@ class JobTest {
     var open = address + "tree/trees/control-fuse-keeps-opening.md";
     browser.size(360, 740).open(open).until("document.querySelector('.mapframe.full')");
     assertTrue((Boolean) browser.run("const s = document.querySelector('.mapframe svg a').getBoundingClientRect();"
-        + "const f = document.querySelector('.mapframe').getBoundingClientRect(); return s.left >= f.left && s.right <= f.right && s.bottom <= f.bottom"));
+        + "const f = document.querySelector('.mapframe').getBoundingClientRect(); return s.left >= f.left && "
+        + "s.right <= f.right && s.bottom <= f.bottom"));
     browser.scriptsOff().open(open);
     assertEquals(0L,
         browser.run("const f = document.querySelector('.mapframe'); return f.scrollWidth - f.clientWidth"));
@@ -115,7 +116,8 @@ class JobTest {
   @Test
   void theEditorOffersTheWordsThatFit() {
     keep("trees/job-words.md", 0,
-        "---\ntitle: W\ncomplaint: c\nsystem: split-cooling-gas-furnace\n---\n\n## One\n\n```check\nleads: \n```\n\n- yes: \n\n## Two\n");
+        "---\ntitle: W\ncomplaint: c\nsystem: split-cooling-gas-furnace\n---\n\n## One\n\n```check\nleads: \n```\n"
+            + "\n- yes: \n\n## Two\n");
     browser.size(1280, 900).open(address + "edit/trees/job-words.md?line=10");
     browser.until("document.getElementById('count').textContent !== ''");
     keys(Keys.END);
@@ -170,8 +172,10 @@ class JobTest {
   @Test
   void hostileTextRunsNowhere() {
     keep("trees/job-hostile.md", 0,
-        "---\ntitle: \"<img src=x onerror=document.title='broken-in'>\"\ncomplaint: x\n---\n\n## A\n\n```check\nlook: light\n```\n\n"
-            + "<img src=x onerror=\"document.title='broken-in'\"> <script>document.title='broken-in'</script> [x](javascript:document.title='broken-in')\n\n- yes: [A](#a)\n");
+        "---\ntitle: \"<img src=x onerror=document.title='broken-in'>\"\ncomplaint: x\n---\n\n## A\n\n```check\n"
+            + "look: light\n```\n\n"
+            + "<img src=x onerror=\"document.title='broken-in'\"> <script>document.title='broken-in'</script> "
+            + "[x](javascript:document.title='broken-in')\n\n- yes: [A](#a)\n");
     for (var page : new String[] {"", "tree/trees/job-hostile.md", "edit/trees/job-hostile.md?line=13",
         "history/trees/job-hostile.md"}) {
       browser.open(address + page);

@@ -67,7 +67,8 @@ class ProofTest {
   @Test
   void aTextWithoutASystemIsNotProvedAndSaysSo() {
     live("trees/live.md",
-        "---\ntitle: T\ncomplaint: C\n---\n\n## Light\n\n```check\nlook: light\n```\n\n- yes: [On](#on)\n\n## On\n\n```finding\nhealthy: yes\n```\n")
+        "---\ntitle: T\ncomplaint: C\n---\n\n## Light\n\n```check\nlook: light\n```\n\n- yes: [On](#on)\n\n## On\n"
+            + "\n```finding\nhealthy: yes\n```\n")
         .statusCode(200).body("unproved", containsString("it names no system")).body("limits", hasSize(0));
     live("trees/live.md", "").statusCode(200).body("unproved", not(equalTo("")));
     live("shared/cautions/gas.md", "x").statusCode(400);
@@ -76,7 +77,8 @@ class ProofTest {
   @Test
   void aTreeThatGoesInACircleIsNotProvedEither() {
     live("trees/live.md",
-        "---\ntitle: T\ncomplaint: C\nsystem: split-cooling-gas-furnace\n---\n\n## A\n\n```task\nset: thermostat cooling\n```\n\n- done: [A](#a)\n")
+        "---\ntitle: T\ncomplaint: C\nsystem: split-cooling-gas-furnace\n---\n\n## A\n\n```task\nset: thermostat "
+            + "cooling\n```\n\n- done: [A](#a)\n")
         .statusCode(200).body("unproved", containsString("circle"));
   }
 
@@ -133,7 +135,8 @@ class ProofTest {
       browser.until(PROVED + " && document.getElementById('proof').textContent.includes('would be condemned')");
       var says = browser.find("#proof").getText();
       assertTrue(says.matches(
-          "(?s).*\\d+(\\.\\d)? % of healthy systems would be condemned at Wrong tap: with furnace supply \\d+\\.\\d V.*"),
+          "(?s).*\\d+(\\.\\d)? % of healthy systems would be condemned at Wrong tap: with furnace supply \\d+\\.\\d "
+              + "V.*"),
           says);
       assertEquals(List.of(), browser.violations());
       browser.screenshot(PICTURES.resolve("editor-condemns.png"));

@@ -23,7 +23,7 @@ import rungbook.web.http.Asker;
 
 /**
  * Where trees are proved. Saved trees and drafts have workers of their own, and authors take turns. A proof is stopped
- * when nobody waits for it any more, when its author sends a newer draft, or when it runs too long. Threads may share it.
+ * when nobody waits for it, when its author sends a newer draft, or when it runs too long. Threads may share it.
  */
 @ApplicationScoped
 public class ProofService {

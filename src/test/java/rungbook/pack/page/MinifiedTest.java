@@ -17,7 +17,8 @@ class MinifiedTest {
       "a :hover { width: calc(1px + 2 * var(--x)) !important; }|a :hover{width:calc(1px + 2 * var(--x))!important}",
       "a::before { content: \"a  { } /* b */ \\\" ;\" ; }|a::before{content:\"a  { } /* b */ \\\" ;\"}",
       "/* one */ a { /* two */ } /* three */|a{}",
-      "@media (min-width: 40rem) and (max-width: 50rem) { a { b: c } }|@media (min-width:40rem) and (max-width:50rem){a{b:c}}",
+      "@media (min-width: 40rem) and (max-width: 50rem) { a { b: c } }|@media (min-width:40rem) and "
+          + "(max-width:50rem){a{b:c}}",
       "a { content: ' ; ' }|a{content:' ; '}"})
   void styleLosesWhatMeansNothing(String css, String minified) {
     assertEquals(minified, Minified.style(css));

@@ -17,7 +17,8 @@ class ReadingSplitTest {
   private static final Meter.Scale SCALE = Meter.common().scale(rungbook.tree.Quantity.AC_VOLTS).orElseThrow();
 
   private static ReadingSplit shares(String ways, int samples) {
-    String text = "---\ntitle: t\ncomplaint: c\n---\n\n## A\n\n```check\nmeasure: AC volts\nleads: R, C\nexpect: 20 to 30 V\n```\n\n"
+    String text = "---\ntitle: t\ncomplaint: c\n---\n\n## A\n\n```check\nmeasure: AC volts\nleads: R, C\nexpect: 20 "
+        + "to 30 V\n```\n\n"
         + ways
         + "\n\n## B\n\n```finding\nhealthy: yes\n```\n";
     Step step = TreeReader.read("t", DocumentReader.read(new Source("trees/t.md", text)), Shared.none()).tree().steps()

@@ -19,9 +19,11 @@ import rungbook.tree.Way;
 
 class FragmentsTest {
 
-  private static final String INNER = "---\ntitle: Inner\nexits: on, off\n---\n\n## Look\n\n```check\nlook: it\n```\n\n- yes: [On](#on)\n- no: [Off](#off)\n\n"
+  private static final String INNER = "---\ntitle: Inner\nexits: on, off\n---\n\n## Look\n\n```check\nlook: it\n"
+      + "```\n\n- yes: [On](#on)\n- no: [Off](#off)\n\n"
       + "## On\n\n```exit\nanswer: on\n```\n\n## Off\n\n```exit\n```\n";
-  private static final String OUTER = "---\ntitle: Outer\nexits: done\n---\n\n## Take inner\n\n```take\nfragment: inner\n```\n\n- on: [Done](#done)\n- off: [Wait](#wait)\n\n"
+  private static final String OUTER = "---\ntitle: Outer\nexits: done\n---\n\n## Take inner\n\n```take\nfragment: "
+      + "inner\n```\n\n- on: [Done](#done)\n- off: [Wait](#wait)\n\n"
       + "## Wait\n\n```task\nminutes: 5\n```\n\n- done: [Done](#done)\n\n## Done\n\n```exit\nanswer: done\n```\n";
 
   private static TreeReader.Read read(String steps, Map<String, String> fragments) {
