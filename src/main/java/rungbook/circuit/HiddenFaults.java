@@ -29,14 +29,12 @@ public final class HiddenFaults {
   /** The least that a display shows: a digit of the last place, and a thousandth of the reading. */
   private static final double DIGIT = 1e-3;
 
-  private final ControlSystem system;
   private final Vocabulary words;
   private final Dictionary dictionary;
   private final BitSet hidden = new BitSet();
   private int solutions;
 
   private HiddenFaults(ControlSystem system) {
-    this.system = system;
     words = system.vocabulary();
     dictionary = Dictionary.of(system, new Samples(List.of(Draw.MIDDLE)));
     hidden.set(1, dictionary.cases().size());
@@ -153,7 +151,9 @@ public final class HiddenFaults {
     return table.sights().stream().anyMatch(sight -> table.seen(0, 0, sight) != table.seen(number, 0, sight));
   }
 
-  /** Two readings as {@link Reading#of} takes them: a number against none, or two numbers that a display tells apart. */
+  /**
+   * Two readings as {@link Reading#of} takes them: a number against none, or two numbers that a display tells apart.
+   */
   private static boolean differs(double one, double other) {
     boolean areNumbers = Reading.of(one) instanceof Reading.Steady && Reading.of(other) instanceof Reading.Steady;
     return areNumbers ? Math.abs(one - other) > DIGIT * Math.max(1, Math.max(one, other)) : one != other;

@@ -27,6 +27,7 @@ final class Check implements Callable<Integer> {
   private boolean fix;
 
   @Option(names = {"-h", "--help"}, usageHelp = true, description = "show this help")
+  @SuppressWarnings("unused") // the command line parser acts on it
   private boolean help;
 
   Check(Console terminal) {

@@ -18,6 +18,7 @@ final class Explain implements Callable<Integer> {
   private String code;
 
   @Option(names = {"-h", "--help"}, usageHelp = true, description = "show this help")
+  @SuppressWarnings("unused") // the command line parser acts on it
   private boolean help;
 
   Explain(Console terminal) {

@@ -73,7 +73,8 @@ final class Fixing {
     int mark = before.length - checked.length;
     boolean same = (mark == 0 || mark == 3) && Arrays.equals(before, mark, before.length, checked, 0, checked.length);
     if (!same) {
-      changes.problems().forEach(problem -> say(problem, "not fixed: the file has changed since the check; check again"));
+      changes.problems()
+          .forEach(problem -> say(problem, "not fixed: the file has changed since the check; check again"));
       return 0;
     }
     byte[] text = Fix.apply(changes.source().text(), changes.edits()).getBytes(StandardCharsets.UTF_8);

@@ -36,6 +36,7 @@ final class PackCommand implements Callable<Integer> {
   private String to;
 
   @Option(names = {"-h", "--help"}, usageHelp = true, description = "show this help")
+  @SuppressWarnings("unused") // the command line parser acts on it
   private boolean help;
 
   PackCommand(Console terminal) {

@@ -30,6 +30,7 @@ final class Prove implements Callable<Integer> {
   private int samples;
 
   @Option(names = {"-h", "--help"}, usageHelp = true, description = "show this help")
+  @SuppressWarnings("unused") // the command line parser acts on it
   private boolean help;
 
   Prove(Console terminal) {

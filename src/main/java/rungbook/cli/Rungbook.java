@@ -14,9 +14,11 @@ import picocli.CommandLine;
 final class Rungbook implements Runnable {
 
   @Option(names = {"-h", "--help"}, usageHelp = true, description = "Show this help")
+  @SuppressWarnings("unused") // the command line parser acts on it
   private boolean help;
 
   @Option(names = "--version", versionHelp = true, description = "Show the version")
+  @SuppressWarnings("unused") // the command line parser acts on it
   private boolean version;
 
   @Spec

@@ -24,6 +24,7 @@ final class Serve implements Callable<Integer> {
   private Optional<Path> data = Optional.empty();
 
   @Option(names = {"-h", "--help"}, usageHelp = true, description = "show this help")
+  @SuppressWarnings("unused") // the command line parser acts on it
   private boolean help;
 
   Serve(Console terminal) {

@@ -40,7 +40,7 @@ final class UsageErrorHandler
     return e.getCause() instanceof UsageError error ? error
         : e instanceof UnmatchedArgumentException unmatched ? unmatched(unmatched)
             : e instanceof MissingParameterException missing ? missing(missing)
-                : new UsageError(e.getMessage(), usage(e.getCommandLine()));
+                : new UsageError(String.valueOf(e.getMessage()), usage(e.getCommandLine()));
   }
 
   private static UsageError unmatched(UnmatchedArgumentException e) {

@@ -30,6 +30,7 @@ final class VerifyCommand implements Callable<Integer> {
   private List<String> files;
 
   @Option(names = {"-h", "--help"}, usageHelp = true, description = "show this help")
+  @SuppressWarnings("unused") // the command line parser acts on it
   private boolean help;
 
   VerifyCommand(Console terminal) {

@@ -66,7 +66,7 @@ public final class Prover {
 
   private Proving.Result proveOnItsSystem(Tree tree, LibraryText text, Function<String, Optional<Tree>> others) {
     Optional<String> id = tree.system().map(Vocabulary::id);
-    Optional<Source> source = id.map(text.in("shared/systems/")::get);
+    Optional<Source> source = id.map(name -> text.in("shared/systems/").get(name));
     if (source.isEmpty()) {
       return Proving.withoutSystem(tree);
     }

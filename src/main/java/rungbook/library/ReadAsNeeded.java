@@ -31,7 +31,8 @@ final class ReadAsNeeded<T> extends AbstractMap<String, T> {
 
   @Override
   public T getOrDefault(Object key, T other) {
-    return values.containsKey(key) ? get(key) : other;
+    T value = get(key);
+    return value == null ? other : value;
   }
 
   @Override

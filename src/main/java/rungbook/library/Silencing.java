@@ -22,7 +22,11 @@ public final class Silencing {
 
   private Silencing() {}
 
-  /** What a check found in a tree. @param problems in reading order */
+  /**
+   * What a check found in a tree.
+   *
+   * @param problems in reading order
+   */
   static ProblemList ofCheck(Tree tree, List<Problem> problems) {
     return ofCheck(documents(tree), problems, quiet -> quiet.source() == tree.source());
   }

@@ -50,7 +50,7 @@ public final class Browser implements AutoCloseable {
     this.driver = driver;
   }
 
-  /** The colours that the system asks for. */
+  /** The colors that the system asks for. */
   public enum Scheme { LIGHT, DARK }
 
   public static Browser start() {

@@ -33,7 +33,7 @@ final class Sketch {
     resistor("heater", "h", "0", 120.0 * 120 / 500);
     put(Element.capacitor("capacitor", "s", "0", 10e-6));
     resistor("primary", "s", "tp", SECONDARY_OHMS / 2 / (ratio * ratio));
-    put(Element.impedance("magnetising", "tp", "0",
+    put(Element.impedance("magnetizing", "tp", "0",
         Phasor.polar(120 * 120 / (40 * 0.15), Math.toDegrees(Math.acos(0.4))), HERTZ));
     put(Element.capacitor("windings", "tp", "tc", 100e-12));
     resistor("secondary", "tc", "t", SECONDARY_OHMS / 4);

@@ -57,7 +57,8 @@ final class Trial {
   }
 
   /**
-   * @param points names separated by spaces; a part stands for itself. @param sights and faults lines of their blocks
+   * @param points names separated by spaces; a part stands for itself.
+   * @param sights and faults lines of their blocks
    */
   static Trial of(Draw draw, String points, String sights, String faults, String... parts) {
     SystemReader.Read read = read(points, sights, faults, parts);

@@ -51,7 +51,7 @@ class FixingTest {
     Files.writeString(folder.resolve("a.md"), CHECKED.text());
     assertEquals(1, fix(replace(0, 7, "1 2"), replace(4, 7, "2")));
     assertEquals("1 2 three", Files.readString(folder.resolve("a.md")));
-    assertTrue(said.toString().contains("a.md:1:5: unknown-key not fixed, for another fix changes the same place"),
+    assertTrue(said.toString().contains("a.md:1:5: unknown-key not fixed: another fix changes the same place"),
         said.toString());
   }
 
@@ -60,6 +60,6 @@ class FixingTest {
     Files.writeString(folder.resolve("a.md"), "one two three!");
     assertEquals(0, fix(replace(0, 3, "1")));
     assertEquals("one two three!", Files.readString(folder.resolve("a.md")));
-    assertTrue(said.toString().contains("not fixed, for the file has changed since"), said.toString());
+    assertTrue(said.toString().contains("not fixed: the file has changed since"), said.toString());
   }
 }

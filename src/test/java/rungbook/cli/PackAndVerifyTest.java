@@ -80,8 +80,10 @@ class PackAndVerifyTest {
     }
     Run run = assertTimeoutPreemptively(Duration.ofSeconds(20),
         () -> Run.in(folder, "verify", "pipe", "/dev/zero", "huge.html"));
-    assertEquals(new Run(1, "pipe: not a pack, it is not a regular file\n/dev/zero: not a pack, it is not a regular file\n"
-        + "huge.html: not a pack, it is larger than 100 MB\n", ""), run);
+    assertEquals(
+        new Run(1, "pipe: not a pack, it is not a regular file\n/dev/zero: not a pack, it is not a regular file\n"
+            + "huge.html: not a pack, it is larger than 100 MB\n", ""),
+        run);
   }
 
   @Test

@@ -63,7 +63,8 @@ class UsageErrorTest {
 
   @Test
   void watchingForAProgram() {
-    error("`--watch` works only with the text format", "leave `--format` out", "check", "--watch", "--format", "json", ".");
+    error("`--watch` works only with the text format", "leave `--format` out", "check", "--watch", "--format", "json",
+        ".");
   }
 
   @Test

@@ -14,7 +14,10 @@ import rungbook.pack.Pack;
 import rungbook.source.Source;
 import rungbook.tree.Target;
 
-/** A damaged fragment is an error of its own and of the trees that take it in; the other trees stay sound and become packs. */
+/**
+ * A damaged fragment is an error of its own and of the trees that take it in; the other trees stay sound and become
+ * packs.
+ */
 class BrokenFragmentTest {
 
   private static final String PATH = "shared/fragments/open-furnace-live.md";

@@ -67,7 +67,8 @@ class HostileShapesTest {
             "a  \n", "| a | b |\n|---|---|\n| c | d |\n\n", "| a ", "**a**\n\n", "`a`\n\n", "a\\\n", "[a]: b\n\n",
             "[a]: b\n", "<b>\n\n", "<!-- a\n\n", "&#x26; ", "*a _b ", "\u202e", "\u0000",
             "[](" + " ".repeat(55), "<!-- " + "a ".repeat(4_500) + "\n\n",
-            "[a](b \"" + "c ".repeat(4_500) + "\")\n\n", "<a" + " b".repeat(4_500) + "\n\n", "x\n\n", "\n", "\t", " ", "~~~\na\n~~~\n\n", "```check\n```\n\n",
+            "[a](b \"" + "c ".repeat(4_500) + "\")\n\n", "<a" + " b".repeat(4_500) + "\n\n", "x\n\n", "\n", "\t", " ",
+            "~~~\na\n~~~\n\n", "```check\n```\n\n",
             "```text\nx\n```\n\n", "- yes: [End](#end)\n", "- 1 to 2 V: [End](#end)\n", "\r", "-\n", "a:b\n")
         .map(shape -> test("step of " + shape.substring(0, Math.min(12, shape.length())).replace("\n", "¶"), TREE,
             tree(shape, 900_000)));

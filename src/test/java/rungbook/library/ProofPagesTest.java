@@ -54,7 +54,7 @@ class ProofPagesTest {
   /** Whatever is wrong with a tree, a proof says so or goes on; it never breaks. */
   @ParameterizedTest
   @MethodSource("rungbook.library.RulePagesTest#pagesWithExample")
-  void everySpoiltTreeIsProvedOrSaysWhyNot(String code) throws IOException {
+  void everySpoiledTreeIsProvedOrSaysWhyNot(String code) throws IOException {
     String page = Files.readString(Path.of("docs/rules", code + ".md"));
     if (page.contains("\n## Bad\n") && !page.contains("… ")) {
       Library library = Example.library(Example.under("Bad", page));

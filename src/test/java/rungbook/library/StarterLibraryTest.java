@@ -83,7 +83,7 @@ class StarterLibraryTest {
   }
 
   @Test
-  void everyFaultOfTheFurnaceIsNamedBySomeTree() {
+  void everyFaultOfTheFurnaceIsNamedBySometere() {
     Set<String> missing = new TreeSet<>(
         library.shared().systems().get(Names.key("split-cooling-gas-furnace")).faults().keySet());
     assertFalse(missing.isEmpty());

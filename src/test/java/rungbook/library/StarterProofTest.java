@@ -21,7 +21,7 @@ import rungbook.source.Problem;
 import rungbook.source.Source;
 import rungbook.source.Wording;
 
-/** The starter trees find what they claim, and the proof notices when one is spoilt. */
+/** The starter trees find what they claim, and the proof notices when one is spoiled. */
 class StarterProofTest {
 
   private static final Library LIBRARY = library();
@@ -69,9 +69,9 @@ class StarterProofTest {
 
   @Test
   void limitMovedFrom20To26VoltsCondemnsHealthySystemsAndSaysAtWhichSupply() {
-    Library spoilt = with("nothing-runs-thermostat-blank",
+    Library spoiled = with("nothing-runs-thermostat-blank",
         text -> text.replace("- 20 or more", "- 26 or more").replace("- under 20", "- under 26"));
-    List<Problem> problems = prove(spoilt, "nothing-runs-thermostat-blank").problems();
+    List<Problem> problems = prove(spoiled, "nothing-runs-thermostat-blank").problems();
     Problem unsound = problems.stream()
         .filter(problem -> problem.facts().getOrDefault("fault", "").equals("healthy systems")).findFirst()
         .orElseThrow(() -> new AssertionError(problems.stream().map(problem -> problem.code().name()).toList()));
@@ -85,10 +85,11 @@ class StarterProofTest {
     String whole = LIBRARY.text().texts().get("trees/nothing-runs-thermostat-blank.md").text();
     assertTrue(whole.contains(check), whole);
     assertEquals(1, fate(LIBRARY, "C cable open").found(), 1e-9);
-    Library spoilt = with("nothing-runs-thermostat-blank", StarterProofTest::withoutCommonWire);
-    assertEquals(0, fate(spoilt, "C cable open").found());
-    assertFalse(codes(prove(spoilt, "nothing-runs-thermostat-blank")).filter(code -> code.startsWith("fault-")).toList()
-        .isEmpty());
+    Library spoiled = with("nothing-runs-thermostat-blank", StarterProofTest::withoutCommonWire);
+    assertEquals(0, fate(spoiled, "C cable open").found());
+    assertFalse(
+        codes(prove(spoiled, "nothing-runs-thermostat-blank")).filter(code -> code.startsWith("fault-")).toList()
+            .isEmpty());
   }
 
   /** The way on that leads to the finding goes where the other answers go. */

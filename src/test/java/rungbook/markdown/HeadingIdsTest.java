@@ -12,7 +12,10 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
-/** Leaving out heading ids changes no byte: the starter library's texts, node by node, with the library's own renderer and with ours. */
+/**
+ * Leaving out heading ids changes no byte: the starter library's texts, node by node, with the library's own renderer
+ * and with ours.
+ */
 class HeadingIdsTest {
 
   private static final HtmlRenderer WITH_IDS = Prose.renderer(Flexmark.OPTIONS);

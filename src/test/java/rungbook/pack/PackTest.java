@@ -39,12 +39,12 @@ class PackTest {
 
   @ParameterizedTest
   @MethodSource("starters")
-  void sameTreeGivesSameBytes(Pack pack) {
+  void sametereGivesSameBytes(Pack pack) {
     assertArrayEquals(pack.bytes(), Samples.starter(pack.tree()).bytes());
   }
 
   @Test
-  void sameTreeGivesSameBytesInAnyLanguage() {
+  void sametereGivesSameBytesInAnyLanguage() {
     Locale own = Locale.getDefault();
     try {
       for (String language : List.of("tr-TR", "ar-EG-u-nu-arab", "de-DE")) {

@@ -29,7 +29,7 @@ final class EntryPoints {
 
   /** The container calls methods with these on themselves, or on a parameter. */
   private static final Set<
-      String> CONTAINER = Set.of("PostConstruct", "PreDestroy", "Scheduled", "Observes", "ObservesAsync");
+      String> CONTAINER = Set.of("PostConstruct", "PreDestroy", "Produces", "Scheduled", "Observes", "ObservesAsync");
 
   /**
    * The container makes a class with one of these for whoever asks for it; that nobody asks is not enough to keep it.

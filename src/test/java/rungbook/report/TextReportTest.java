@@ -47,11 +47,11 @@ class TextReportTest {
   }
 
   @Test
-  void colourOnlyRepeatsWhatTheWordsSay() {
+  void colorOnlyRepeatsWhatTheWordsSay() {
     Report report = new Report(1, List.of(Sample.unknownStep(), Sample.gapShownBy(Sample.path())), List.of());
-    String coloured = TextReport.of(report, Style.COLOR);
-    assertTrue(coloured.contains("\u001B[1;31m"));
-    assertEquals(TextReport.of(report, Style.PLAIN), coloured.replaceAll("\u001B\\[[0-9;]*m", ""));
+    String colored = TextReport.of(report, Style.COLOR);
+    assertTrue(colored.contains("\u001B[1;31m"));
+    assertEquals(TextReport.of(report, Style.PLAIN), colored.replaceAll("\u001B\\[[0-9;]*m", ""));
   }
 
   @Test

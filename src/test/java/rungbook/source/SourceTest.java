@@ -54,7 +54,7 @@ class SourceTest {
   }
 
   @Test
-  void spansRunForwards() {
+  void spansRunForward() {
     assertThrows(IllegalArgumentException.class, () -> new Span(3, 2));
     assertEquals(new Span(12, 15), new Span(10, 20).part(2, 3));
   }

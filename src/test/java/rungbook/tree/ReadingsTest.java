@@ -68,7 +68,7 @@ class ReadingsTest {
   }
 
   @Test
-  void underAndOverLeaveTheirEndToTheNeighbour() {
+  void underAndOverLeaveTheirEndToTheNeighbor() {
     assertEquals(1, readings.wayOf(50).getAsInt());
     assertEquals(2, readings.wayOf(49).getAsInt());
     assertEquals(0, readings.wayOf(280).getAsInt());

@@ -128,7 +128,7 @@ class StepsTest {
   }
 
   @Test
-  void misspeltBlockHidesNothingElse() {
+  void misspelledBlockHidesNothingElse() {
     assertEquals(List.of("unknown-block"), codes(read(
         "## A\n\n```check\nask: one\n```\n\n- yes: [B](#b)\n- no: [A](#a)\n\n## B\n\n```findng\nhealthy: yes\n```\n")));
   }

@@ -15,7 +15,7 @@ import java.util.concurrent.ConcurrentHashMap;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** Kills the program while four writers save: what it had acknowledged is there afterwards, and the chains hold. */
+/** Kills the program while four writers save: what it had acknowledged is there afterward, and the chains hold. */
 class CrashIT {
   private static final int KILLS = 3;
   private static final int WRITERS = 4;

@@ -132,7 +132,7 @@ class EveryScreenTest {
     browser.screenshot(PICTURES.resolve(name + ".png"));
     var faults = new ArrayList<>(browser.violations());
     if (name.contains("desk")) {
-      faults.addAll(browser.faintText()); // colours do not change with the width
+      faults.addAll(browser.faintText()); // colors do not change with the width
     }
     if (browser.sidewaysPixels() > 0) {
       faults.add("scrolls sideways by " + browser.sidewaysPixels() + " px");

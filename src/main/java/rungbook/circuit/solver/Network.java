@@ -19,6 +19,6 @@ public interface Network {
    */
   void impedanceBetween(int a, int b, double[] re, double[] im);
 
-  /** Returns its rows to the pool; the network must not be used afterwards. */
+  /** Returns its rows to the pool; the network must not be used afterward. */
   void release();
 }

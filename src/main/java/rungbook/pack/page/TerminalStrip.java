@@ -69,7 +69,7 @@ final class TerminalStrip {
       chosen.add(new Cell(written(known, leads.get(lead)), lead));
     }
     if (chosen.size() > 1 && chosen.stream().anyMatch(Cell::isLettered)) {
-      addNeighbours(chosen, known);
+      addNeighbors(chosen, known);
     }
     chosen.sort(Comparator.comparingInt(cell -> position(known, cell)));
     return new TerminalStrip(chosen);
@@ -80,7 +80,7 @@ final class TerminalStrip {
     return known.stream().filter(name -> Names.key(name).equals(lead.key())).findFirst().orElse(lead.text());
   }
 
-  private static void addNeighbours(List<Cell> chosen, List<String> known) {
+  private static void addNeighbors(List<Cell> chosen, List<String> known) {
     int room = WIDTH - chosen.stream().mapToInt(Cell::width).sum();
     for (String name : known) {
       Cell cell = new Cell(name, -1);

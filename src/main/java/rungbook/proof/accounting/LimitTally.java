@@ -3,6 +3,7 @@ package rungbook.proof.accounting;
 import java.util.Arrays;
 import java.util.BitSet;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import rungbook.circuit.Reading;
 
 /** What the readings of one check say about one of its limits. */
@@ -20,8 +21,8 @@ public final class LimitTally {
   public final int[] witness;
   public final double[] witnessReading;
   private final double[] worst;
-  private Extreme highestBelow;
-  private Extreme lowestAbove;
+  private @Nullable Extreme highestBelow;
+  private @Nullable Extreme lowestAbove;
   private double mostBelow = Double.NEGATIVE_INFINITY;
   private double leastAbove = Double.POSITIVE_INFINITY;
 

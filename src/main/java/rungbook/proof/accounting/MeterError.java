@@ -24,7 +24,10 @@ public interface MeterError {
     return new Rectangular(scale.percent().doubleValue() / 100, scale.digits().doubleValue() * digit);
   }
 
-  /** @param share of the reading. @param constant in the quantity's unit */
+  /**
+   * @param share of the reading.
+   * @param constant in the quantity's unit
+   */
   record Rectangular(double share, double constant) implements MeterError {
 
     /** The half width {@code a} at a value. */

@@ -74,7 +74,7 @@ public final class ReadingSplit {
     }
     double value = shownAbout(reading);
     double a = reading == Reading.FLOATING || reading == Reading.OVERLOAD ? 0 : error.halfWidth(value);
-    if (reading == Reading.OVERLOAD || segments.overloads(value + a) && way == segments.overloadWay()) {
+    if (reading == Reading.OVERLOAD || (segments.overloads(value + a) && way == segments.overloadWay())) {
       return way == segments.overloadWay();
     }
     boolean takes = false;

@@ -31,7 +31,10 @@ public record Risks(double consumer, double producer) {
       this.error = error;
     }
 
-    /** @param value the true value. @param weight how much the item counts */
+    /**
+     * @param value the true value.
+     * @param weight how much the item counts
+     */
     public void add(double value, double weight) {
       double accepted = error.between(value, acceptance.low(), acceptance.high());
       boolean inside = tolerance.contains(value);

@@ -63,7 +63,10 @@ public final class DictionaryInstallations implements Installations {
     this.sights = system.sights().stream().map(seen -> Names.key(seen.name())).collect(Collectors.toUnmodifiableSet());
   }
 
-  /** @param system one that was read without problems. @param drawn how many installations to draw, 256 as a rule */
+  /**
+   * @param system one that was read without problems.
+   * @param drawn how many installations to draw, 256 as a rule
+   */
   public static DictionaryInstallations of(ControlSystem system, int drawn) {
     return new DictionaryInstallations(system, drawn);
   }

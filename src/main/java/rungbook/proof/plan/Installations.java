@@ -29,7 +29,11 @@ public interface Installations {
   /** Whether the circuit has anything to say at these leads. */
   boolean models(Probe probe);
 
-  /** Whether the system says when this can be seen. @param sight its key */
+  /**
+   * Whether the system says when this can be seen.
+   *
+   * @param sight its key
+   */
   boolean shows(String sight);
 
   /**

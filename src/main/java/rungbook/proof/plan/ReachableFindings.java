@@ -105,8 +105,11 @@ public final class ReachableFindings {
         all.or(named(finding));
         all.set(0, all.get(0) || finding.healthy());
       }
-      step.ways().stream().filter(way -> way.target() instanceof Target.ToTree)
-          .forEach(way -> all.or(of(way, null, true)));
+      for (Way way : step.ways()) {
+        if (way.target() instanceof Target.ToTree to) {
+          all.or(of(to.tree()));
+        }
+      }
     }
     return all;
   }

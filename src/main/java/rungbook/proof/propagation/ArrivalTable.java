@@ -10,8 +10,8 @@ import java.util.Map;
 public final class ArrivalTable {
 
   /**
-   * @param shares by case, of the drawn samples. @param witness by case the sample that shows it best; −1 if none
-   * arrives
+   * @param shares by case, of the drawn samples.
+   * @param witness by case the sample that shows it best; −1 if none arrives
    */
   public record Arrivals(End end, double[] shares, int[] witness) {}
 

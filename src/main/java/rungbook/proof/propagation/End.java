@@ -6,9 +6,17 @@ public sealed interface End {
   /** @param step its index in the tree */
   record Finding(int step) implements End {}
 
-  /** Another tree takes over, as if nobody had touched the equipment. @param tree its id */
+  /**
+   * Another tree takes over, as if nobody had touched the equipment.
+   *
+   * @param tree its id
+   */
   record HandedOn(String tree) implements End {}
 
-  /** No way on takes what is read or seen. @param step where it stops */
+  /**
+   * No way on takes what is read or seen.
+   *
+   * @param step where it stops
+   */
   record Stuck(int step) implements End {}
 }

@@ -8,6 +8,7 @@ import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import rungbook.circuit.Probe;
@@ -40,7 +41,7 @@ public final class Propagation {
   private final double[] readLow;
   public final CaseFlow flow;
   public final ArrivalTable ends;
-  public final Map<Step, CheckTally> tallies = new IdentityHashMap<>();
+  public final IdentityHashMap<Step, CheckTally> tallies = new IdentityHashMap<>();
   public final List<CheckTally> checks = new ArrayList<>();
   public final Map<Integer, String> unmodelled = new LinkedHashMap<>();
   public final Map<Integer, List<Situation>> stands = new HashMap<>();
@@ -192,7 +193,7 @@ public final class Propagation {
 
   private void look(Step.SenseCheck check, SituationNode node) {
     SenseSplit shares = new SenseSplit(installations, check, open(check));
-    if (!shares.allModelled()) {
+    if (!shares.allModeled()) {
       unmodelled.put(node.step, check.title());
     }
     Installations.Moment moment = course.question().shows(check) ? moment(node.stand.state()) : null;
@@ -252,7 +253,7 @@ public final class Propagation {
   /** Whether a case would take a way on at a check, in some installation, whoever comes there. */
   public boolean wouldTake(Step.Check check, Situation stand, int caseNumber, int way) {
     if (check instanceof Step.MeterCheck) {
-      CheckTally tally = tallies.get(check);
+      CheckTally tally = Objects.requireNonNull(tallies.get(check));
       moment(stand.state()).readings(caseNumber, course.question().probe(tally.check, stand.place()).orElseThrow(),
           read);
       return Arrays.stream(read).anyMatch(reading -> tally.shares.mayTake(reading, way));

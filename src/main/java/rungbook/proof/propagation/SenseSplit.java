@@ -13,7 +13,7 @@ final class SenseSplit {
   private final Step.SenseCheck check;
   private final boolean[] open;
   private final boolean[][] seen;
-  private final boolean[] modelled;
+  private final boolean[] modeled;
 
   /** @param open the ways that may be taken where the system says nothing */
   SenseSplit(Installations installations, Step.SenseCheck check, boolean[] open) {
@@ -21,32 +21,32 @@ final class SenseSplit {
     this.check = check;
     int things = check.things().size();
     seen = new boolean[things][installations.samples()];
-    modelled = new boolean[things];
+    modeled = new boolean[things];
     for (int i = 0; i < things; i++) {
-      modelled[i] = installations.shows(check.things().get(i).key());
+      modeled[i] = installations.shows(check.things().get(i).key());
     }
   }
 
   void look(Installations.Moment moment, int caseNumber) {
     for (int i = 0; i < seen.length; i++) {
-      if (modelled[i]) {
+      if (modeled[i]) {
         moment.seen(caseNumber, check.things().get(i).key(), seen[i]);
       }
     }
   }
 
-  /** The ways that may be taken: one where everything is modelled, each with an equal share where not. */
+  /** The ways that may be taken: one where everything is modeled, each with an equal share where not. */
   boolean[] ways(int sample) {
     List<Way> ways = check.ways();
     boolean[] may = new boolean[ways.size()];
     boolean any = false;
     for (int way = 0; way < may.length; way++) {
-      boolean asked = allModelled() ? !any : open[way];
+      boolean asked = allModeled() ? !any : open[way];
       may[way] = asked && ways.get(way).answer() instanceof Answer.Words words && fits(words.words(), sample);
       any |= may[way];
     }
     for (int way = 0; way < may.length; way++) {
-      may[way] |= ways.get(way).answer() instanceof Answer.AnythingElse && (allModelled() ? !any : open[way]);
+      may[way] |= ways.get(way).answer() instanceof Answer.AnythingElse && (allModeled() ? !any : open[way]);
     }
     return may;
   }
@@ -54,20 +54,20 @@ final class SenseSplit {
   private boolean fits(List<String> words, int sample) {
     for (int i = 0; i < seen.length && i < words.size(); i++) {
       String word = words.get(i);
-      if (modelled[i] && !word.equals(Answer.Words.ANY) && !word.equals(seen[i][sample] ? "yes" : "no")) {
+      if (modeled[i] && !word.equals(Answer.Words.ANY) && !word.equals(seen[i][sample] ? "yes" : "no")) {
         return false;
       }
     }
     return true;
   }
 
-  boolean allModelled() {
-    for (boolean one : modelled) {
+  boolean allModeled() {
+    for (boolean one : modeled) {
       if (!one) {
         return false;
       }
     }
-    return modelled.length > 0;
+    return modeled.length > 0;
   }
 
   /** Divides the weights of one case, way by way; what no way takes comes last. */

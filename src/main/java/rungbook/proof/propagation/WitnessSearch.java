@@ -5,9 +5,11 @@ import java.util.ArrayList;
 import java.util.Deque;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
+import org.jspecify.annotations.Nullable;
 import rungbook.circuit.Probe;
 import rungbook.circuit.network.Cancellation;
 import rungbook.proof.accounting.CheckTally;
@@ -40,8 +42,12 @@ public final class WitnessSearch {
     read = new double[course.installations().samples()];
   }
 
-  /** A step on the way. @param answer that led here from the one before, with the reading if there was one */
-  private record At(int step, Situation stand, At before, String answer) {}
+  /**
+   * A step on the way.
+   *
+   * @param answer that led here from the one before, with the reading if there was one
+   */
+  private record At(int step, Situation stand, @Nullable At before, String answer) {}
 
   /** A way on that may be taken, in words. */
   private record Taken(int way, String answer) {}
@@ -107,7 +113,7 @@ public final class WitnessSearch {
   }
 
   private List<Taken> measured(Step.MeterCheck check, Probe probe, Meter.Scale scale, Situation stand) {
-    CheckTally tally = walker.tallies.get(check);
+    CheckTally tally = Objects.requireNonNull(walker.tallies.get(check));
     walker.moment(stand.state()).readings(caseNumber, probe, read);
     List<Taken> taken = new ArrayList<>();
     for (int way = 0; way < check.ways().size(); way++) {

@@ -36,15 +36,21 @@ public record Proof(
         meanMinutes, condemned, unmodelled, found);
   }
 
-  /** What becomes of one case. @param claimed whether some finding of the tree names it */
+  /**
+   * What becomes of one case.
+   *
+   * @param claimed whether some finding of the tree names it
+   */
   public record Fate(
       String name, double likelihood, boolean claimed, double found, double mistaken, double healthy, double referred,
       double handedOn,
       double nothing, double checks, double minutes) {}
 
   /**
-   * Who arrives at an end of the tree. @param likelihood the share of all likelihood that arrives. @param group the
-   * faults it leaves
+   * Who arrives at an end of the tree.
+   *
+   * @param likelihood the share of all likelihood that arrives.
+   * @param group the faults it leaves
    */
   public record Ending(End end, String title, List<String> named, List<Arrived> arrived, double likelihood,
       int group) {}
@@ -62,18 +68,24 @@ public record Proof(
     }
   }
 
-  /** @param share of the fault's installations. @param named whether the finding names it */
+  /**
+   * @param share of the fault's installations.
+   * @param named whether the finding names it
+   */
   public record Arrived(String fault, double share, boolean named) {}
 
   /**
-   * How much passes a way on. @param healthy the share of healthy systems. @param likelihood the share of all
-   * likelihood
+   * How much passes a way on.
+   *
+   * @param healthy the share of healthy systems.
+   * @param likelihood the share of all likelihood
    */
   public record WayFlow(int step, int way, double healthy, double likelihood) {}
 
   /**
-   * A check with a meter. @param risks what the meter's accuracy alone does at the expected window
+   * A check with a meter.
    *
+   * @param risks what the meter's accuracy alone does at the expected window
    * @param inconclusive the share of readings of which the meter cannot say whether they are in the window
    */
   public record Check(int step, String title, List<Limit> limits, ReadingHistogram humps, Risks risks,
@@ -93,12 +105,19 @@ public record Proof(
       Optional<BigDecimal> better,
       boolean sound, boolean apart, List<Misrouted> misrouted) {}
 
-  /** @param shown the reading with the meter's error added. @param who and where: fault and supply */
+  /**
+   * The worst reading on one side of a limit.
+   *
+   * @param shown the reading with the meter's error added
+   * @param reading the reading itself, in the quantity's unit
+   * @param circumstances which installation: its supply voltage and state
+   */
   public record Bound(BigDecimal shown, String fault, double reading, String circumstances) {}
 
   /**
-   * @param fault {@code healthy} for the healthy system. @param share of those that come here. @param below whether it
-   * should go below
+   * @param fault {@code healthy} for the healthy system.
+   * @param share of those that come here.
+   * @param below whether it should go below
    */
   public record Misrouted(String fault, boolean healthy, double share, double likelihood, boolean below, double reading,
       String circumstances,

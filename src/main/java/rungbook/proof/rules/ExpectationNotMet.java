@@ -1,6 +1,7 @@
 package rungbook.proof.rules;
 
 import java.util.List;
+import java.util.Objects;
 import rungbook.proof.accounting.CheckTally;
 import rungbook.proof.plan.Situation;
 import rungbook.proof.plan.StateText;
@@ -22,7 +23,7 @@ final class ExpectationNotMet implements ProofRule {
   public void inspect(ProofRuleContext seen, Problems out) {
     for (CheckTally tally : seen.walker().checks) {
       if (tally.healthyNeverInside()) {
-        Situation stand = seen.walker().stands.get(tally.step).get(0);
+        Situation stand = Objects.requireNonNull(seen.walker().stands.get(tally.step)).get(0);
         out.add(Problem.at(EXPECTATION_NOT_MET, tally.check.source(), tally.check.expectedSpan())
             .with("reading", tally.healthyExample())
             .with("state", StateText.of(stand.state(), seen.course().start().state()))

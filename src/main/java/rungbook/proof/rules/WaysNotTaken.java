@@ -1,6 +1,7 @@
 package rungbook.proof.rules;
 
 import java.util.List;
+import java.util.Objects;
 import rungbook.proof.accounting.CheckTally;
 import rungbook.proof.plan.Situation;
 import rungbook.source.Code;
@@ -24,8 +25,8 @@ final class WaysNotTaken implements ProofRule {
   @Override
   public void inspect(ProofRuleContext seen, Problems out) {
     for (int step = 0; step < seen.tree().steps().size(); step++) {
-      boolean modelled = !seen.walker().unmodelled.containsKey(step);
-      if (modelled && seen.walker().flow.reached(step) && seen.step(step) instanceof Step.Check check
+      boolean modeled = !seen.walker().unmodelled.containsKey(step);
+      if (modeled && seen.walker().flow.reached(step) && seen.step(step) instanceof Step.Check check
           && check.ways().size() > 1) {
         inspect(step, check, seen, out);
       }
@@ -68,7 +69,7 @@ final class WaysNotTaken implements ProofRule {
 
   /** Whether any fault would give the answer, were it to come here. */
   private static boolean canBeGiven(int step, int way, Step.Check check, ProofRuleContext seen) {
-    for (Situation stand : seen.walker().stands.get(step)) {
+    for (Situation stand : Objects.requireNonNull(seen.walker().stands.get(step))) {
       for (int i = 0; i < seen.names().size(); i++) {
         if (seen.walker().wouldTake(check, stand, i, way)) {
           return true;

@@ -51,8 +51,8 @@ public final class DataflowSolver {
 
   /** The ways of a short path from the first step to a step, on which a fact (one bit) holds at the end. */
   public int[] pathTo(int step, long fact) {
-    int[] towards = new int[graph.size()];
-    Arrays.fill(towards, -1);
+    int[] toward = new int[graph.size()];
+    Arrays.fill(toward, -1);
     boolean[] seen = new boolean[graph.size()];
     int[] queue = new int[graph.size()];
     int tail = 1;
@@ -61,17 +61,17 @@ public final class DataflowSolver {
     for (int head = 0; head < tail; head++) {
       int at = queue[head];
       if (at == 0 && (start & fact) != 0) {
-        return along(new int[0], 0, towards, step);
+        return along(new int[0], 0, toward, step);
       }
       for (int i = graph.firstInto(at); i < graph.firstInto(at + 1); i++) {
         int way = graph.into()[i];
         int before = graph.from(way);
         if (begins(way, fact)) {
-          return begun(way, towards, step);
+          return begun(way, toward, step);
         }
         if (!seen[before] && passes(way, fact)) {
           seen[before] = true;
-          towards[before] = way;
+          toward[before] = way;
           queue[tail++] = before;
         }
       }
@@ -122,19 +122,19 @@ public final class DataflowSolver {
     return (over(way, in[before] & ~kill[before]) & fact) != 0;
   }
 
-  private int[] begun(int way, int[] towards, int step) {
+  private int[] begun(int way, int[] toward, int step) {
     int[] first = graph.shortestTo(graph.from(way));
     int[] path = Arrays.copyOf(first, first.length + 1);
     path[first.length] = way;
-    return along(path, graph.to(way), towards, step);
+    return along(path, graph.to(way), toward, step);
   }
 
   /** Extends a path by the ways that lead from its end to a step. */
-  private int[] along(int[] path, int from, int[] towards, int step) {
+  private int[] along(int[] path, int from, int[] toward, int step) {
     int length = path.length;
-    for (int at = from; at != step; at = graph.to(towards[at])) {
+    for (int at = from; at != step; at = graph.to(toward[at])) {
       path = length == path.length ? Arrays.copyOf(path, 2 * length + 8) : path;
-      path[length++] = towards[at];
+      path[length++] = toward[at];
     }
     return Arrays.copyOf(path, length);
   }

@@ -40,6 +40,7 @@ final class AvailableAnswers {
     private long[] taken = {};
     private int shift;
     private long all;
+    @SuppressWarnings("NullAway.Init") // set once all questions are numbered, before anybody asks
     private DataflowSolver flow;
 
     private Asking(int step, int thing, String question) {

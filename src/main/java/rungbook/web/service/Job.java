@@ -19,7 +19,10 @@ final class Job<T> extends FutureTask<T> {
   /** Why a job was stopped. */
   enum StopReason { TOO_LONG, REPLACED, NOBODY_WAITS, SERVER_STOPS }
 
-  /** @param owner whose turn it uses. @param whenDone what to do once it is finished, failed or stopped */
+  /**
+   * @param owner whose turn it uses.
+   * @param whenDone what to do once it is finished, failed or stopped
+   */
   Job(String owner, Callable<T> work, Runnable whenDone) {
     super(work);
     this.owner = owner;

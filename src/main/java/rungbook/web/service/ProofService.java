@@ -6,6 +6,7 @@ import jakarta.inject.Inject;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.ConcurrentHashMap;
@@ -101,12 +102,16 @@ public class ProofService {
     }
   }
 
+  /** Compared by identity: a library is replaced and never changed. */
+  @SuppressWarnings("ReferenceEquality")
   private Optional<Proving.Result> known(String path, Library library) {
     synchronized (kept) {
       return Optional.ofNullable(kept.get(path)).filter(found -> found.library() == library).map(Kept::result);
     }
   }
 
+  /** Compared by identity, as above. */
+  @SuppressWarnings("ReferenceEquality")
   private Job<Proving.Result> joinOrSubmit(CompiledTree tree, Library now, Asker asker) {
     synchronized (proving) {
       var found = proving.get(tree.path());
@@ -178,7 +183,7 @@ public class ProofService {
     } catch (CancellationException stopped) {
       throw ProofProblems.stopped(job.stopReason(), queue.limit(), setting);
     } catch (ExecutionException failed) {
-      throw failure(failed.getCause(), job, queue, setting);
+      throw failure(Objects.requireNonNullElse(failed.getCause(), failed), job, queue, setting);
     } catch (InterruptedException stopped) {
       Thread.currentThread().interrupt();
       throw ProofProblems.serverStops();

@@ -36,7 +36,10 @@ final class RoundRobinExecutor<T> implements AutoCloseable {
   private int busy;
   private boolean closed;
 
-  /** @param workers how many jobs run at once. @param limit how long one may run */
+  /**
+   * @param workers how many jobs run at once.
+   * @param limit how long one may run
+   */
   RoundRobinExecutor(String name, int workers, Duration limit) {
     this.workers = workers;
     this.limit = limit;

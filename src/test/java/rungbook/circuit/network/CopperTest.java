@@ -50,8 +50,8 @@ public class CopperTest {
   @Test
   void lengthForTenPercentDrop() {
     double area = Math.PI * 0.8e-3 * 0.8e-3 / 4;
-    double perMetre = 2 * Copper.ohms(area, 1, 20, 0.0175e-6);
+    double perMeter = 2 * Copper.ohms(area, 1, 20, 0.0175e-6);
     double amps = 20 / 21.6;
-    assertEquals(37.23, 2.4 / amps / perMetre, 0.01);
+    assertEquals(37.23, 2.4 / amps / perMeter, 0.01);
   }
 }

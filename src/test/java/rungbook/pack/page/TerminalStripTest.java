@@ -50,7 +50,7 @@ class TerminalStripTest {
   }
 
   @Test
-  void lettersStandInTheSystemsOrderWithTheirNeighbours() {
+  void lettersStandInTheSystemsOrderWithTheirNeighbors() {
     Tree tree = Samples.STARTER.tree("no-cooling-blower-runs").orElseThrow().tree();
     var check = (Step.MeterCheck) tree.steps().stream().filter(step -> step instanceof Step.MeterCheck meter
         && meter.leads().stream().map(lead -> lead.text()).toList().equals(List.of("Y", "C"))).findFirst()

@@ -53,7 +53,7 @@ class LibraryArchiveTest {
   }
 
   @Test
-  void looseTextsBecomeTrees() throws IOException {
+  void looseTextsBecometeres() throws IOException {
     assertEquals(Set.of("trees/a.md", "trees/pictures/b.svg"),
         names(LibraryArchive.ofZip(zip("a.md", "a", "pictures/b.svg", "<svg/>"))));
   }

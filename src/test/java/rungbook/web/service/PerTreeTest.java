@@ -29,7 +29,7 @@ class PerTreeTest {
   }
 
   @Test
-  void theSameTreeIsAskedForOnce() {
+  void theSametereIsAskedForOnce() {
     var tree = compiled("a");
     assertEquals(List.of("trees/a.md1", "trees/a.md1"), List.of(ask(tree, "1"), ask(tree, "1")));
     assertEquals(List.of("trees/a.md1"), made);

@@ -96,7 +96,7 @@ class ProofServiceTest {
   }
 
   @Test
-  void anotherAuthorsDraftOfTheSameTreeStopsNothing() throws Exception {
+  void anotherAuthorsDraftOfTheSametereStopsNothing() throws Exception {
     var first = ask(() -> service.draft(SLOW, asker("ann")));
     assertTrue(begun.await(10, TimeUnit.SECONDS));
     var second = ask(() -> service.draft(SLOW, asker("bob")));
