@@ -38,7 +38,7 @@ class ChangedOutsideTest {
         .getBytes(StandardCharsets.UTF_8));
     assertEquals(List.of("changed-outside"), codes(path));
     given().get("/api/packs/" + path).then().statusCode(409);
-    given().get("/tree/" + path).then().statusCode(200).body(containsString("this is not what was saved"));
+    given().get("/tree/" + path).then().statusCode(200).body(containsString("this is not the text that was saved"));
     change(path, before);
     assertEquals(List.of(), codes(path));
     given().get("/api/packs/" + path).then().statusCode(200);
