@@ -36,7 +36,6 @@ class NothingDeadTest {
       Map.entry("rungbook.circuit.network.Phasor", "a complex number has its four operations and its angle"),
       Map.entry("rungbook.circuit.Reading", "one reading as a value, for tests that look at a table"),
       Map.entry("rungbook.circuit.ReadingTable.reading", "as above"),
-      Map.entry("rungbook.web.service.ProofSettings$Configured", "the container makes one for its producer method"),
       Map.entry("rungbook.web.service.ProofService.load", "tests see by it that a stopped proof frees its worker"),
       Map.entry("rungbook.web.service.RoundRobinExecutor.load", "as above"),
       Map.entry("rungbook.circuit.Dictionary.blown", "the low-rank solve is held to a full one from the same fuses"),

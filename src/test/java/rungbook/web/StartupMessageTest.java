@@ -14,10 +14,12 @@ import java.util.logging.Handler;
 import java.util.logging.LogRecord;
 import java.util.logging.Logger;
 import org.jboss.logmanager.ExtLogRecord;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** Tests run on port 0: the system chooses a port, and the message names that one. */
 @QuarkusTest
+@Tag("server")
 class StartupMessageTest {
   @Inject
   StartupMessage message;
