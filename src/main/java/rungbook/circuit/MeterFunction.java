@@ -6,7 +6,7 @@ import rungbook.circuit.network.Phasor;
 public enum MeterFunction {
   /** AC volts, about 10 MΩ in parallel with the capacitance of input and leads (common practice, no source). */
   VOLTS(10e6, 100e-12),
-  /** AC volts at low impedance, about 3 kΩ, which pulls a ghost voltage down (common practice, no source). */
+  /** AC volts at low impedance, about 3 kΩ, which pulls a stray voltage down (common practice, no source). */
   VOLTS_LOW_IMPEDANCE(3e3, 100e-12),
   /** Drives a direct current through the de-energized circuit. */
   OHMS(Double.POSITIVE_INFINITY, 0),

@@ -36,7 +36,7 @@ public sealed interface Reading {
     return code == FLOATING ? None.FLOATING : code == UNSTEADY ? None.UNSTEADY : None.LIVE;
   }
 
-  /** The number that stands for this reading in an array. */
+  /** The number that encodes this reading in an array. */
   default double code() {
     if (this instanceof Steady steady) {
       return steady.value();

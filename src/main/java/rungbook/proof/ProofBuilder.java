@@ -4,13 +4,15 @@ import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.IntToDoubleFunction;
 import rungbook.proof.accounting.CheckTally;
 import rungbook.proof.accounting.TestabilityMeasures;
 import rungbook.proof.plan.Installations;
 import rungbook.proof.plan.ProofContext;
 import rungbook.proof.propagation.ArrivalTable;
+import rungbook.proof.propagation.CaseFlow;
 import rungbook.proof.propagation.End;
-import rungbook.proof.propagation.Propagation;
+import rungbook.proof.propagation.PropagationResult;
 import rungbook.proof.propagation.WitnessBudget;
 import rungbook.proof.report.LimitAnalysis;
 import rungbook.proof.report.Proof;
@@ -19,33 +21,35 @@ import rungbook.system.Vocabulary;
 import rungbook.tree.Step;
 import rungbook.tree.Tree;
 
-/** Adds up a walk into a {@link Proof}. */
+/** Adds up what a propagation found into a {@link Proof}. */
 final class ProofBuilder {
 
   /** A fault that arrives less often than this does not make a finding's group larger. */
   private static final double IN_GROUP = 0.01;
 
   private final Tree tree;
-  private final ProofContext course;
-  private final Propagation walker;
+  private final ProofContext context;
+  private final PropagationResult propagation;
+  private final CaseFlow flow;
   private final Installations installations;
   private final List<String> names;
   private final List<ArrivalTable.Arrivals> ends;
   private final BitSet claimed = new BitSet();
   private double allLikelihood;
 
-  ProofBuilder(Tree tree, ProofContext course, Propagation walker, Vocabulary words) {
+  ProofBuilder(Tree tree, ProofContext context, PropagationResult propagation, Vocabulary words) {
     this.tree = tree;
-    this.course = course;
-    this.walker = walker;
-    this.installations = course.installations();
+    this.context = context;
+    this.propagation = propagation;
+    this.flow = propagation.flow();
+    this.installations = context.installations();
     names = installations.cases().stream().map(key -> words.faults().getOrDefault(key, key)).toList();
-    ends = walker.ends.all().stream().sorted(Comparator.comparingInt(this::place)).toList();
+    ends = propagation.ends().stream().sorted(Comparator.comparingInt(this::place)).toList();
     for (int i = 1; i < names.size(); i++) {
       allLikelihood += installations.likelihood(i);
     }
     tree.steps().stream().filter(Step.Finding.class::isInstance)
-        .forEach(step -> claimed.or(course.behind().named((Step.Finding) step)));
+        .forEach(step -> claimed.or(context.findings().named((Step.Finding) step)));
   }
 
   /** Findings in the order of the text, then trees that take over, then where it stops. */
@@ -57,18 +61,19 @@ final class ProofBuilder {
   }
 
   Proof proof() {
-    List<Proof.Fate> fates = new ArrayList<>();
+    List<Proof.Outcome> outcomes = new ArrayList<>();
     for (int i = 0; i < names.size(); i++) {
-      fates.add(fate(i));
+      outcomes.add(outcome(i));
     }
-    List<Proof.Check> checks = walker.checks.stream().map(this::check)
+    List<Proof.Check> checks = propagation.tallies().values().stream().map(this::check)
         .sorted(Comparator.comparingInt(Proof.Check::step)).toList();
     List<Proof.Ending> endings = ends.stream().map(this::ending).toList();
-    Proof proof = new Proof(tree, fates, endings, checks, ways(), installations.drawn(),
+    Proof proof = new Proof(tree, outcomes, endings, checks, ways(), installations.drawn(),
         installations.samples() - installations.drawn(),
-        measures(claimed), measures(all()), condemned(), mean(walker.flow.checks), mean(walker.flow.minutes),
-        condemnations(), walker.unmodelled.values().stream().toList(), List.of());
-    return proof.with(new ProofRuleContext(tree, course, walker, names, ends, proof, new WitnessBudget()).problems());
+        measures(claimed), measures(all()), falseAlarmShare(), mean(flow::checks), mean(flow::minutes),
+        falseAlarms(), propagation.unmodeled().values().stream().toList(), List.of());
+    var rules = new ProofRuleContext(tree, context, propagation, names, ends, proof, new WitnessBudget());
+    return proof.with(rules.problems());
   }
 
   private BitSet all() {
@@ -79,11 +84,11 @@ final class ProofBuilder {
 
   private Proof.Check check(CheckTally tally) {
     List<Proof.Limit> limits = new LimitAnalysis(tally, installations, names).all();
-    return new Proof.Check(tally.step, tally.check.title(), limits, tally.humps(), tally.meterRisks(),
+    return new Proof.Check(tally.step(), tally.check().title(), limits, tally.histogram(), tally.meterRisks(),
         tally.inconclusiveShare());
   }
 
-  private Proof.Fate fate(int caseNumber) {
+  private Proof.Outcome outcome(int caseNumber) {
     double found = 0;
     double mistaken = 0;
     double healthy = 0;
@@ -98,41 +103,40 @@ final class ProofBuilder {
         nothing += share;
       } else {
         Step.Finding finding = (Step.Finding) tree.steps().get(end.step());
-        boolean names = course.behind().named(finding).get(caseNumber);
+        boolean names = context.findings().named(finding).get(caseNumber);
         found += names ? share : 0;
         mistaken += !names && !finding.faults().isEmpty() ? share : 0;
         healthy += finding.healthy() ? share : 0;
         referred += !finding.healthy() && finding.faults().isEmpty() ? share : 0;
       }
     }
-    return new Proof.Fate(names.get(caseNumber), installations.likelihood(caseNumber), claimed.get(caseNumber), found,
-        mistaken, healthy,
-        referred, handedOn, nothing, walker.flow.checks[caseNumber], walker.flow.minutes[caseNumber]);
+    return new Proof.Outcome(names.get(caseNumber), installations.likelihood(caseNumber), claimed.get(caseNumber),
+        found, mistaken, healthy, referred, handedOn, nothing, flow.checks(caseNumber), flow.minutes(caseNumber));
   }
 
-  private double condemned() {
-    return fate(0).mistaken();
+  private double falseAlarmShare() {
+    return outcome(0).mistaken();
   }
 
-  private List<Proof.Condemned> condemnations() {
-    List<Proof.Condemned> condemned = new ArrayList<>();
+  private List<Proof.FalseAlarm> falseAlarms() {
+    List<Proof.FalseAlarm> alarms = new ArrayList<>();
     for (ArrivalTable.Arrivals arrivals : ends) {
       int sample = arrivals.witness()[0];
       if (sample >= 0 && arrivals.end() instanceof End.Finding end
           && tree.steps().get(end.step()) instanceof Step.Finding finding
           && !finding.faults().isEmpty()) {
-        condemned.add(new Proof.Condemned(end.step(), finding.title(), arrivals.shares()[0], sample,
+        alarms.add(new Proof.FalseAlarm(end.step(), finding.title(), arrivals.shares()[0], sample,
             installations.circumstances(0, sample)));
       }
     }
-    return condemned;
+    return alarms;
   }
 
-  private double mean(double[] byCase) {
+  private double mean(IntToDoubleFunction byCase) {
     double sum = 0;
     double weight = 0;
     for (int i = claimed.nextSetBit(0); i >= 0; i = claimed.nextSetBit(i + 1)) {
-      sum += installations.likelihood(i) * byCase[i];
+      sum += installations.likelihood(i) * byCase.applyAsDouble(i);
       weight += installations.likelihood(i);
     }
     return weight == 0 ? 0 : sum / weight;
@@ -144,9 +148,9 @@ final class ProofBuilder {
       for (int way = 0; way < tree.steps().get(step).ways().size(); way++) {
         double likelihood = 0;
         for (int i = 1; i < names.size(); i++) {
-          likelihood += installations.likelihood(i) * walker.flow.taken(step, way, i);
+          likelihood += installations.likelihood(i) * flow.taken(step, way, i);
         }
-        ways.add(new Proof.WayFlow(step, way, walker.flow.taken(step, way, 0),
+        ways.add(new Proof.WayFlow(step, way, flow.taken(step, way, 0),
             allLikelihood == 0 ? 0 : likelihood / allLikelihood));
       }
     }
@@ -171,14 +175,14 @@ final class ProofBuilder {
 
   private String title(End end) {
     if (end instanceof End.HandedOn on) {
-      return course.others().apply(on.tree()).map(Tree::title).orElse(on.tree());
+      return context.others().apply(on.tree()).map(Tree::title).orElse(on.tree());
     }
     return tree.steps().get(end instanceof End.Finding finding ? finding.step() : ((End.Stuck) end).step()).title();
   }
 
   private BitSet named(ArrivalTable.Arrivals arrivals) {
     return arrivals.end() instanceof End.Finding end
-        ? course.behind().named((Step.Finding) tree.steps().get(end.step())) : new BitSet();
+        ? context.findings().named((Step.Finding) tree.steps().get(end.step())) : new BitSet();
   }
 
   /** The faults that a finding leaves: those it names, and those that come here without being named. */

@@ -12,6 +12,7 @@ import rungbook.proof.plan.ProofContext;
 import rungbook.proof.plan.StateEnumeration;
 import rungbook.proof.plan.TopologicalOrder;
 import rungbook.proof.propagation.Propagation;
+import rungbook.proof.propagation.PropagationResult;
 import rungbook.proof.report.Proof;
 import rungbook.proof.rules.ProofRuleContext;
 import rungbook.source.Code;
@@ -21,7 +22,7 @@ import rungbook.system.Vocabulary;
 import rungbook.system.WalkTimes;
 import rungbook.tree.Tree;
 
-/** The whole proof of a tree: order its steps, see which states it meets, walk them all, report. */
+/** The whole proof of a tree: order its steps, find the states it meets, carry every case through, report. */
 public final class Proving {
 
   static final Code NOT_PROVED = Code.of("not-proved");
@@ -52,13 +53,13 @@ public final class Proving {
    * @param installations of the tree's own system
    * @param others the other trees of the library, by id
    */
-  public static Result prove(Tree tree, Installations installations, WalkTimes walks,
+  public static Result prove(Tree tree, Installations installations, WalkTimes walkTimes,
       Function<String, Optional<Tree>> others) {
-    return prove(tree, installations, walks, others, Budget.inForce());
+    return prove(tree, installations, walkTimes, others, Budget.inForce());
   }
 
   /** @param budget how much work it may be */
-  public static Result prove(Tree tree, Installations installations, WalkTimes walks,
+  public static Result prove(Tree tree, Installations installations, WalkTimes walkTimes,
       Function<String, Optional<Tree>> others, Budget budget) {
     if (tree.system().isEmpty()) {
       return withoutSystem(tree);
@@ -68,17 +69,15 @@ public final class Proving {
     if (order.isEmpty()) {
       return unproved(tree, "its ways on go in a circle, or it has no steps");
     }
-    ProofContext course = ProofContext.of(installations, walks, words, tree.meter(), others);
+    ProofContext context = ProofContext.of(installations, walkTimes, words, tree.meter(), others);
     int mostStates = Math.max(1, budget.solutions() / installations.cases().size());
-    StateEnumeration.Attempt plan = StateEnumeration.of(tree.steps(), order.get(), course, mostStates,
+    StateEnumeration.Attempt plan = StateEnumeration.of(tree.steps(), order.get(), context, mostStates,
         budget.arrivals());
     if (plan.states().isEmpty()) {
       return unproved(tree, plan.why());
     }
-    Propagation walker = new Propagation(tree, course, plan.states().get(),
-        course.behind().of(tree.steps(), order.get()));
-    walker.walk(order.get());
-    return new Result.Proved(new ProofBuilder(tree, course, walker, words).proof());
+    PropagationResult propagation = Propagation.run(tree, context, plan.states().get(), order.get());
+    return new Result.Proved(new ProofBuilder(tree, context, propagation, words).proof());
   }
 
   /** A tree that names no system, or one that the library does not have. */

@@ -37,15 +37,15 @@ public final class ProofJson {
     json.writeNumberField("corners", proof.corners());
     Json.object(json, "named", fields -> write(fields, proof.claimed()));
     Json.object(json, "whole", fields -> write(fields, proof.whole()));
-    json.writeNumberField("healthyCondemned", proof.healthyCondemned());
+    json.writeNumberField("healthyCondemned", proof.falseAlarmShare());
     json.writeNumberField("meanChecks", proof.meanChecks());
     json.writeNumberField("meanMinutes", proof.meanMinutes());
     Json.array(json, "unmodelled", array -> {
-      for (String title : proof.unmodelled()) {
+      for (String title : proof.unmodeled()) {
         array.writeString(title);
       }
     });
-    Json.array(json, "cases", array -> writeFates(array, proof));
+    Json.array(json, "cases", array -> writeOutcomes(array, proof));
     Json.array(json, "endings", array -> writeEndings(array, proof));
     Json.array(json, "checks", array -> writeChecks(array, proof));
     Json.array(json, "ways", array -> writeWays(array, proof));
@@ -63,20 +63,20 @@ public final class ProofJson {
     json.writeNumberField("meanGroup", measures.meanGroup());
   }
 
-  private static void writeFates(JsonGenerator json, Proof proof) throws IOException {
-    for (Proof.Fate fate : proof.fates()) {
+  private static void writeOutcomes(JsonGenerator json, Proof proof) throws IOException {
+    for (Proof.Outcome outcome : proof.outcomes()) {
       Json.item(json, item -> {
-        item.writeStringField("name", fate.name());
-        item.writeNumberField("likelihood", fate.likelihood());
-        item.writeBooleanField("named", fate.claimed());
-        item.writeNumberField("found", fate.found());
-        item.writeNumberField("mistaken", fate.mistaken());
-        item.writeNumberField("healthy", fate.healthy());
-        item.writeNumberField("referred", fate.referred());
-        item.writeNumberField("handedOn", fate.handedOn());
-        item.writeNumberField("nothing", fate.nothing());
-        item.writeNumberField("checks", fate.checks());
-        item.writeNumberField("minutes", fate.minutes());
+        item.writeStringField("name", outcome.name());
+        item.writeNumberField("likelihood", outcome.likelihood());
+        item.writeBooleanField("named", outcome.claimed());
+        item.writeNumberField("found", outcome.found());
+        item.writeNumberField("mistaken", outcome.mistaken());
+        item.writeNumberField("healthy", outcome.healthy());
+        item.writeNumberField("referred", outcome.referred());
+        item.writeNumberField("handedOn", outcome.handedOn());
+        item.writeNumberField("nothing", outcome.nothing());
+        item.writeNumberField("checks", outcome.checks());
+        item.writeNumberField("minutes", outcome.minutes());
       });
     }
   }

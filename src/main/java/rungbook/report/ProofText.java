@@ -43,11 +43,11 @@ public final class ProofText {
   private void head(String file) {
     line(style.strong(Columns.printable(proof.tree().title())) + style.faint("  " + Columns.printable(file)));
     String system = proof.tree().system().map(words -> words.id()).orElse("");
-    line("  proved on " + system + ": " + (proof.fates().size() - 1) + " faults and the healthy system, on "
+    line("  proved on " + system + ": " + (proof.outcomes().size() - 1) + " faults and the healthy system, on "
         + proof.drawn()
         + " installations drawn at random and " + proof.corners() + " corners of the tolerances");
-    if (!proof.unmodelled().isEmpty()) {
-      wrapped("  not in the circuit: ", String.join(", ", proof.unmodelled()));
+    if (!proof.unmodeled().isEmpty()) {
+      wrapped("  not in the circuit: ", String.join(", ", proof.unmodeled()));
     }
     out.append('\n');
   }
@@ -67,8 +67,8 @@ public final class ProofText {
       fact("work", String.format(Locale.ROOT, "%.1f checks and %.0f minutes on average, walking included",
           proof.meanChecks(), proof.meanMinutes()));
     }
-    fact("false alarms", proof.healthyCondemned() == 0 ? "no healthy system condemned"
-        : ReportNumbers.percent(proof.healthyCondemned()) + " of healthy systems condemned");
+    fact("false alarms", proof.falseAlarmShare() == 0 ? "no healthy system condemned"
+        : ReportNumbers.percent(proof.falseAlarmShare()) + " of healthy systems condemned");
     out.append('\n');
   }
 
@@ -77,9 +77,9 @@ public final class ProofText {
     for (Proof.Ending ending : proof.endings()) {
       row(title(ending), ReportNumbers.percent(ending.likelihood()), who(ending), text -> text);
     }
-    proof.fates().stream().filter(fate -> fate.claimed() && !Share.isAll(fate.found()))
-        .forEach(fate -> wrapped("  not always found: ",
-            fate.name() + ", in " + ReportNumbers.percent(fate.found()) + " of installations"));
+    proof.outcomes().stream().filter(outcome -> outcome.claimed() && !Share.isAll(outcome.found()))
+        .forEach(outcome -> wrapped("  not always found: ",
+            outcome.name() + ", in " + ReportNumbers.percent(outcome.found()) + " of installations"));
     out.append('\n');
   }
 

@@ -133,8 +133,8 @@ public class ProofGrowthBench {
     }
 
     @Override
-    public Moment at(CircuitState state, List<Probe> probes) {
-      return new Moment() {
+    public Observations in(CircuitState state, List<Probe> probes) {
+      return new Observations() {
         @Override
         public void readings(int caseNumber, Probe probe, double[] into) {
           int seed = 31 * caseNumber + probe.red().point().hashCode();

@@ -1,5 +1,5 @@
 /**
- * Benchmarks. One command runs one: {@code mvn -q test-compile exec:exec -Dbench=CheckBench}. Measured figures stand
- * in docs/figures.md.
+ * Benchmarks. One command runs one: {@code mvn -q test-compile exec:exec -Dbench=CheckBench}. Measured figures stand in
+ * docs/figures.md.
  */
 package rungbook.bench;

@@ -23,7 +23,7 @@ final class Bench {
     return new Reading.Steady(solution.volts(red, black).magnitude());
   }
 
-  /** The impedance between two nodes with every source at rest, ohms. */
+  /** The impedance between two nodes with every source zeroed, ohms. */
   static Phasor impedanceBetween(Netlist circuit, String red, String black) {
     var driven = circuit.withoutSources().with(Element.current("test", black, red, Phasor.of(TEST_AMPS)));
     return Solver.solve(driven).volts(red, black).times(1 / TEST_AMPS);

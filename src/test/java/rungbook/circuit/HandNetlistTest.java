@@ -15,9 +15,8 @@ import rungbook.circuit.network.Draw;
 
 /**
  * Netlists for ngspice that were written by hand from the system text in their comments, the meter drawn in: an error
- * in the
- * netlists that this project writes for itself cannot hide here. {@code *read METER RED BLACK = NODE NODE} says what
- * is compared.
+ * in the netlists that this project writes for itself cannot hide here. {@code *read METER RED BLACK = NODE NODE} says
+ * what is compared.
  */
 class HandNetlistTest {
 

@@ -26,7 +26,7 @@ public record Netlist(double hertz, List<Element> elements) {
     return new Netlist(hertz, more);
   }
 
-  /** The same circuit with every source at rest: voltage sources shorted, current sources open. */
+  /** The same circuit with every source zeroed: voltage sources shorted, current sources open. */
   public Netlist withoutSources() {
     var quiet = new ArrayList<Element>();
     for (Element element : elements) {

@@ -24,8 +24,7 @@ class OperationConstantsTest {
 
   /**
    * A coil has to operate at 85 % of its rating: 20.4 of 24 V (IEC 60947-4-1, from memory). A motor runs from 60 %, a
-   * board
-   * works from 70 % (common practice, no source).
+   * board works from 70 % (common practice, no source).
    */
   @ParameterizedTest
   @CsvSource({"'coil, 24 V, 6 VA', 20.4", "'motor, 120 V, 1 A', 72", "'board, 24 V, 5 VA', 16.8"})
@@ -43,8 +42,8 @@ class OperationConstantsTest {
 
   /**
    * AC coils drop out between 20 and 75 % (IEC 60947-4-1, from memory); ours at 50 %, a motor at 50 %, a board at 60 %
-   * (common
-   * practice, no source). A resistor that the thing itself switches in leaves it with a little more or less than that.
+   * (common practice, no source). A resistor that the thing itself switches in leaves it with a little more or less
+   * than that.
    */
   @ParameterizedTest
   @CsvSource({"'coil, 24 V, 6 VA', 24, 96, 0.4, 0.5", "'motor, 120 V, 1 A', 120, 120, 0.8, 0.5",

@@ -14,8 +14,8 @@ import rungbook.circuit.solver.TechnicianOverrides;
 final class Settle {
 
   /**
-   * Where sample 0 of a case comes to rest, the network it was read from, the same solved in full, and the same
-   * circuit as a netlist.
+   * The steady state of sample 0 of a case, the network it was read from, the same solved in full, and the same circuit
+   * as a netlist.
    */
   record Result(String name, SteadyState steadyState, Network network, Network full, Netlist netlist) {}
 

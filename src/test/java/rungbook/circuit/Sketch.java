@@ -10,8 +10,7 @@ import rungbook.circuit.network.Phasor;
 
 /**
  * The test bench of {@link FaultEffectsTest} drawn by hand as a netlist, every number worked out from the text: it
- * shares
- * nothing with the program but the element types.
+ * shares nothing with the program but the element types.
  */
 final class Sketch {
 
@@ -103,7 +102,7 @@ final class Sketch {
     return this;
   }
 
-  /** All of the added resistance lies in the core: of 1 in all, a quarter there. */
+  /** All of the added resistance is in the core: of 1 in all, a quarter there. */
   Sketch weaken(double times) {
     coreOhms = SECONDARY_OHMS * (times - 1 + 0.25);
     return this;

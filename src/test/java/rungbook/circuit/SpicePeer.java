@@ -9,8 +9,8 @@ import rungbook.circuit.sequence.StateSolver;
 import rungbook.system.ControlSystem;
 
 /**
- * A measured part of a dictionary's points, solved by ngspice in one process: every case of a cooling call, one
- * sample, several pairs.
+ * A measured part of a dictionary's points, solved by ngspice in one process: every case of a cooling call, one sample,
+ * several pairs.
  */
 public final class SpicePeer {
 

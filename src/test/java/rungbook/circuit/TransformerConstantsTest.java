@@ -8,9 +8,8 @@ import rungbook.circuit.network.Draw;
 
 /**
  * What a 40 VA transformer of 120 to 24 V and 10 % regulation reads, worked out from its equivalent circuit: every
- * constant of
- * the model is in one reading that changes with it. The shares are common practice, with no source, unless a test
- * names one.
+ * constant of the model is in one reading that changes with it. The shares are common practice, with no source, unless
+ * a test names one.
  */
 class TransformerConstantsTest {
 

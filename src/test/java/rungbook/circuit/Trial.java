@@ -10,8 +10,7 @@ import rungbook.system.SystemReader;
 
 /**
  * A small circuit on a bench, built from the text of its parts, for tests of one constant at a time. Every point is at
- * the
- * bench; a cable's far end is in the shed.
+ * the bench; a cable's far end is in the shed.
  */
 final class Trial {
 
@@ -57,7 +56,7 @@ final class Trial {
   }
 
   /**
-   * @param points names separated by spaces; a part stands for itself.
+   * @param points names separated by spaces; a part is its own point.
    * @param sights and faults lines of their blocks
    */
   static Trial of(Draw draw, String points, String sights, String faults, String... parts) {

@@ -69,8 +69,7 @@ class WireConstantsTest {
 
   /**
    * 20 to 40 pF for each foot between conductors, 3 to 8 pF to ground (common practice, no source): 50 ft of a
-   * conductor that
-   * nothing is connected to.
+   * conductor that nothing is connected to.
    */
   @ParameterizedTest
   @CsvSource({"-1, 20, 3", "0, 30, 5.5", "1, 40, 8"})

@@ -17,7 +17,7 @@ class ProverTest {
 
   private final Prover prover = new Prover(4);
 
-  /** Leads that float show nothing, and nobody belongs above: any place above nothing would do. */
+  /** Leads that float show nothing, and no case belongs above: any limit above zero works. */
   @Test
   void leadsThatFloatLeaveALimitItsPlace() {
     String text = WholeWay.STARTER.texts().get(TREE).text();

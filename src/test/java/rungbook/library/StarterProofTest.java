@@ -46,16 +46,17 @@ class StarterProofTest {
     Proof proof = prove(LIBRARY, id);
     assertTrue(proof.claimed().detected() >= 0.95, () -> id + " detects " + proof.claimed().detected());
     assertTrue(proof.claimed().isolatedTo(2) >= 0.9, () -> id + " isolates " + proof.claimed().isolatedTo(2));
-    assertEquals(0, proof.healthyCondemned());
+    assertEquals(0, proof.falseAlarmShare());
     assertEquals(List.of(), codes(proof).filter(code -> code.equals("healthy-condemned")).toList());
   }
 
   @ParameterizedTest
   @MethodSource("trees")
   void everyCaseEndsSomewhere(String id) {
-    for (Proof.Fate fate : prove(LIBRARY, id).fates()) {
-      double sum = fate.found() + fate.mistaken() + fate.healthy() + fate.referred() + fate.handedOn() + fate.nothing();
-      assertEquals(1, sum, 1e-9, fate.name());
+    for (Proof.Outcome outcome : prove(LIBRARY, id).outcomes()) {
+      double sum = outcome.found() + outcome.mistaken() + outcome.healthy() + outcome.referred() + outcome.handedOn()
+          + outcome.nothing();
+      assertEquals(1, sum, 1e-9, outcome.name());
     }
   }
 
@@ -84,9 +85,9 @@ class StarterProofTest {
     String check = "## C conductor broken";
     String whole = LIBRARY.text().texts().get("trees/nothing-runs-thermostat-blank.md").text();
     assertTrue(whole.contains(check), whole);
-    assertEquals(1, fate(LIBRARY, "C cable open").found(), 1e-9);
+    assertEquals(1, outcome(LIBRARY, "C cable open").found(), 1e-9);
     Library spoiled = with("nothing-runs-thermostat-blank", StarterProofTest::withoutCommonWire);
-    assertEquals(0, fate(spoiled, "C cable open").found());
+    assertEquals(0, outcome(spoiled, "C cable open").found());
     assertFalse(
         codes(prove(spoiled, "nothing-runs-thermostat-blank")).filter(code -> code.startsWith("fault-")).toList()
             .isEmpty());
@@ -98,9 +99,9 @@ class StarterProofTest {
         "[Thermostat dead]");
   }
 
-  private static Proof.Fate fate(Library library, String fault) {
-    return prove(library, "nothing-runs-thermostat-blank").fates().stream().filter(fate -> fate.name().equals(fault))
-        .findFirst().orElseThrow();
+  private static Proof.Outcome outcome(Library library, String fault) {
+    return prove(library, "nothing-runs-thermostat-blank").outcomes().stream()
+        .filter(outcome -> outcome.name().equals(fault)).findFirst().orElseThrow();
   }
 
   private static Library with(String id, java.util.function.UnaryOperator<String> change) {

@@ -21,8 +21,7 @@ import org.junit.jupiter.api.Test;
  * nothing alive.
  *
  * <p>What bytecode does not show is left out: constants of a primitive type or a string, which the compiler copies to
- * where they
- * are used, and the constants of an enum, which may be asked for by name.
+ * where they are used, and the constants of an enum, which may be asked for by name.
  */
 class NothingDeadTest {
 

@@ -21,8 +21,7 @@ import java.util.stream.Stream;
 
 /**
  * Everything that can run, followed from the {@link EntryPoints}: rapid type analysis, that is a virtual call reaches
- * the
- * overrides of those classes only of which an object is made somewhere that is itself reached.
+ * the overrides of those classes only of which an object is made somewhere that is itself reached.
  */
 final class Reach {
 

@@ -20,9 +20,8 @@ import rungbook.tree.Tree;
 import rungbook.tree.reader.TreeReader;
 
 /**
- * A system of a lamp and a wire, with readings written down by hand: four installations, the last of them a corner.
- * The wire is
- * at `A` and `B`; nothing is read while the switch is off.
+ * A system of a lamp and a wire, with readings written down by hand: four installations, the last of them a corner. The
+ * wire is at `A` and `B`; nothing is read while the switch is off.
  */
 public final class MadeUp implements Installations {
 
@@ -94,9 +93,9 @@ public final class MadeUp implements Installations {
   }
 
   @Override
-  public Moment at(CircuitState state, List<Probe> probes) {
+  public Observations in(CircuitState state, List<Probe> probes) {
     boolean on = state.positions().get("lever").equals("on");
-    return new Moment() {
+    return new Observations() {
       @Override
       public void readings(int caseNumber, Probe probe, double[] into) {
         double[] usual = {24, 24, 24, 24};

@@ -77,8 +77,8 @@ class ProvingTest {
     Proof proof = lamp().prove(limit("20"));
     assertEquals(1, proof.claimed().detected(), 1e-12);
     assertEquals(1, proof.claimed().isolatedTo(1), 1e-12);
-    assertEquals(0, proof.healthyCondemned());
-    assertEquals(1, proof.fates().get(0).healthy(), 1e-12);
+    assertEquals(0, proof.falseAlarmShare());
+    assertEquals(1, proof.outcomes().get(0).healthy(), 1e-12);
   }
 
   /** Two minutes at the lever, three of walking, one at the check; the finding takes none. */
@@ -89,9 +89,9 @@ class ProvingTest {
     assertEquals(1, proof.meanChecks(), 1e-12);
   }
 
-  /** ±(1 % + 3 digits): 18 V may show 18.5, 23 V may show 22.5 (22.47 rounded); 5 V lies between 1.3 and 14.6. */
+  /** ±(1 % + 3 digits): 18 V may show 18.5, 23 V may show 22.5 (22.47 rounded); 5 V is between 1.3 and 14.6. */
   @Test
-  void limitMayStandBetweenTheReadingsOfBothSides() {
+  void limitMayBeAnywhereBetweenTheReadingsOfBothSides() {
     List<Proof.Limit> limits = lamp().prove(limit("20")).checks().get(0).limits();
     assertEquals(new BigDecimal("1.3"), limits.get(0).above().orElseThrow().shown());
     assertEquals(new BigDecimal("14.6"), limits.get(0).upTo().orElseThrow().shown());
@@ -103,10 +103,10 @@ class ProvingTest {
   }
 
   @Test
-  void limitInTheHealthyHumpCondemnsAndNamesTheHouse() {
+  void limitAmongTheHealthyReadingsRaisesFalseAlarmsAndNamesTheHouse() {
     Proof proof = lamp().prove(limit("24.5"));
     double share = (0 + shareUnder(24, 24.45) + shareUnder(25, 24.45)) / 3;
-    assertEquals(share, proof.healthyCondemned(), 1e-9);
+    assertEquals(share, proof.falseAlarmShare(), 1e-9);
     Problem problem = proof.problems().stream().filter(one -> one.code().name().equals("limit-unsound")).findFirst()
         .orElseThrow();
     assertEquals("house 1", problem.facts().get("circumstances"));
@@ -120,7 +120,7 @@ class ProvingTest {
   }
 
   @Test
-  void mendedLimitIsSound() {
+  void fixedLimitIsSound() {
     Tree bad = limit("24.5");
     Proof.Limit wrong = lamp().prove(bad).checks().get(0).limits().get(1);
     Fix fix = LimitFix.fix(wrong, (Step.MeterCheck) bad.steps().get(1)).orElseThrow();
@@ -132,7 +132,7 @@ class ProvingTest {
   }
 
   @Test
-  void cornerAloneIsCondemnedAsTheWorst() {
+  void falseAlarmOfACornerAloneIsReportedAsTheWorst() {
     MadeUp cold = new MadeUp(Map.of("healthy VOLTS", new double[] {26, 26, 26, 15}, "lamp dead VOLTS", new double[4],
         "wire weak VOLTS", new double[] {15, 15, 15, 15}));
     Proof proof = cold.prove(limit("20"));
@@ -140,7 +140,7 @@ class ProvingTest {
         .orElseThrow();
     assertEquals("the worst", problem.facts().get("share"));
     assertEquals("house 3", problem.facts().get("circumstances"));
-    assertEquals(0, proof.healthyCondemned());
+    assertEquals(0, proof.falseAlarmShare());
   }
 
   @Test
@@ -149,7 +149,7 @@ class ProvingTest {
         "wire weak VOLTS", new double[] {15, 22, 16, 18}));
     Proof.Limit limit = both.prove(limit("20")).checks().get(0).limits().get(1);
     assertFalse(limit.sound());
-    assertFalse(limit.apart());
+    assertFalse(limit.separable());
     assertEquals(Optional.empty(), limit.better());
   }
 
@@ -164,13 +164,13 @@ class ProvingTest {
   }
 
   @Test
-  void unmodelledCheckTakesEveryAnswerBehindWhichAFindingLies() {
+  void unmodeledCheckTakesEveryAnswerThatReachesAFinding() {
     String ways = "- 20 to 30: [Sound](#sound)\n- under 20: [Dead](#dead)\n- over 30: [Call](#call)\n";
     Proof proof = lamp().prove(MadeUp.tree("one", volts("X, B", "hall", "20 to 30 V", ways) + ENDS));
-    assertEquals(List.of("Volts"), proof.unmodelled());
-    assertEquals(0.5, proof.fates().get(1).found(), 1e-12);
-    assertEquals(0.5, proof.fates().get(1).healthy(), 1e-12);
-    assertEquals(0, proof.fates().get(1).referred());
+    assertEquals(List.of("Volts"), proof.unmodeled());
+    assertEquals(0.5, proof.outcomes().get(1).found(), 1e-12);
+    assertEquals(0.5, proof.outcomes().get(1).healthy(), 1e-12);
+    assertEquals(0, proof.outcomes().get(1).referred());
   }
 
   @Test
@@ -178,15 +178,15 @@ class ProvingTest {
     String look = "## Look\n\n```check\nlook: glow\nat: hall\n```\n\n- yes: [Sound](#sound)\n- no: [Dead](#dead)\n";
     Proof proof = lamp()
         .prove(MadeUp.tree("one", ON.replace("Volts", "Look").replace("#volts", "#look") + look + ENDS));
-    assertEquals(1, proof.fates().get(1).found(), 1e-12);
-    assertEquals(1, proof.fates().get(2).healthy(), 1e-12);
+    assertEquals(1, proof.outcomes().get(1).found(), 1e-12);
+    assertEquals(1, proof.outcomes().get(2).healthy(), 1e-12);
   }
 
   @Test
   void readingWithoutAnAnswerStopsThere() {
     MadeUp chatter = new MadeUp(Map.of("wire weak VOLTS", new double[] {Reading.UNSTEADY, Reading.UNSTEADY, 24, 24}));
     Proof proof = chatter.prove(limit("20"));
-    assertEquals(2.0 / 3, proof.fates().get(2).nothing(), 1e-12);
+    assertEquals(2.0 / 3, proof.outcomes().get(2).nothing(), 1e-12);
     assertTrue(codes(proof).contains("answer-lacking"));
   }
 
@@ -211,7 +211,7 @@ class ProvingTest {
   void anotherTreeIsHandedTheFault() {
     String ways = "- 20 to 30: [Sound](#sound)\n- under 20: [other](other.md)\n- over 30: [Call](#call)\n";
     Proof proof = lamp().prove(MadeUp.tree("one", ON + volts("A, B", "hall", "20 to 30 V", ways) + ENDS));
-    assertEquals(1, proof.fates().get(1).handedOn(), 1e-12);
+    assertEquals(1, proof.outcomes().get(1).handedOn(), 1e-12);
     assertTrue(codes(proof).contains("fault-never-found"));
   }
 
@@ -226,6 +226,6 @@ class ProvingTest {
   @Test
   void sameInputGivesTheSameProof() {
     assertEquals(lamp().prove(limit("24.5")).endings(), lamp().prove(limit("24.5")).endings());
-    assertEquals(lamp().prove(limit("24.5")).fates(), lamp().prove(limit("24.5")).fates());
+    assertEquals(lamp().prove(limit("24.5")).outcomes(), lamp().prove(limit("24.5")).outcomes());
   }
 }

@@ -24,19 +24,19 @@ import rungbook.tree.Tree;
 import rungbook.tree.Way;
 
 /**
- * The rules and the proof follow the same equipment. Every path of a random tree is walked twice, step by step: as the
- * proof walks it, and as the rules see a tree that has this path only. {@code -Dsteps=1000000} walks a million steps.
+ * The rules and the proof follow the same equipment. Every path of a random tree is followed twice, step by step: as
+ * the proof does, and as the rules see a tree that has this path only. {@code -Dsteps=1000000} follows a million steps.
  */
 class RulesAndProofAgreeTest {
 
   private static final long STEPS = Long.getLong("steps", 20_000);
 
-  private long walked;
+  private long followed;
   private final Set<Fact> met = new HashSet<>();
 
   @Test
   void onEveryPathOfRandomTrees() {
-    for (long seed = 0; walked < STEPS; seed++) {
+    for (long seed = 0; followed < STEPS; seed++) {
       Tree tree = RandomWork.tree(seed);
       Found found = new Found(tree.steps().size());
       follow(tree, List.of(), 0, found);
@@ -57,12 +57,12 @@ class RulesAndProofAgreeTest {
       }
     }
     if (!goesOn) {
-      walk(tree, taken, found);
+      compare(tree, taken, found);
     }
   }
 
-  /** Walks one whole path. */
-  private void walk(Tree tree, List<Integer> ways, Found found) {
+  /** Follows one whole path. */
+  private void compare(Tree tree, List<Integer> ways, Found found) {
     List<Integer> path = path(tree, ways);
     PathFacts rules = RuleContext.of(alone(tree, path, ways)).state();
     PathFacts.ProgramPoint point = rules.point();
@@ -76,7 +76,7 @@ class RulesAndProofAgreeTest {
       proof = proof.after(step);
       point.finish();
       compare(proof.state(), rules, point, step);
-      walked++;
+      followed++;
     }
   }
 

@@ -7,7 +7,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import rungbook.tree.Tree;
 
-/** Volts are a ghost where the low-impedance mode takes away more than half of them (common practice, no source). */
+/** A voltage is stray where the low-impedance mode takes away more than half of them (common practice, no source). */
 class StrayRatioTest {
 
   private static final Tree TREE = MadeUp.tree("stray", """

@@ -9,9 +9,8 @@ import rungbook.markdown.DocumentReader;
 import rungbook.source.Source;
 
 /**
- * The limits of a Class 2 source from 20 to 30 V that is not inherently limited: 30 V (UL 1585), a nameplate of 100
- * VA, and
- * overcurrent protection of 100/U A (IEC 60950-1 Table 2C; NEC Chapter 9 Table 11(A) from memory), each from both
+ * The limits of a Class 2 source from 20 to 30 V that is not inherently limited: 30 V (UL 1585), a nameplate of 100 VA,
+ * and overcurrent protection of 100/U A (IEC 60950-1 Table 2C; NEC Chapter 9 Table 11(A) from memory), each from both
  * sides.
  */
 class Class2Test {

@@ -162,7 +162,7 @@ final class NetworkBuilder {
   }
 
   /**
-   * Half of the winding resistance lies in the primary, as in a transformer of balanced copper; a quarter in the
+   * Half of the winding resistance is in the primary, as in a transformer of balanced copper; a quarter in the
    * secondary's lead, the rest with the leakage in the core's series impedance.
    */
   private void addTransformer(Part.Transformer t) {

@@ -135,7 +135,7 @@ public final class RelayLogic {
   RelayState next(RelayState now, byte[] levels, boolean[] overloaded, CircuitState state, FaultCase fault) {
     RelayState next = now.copy();
     if (blow(next, overloaded)) {
-      return next; // fuses first: a blown fuse removes the voltage that would move the rest
+      return next; // fuses first: a blown fuse removes the voltage that would move the other parts
     }
     for (int i = 0; i < levels.length; i++) {
       next.loads[i] = load(i, now, levels[i], state, fault);
@@ -188,8 +188,8 @@ public final class RelayLogic {
   }
 
   /**
-   * The mode of each branch: 0 absent, 1 at rest or closed, 2 on. A contact that is stuck closed does not open by hand
-   * either.
+   * The mode of each branch: 0 absent, 1 de-energized or closed, 2 on. A contact that is stuck closed does not open by
+   * hand either.
    */
   byte[] modes(RelayState relays, TechnicianOverrides overrides, FaultCase fault) {
     byte[] modes = new byte[branches.size()];

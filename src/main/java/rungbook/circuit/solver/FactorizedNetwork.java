@@ -12,7 +12,7 @@ import rungbook.circuit.network.RowPool;
  *
  * <p>Star-mesh transformation: with Y the sum of a node's admittances, y_i y_j / Y is added between its neighbors i and
  * j. Diagonals are never formed, so a leakage of nanosiemens next to a contact of fifty siemens is not lost to
- * rounding, as it would be in an LU factorization of the node matrix. Ghost voltages depend on that leakage.
+ * rounding, as it would be in an LU factorization of the node matrix. Stray voltages depend on that leakage.
  */
 public final class FactorizedNetwork {
 

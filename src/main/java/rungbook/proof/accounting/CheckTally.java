@@ -14,17 +14,17 @@ import rungbook.tree.Step;
 /** What is read at one check with a meter, over all the states in which it is met. */
 public final class CheckTally {
 
-  public final int step;
-  public final Step.MeterCheck check;
-  public final Readings readings;
-  public final Segments segments;
-  public final List<LimitTally> limits = new ArrayList<>();
-  public final boolean[] everTaken;
-  public final ReadingSplit shares;
+  private final int step;
+  private final Step.MeterCheck check;
+  private final Readings readings;
+  private final Segments segments;
+  private final List<LimitTally> limits = new ArrayList<>();
+  private final BitSet taken = new BitSet();
+  private final ReadingSplit split;
   private final MeterError.Rectangular error;
   private final Installations installations;
   private final double[] healthyWeights;
-  private final ReadingHistogram.Gatherer humps;
+  private final ReadingHistogram.Accumulator histogram;
   private double healthyInside;
   private double healthyAll;
   private double healthyFirst;
@@ -32,30 +32,30 @@ public final class CheckTally {
   private double decided;
   private final Risks.Interval window;
   private final Risks.Tally meterRisks;
-  public final List<Stray> strays = new ArrayList<>();
+  private final List<Stray> strays = new ArrayList<>();
 
-  /** What is named behind each way on: in the tree itself, and there or in other trees. */
-  public record Names(List<BitSet> own, List<BitSet> any) {}
+  /** The cases named by the findings that each way on can reach: in the tree itself, and there or in other trees. */
+  public record NamedCases(List<BitSet> own, List<BitSet> any) {}
 
   /** An open conductor that shows a voltage which the low impedance pulls away. */
   public record Stray(Extreme seen, double lowImpedance) {}
 
-  public CheckTally(int step, Step.MeterCheck check, Meter.Scale scale, Installations installations, Names names) {
+  public CheckTally(int step, Step.MeterCheck check, Meter.Scale scale, Installations installations,
+      NamedCases named) {
     this.step = step;
     this.check = check;
     this.installations = installations;
     readings = Readings.of(check, scale);
     segments = Segments.of(readings);
     error = MeterError.of(scale);
-    everTaken = new boolean[check.ways().size()];
-    shares = new ReadingSplit(segments, error, everTaken.length, installations.samples());
+    split = new ReadingSplit(segments, error, check.ways().size(), installations.samples());
     healthyWeights = new double[installations.samples()];
     Arrays.fill(healthyWeights, 1);
     window = window(scale.digit().doubleValue());
     meterRisks = new Risks.Tally(window, window, error);
-    humps = new ReadingHistogram.Gatherer(pictureTop(scale.digit().doubleValue()));
+    histogram = new ReadingHistogram.Accumulator(histogramTop(scale.digit().doubleValue()));
     for (int segment = 1; segment < segments.size(); segment++) {
-      limits.add(limit(segment, scale, names));
+      limits.add(limit(segment, scale, named));
     }
   }
 
@@ -70,18 +70,18 @@ public final class CheckTally {
   }
 
   /** Half as much again as the highest limit. */
-  private double pictureTop(double digit) {
+  private double histogramTop(double digit) {
     double highest = segments.size() > 1 ? segments.edge(segments.size() - 1) : 0;
     highest = Math.max(highest, window.high() < Double.POSITIVE_INFINITY ? window.high() : 0);
     return Math.max(10 * digit, 1.5 * highest);
   }
 
   /** A fault has to go where this tree names it, unless it is named on the other side as well. */
-  private LimitTally limit(int segment, Meter.Scale scale, Names names) {
-    BitSet mustBelow = below(segment, names.own());
-    mustBelow.andNot(above(segment, names.any()));
-    BitSet mustAbove = above(segment, names.own());
-    mustAbove.andNot(below(segment, names.any()));
+  private LimitTally limit(int segment, Meter.Scale scale, NamedCases named) {
+    BitSet mustBelow = below(segment, named.own());
+    mustBelow.andNot(above(segment, named.any()));
+    BitSet mustAbove = above(segment, named.own());
+    mustAbove.andNot(below(segment, named.any()));
     double edge = segments.edge(segment);
     mustBelow.set(0, window.high() <= edge);
     mustAbove.set(0, window.low() >= edge);
@@ -89,30 +89,30 @@ public final class CheckTally {
         installations.cases().size(), installations.drawn());
   }
 
-  private BitSet below(int segment, List<BitSet> namesByWay) {
-    return names(0, segment, namesByWay);
+  private BitSet below(int segment, List<BitSet> namedByWay) {
+    return named(0, segment, namedByWay);
   }
 
-  private BitSet above(int segment, List<BitSet> namesByWay) {
-    BitSet above = names(segment, segments.size(), namesByWay);
+  private BitSet above(int segment, List<BitSet> namedByWay) {
+    BitSet above = named(segment, segments.size(), namedByWay);
     if (segments.overloadWay() != Segments.NONE) {
-      above.or(namesByWay.get(segments.overloadWay()));
+      above.or(namedByWay.get(segments.overloadWay()));
     }
     return above;
   }
 
-  private BitSet names(int from, int to, List<BitSet> namesByWay) {
-    BitSet names = new BitSet();
+  private BitSet named(int from, int to, List<BitSet> namedByWay) {
+    BitSet named = new BitSet();
     for (int segment = from; segment < to; segment++) {
       if (segments.way(segment) != Segments.NONE) {
-        names.or(namesByWay.get(segments.way(segment)));
+        named.or(namedByWay.get(segments.way(segment)));
       }
     }
-    return names;
+    return named;
   }
 
   /** What the healthy system reads in a state in which the check is met, whether or not a healthy system comes here. */
-  public void takeHealthy(double[] read) {
+  public void addHealthy(double[] read) {
     int inside = 0;
     healthyFirst = healthyAll == 0 ? read[0] : healthyFirst;
     for (int sample = 0; sample < installations.drawn(); sample++) {
@@ -120,32 +120,32 @@ public final class CheckTally {
       boolean number = read[sample] >= 0 || read[sample] == Reading.FLOATING;
       inside += number && window.contains(value) ? 1 : 0;
       if (number) {
-        humps.take(value, 1, 0);
+        histogram.add(value, 1, 0);
       }
     }
     healthyAll += installations.drawn();
     healthyInside += inside;
-    if (inside > 0) { // else the state is not the one the author had in mind, and that is reported instead
-      limits.forEach(limit -> limit.placeHealthy(read, installations.drawn()));
-      takeLimits(0, read, healthyWeights);
+    if (inside > 0) { // else the state is not the one that the author expects, and that is reported instead
+      limits.forEach(limit -> limit.assignHealthy(read, installations.drawn()));
+      addToLimits(0, read, healthyWeights);
     }
   }
 
   /** What is read of a fault that comes here. */
-  public void take(int caseNumber, double[] read, double[] weights) {
+  public void add(int caseNumber, double[] read, double[] weights) {
     double likelihood = installations.likelihood(caseNumber);
     for (int sample = 0; sample < installations.drawn(); sample++) {
       boolean number = read[sample] >= 0 || read[sample] == Reading.FLOATING;
       if (number && weights[sample] > 0) {
         double value = ReadingSplit.shownAbout(read[sample]);
-        humps.take(value, 0, likelihood * weights[sample]);
-        judge(value, likelihood * weights[sample]);
+        histogram.add(value, 0, likelihood * weights[sample]);
+        addDecision(value, likelihood * weights[sample]);
       }
     }
-    takeLimits(caseNumber, read, weights);
+    addToLimits(caseNumber, read, weights);
   }
 
-  private void judge(double value, double weight) {
+  private void addDecision(double value, double weight) {
     decided += weight;
     if (value < Double.POSITIVE_INFINITY) {
       meterRisks.add(value, weight);
@@ -154,10 +154,10 @@ public final class CheckTally {
     }
   }
 
-  private void takeLimits(int caseNumber, double[] read, double[] weights) {
+  private void addToLimits(int caseNumber, double[] read, double[] weights) {
     for (LimitTally limit : limits) {
-      if (limit.asksOf(caseNumber)) {
-        limit.take(caseNumber, read, weights);
+      if (limit.concerns(caseNumber)) {
+        limit.add(caseNumber, read, weights);
       }
     }
   }
@@ -198,7 +198,48 @@ public final class CheckTally {
     return decided == 0 ? 0 : inconclusive / decided;
   }
 
-  public ReadingHistogram humps() {
-    return humps.humps();
+  public ReadingHistogram histogram() {
+    return histogram.histogram();
+  }
+
+  /** Records that some installation takes a way; {@link Segments#NONE} is no way. */
+  public void markTaken(int way) {
+    if (way != Segments.NONE) {
+      taken.set(way);
+    }
+  }
+
+  public boolean isTaken(int way) {
+    return taken.get(way);
+  }
+
+  /** The index of the check in its tree. */
+  public int step() {
+    return step;
+  }
+
+  public Step.MeterCheck check() {
+    return check;
+  }
+
+  public Readings readings() {
+    return readings;
+  }
+
+  public Segments segments() {
+    return segments;
+  }
+
+  public ReadingSplit split() {
+    return split;
+  }
+
+  public List<LimitTally> limits() {
+    return limits;
+  }
+
+  /** The first reading of each case that shows a stray voltage, as the cases come. */
+  public List<Stray> strays() {
+    return strays;
   }
 }

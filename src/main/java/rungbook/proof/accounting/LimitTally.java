@@ -15,11 +15,11 @@ public final class LimitTally {
   private final BitSet mustBelow;
   private final BitSet mustAbove;
   private final int drawn;
-  public final int segment;
-  public final double[] misrouted;
-  public final double[] arrived;
-  public final int[] witness;
-  public final double[] witnessReading;
+  private final int segment;
+  private final double[] misrouted;
+  private final double[] arrived;
+  private final int[] witness;
+  private final double[] witnessReading;
   private final double[] worst;
   private @Nullable Extreme highestBelow;
   private @Nullable Extreme lowestAbove;
@@ -48,12 +48,11 @@ public final class LimitTally {
   }
 
   /**
-   * The healthy system belongs on the side of the expected window; where the limit cuts through the window, on the
-   * side where
-   * most healthy systems read.
+   * The healthy system belongs on the side of the expected window; where the limit cuts through the window, on the side
+   * where most healthy systems read.
    */
-  void placeHealthy(double[] readings, int drawn) {
-    if (asksOf(0)) {
+  void assignHealthy(double[] readings, int drawn) {
+    if (concerns(0)) {
       return;
     }
     int below = 0;
@@ -63,7 +62,7 @@ public final class LimitTally {
     (2 * below > drawn ? mustBelow : mustAbove).set(0);
   }
 
-  boolean asksOf(int caseNumber) {
+  boolean concerns(int caseNumber) {
     return mustBelow.get(caseNumber) || mustAbove.get(caseNumber);
   }
 
@@ -71,17 +70,17 @@ public final class LimitTally {
     return mustBelow.get(caseNumber);
   }
 
-  void take(int caseNumber, double[] readings, double[] weights) {
+  void add(int caseNumber, double[] readings, double[] weights) {
     for (int sample = 0; sample < weights.length; sample++) {
       boolean read = readings[sample] >= 0 || readings[sample] == Reading.FLOATING;
       if (weights[sample] > 0 && read) {
-        take(caseNumber, sample, ReadingSplit.shownAbout(readings[sample]), weights[sample],
+        add(caseNumber, sample, ReadingSplit.shownAbout(readings[sample]), weights[sample],
             readings[sample] == Reading.FLOATING);
       }
     }
   }
 
-  private void take(int caseNumber, int sample, double value, double weight, boolean floating) {
+  private void add(int caseNumber, int sample, double value, double weight, boolean floating) {
     boolean below = mustBelow(caseNumber);
     double a = floating || value == Double.POSITIVE_INFINITY ? 0 : error.halfWidth(value);
     double shownBelow = floating ? (value < edge ? 1 : 0)
@@ -117,6 +116,31 @@ public final class LimitTally {
     return value == Double.POSITIVE_INFINITY ? Long.MAX_VALUE : Math.round(value / digit);
   }
 
+  /** The segment that begins at the limit. */
+  public int segment() {
+    return segment;
+  }
+
+  /** The weight of the case's random installations that may go the wrong way. */
+  public double misrouted(int caseNumber) {
+    return misrouted[caseNumber];
+  }
+
+  /** The same as a share of those that come to the check. */
+  public double misroutedShare(int caseNumber) {
+    return arrived[caseNumber] == 0 ? 0 : misrouted[caseNumber] / arrived[caseNumber];
+  }
+
+  /** The sample that most likely goes the wrong way; −1 if none does. */
+  public int witness(int caseNumber) {
+    return witness[caseNumber];
+  }
+
+  /** What that sample reads. */
+  public double witnessReading(int caseNumber) {
+    return witnessReading[caseNumber];
+  }
+
   public Optional<Extreme> highestBelow() {
     return Optional.ofNullable(highestBelow);
   }
@@ -125,8 +149,8 @@ public final class LimitTally {
     return Optional.ofNullable(lowestAbove);
   }
 
-  /** Whether a meter without any error could tell the two sides apart. */
-  public boolean apart() {
+  /** Whether a meter without any error could separate the two sides. */
+  public boolean separable() {
     return mostBelow < leastAbove;
   }
 

@@ -4,8 +4,7 @@ import rungbook.tree.Meter;
 
 /**
  * How the shown reading spreads around the true value, in the sense of JCGM 106: a probability, given what is known of
- * the
- * meter.
+ * the meter.
  */
 @FunctionalInterface
 public interface MeterError {
@@ -25,7 +24,7 @@ public interface MeterError {
   }
 
   /**
-   * @param share of the reading.
+   * @param share of the reading
    * @param constant in the quantity's unit
    */
   record Rectangular(double share, double constant) implements MeterError {

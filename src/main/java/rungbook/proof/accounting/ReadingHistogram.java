@@ -1,31 +1,30 @@
 package rungbook.proof.accounting;
 
 /**
- * How the readings at a check are spread: shares in bins of equal width from zero to {@code high}; the last bin takes
- * all
- * beyond.
+ * The distribution of the readings at a check: shares in bins of equal width from zero to {@code high}; the last bin
+ * takes all beyond.
  *
  * @param healthy shares of the healthy system's readings in the states in which the check is met
- * @param arriving shares of the readings of whoever arrives, by likelihood
- * @param overload the share of those who arrive that overloads the display
+ * @param arriving shares of the readings of the faults that arrive, by likelihood
+ * @param overload the share of the arriving that overloads the display
  */
 public record ReadingHistogram(double high, double[] healthy, double[] arriving, double overload) {
 
   /** Enough for a small picture. */
   public static final int BINS = 60;
 
-  /** Gathers readings. */
-  static final class Gatherer {
+  /** Adds up readings. */
+  static final class Accumulator {
     private final double high;
     private final double[] healthy = new double[BINS];
     private final double[] arriving = new double[BINS];
     private double overload;
 
-    Gatherer(double high) {
+    Accumulator(double high) {
       this.high = high;
     }
 
-    void take(double reading, double healthyWeight, double arrivingWeight) {
+    void add(double reading, double healthyWeight, double arrivingWeight) {
       if (reading == Double.POSITIVE_INFINITY) {
         overload += arrivingWeight;
         return;
@@ -35,7 +34,7 @@ public record ReadingHistogram(double high, double[] healthy, double[] arriving,
       arriving[bin] += arrivingWeight;
     }
 
-    ReadingHistogram humps() {
+    ReadingHistogram histogram() {
       double all = overload;
       for (double bin : arriving) {
         all += bin;

@@ -32,7 +32,7 @@ public record Risks(double consumer, double producer) {
     }
 
     /**
-     * @param value the true value.
+     * @param value the true value
      * @param weight how much the item counts
      */
     public void add(double value, double weight) {

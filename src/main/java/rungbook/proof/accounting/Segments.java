@@ -5,9 +5,8 @@ import java.util.stream.LongStream;
 import rungbook.tree.Readings;
 
 /**
- * Every reading a display can show, cut where the way on changes, from low to high. The edges lie between two counts
- * of the
- * last digit, where the display rounds the other way.
+ * Every reading a display can show, cut where the way on changes, from low to high. An edge is halfway between two
+ * counts of the last digit, where the display rounds the other way.
  */
 public final class Segments {
 

@@ -1,17 +1,17 @@
 package rungbook.proof.accounting;
 
-/** Shares of installations, from 0 to 1, and from where on they are worth a word. */
+/** Shares of installations, from 0 to 1, and the least that is reported. */
 public final class Share {
 
   /** Less than this is the rounding of the sums, and no installation. */
   public static final double ROUNDING = 1e-9;
 
-  /** What is rarer than this is said in the tables, not reported. */
+  /** A smaller share is in the tables only. */
   private static final double RARE = 0.01;
 
   private Share() {}
 
-  /** Whether so many are concerned that it is reported. */
+  /** Whether a share is large enough to report. */
   public static boolean isReported(double share) {
     return share >= RARE;
   }

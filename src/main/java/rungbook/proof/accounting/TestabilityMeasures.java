@@ -1,9 +1,8 @@
 package rungbook.proof.accounting;
 
 /**
- * How well a tree finds faults, in the sense of IEEE 1522 (the standard's own equations were not at hand). A fault is
- * detected
- * where it arrives at a finding that names it; faults that share such a finding are an ambiguity group.
+ * How well a tree finds faults, in the sense of IEEE 1522 (from memory). A fault is detected where it arrives at a
+ * finding that names it; faults that share such a finding are an ambiguity group.
  *
  * @param likelihood the sum over the faults in question
  * @param detected the share of the likelihood that is detected

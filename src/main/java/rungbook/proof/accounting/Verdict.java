@@ -1,8 +1,7 @@
 package rungbook.proof.accounting;
 
 /**
- * What a reading says about an interval when the meter's uncertainty is taken off on either side (rule of ISO
- * 14253-1).
+ * What a reading says about an interval when the meter's uncertainty is taken off on either side (rule of ISO 14253-1).
  */
 public enum Verdict {
   INSIDE,

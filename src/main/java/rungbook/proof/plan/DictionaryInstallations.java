@@ -25,15 +25,15 @@ import rungbook.system.Part;
 import rungbook.system.Terminal;
 
 /**
- * A system's fault dictionary, drawn installations first, then the corners of the tolerances. Sheets once solved are
- * kept.
+ * Installations of a system's fault dictionary: the random ones first, then the corners of the tolerances. Keeps the
+ * states it solved last.
  */
 public final class DictionaryInstallations implements Installations {
 
   private static final long SEED = 1;
 
-  /** States kept solved: more than a tree meets, and bounded, since a server keeps them while people edit. */
-  private static final int MOST_KEPT = 48;
+  /** Solved states in memory: more than a tree meets, and bounded, since a server keeps them while people edit. */
+  private static final int MOST_STATES = 48;
 
   private final ControlSystem system;
   private final Samples samples;
@@ -42,16 +42,16 @@ public final class DictionaryInstallations implements Installations {
   private final List<String> cases;
   private final Set<String> sights;
   private final ReentrantLock solving = new ReentrantLock(true);
-  private final Map<CircuitState, Kept> sheets = new LinkedHashMap<>(16, 0.75f, true) {
+  private final Map<CircuitState, SolvedState> solvedStates = new LinkedHashMap<>(16, 0.75f, true) {
     private static final long serialVersionUID = 1;
 
     @Override
-    protected boolean removeEldestEntry(Map.Entry<CircuitState, Kept> eldest) {
-      return size() > MOST_KEPT;
+    protected boolean removeEldestEntry(Map.Entry<CircuitState, SolvedState> eldest) {
+      return size() > MOST_STATES;
     }
   };
 
-  private record Kept(Set<Probe> probes, ReadingTable sheet) {}
+  private record SolvedState(Set<Probe> probes, ReadingTable table) {}
 
   private DictionaryInstallations(ControlSystem system, int drawn) {
     this.system = system;
@@ -64,8 +64,8 @@ public final class DictionaryInstallations implements Installations {
   }
 
   /**
-   * @param system one that was read without problems.
-   * @param drawn how many installations to draw, 256 as a rule
+   * @param system one that was read without problems
+   * @param drawn the number of random installations, usually 256
    */
   public static DictionaryInstallations of(ControlSystem system, int drawn) {
     return new DictionaryInstallations(system, drawn);
@@ -110,7 +110,7 @@ public final class DictionaryInstallations implements Installations {
   }
 
   @Override
-  public Moment at(CircuitState state, List<Probe> probes) {
+  public Observations in(CircuitState state, List<Probe> probes) {
     Cancellation.lock(solving);
     try {
       return solved(state, probes);
@@ -119,16 +119,16 @@ public final class DictionaryInstallations implements Installations {
     }
   }
 
-  private Moment solved(CircuitState state, List<Probe> probes) {
-    Kept kept = sheets.get(state);
-    if (kept == null || !kept.probes().containsAll(probes)) {
+  private Observations solved(CircuitState state, List<Probe> probes) {
+    SolvedState solved = solvedStates.get(state);
+    if (solved == null || !solved.probes().containsAll(probes)) {
       Set<Probe> all = new HashSet<>(probes);
-      all.addAll(kept == null ? Set.of() : kept.probes());
+      all.addAll(solved == null ? Set.of() : solved.probes());
       List<Probe> ordered = all.stream().sorted(Comparator.comparing(Probe::toString)).toList();
-      kept = new Kept(all, dictionary.table(state, ordered));
-      sheets.put(state, kept);
+      solved = new SolvedState(all, dictionary.table(state, ordered));
+      solvedStates.put(state, solved);
     }
-    return new SheetMoment(kept.sheet());
+    return new TableObservations(solved.table());
   }
 
   @Override
@@ -143,17 +143,17 @@ public final class DictionaryInstallations implements Installations {
     }).collect(Collectors.joining(", "));
   }
 
-  private record SheetMoment(ReadingTable sheet) implements Moment {
+  private record TableObservations(ReadingTable table) implements Observations {
 
     @Override
     public void readings(int caseNumber, Probe probe, double[] into) {
-      System.arraycopy(sheet.raw(), sheet.offset(caseNumber, sheet.probes().indexOf(probe)), into, 0, sheet.samples());
+      System.arraycopy(table.raw(), table.offset(caseNumber, table.probes().indexOf(probe)), into, 0, table.samples());
     }
 
     @Override
     public void seen(int caseNumber, String sight, boolean[] into) {
       for (int sample = 0; sample < into.length; sample++) {
-        into[sample] = sheet.seen(caseNumber, sample, sight);
+        into[sample] = table.seen(caseNumber, sample, sight);
       }
     }
   }

@@ -6,8 +6,7 @@ import rungbook.circuit.network.CircuitState;
 
 /**
  * What a meter shows and what people see, for the healthy system (case 0) and each single fault, on many installations
- * that
- * differ within their tolerances.
+ * that differ within their tolerances.
  */
 public interface Installations {
 
@@ -21,7 +20,7 @@ public interface Installations {
   int samples();
 
   /**
-   * The first so many are drawn at random and give the shares; those after them stand at the corners of the
+   * The first so many are drawn at random and give the shares; those after them have their values at the corners of the
    * tolerances.
    */
   int drawn();
@@ -37,17 +36,17 @@ public interface Installations {
   boolean shows(String sight);
 
   /**
-   * All that can be read while the equipment stands so.
+   * All that can be observed in one state of the equipment.
    *
    * @param probes every probe that may be asked for
    */
-  Moment at(CircuitState state, List<Probe> probes);
+  Observations in(CircuitState state, List<Probe> probes);
 
   /** What makes one installation special, in words: {@code furnace supply 114.3 V}. */
   String circumstances(int caseNumber, int sample);
 
-  /** One state of the equipment. */
-  interface Moment {
+  /** What meters show and people see in one state of the equipment. */
+  interface Observations {
 
     /** The readings of one case, a sample after the other, coded as in {@link rungbook.circuit.Reading#of}. */
     void readings(int caseNumber, Probe probe, double[] into);

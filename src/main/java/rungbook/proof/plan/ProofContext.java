@@ -8,15 +8,15 @@ import rungbook.system.WalkTimes;
 import rungbook.tree.Meter;
 import rungbook.tree.Tree;
 
-/** All that a walk needs beside the tree itself. */
-public record ProofContext(Installations installations, WalkTimes walks, ProbePlan question, ReachableFindings behind,
-    Situation start,
+/** All that a propagation needs beside the tree itself. */
+public record ProofContext(Installations installations, WalkTimes walkTimes, ProbePlan probePlan,
+    ReachableFindings findings, Situation start,
     Function<String, Optional<Tree>> others) {
 
-  public static ProofContext of(Installations installations, WalkTimes walks, Vocabulary words, Meter meter,
+  public static ProofContext of(Installations installations, WalkTimes walkTimes, Vocabulary words, Meter meter,
       Function<String, Optional<Tree>> others) {
-    return new ProofContext(installations, walks, new ProbePlan(installations, words, meter),
+    return new ProofContext(installations, walkTimes, new ProbePlan(installations, words, meter),
         new ReachableFindings(installations.cases(), others),
-        new Situation(CircuitState.start(words), walks.start()), others);
+        new Situation(CircuitState.start(words), walkTimes.start()), others);
   }
 }

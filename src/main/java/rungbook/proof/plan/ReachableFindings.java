@@ -14,7 +14,7 @@ import rungbook.tree.Tree;
 import rungbook.tree.Way;
 
 /**
- * Which cases the findings name that lie behind a way on, as bits by case number; bit 0 stands for a finding of no
+ * Which cases are named by the findings that a way on can reach, as bits by case number; bit 0 is a finding of no
  * fault.
  */
 public final class ReachableFindings {
@@ -35,32 +35,32 @@ public final class ReachableFindings {
   }
 
   /**
-   * What is named behind each step, by step.
+   * The cases that the findings reachable from each step name, by step.
    *
-   * @param own in this tree
-   * @param any in this tree or another that takes over
+   * @param own by findings in this tree
+   * @param any by findings in this tree or another that takes over
    */
-  public record Named(BitSet[] own, BitSet[] any) {}
+  public record ByStep(BitSet[] own, BitSet[] any) {}
 
-  public Named of(List<Step> steps, int[] order) {
-    return new Named(of(steps, order, false), of(steps, order, true));
+  public ByStep of(List<Step> steps, int[] order) {
+    return new ByStep(of(steps, order, false), of(steps, order, true));
   }
 
   private BitSet[] of(List<Step> steps, int[] order, boolean elsewhere) {
-    BitSet[] behind = new BitSet[steps.size()];
-    for (int i = 0; i < behind.length; i++) {
-      behind[i] = new BitSet();
+    BitSet[] reachable = new BitSet[steps.size()];
+    for (int i = 0; i < reachable.length; i++) {
+      reachable[i] = new BitSet();
     }
     for (int i = order.length - 1; i >= 0; i--) {
       Step step = steps.get(order[i]);
-      BitSet here = behind[order[i]];
+      BitSet here = reachable[order[i]];
       if (step instanceof Step.Finding finding) {
         here.or(named(finding));
         here.set(0, finding.healthy());
       }
-      step.ways().forEach(way -> here.or(of(way, behind, elsewhere)));
+      step.ways().forEach(way -> here.or(of(way, reachable, elsewhere)));
     }
-    return behind;
+    return reachable;
   }
 
   public BitSet named(Step.Finding finding) {
@@ -69,17 +69,17 @@ public final class ReachableFindings {
     return named;
   }
 
-  public BitSet own(Way way, Named named) {
-    return of(way, named.own(), false);
+  public BitSet own(Way way, ByStep reachable) {
+    return of(way, reachable.own(), false);
   }
 
-  public BitSet any(Way way, Named named) {
-    return of(way, named.any(), true);
+  public BitSet any(Way way, ByStep reachable) {
+    return of(way, reachable.any(), true);
   }
 
-  private BitSet of(Way way, BitSet[] behind, boolean elsewhere) {
+  private BitSet of(Way way, BitSet[] reachable, boolean elsewhere) {
     if (way.target() instanceof Target.ToStep to) {
-      return behind[to.step()];
+      return reachable[to.step()];
     }
     return elsewhere && way.target() instanceof Target.ToTree to ? of(to.tree()) : new BitSet();
   }

@@ -14,11 +14,11 @@ import rungbook.tree.Step;
 import rungbook.tree.Target;
 import rungbook.tree.Way;
 
-/** Which leads may be asked for in which state, found by walking every way on without a reading. */
+/** Which leads may be asked for in which state, found by following every way on without a reading. */
 public final class StateEnumeration {
 
   private final Map<CircuitState, Set<Probe>> probes = new HashMap<>();
-  private final Map<Integer, Set<Situation>> stands = new HashMap<>();
+  private final Map<Integer, Set<Situation>> situations = new HashMap<>();
   private final Set<CircuitState> solved = new HashSet<>();
   private int count;
 
@@ -32,19 +32,19 @@ public final class StateEnumeration {
    *
    * @param order as {@link TopologicalOrder} gives it
    * @param mostStates how many states may be solved
-   * @param mostArrivals how many pairs of a step and a state may be walked
+   * @param mostArrivals how many pairs of a step and a state may be reached
    */
-  public static Attempt of(List<Step> steps, int[] order, ProofContext course, int mostStates, int mostArrivals) {
+  public static Attempt of(List<Step> steps, int[] order, ProofContext context, int mostStates, int mostArrivals) {
     StateEnumeration plan = new StateEnumeration();
-    plan.add(0, course.start().to(steps.get(0)));
+    plan.add(0, context.start().to(steps.get(0)));
     for (int step : order) {
       Cancellation.check();
-      Set<Situation> here = Optional.ofNullable(plan.stands.remove(step)).orElse(Set.of());
+      Set<Situation> here = Optional.ofNullable(plan.situations.remove(step)).orElse(Set.of());
       if (plan.count > mostArrivals) {
         return tooMany("its steps are reached in more than " + mostArrivals + " states of the equipment together");
       }
-      for (Situation stand : here) {
-        plan.pass(steps, steps.get(step), stand, course.question());
+      for (Situation situation : here) {
+        plan.visit(steps, steps.get(step), situation, context.probePlan());
       }
     }
     return plan.solved.size() <= mostStates ? new Attempt(Optional.of(plan), "")
@@ -55,18 +55,18 @@ public final class StateEnumeration {
     return new Attempt(Optional.empty(), why);
   }
 
-  private void pass(List<Step> steps, Step step, Situation stand, ProbePlan question) {
+  private void visit(List<Step> steps, Step step, Situation situation, ProbePlan probePlan) {
     if (step instanceof Step.MeterCheck check) {
-      question.probe(check, stand.place()).ifPresent(probe -> {
-        Set<Probe> here = probes.computeIfAbsent(stand.state(), state -> new LinkedHashSet<>());
+      probePlan.probe(check, situation.place()).ifPresent(probe -> {
+        Set<Probe> here = probes.computeIfAbsent(situation.state(), state -> new LinkedHashSet<>());
         here.add(probe);
-        question.lowImpedance(probe).ifPresent(here::add);
-        solved.add(stand.state());
+        probePlan.lowImpedance(probe).ifPresent(here::add);
+        solved.add(situation.state());
       });
-    } else if (step instanceof Step.SenseCheck check && question.shows(check)) {
-      solved.add(stand.state());
+    } else if (step instanceof Step.SenseCheck check && probePlan.shows(check)) {
+      solved.add(situation.state());
     }
-    Situation after = stand.after(step);
+    Situation after = situation.after(step);
     for (Way way : step.ways()) {
       if (way.target() instanceof Target.ToStep to) {
         add(to.step(), after.to(steps.get(to.step())));
@@ -74,8 +74,8 @@ public final class StateEnumeration {
     }
   }
 
-  private void add(int step, Situation stand) {
-    if (stands.computeIfAbsent(step, s -> new LinkedHashSet<>()).add(stand)) {
+  private void add(int step, Situation situation) {
+    if (situations.computeIfAbsent(step, s -> new LinkedHashSet<>()).add(situation)) {
       count++;
     }
   }

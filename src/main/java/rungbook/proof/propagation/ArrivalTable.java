@@ -6,11 +6,11 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
-/** Who arrives at each end of a tree. */
+/** The cases that arrive at each end of a tree. */
 public final class ArrivalTable {
 
   /**
-   * @param shares by case, of the drawn samples.
+   * @param shares by case, of the drawn samples
    * @param witness by case the sample that shows it best; −1 if none arrives
    */
   public record Arrivals(End end, double[] shares, int[] witness) {}

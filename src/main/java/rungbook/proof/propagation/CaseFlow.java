@@ -10,8 +10,8 @@ public final class CaseFlow {
   private final int cases;
   private final int drawn;
   private final double[][][] taken;
-  public final double[] checks;
-  public final double[] minutes;
+  private final double[] checks;
+  private final double[] minutes;
 
   CaseFlow(List<Step> steps, int cases, int drawn) {
     this.steps = steps;
@@ -30,37 +30,48 @@ public final class CaseFlow {
     double stepMinutes = step.minutes().doubleValue();
     for (int i = 0; i < cases; i++) {
       if (node.weights[i] != null) {
-        double mass = mass(node.weights[i]);
-        checks[i] += step instanceof Step.Check ? mass : 0;
-        minutes[i] += mass * stepMinutes;
+        double share = share(node.weights[i]);
+        checks[i] += step instanceof Step.Check ? share : 0;
+        minutes[i] += share * stepMinutes;
       }
     }
   }
 
   /** @return the share of the case's drawn samples that takes the way */
   double take(int step, int way, int caseNumber, double[] weights) {
-    double mass = mass(weights);
-    taken[step][way][caseNumber] += mass;
-    return mass;
+    double share = share(weights);
+    taken[step][way][caseNumber] += share;
+    return share;
   }
 
-  void walk(int caseNumber, double more) {
+  void addMinutes(int caseNumber, double more) {
     minutes[caseNumber] += more;
   }
 
-  private double mass(double[] weights) {
-    double mass = 0;
+  private double share(double[] weights) {
+    double sum = 0;
     for (int sample = 0; sample < drawn; sample++) {
-      mass += weights[sample];
+      sum += weights[sample];
     }
-    return mass / drawn;
+    return sum / drawn;
   }
 
   public boolean reached(int step) {
     return taken[step] != null;
   }
 
+  /** The share of a case's drawn samples that takes a way. */
   public double taken(int step, int way, int caseNumber) {
     return taken[step] == null ? 0 : taken[step][way][caseNumber];
+  }
+
+  /** How many checks a case takes. */
+  public double checks(int caseNumber) {
+    return checks[caseNumber];
+  }
+
+  /** How many minutes a case takes, walking included. */
+  public double minutes(int caseNumber) {
+    return minutes[caseNumber];
   }
 }

@@ -7,7 +7,7 @@ public sealed interface End {
   record Finding(int step) implements End {}
 
   /**
-   * Another tree takes over, as if nobody had touched the equipment.
+   * Another tree takes over, as if the equipment were untouched.
    *
    * @param tree its id
    */

@@ -1,24 +1,18 @@
 package rungbook.proof.propagation;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collection;
 import java.util.HashMap;
-import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
-import java.util.stream.IntStream;
 import rungbook.circuit.Probe;
 import rungbook.circuit.network.Cancellation;
-import rungbook.circuit.network.CircuitState;
 import rungbook.proof.accounting.CheckTally;
 import rungbook.proof.accounting.Segments;
 import rungbook.proof.plan.Installations;
 import rungbook.proof.plan.ProofContext;
-import rungbook.proof.plan.ReachableFindings;
 import rungbook.proof.plan.Situation;
 import rungbook.proof.plan.StateEnumeration;
 import rungbook.tree.Meter;
@@ -27,31 +21,32 @@ import rungbook.tree.Target;
 import rungbook.tree.Tree;
 import rungbook.tree.Way;
 
-/** Walks every case and sample through a tree at once, step after step; who stands alike at a step goes on together. */
+/**
+ * Carries every case and sample through a tree at once, step after step; those that reach a step in the same situation
+ * go on together.
+ */
 public final class Propagation {
 
   private final Tree tree;
-  private final ProofContext course;
+  private final ProofContext context;
   private final Installations installations;
-  private final StateEnumeration plan;
+  private final ObservedStates observed;
+  private final ReachableFaults reachable;
   private final Map<Integer, Map<Situation, SituationNode>> waiting = new HashMap<>();
-  private final Map<CircuitState, Installations.Moment> moments = new HashMap<>();
-  private final ReachableFindings.Named behind;
   private final double[] read;
   private final double[] readLow;
-  public final CaseFlow flow;
-  public final ArrivalTable ends;
-  public final IdentityHashMap<Step, CheckTally> tallies = new IdentityHashMap<>();
-  public final List<CheckTally> checks = new ArrayList<>();
-  public final Map<Integer, String> unmodelled = new LinkedHashMap<>();
-  public final Map<Integer, List<Situation>> stands = new HashMap<>();
+  private final CaseFlow flow;
+  private final ArrivalTable ends;
+  private final Map<Integer, CheckTally> tallies = new LinkedHashMap<>();
+  private final Map<Integer, String> unmodeled = new LinkedHashMap<>();
+  private final Map<Integer, List<Situation>> situations = new HashMap<>();
 
-  public Propagation(Tree tree, ProofContext course, StateEnumeration plan, ReachableFindings.Named behind) {
+  private Propagation(Tree tree, ProofContext context, ObservedStates observed, ReachableFaults reachable) {
     this.tree = tree;
-    this.course = course;
-    this.installations = course.installations();
-    this.plan = plan;
-    this.behind = behind;
+    this.context = context;
+    this.installations = context.installations();
+    this.observed = observed;
+    this.reachable = reachable;
     int cases = installations.cases().size();
     flow = new CaseFlow(tree.steps(), cases, installations.drawn());
     ends = new ArrivalTable(cases, installations.drawn());
@@ -59,20 +54,36 @@ public final class Propagation {
     readLow = new double[installations.samples()];
   }
 
-  public void walk(int[] order) {
-    SituationNode first = node(0, course.start().to(tree.steps().get(0)));
-    for (int i = 0; i < first.weights.length; i++) {
-      double[] everyone = new double[installations.samples()];
-      Arrays.fill(everyone, 1);
-      first.add(i, everyone);
-    }
+  /**
+   * @param states that the tree meets
+   * @param order of the steps that can be reached, each after all that lead to it
+   */
+  public static PropagationResult run(Tree tree, ProofContext context, StateEnumeration states, int[] order) {
+    var reachable = new ReachableFaults(context.findings(), context.findings().of(tree.steps(), order));
+    var observed = new ObservedStates(context.installations(), states);
+    return new Propagation(tree, context, observed, reachable).propagate(order);
+  }
+
+  private PropagationResult propagate(int[] order) {
+    begin();
     for (int step : order) {
       Cancellation.check();
       Map<Situation, SituationNode> here = waiting.remove(step);
       if (here != null) {
-        stands.put(step, List.copyOf(here.keySet()));
+        situations.put(step, List.copyOf(here.keySet()));
         pass(step, here.values());
       }
+    }
+    return new PropagationResult(flow, ends.all(), tallies, unmodeled, situations,
+        new PossibleAnswers(tree, context, tallies, observed, reachable));
+  }
+
+  private void begin() {
+    SituationNode first = node(0, context.start().to(tree.steps().get(0)));
+    for (int i = 0; i < first.weights.length; i++) {
+      double[] all = new double[installations.samples()];
+      Arrays.fill(all, 1);
+      first.add(i, all);
     }
   }
 
@@ -100,7 +111,7 @@ public final class Propagation {
 
   /** A task is taken to be done as it says: its first way on. */
   private void doTask(Step.Task task, SituationNode node) {
-    Situation after = node.stand.after(task);
+    Situation after = node.situation.after(task);
     for (int i = 0; i < node.weights.length; i++) {
       if (node.weights[i] != null) {
         send(node, after, task.ways().isEmpty() ? Segments.NONE : 0, i, node.weights[i]);
@@ -110,103 +121,74 @@ public final class Propagation {
 
   private void measure(int number, Step.MeterCheck check, Collection<SituationNode> nodes) {
     Optional<Meter.Scale> scale = tree.meter().scale(check.quantity());
-    CheckTally tally = null;
     for (SituationNode node : nodes) {
-      Optional<Probe> probe = course.question().probe(check, node.stand.place());
+      Optional<Probe> probe = context.probePlan().probe(check, node.situation.place());
       if (scale.isEmpty() || probe.isEmpty()) {
-        unmodelled.put(number, check.title());
+        unmodeled.put(number, check.title());
         takeEveryWay(node);
       } else {
-        tally = tally == null ? new CheckTally(number, check, scale.get(), installations, names(check)) : tally;
+        CheckTally tally = tallies.computeIfAbsent(number,
+            step -> new CheckTally(step, check, scale.get(), installations, reachable.byWay(check)));
         measure(tally, node, probe.get());
       }
     }
-    if (tally != null) {
-      checks.add(tally);
-      tallies.put(check, tally);
-    }
-  }
-
-  private CheckTally.Names names(Step step) {
-    return new CheckTally.Names(step.ways().stream().map(way -> course.behind().own(way, behind)).toList(),
-        step.ways().stream().map(way -> course.behind().any(way, behind)).toList());
-  }
-
-  /**
-   * The ways that a fault of this system may take at a check of which the circuit knows nothing. Where nothing but a
-   * referral
-   * lies behind an answer, something else must be wrong: no fault of the circuit smells of gas.
-   */
-  boolean[] open(Step step) {
-    boolean[] open = new boolean[step.ways().size()];
-    boolean any = false;
-    for (int way = 0; way < open.length; way++) {
-      open[way] = !course.behind().any(step.ways().get(way), behind).isEmpty();
-      any |= open[way];
-    }
-    if (!any) {
-      Arrays.fill(open, true);
-    }
-    return open;
   }
 
   private void measure(CheckTally tally, SituationNode node, Probe probe) {
     Cancellation.check();
-    Installations.Moment moment = moment(node.stand.state());
-    moment.readings(0, probe, read);
-    tally.takeHealthy(read);
-    Optional<Probe> low = course.question().lowImpedance(probe);
+    Installations.Observations observations = observed.in(node.situation.state());
+    observations.readings(0, probe, read);
+    tally.addHealthy(read);
+    Optional<Probe> low = context.probePlan().lowImpedance(probe);
     for (int i = 0; i < node.weights.length; i++) {
       double[] weights = node.weights[i];
       if (weights != null) {
-        moment.readings(i, probe, read);
-        tally.shares.divide(read, weights);
+        observations.readings(i, probe, read);
+        tally.split().divide(read, weights);
         sendAll(node, i, tally);
         if (i > 0) {
-          tally.take(i, read, weights);
-          compare(tally, i, moment, low, weights);
+          tally.add(i, read, weights);
+          compare(tally, i, observations, low, weights);
         }
         node.weights[i] = null;
       }
     }
   }
 
-  private void compare(CheckTally tally, int caseNumber, Installations.Moment moment, Optional<Probe> low,
+  private void compare(CheckTally tally, int caseNumber, Installations.Observations observations, Optional<Probe> low,
       double[] weights) {
     if (low.isPresent()) {
-      moment.readings(caseNumber, low.get(), readLow);
+      observations.readings(caseNumber, low.get(), readLow);
       tally.compare(caseNumber, read, readLow, weights);
     }
   }
 
   private void sendAll(SituationNode node, int caseNumber, CheckTally tally) {
-    for (int way = Segments.NONE; way < tally.everTaken.length; way++) {
-      double[] share = tally.shares.of(way);
+    for (int way = Segments.NONE; way < tally.check().ways().size(); way++) {
+      double[] share = tally.split().of(way);
       if (any(share)) {
-        send(node, node.stand, way, caseNumber, share.clone());
-        if (way != Segments.NONE) {
-          tally.everTaken[way] = true;
-        }
+        send(node, node.situation, way, caseNumber, share.clone());
+        tally.markTaken(way);
       }
     }
   }
 
   private void look(Step.SenseCheck check, SituationNode node) {
-    SenseSplit shares = new SenseSplit(installations, check, open(check));
-    if (!shares.allModeled()) {
-      unmodelled.put(node.step, check.title());
+    SenseSplit split = new SenseSplit(installations, check, reachable.openWays(check));
+    if (!split.allModeled()) {
+      unmodeled.put(node.step, check.title());
     }
-    Installations.Moment moment = course.question().shows(check) ? moment(node.stand.state()) : null;
+    boolean shows = context.probePlan().shows(check);
     double[][] byWay = new double[check.ways().size() + 1][installations.samples()];
     for (int i = 0; i < node.weights.length; i++) {
       if (node.weights[i] != null) {
-        if (moment != null) {
-          shares.look(moment, i);
+        if (shows) {
+          split.look(observed.in(node.situation.state()), i);
         }
-        shares.divide(node.weights[i], byWay);
+        split.divide(node.weights[i], byWay);
         for (int way = 0; way < byWay.length; way++) {
           if (any(byWay[way])) {
-            send(node, node.stand, way == check.ways().size() ? Segments.NONE : way, i, byWay[way].clone());
+            send(node, node.situation, way == check.ways().size() ? Segments.NONE : way, i, byWay[way].clone());
           }
         }
         node.weights[i] = null;
@@ -215,7 +197,7 @@ public final class Propagation {
   }
 
   private void takeEveryWay(SituationNode node) {
-    boolean[] open = open(tree.steps().get(node.step));
+    boolean[] open = reachable.openWays(tree.steps().get(node.step));
     int count = 0;
     for (boolean way : open) {
       count += way ? 1 : 0;
@@ -226,23 +208,23 @@ public final class Propagation {
         double[] share = Arrays.stream(node.weights[i]).map(weight -> weight * part).toArray();
         for (int way = count == 0 ? Segments.NONE : 0; way < open.length; way++) {
           if (way == Segments.NONE || open[way]) {
-            send(node, node.stand, way, i, share.clone());
+            send(node, node.situation, way, i, share.clone());
           }
         }
       }
     }
   }
 
-  private void send(SituationNode from, Situation stand, int way, int caseNumber, double[] weights) {
+  private void send(SituationNode from, Situation situation, int way, int caseNumber, double[] weights) {
     if (way == Segments.NONE) {
       ends.arrive(new End.Stuck(from.step), caseNumber, weights);
       return;
     }
     Way taken = tree.steps().get(from.step).ways().get(way);
-    double mass = flow.take(from.step, way, caseNumber, weights);
+    double share = flow.take(from.step, way, caseNumber, weights);
     if (taken.target() instanceof Target.ToStep to) {
-      SituationNode next = node(to.step(), stand.to(tree.steps().get(to.step())));
-      flow.walk(caseNumber, mass * course.walks().minutes(stand.place(), next.stand.place()));
+      SituationNode next = node(to.step(), situation.to(tree.steps().get(to.step())));
+      flow.addMinutes(caseNumber, share * context.walkTimes().minutes(situation.place(), next.situation.place()));
       next.add(caseNumber, weights);
     } else {
       ends.arrive(taken.target() instanceof Target.ToTree to ? new End.HandedOn(to.tree()) : new End.Stuck(from.step),
@@ -250,26 +232,9 @@ public final class Propagation {
     }
   }
 
-  /** Whether a case would take a way on at a check, in some installation, whoever comes there. */
-  public boolean wouldTake(Step.Check check, Situation stand, int caseNumber, int way) {
-    if (check instanceof Step.MeterCheck) {
-      CheckTally tally = Objects.requireNonNull(tallies.get(check));
-      moment(stand.state()).readings(caseNumber, course.question().probe(tally.check, stand.place()).orElseThrow(),
-          read);
-      return Arrays.stream(read).anyMatch(reading -> tally.shares.mayTake(reading, way));
-    }
-    SenseSplit shares = new SenseSplit(installations, (Step.SenseCheck) check, open(check));
-    shares.look(moment(stand.state()), caseNumber);
-    return IntStream.range(0, read.length).anyMatch(sample -> shares.ways(sample)[way]);
-  }
-
-  private SituationNode node(int step, Situation stand) {
+  private SituationNode node(int step, Situation situation) {
     return waiting.computeIfAbsent(step, s -> new LinkedHashMap<>())
-        .computeIfAbsent(stand, s -> new SituationNode(step, stand, installations.cases().size()));
-  }
-
-  Installations.Moment moment(CircuitState state) {
-    return moments.computeIfAbsent(state, s -> installations.at(s, plan.probes(s)));
+        .computeIfAbsent(situation, s -> new SituationNode(step, situation, installations.cases().size()));
   }
 
   private static boolean any(double[] weights) {

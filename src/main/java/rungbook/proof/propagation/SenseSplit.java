@@ -27,10 +27,10 @@ final class SenseSplit {
     }
   }
 
-  void look(Installations.Moment moment, int caseNumber) {
+  void look(Installations.Observations observations, int caseNumber) {
     for (int i = 0; i < seen.length; i++) {
       if (modeled[i]) {
-        moment.seen(caseNumber, check.things().get(i).key(), seen[i]);
+        observations.seen(caseNumber, check.things().get(i).key(), seen[i]);
       }
     }
   }

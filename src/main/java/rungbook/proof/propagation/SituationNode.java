@@ -3,18 +3,18 @@ package rungbook.proof.propagation;
 import rungbook.proof.plan.Situation;
 
 /**
- * A step done in one stand, and who arrives there: by case a share for each sample, null for cases of which nobody
- * arrives.
+ * A step done in one situation, and the samples that arrive there: by case a weight for each sample, null for a case of
+ * which no sample arrives.
  */
 final class SituationNode {
 
   final int step;
-  final Situation stand;
+  final Situation situation;
   final double[][] weights;
 
-  SituationNode(int step, Situation stand, int cases) {
+  SituationNode(int step, Situation situation, int cases) {
     this.step = step;
-    this.stand = stand;
+    this.situation = situation;
     this.weights = new double[cases][];
   }
 

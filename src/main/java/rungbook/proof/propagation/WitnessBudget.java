@@ -1,8 +1,8 @@
 package rungbook.proof.propagation;
 
 /**
- * Each way shown is as long as the tree; so that a tree with a thousand problems costs no thousand ways, only the
- * first get one.
+ * Each way shown is as long as the tree; so that a tree with a thousand problems costs no thousand ways, only the first
+ * get one.
  */
 public final class WitnessBudget {
 

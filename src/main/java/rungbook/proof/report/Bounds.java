@@ -3,12 +3,12 @@ package rungbook.proof.report;
 import java.math.BigDecimal;
 import rungbook.proof.accounting.ReportNumbers;
 
-/** Where a limit may stand, in words. */
+/** The range that a limit may have, in words. */
 public final class Bounds {
 
   private Bounds() {}
 
-  /** Whether there is a place between those who have to go below and those who have to go above. */
+  /** Whether a limit can be between the cases that must read below it and those that must read above it. */
   public static boolean leaveRoom(Proof.Limit limit) {
     return limit.above().isEmpty() || limit.upTo().isEmpty()
         || limit.above().get().shown().compareTo(limit.upTo().get().shown()) < 0;

@@ -14,7 +14,7 @@ import rungbook.proof.plan.Installations;
 import rungbook.tree.Answer;
 import rungbook.tree.Way;
 
-/** Says of each limit of a check where it stands, where it may stand and whom it sends the wrong way. */
+/** Says of each limit of a check where it is, where it could be and which cases it sends the wrong way. */
 public final class LimitAnalysis {
 
   /** Where only one side sets a bound, a limit is looked for no farther from it than this. */
@@ -29,42 +29,40 @@ public final class LimitAnalysis {
     this.tally = tally;
     this.installations = installations;
     this.names = names;
-    this.digit = tally.readings.digit();
+    this.digit = tally.readings().digit();
   }
 
   public List<Proof.Limit> all() {
-    return tally.limits.stream().filter(this::isChoice).map(this::limit).toList();
+    return tally.limits().stream().filter(this::isChoice).map(this::limit).toList();
   }
 
   /** A limit between two answers that lead to the same place decides nothing. */
   private boolean isChoice(LimitTally limit) {
-    int below = tally.segments.way(limit.segment - 1);
-    int above = tally.segments.way(limit.segment);
+    int below = tally.segments().way(limit.segment() - 1);
+    int above = tally.segments().way(limit.segment());
     return below != Segments.NONE && above != Segments.NONE && !way(below).target().equals(way(above).target());
   }
 
   private Way way(int way) {
-    return tally.check.ways().get(way);
+    return tally.check().ways().get(way);
   }
 
   private Proof.Limit limit(LimitTally limit) {
-    long first = tally.segments.from(limit.segment);
+    long first = tally.segments().from(limit.segment());
     boolean overLow = limit.highestBelow().isEmpty() || first > limit.highestBelow().get().shown();
     boolean underHigh = limit.lowestAbove().isEmpty() || first <= limit.lowestAbove().get().shown();
-    return new Proof.Limit(tally.step, tally.segments.way(limit.segment - 1), tally.segments.way(limit.segment),
-        written(limit),
-        limit.highestBelow().map(this::bound),
+    return new Proof.Limit(tally.step(), tally.segments().way(limit.segment() - 1),
+        tally.segments().way(limit.segment()), written(limit), limit.highestBelow().map(this::bound),
         limit.lowestAbove().filter(extreme -> extreme.shown() < Long.MAX_VALUE).map(this::bound), better(limit),
-        overLow && underHigh, limit.apart(),
-        misrouted(limit));
+        overLow && underHigh, limit.separable(), misrouted(limit));
   }
 
   /** As the text writes it: an end of either answer. */
   private BigDecimal written(LimitTally limit) {
-    BigDecimal from = digit.multiply(BigDecimal.valueOf(tally.segments.from(limit.segment)));
-    Optional<BigDecimal> low = range(tally.segments.way(limit.segment)).flatMap(range -> range.low())
+    BigDecimal from = digit.multiply(BigDecimal.valueOf(tally.segments().from(limit.segment())));
+    Optional<BigDecimal> low = range(tally.segments().way(limit.segment())).flatMap(range -> range.low())
         .filter(end -> isNear(end, from));
-    Optional<BigDecimal> high = range(tally.segments.way(limit.segment - 1)).flatMap(range -> range.high())
+    Optional<BigDecimal> high = range(tally.segments().way(limit.segment() - 1)).flatMap(range -> range.high())
         .filter(end -> isNear(end, from));
     return low.or(() -> high).orElse(from);
   }
@@ -79,13 +77,13 @@ public final class LimitAnalysis {
 
   private Proof.Bound bound(Extreme extreme) {
     BigDecimal shown = extreme.shown() == Long.MAX_VALUE
-        ? digit.multiply(BigDecimal.valueOf(tally.readings.highCount()))
+        ? digit.multiply(BigDecimal.valueOf(tally.readings().highCount()))
         : digit.multiply(BigDecimal.valueOf(extreme.shown()));
     return new Proof.Bound(shown, names.get(extreme.caseNumber()), extreme.reading(),
         installations.circumstances(extreme.caseNumber(), extreme.sample()));
   }
 
-  /** Empty where no limit keeps the two sides apart. */
+  /** Empty where no limit separates the two sides. */
   private Optional<BigDecimal> better(LimitTally limit) {
     if (limit.highestBelow().filter(extreme -> extreme.shown() == Long.MAX_VALUE).isPresent()) {
       return Optional.empty(); // nothing is shown above an overload
@@ -99,7 +97,7 @@ public final class LimitAnalysis {
     if (low < high) {
       return between(low, high);
     }
-    return limit.apart() ? between(limit.mostBelow(), limit.leastAbove()) : Optional.empty();
+    return limit.separable() ? between(limit.mostBelow(), limit.leastAbove()) : Optional.empty();
   }
 
   /** A limit is more than zero and less than anything beyond the display. */
@@ -111,12 +109,12 @@ public final class LimitAnalysis {
   private List<Proof.Misrouted> misrouted(LimitTally limit) {
     List<Proof.Misrouted> all = new ArrayList<>();
     for (int i = 0; i < names.size(); i++) {
-      if (limit.witness[i] >= 0) {
-        double share = limit.arrived[i] == 0 ? 0 : limit.misrouted[i] / limit.arrived[i];
-        double likelihood = installations.likelihood(i) * limit.misrouted[i] / installations.drawn();
+      if (limit.witness(i) >= 0) {
+        double share = limit.misroutedShare(i);
+        double likelihood = installations.likelihood(i) * limit.misrouted(i) / installations.drawn();
         all.add(new Proof.Misrouted(names.get(i), i == 0, share < Share.ROUNDING ? 0 : share, likelihood,
-            limit.mustBelow(i), limit.witnessReading[i],
-            installations.circumstances(i, limit.witness[i]), i, limit.witness[i]));
+            limit.mustBelow(i), limit.witnessReading(i),
+            installations.circumstances(i, limit.witness(i)), i, limit.witness(i)));
       }
     }
     return all;

@@ -22,9 +22,8 @@ public final class LimitFix {
   private LimitFix() {}
 
   /**
-   * The fix that moves a limit wherever its number stands: in the answers on either side of it and in the expected
-   * window. None
-   * if no place for it keeps the two sides apart.
+   * The fix that changes a limit wherever its number is written: in the answers on either side of it and in the
+   * expected window. None if no limit separates the two sides.
    */
   public static Optional<Fix> fix(Proof.Limit limit, Step.MeterCheck check) {
     if (limit.better().isEmpty() || !Bounds.leaveRoom(limit)) {

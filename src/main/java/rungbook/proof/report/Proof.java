@@ -12,44 +12,41 @@ import rungbook.source.Problem;
 import rungbook.tree.Tree;
 
 /**
- * What a tree does with every fault of its system. Shares are from 0 to 1; everything is in the order of the text or
- * of the
- * system.
+ * What a tree does with every fault of its system. Shares are from 0 to 1; everything is in the order of the text or of
+ * the system.
  *
- * @param drawn how many installations were drawn at random; {@code corners} more stand at the corners of the tolerances
+ * @param drawn how many installations were drawn at random; {@code corners} more are at the corners of the tolerances
  * @param claimed how the tree does with the faults that its findings name
  * @param whole how it does with every fault of the system
- * @param healthyCondemned the share of healthy systems that end at a finding which names a fault
+ * @param falseAlarmShare the share of healthy systems that end at a finding which names a fault
  * @param meanChecks over the faults it names, by likelihood
  * @param meanMinutes walking included
- * @param condemned the findings which name a fault and at which some healthy system ends
- * @param unmodelled titles of the checks of which the circuit knows nothing; each takes every answer alike
+ * @param falseAlarms the findings which name a fault and at which some healthy system ends
+ * @param unmodeled titles of the checks that the circuit does not model; each takes every answer alike
  */
 public record Proof(
-    Tree tree, List<Fate> fates, List<Ending> endings, List<Check> checks, List<WayFlow> ways, int drawn, int corners,
-    TestabilityMeasures claimed,
-    TestabilityMeasures whole, double healthyCondemned, double meanChecks, double meanMinutes,
-    List<Condemned> condemned, List<String> unmodelled, List<Problem> problems) {
+    Tree tree, List<Outcome> outcomes, List<Ending> endings, List<Check> checks, List<WayFlow> ways, int drawn,
+    int corners, TestabilityMeasures claimed, TestabilityMeasures whole, double falseAlarmShare, double meanChecks,
+    double meanMinutes, List<FalseAlarm> falseAlarms, List<String> unmodeled, List<Problem> problems) {
 
   public Proof with(List<Problem> found) {
-    return new Proof(tree, fates, endings, checks, ways, drawn, corners, claimed, whole, healthyCondemned, meanChecks,
-        meanMinutes, condemned, unmodelled, found);
+    return new Proof(tree, outcomes, endings, checks, ways, drawn, corners, claimed, whole, falseAlarmShare, meanChecks,
+        meanMinutes, falseAlarms, unmodeled, found);
   }
 
   /**
-   * What becomes of one case.
+   * Where one case ends, as shares of its installations.
    *
    * @param claimed whether some finding of the tree names it
    */
-  public record Fate(
+  public record Outcome(
       String name, double likelihood, boolean claimed, double found, double mistaken, double healthy, double referred,
-      double handedOn,
-      double nothing, double checks, double minutes) {}
+      double handedOn, double nothing, double checks, double minutes) {}
 
   /**
-   * Who arrives at an end of the tree.
+   * The cases that arrive at an end of the tree.
    *
-   * @param likelihood the share of all likelihood that arrives.
+   * @param likelihood the share of all likelihood that arrives
    * @param group the faults it leaves
    */
   public record Ending(End end, String title, List<String> named, List<Arrived> arrived, double likelihood,
@@ -60,7 +57,7 @@ public record Proof(
    * @param sample the healthy system that does
    * @param circumstances its supply and house, in words
    */
-  public record Condemned(int finding, String title, double share, int sample, String circumstances) {
+  public record FalseAlarm(int finding, String title, double share, int sample, String circumstances) {
 
     /** {@code 3 %}; {@code the worst} where no share can be given. */
     public String shown() {
@@ -69,7 +66,7 @@ public record Proof(
   }
 
   /**
-   * @param share of the fault's installations.
+   * @param share of the fault's installations
    * @param named whether the finding names it
    */
   public record Arrived(String fault, double share, boolean named) {}
@@ -77,7 +74,7 @@ public record Proof(
   /**
    * How much passes a way on.
    *
-   * @param healthy the share of healthy systems.
+   * @param healthy the share of healthy systems
    * @param likelihood the share of all likelihood
    */
   public record WayFlow(int step, int way, double healthy, double likelihood) {}
@@ -88,22 +85,21 @@ public record Proof(
    * @param risks what the meter's accuracy alone does at the expected window
    * @param inconclusive the share of readings of which the meter cannot say whether they are in the window
    */
-  public record Check(int step, String title, List<Limit> limits, ReadingHistogram humps, Risks risks,
+  public record Check(int step, String title, List<Limit> limits, ReadingHistogram histogram, Risks risks,
       double inconclusive) {}
 
   /**
    * A limit between two answers.
    *
-   * @param at the number as it stands in the text
-   * @param above where it may stand: over this, by the readings that have to go below
-   * @param upTo and up to this, by those that have to go above
-   * @param better a round number that would do
-   * @param misrouted who goes the wrong way
+   * @param at the number as the text writes it
+   * @param above its lower bound, excluded, set by the readings that have to go below
+   * @param upTo its upper bound, included, set by those that have to go above
+   * @param better a round number that separates the two sides
+   * @param misrouted the cases that go the wrong way
    */
   public record Limit(
       int step, int lowerWay, int upperWay, BigDecimal at, Optional<Bound> above, Optional<Bound> upTo,
-      Optional<BigDecimal> better,
-      boolean sound, boolean apart, List<Misrouted> misrouted) {}
+      Optional<BigDecimal> better, boolean sound, boolean separable, List<Misrouted> misrouted) {}
 
   /**
    * The worst reading on one side of a limit.
@@ -115,11 +111,10 @@ public record Proof(
   public record Bound(BigDecimal shown, String fault, double reading, String circumstances) {}
 
   /**
-   * @param fault {@code healthy} for the healthy system.
-   * @param share of those that come here.
+   * @param fault {@code healthy} for the healthy system
+   * @param share of the installations that come here
    * @param below whether it should go below
    */
   public record Misrouted(String fault, boolean healthy, double share, double likelihood, boolean below, double reading,
-      String circumstances,
-      int caseNumber, int sample) {}
+      String circumstances, int caseNumber, int sample) {}
 }

@@ -22,27 +22,28 @@ final class AnswerLacking implements ProofRule {
   }
 
   @Override
-  public void inspect(ProofRuleContext seen, Problems out) {
-    for (ArrivalTable.Arrivals arrivals : seen.ends()) {
-      if (arrivals.end() instanceof End.Stuck stuck && seen.step(stuck.step()) instanceof Step.Check check) {
-        inspect(arrivals, check, seen, out);
+  public void inspect(ProofRuleContext context, Problems out) {
+    for (ArrivalTable.Arrivals arrivals : context.ends()) {
+      if (arrivals.end() instanceof End.Stuck stuck && context.step(stuck.step()) instanceof Step.Check check) {
+        inspect(arrivals, check, context, out);
       }
     }
   }
 
-  private static void inspect(ArrivalTable.Arrivals arrivals, Step.Check check, ProofRuleContext seen, Problems out) {
-    List<String> who = new ArrayList<>();
+  private static void inspect(ArrivalTable.Arrivals arrivals, Step.Check check, ProofRuleContext context,
+      Problems out) {
+    List<String> stopped = new ArrayList<>();
     int first = -1;
-    for (int i = 0; i < seen.names().size(); i++) {
+    for (int i = 0; i < context.names().size(); i++) {
       if (Share.isReported(arrivals.shares()[i])) {
-        who.add(seen.names().get(i));
+        stopped.add(context.names().get(i));
         first = first < 0 ? i : first;
       }
     }
     if (first >= 0) {
       Span span = check instanceof Step.MeterCheck meter ? meter.quantitySpan() : check.header().titleSpan();
-      Problem problem = Problem.at(ANSWER_LACKING, check.source(), span).with("faults", String.join(", ", who));
-      out.add(problem.shownBy(seen.wayTo(arrivals.end(), first, arrivals.witness()[first])));
+      Problem problem = Problem.at(ANSWER_LACKING, check.source(), span).with("faults", String.join(", ", stopped));
+      out.add(problem.shownBy(context.wayTo(arrivals.end(), first, arrivals.witness()[first])));
     }
   }
 }

@@ -20,14 +20,14 @@ final class ExpectationNotMet implements ProofRule {
   }
 
   @Override
-  public void inspect(ProofRuleContext seen, Problems out) {
-    for (CheckTally tally : seen.walker().checks) {
+  public void inspect(ProofRuleContext context, Problems out) {
+    for (CheckTally tally : context.propagation().tallies().values()) {
       if (tally.healthyNeverInside()) {
-        Situation stand = Objects.requireNonNull(seen.walker().stands.get(tally.step)).get(0);
-        out.add(Problem.at(EXPECTATION_NOT_MET, tally.check.source(), tally.check.expectedSpan())
+        Situation situation = Objects.requireNonNull(context.propagation().situations().get(tally.step())).get(0);
+        out.add(Problem.at(EXPECTATION_NOT_MET, tally.check().source(), tally.check().expectedSpan())
             .with("reading", tally.healthyExample())
-            .with("state", StateText.of(stand.state(), seen.course().start().state()))
-            .with("expected", tally.check.source().text(tally.check.expectedSpan())));
+            .with("state", StateText.of(situation.state(), context.proofContext().start().state()))
+            .with("expected", tally.check().source().text(tally.check().expectedSpan())));
       }
     }
   }

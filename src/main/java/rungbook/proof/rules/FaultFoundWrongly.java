@@ -12,7 +12,7 @@ import rungbook.source.Problem;
 import rungbook.source.Problems;
 import rungbook.tree.Step;
 
-/** Who arrives at a finding that names faults is among them. */
+/** A fault that arrives at a finding that names faults is among them. */
 final class FaultFoundWrongly implements ProofRule {
 
   static final Code FAULT_FOUND_WRONGLY = Code.of("fault-found-wrongly");
@@ -23,30 +23,30 @@ final class FaultFoundWrongly implements ProofRule {
   }
 
   @Override
-  public void inspect(ProofRuleContext seen, Problems out) {
-    for (ArrivalTable.Arrivals arrivals : seen.ends()) {
-      if (arrivals.end() instanceof End.Finding end && seen.step(end.step()) instanceof Step.Finding finding
+  public void inspect(ProofRuleContext context, Problems out) {
+    for (ArrivalTable.Arrivals arrivals : context.ends()) {
+      if (arrivals.end() instanceof End.Finding end && context.step(end.step()) instanceof Step.Finding finding
           && !finding.faults().isEmpty()) {
-        inspect(arrivals, finding, seen, out);
+        inspect(arrivals, finding, context, out);
       }
     }
   }
 
-  private static void inspect(ArrivalTable.Arrivals arrivals, Step.Finding finding, ProofRuleContext seen,
+  private static void inspect(ArrivalTable.Arrivals arrivals, Step.Finding finding, ProofRuleContext context,
       Problems out) {
-    BitSet named = seen.course().behind().named(finding);
+    BitSet named = context.named(finding);
     List<String> wrong = new ArrayList<>();
     int first = -1;
-    for (int i = 1; i < seen.names().size(); i++) {
+    for (int i = 1; i < context.names().size(); i++) {
       if (!named.get(i) && Share.isReported(arrivals.shares()[i])) {
-        wrong.add(seen.names().get(i) + " (" + ReportNumbers.percent(arrivals.shares()[i]) + ")");
+        wrong.add(context.names().get(i) + " (" + ReportNumbers.percent(arrivals.shares()[i]) + ")");
         first = first < 0 ? i : first;
       }
     }
     if (first >= 0) {
       Problem problem = Problem.at(FAULT_FOUND_WRONGLY, finding.source(), finding.header().titleSpan())
           .with("faults", String.join(", ", wrong));
-      out.add(problem.shownBy(seen.wayTo(arrivals.end(), first, arrivals.witness()[first])));
+      out.add(problem.shownBy(context.wayTo(arrivals.end(), first, arrivals.witness()[first])));
     }
   }
 }

@@ -23,24 +23,24 @@ final class FaultNeverFound implements ProofRule {
   }
 
   @Override
-  public void inspect(ProofRuleContext seen, Problems out) {
-    for (Step step : seen.tree().steps()) {
+  public void inspect(ProofRuleContext context, Problems out) {
+    for (Step step : context.tree().steps()) {
       if (step instanceof Step.Finding finding) {
-        finding.faults().forEach(fault -> inspect(finding, fault, seen, out));
+        finding.faults().forEach(fault -> inspect(finding, fault, context, out));
       }
     }
   }
 
-  private static void inspect(Step.Finding finding, NameRef fault, ProofRuleContext seen, Problems out) {
-    int number = seen.course().installations().cases().indexOf(fault.key());
-    if (number > 0 && !isFound(number, seen)) {
-      String instead = seen.proof().endings().stream()
+  private static void inspect(Step.Finding finding, NameRef fault, ProofRuleContext context, Problems out) {
+    int number = context.proofContext().installations().cases().indexOf(fault.key());
+    if (number > 0 && !isFound(number, context)) {
+      String instead = context.proof().endings().stream()
           .filter(ending -> ending.arrived().stream()
-              .anyMatch(one -> one.fault().equals(seen.names().get(number)) && Share.isReported(one.share())))
+              .anyMatch(one -> one.fault().equals(context.names().get(number)) && Share.isReported(one.share())))
           .map(Proof.Ending::title).collect(Collectors.joining("`, `"));
       int sample = 0;
       End end = null;
-      for (ArrivalTable.Arrivals arrivals : seen.ends()) {
+      for (ArrivalTable.Arrivals arrivals : context.ends()) {
         if (end == null && arrivals.witness()[number] >= 0) {
           end = arrivals.end();
           sample = arrivals.witness()[number];
@@ -48,13 +48,13 @@ final class FaultNeverFound implements ProofRule {
       }
       Problem problem = Problem.at(FAULT_NEVER_FOUND, finding.source(), fault.span()).with("fault", fault.text())
           .with("instead", instead);
-      out.add(end == null ? problem : problem.shownBy(seen.wayTo(end, number, sample)));
+      out.add(end == null ? problem : problem.shownBy(context.wayTo(end, number, sample)));
     }
   }
 
-  private static boolean isFound(int number, ProofRuleContext seen) {
-    return seen.ends().stream()
+  private static boolean isFound(int number, ProofRuleContext context) {
+    return context.ends().stream()
         .anyMatch(arrivals -> arrivals.witness()[number] >= 0 && arrivals.end() instanceof End.Finding end
-            && seen.course().behind().named((Step.Finding) seen.step(end.step())).get(number));
+            && context.named((Step.Finding) context.step(end.step())).get(number));
   }
 }

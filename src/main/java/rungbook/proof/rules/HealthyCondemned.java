@@ -19,13 +19,13 @@ final class HealthyCondemned implements ProofRule {
   }
 
   @Override
-  public void inspect(ProofRuleContext seen, Problems out) {
-    for (Proof.Condemned condemned : seen.proof().condemned()) {
-      Step finding = seen.step(condemned.finding());
+  public void inspect(ProofRuleContext context, Problems out) {
+    for (Proof.FalseAlarm alarm : context.proof().falseAlarms()) {
+      Step finding = context.step(alarm.finding());
       out.add(Problem.at(HEALTHY_CONDEMNED, finding.source(), finding.header().titleSpan())
-          .with("share", condemned.shown()).with("finding", condemned.title())
-          .with("circumstances", condemned.circumstances())
-          .shownBy(seen.wayTo(new End.Finding(condemned.finding()), 0, condemned.sample())));
+          .with("share", alarm.shown()).with("finding", alarm.title())
+          .with("circumstances", alarm.circumstances())
+          .shownBy(context.wayTo(new End.Finding(alarm.finding()), 0, alarm.sample())));
     }
   }
 }

@@ -1,12 +1,13 @@
 package rungbook.proof.rules;
 
+import java.util.BitSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import rungbook.proof.plan.ProofContext;
 import rungbook.proof.propagation.ArrivalTable;
 import rungbook.proof.propagation.End;
-import rungbook.proof.propagation.Propagation;
+import rungbook.proof.propagation.PropagationResult;
 import rungbook.proof.propagation.WitnessBudget;
 import rungbook.proof.propagation.WitnessSearch;
 import rungbook.proof.report.Proof;
@@ -18,14 +19,13 @@ import rungbook.tree.Step;
 import rungbook.tree.Tree;
 
 /**
- * A walk as the rules see it.
+ * A propagation as the rules see it.
  *
  * @param names of the cases, as the system writes them
  * @param ends in the order of the text
  */
-public record ProofRuleContext(Tree tree, ProofContext course, Propagation walker, List<String> names,
-    List<ArrivalTable.Arrivals> ends, Proof proof,
-    WitnessBudget witnesses) {
+public record ProofRuleContext(Tree tree, ProofContext proofContext, PropagationResult propagation, List<String> names,
+    List<ArrivalTable.Arrivals> ends, Proof proof, WitnessBudget witnesses) {
 
   private static final List<ProofRule> RULES = List.of(
       new LimitMisroutes(),
@@ -48,17 +48,25 @@ public record ProofRuleContext(Tree tree, ProofContext course, Propagation walke
     return out.inReadingOrder();
   }
 
+  /** The cases that a finding names. */
+  BitSet named(Step.Finding finding) {
+    return proofContext.findings().named(finding);
+  }
+
   Step step(int step) {
     return tree.steps().get(step);
   }
 
   /** The way that one installation takes to an end, for the first problems at least. */
   Optional<Witness.Path> wayTo(End end, int caseNumber, int sample) {
-    return witnesses.next() ? new WitnessSearch(tree, course, walker, caseNumber, sample).to(end) : Optional.empty();
+    return witnesses.next() ? search(caseNumber, sample).to(end) : Optional.empty();
   }
 
   Optional<Witness.Path> wayTo(int step, int caseNumber, int sample) {
-    return witnesses.next() ? new WitnessSearch(tree, course, walker, caseNumber, sample).toStep(step)
-        : Optional.empty();
+    return witnesses.next() ? search(caseNumber, sample).toStep(step) : Optional.empty();
+  }
+
+  private WitnessSearch search(int caseNumber, int sample) {
+    return new WitnessSearch(tree, proofContext.start(), propagation.possibleAnswers(), caseNumber, sample);
   }
 }

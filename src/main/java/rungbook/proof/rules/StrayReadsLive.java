@@ -20,17 +20,17 @@ final class StrayReadsLive implements ProofRule {
   }
 
   @Override
-  public void inspect(ProofRuleContext seen, Problems out) {
-    for (CheckTally tally : seen.walker().checks) {
-      if (!tally.strays.isEmpty()) {
-        CheckTally.Stray stray = tally.strays.get(0);
+  public void inspect(ProofRuleContext context, Problems out) {
+    for (CheckTally tally : context.propagation().tallies().values()) {
+      if (!tally.strays().isEmpty()) {
+        CheckTally.Stray stray = tally.strays().get(0);
         Extreme extreme = stray.seen();
-        Meter.Scale scale = seen.tree().meter().scale(tally.check.quantity()).orElseThrow();
-        Problem problem = Problem.at(STRAY_READS_LIVE, tally.check.source(), tally.check.quantitySpan())
-            .with("fault", seen.names().get(extreme.caseNumber()))
-            .with("reading", ReportNumbers.reading(extreme.reading(), scale.digit(), tally.check.quantity()))
-            .with("low", ReportNumbers.reading(stray.lowImpedance(), scale.digit(), tally.check.quantity()));
-        out.add(problem.shownBy(seen.wayTo(tally.step, extreme.caseNumber(), extreme.sample())));
+        Meter.Scale scale = context.tree().meter().scale(tally.check().quantity()).orElseThrow();
+        Problem problem = Problem.at(STRAY_READS_LIVE, tally.check().source(), tally.check().quantitySpan())
+            .with("fault", context.names().get(extreme.caseNumber()))
+            .with("reading", ReportNumbers.reading(extreme.reading(), scale.digit(), tally.check().quantity()))
+            .with("low", ReportNumbers.reading(stray.lowImpedance(), scale.digit(), tally.check().quantity()));
+        out.add(problem.shownBy(context.wayTo(tally.step(), extreme.caseNumber(), extreme.sample())));
       }
     }
   }

@@ -10,7 +10,7 @@ import rungbook.source.Problems;
 import rungbook.source.Span;
 import rungbook.tree.Step;
 
-/** Each answer of a check is given by somebody; a check of which only one is ever given tells nothing. */
+/** Some case gives each answer of a check; a check of which only one is ever given tells nothing. */
 final class WaysNotTaken implements ProofRule {
 
   static final Code ANSWER_IMPOSSIBLE = Code.of("answer-impossible");
@@ -23,20 +23,20 @@ final class WaysNotTaken implements ProofRule {
   }
 
   @Override
-  public void inspect(ProofRuleContext seen, Problems out) {
-    for (int step = 0; step < seen.tree().steps().size(); step++) {
-      boolean modeled = !seen.walker().unmodelled.containsKey(step);
-      if (modeled && seen.walker().flow.reached(step) && seen.step(step) instanceof Step.Check check
+  public void inspect(ProofRuleContext context, Problems out) {
+    for (int step = 0; step < context.tree().steps().size(); step++) {
+      boolean modeled = !context.propagation().unmodeled().containsKey(step);
+      if (modeled && context.propagation().flow().reached(step) && context.step(step) instanceof Step.Check check
           && check.ways().size() > 1) {
-        inspect(step, check, seen, out);
+        inspect(step, check, context, out);
       }
     }
   }
 
-  private static void inspect(int step, Step.Check check, ProofRuleContext seen, Problems out) {
+  private static void inspect(int step, Step.Check check, ProofRuleContext context, Problems out) {
     int taken = 0;
     for (int way = 0; way < check.ways().size(); way++) {
-      taken += isTaken(step, way, check, seen) ? 1 : 0;
+      taken += isTaken(step, way, check, context) ? 1 : 0;
     }
     if (taken == 1) {
       Span span = check instanceof Step.MeterCheck meter ? meter.quantitySpan()
@@ -45,22 +45,22 @@ final class WaysNotTaken implements ProofRule {
       return;
     }
     for (int way = 0; way < check.ways().size() && taken > 1; way++) {
-      if (!isTaken(step, way, check, seen)) {
+      if (!isTaken(step, way, check, context)) {
         out.add(Problem
-            .at(canBeGiven(step, way, check, seen) ? WAY_UNTAKEN : ANSWER_IMPOSSIBLE, check.source(),
+            .at(canBeGiven(step, way, context) ? WAY_UNTAKEN : ANSWER_IMPOSSIBLE, check.source(),
                 check.ways().get(way).answerSpan())
             .with("answer", check.ways().get(way).written()));
       }
     }
   }
 
-  private static boolean isTaken(int step, int way, Step.Check check, ProofRuleContext seen) {
-    CheckTally tally = seen.walker().tallies.get(check);
+  private static boolean isTaken(int step, int way, Step.Check check, ProofRuleContext context) {
+    CheckTally tally = context.propagation().tallies().get(step);
     if (tally != null) {
-      return tally.everTaken[way];
+      return tally.isTaken(way);
     }
-    for (int i = 0; i < seen.names().size(); i++) {
-      if (seen.walker().flow.taken(step, way, i) > 0) {
+    for (int i = 0; i < context.names().size(); i++) {
+      if (context.propagation().flow().taken(step, way, i) > 0) {
         return true;
       }
     }
@@ -68,10 +68,10 @@ final class WaysNotTaken implements ProofRule {
   }
 
   /** Whether any fault would give the answer, were it to come here. */
-  private static boolean canBeGiven(int step, int way, Step.Check check, ProofRuleContext seen) {
-    for (Situation stand : Objects.requireNonNull(seen.walker().stands.get(step))) {
-      for (int i = 0; i < seen.names().size(); i++) {
-        if (seen.walker().wouldTake(check, stand, i, way)) {
+  private static boolean canBeGiven(int step, int way, ProofRuleContext context) {
+    for (Situation situation : Objects.requireNonNull(context.propagation().situations().get(step))) {
+      for (int i = 0; i < context.names().size(); i++) {
+        if (context.propagation().possibleAnswers().isPossible(step, way, situation, i)) {
           return true;
         }
       }

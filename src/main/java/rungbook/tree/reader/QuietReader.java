@@ -23,8 +23,7 @@ import rungbook.source.Span;
 
 /**
  * Reads the {@code quiet:} lines of a text. A step's line counts in that step, from its heading to the next. The line
- * of
- * the front matter counts wherever there is no step.
+ * of the front matter counts wherever there is no step.
  */
 public final class QuietReader {
 

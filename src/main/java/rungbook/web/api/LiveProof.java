@@ -41,21 +41,21 @@ record LiveProof(String unproved, int named, int found, List<String> missed, Lis
   }
 
   private static LiveProof of(Proof proof) {
-    var claimed = proof.fates().stream().filter(Proof.Fate::claimed).toList();
-    var missed = claimed.stream().filter(fate -> !Share.isAll(fate.found()))
-        .sorted(Comparator.comparingDouble(Proof.Fate::found))
-        .map(fate -> missed(proof, fate)).toList();
+    var claimed = proof.outcomes().stream().filter(Proof.Outcome::claimed).toList();
+    var missed = claimed.stream().filter(outcome -> !Share.isAll(outcome.found()))
+        .sorted(Comparator.comparingDouble(Proof.Outcome::found))
+        .map(outcome -> missed(proof, outcome)).toList();
     return new LiveProof("", claimed.size(), claimed.size() - missed.size(), missed,
-        Misroutes.condemned(proof).toList(), limits(proof));
+        Misroutes.falseAlarms(proof).toList(), limits(proof));
   }
 
-  private static String missed(Proof proof, Proof.Fate fate) {
+  private static String missed(Proof proof, Proof.Outcome outcome) {
     var ends = proof.endings().stream().filter(ending -> ending.arrived().stream()
-        .anyMatch(one -> one.fault().equals(fate.name()) && !one.named() && one.share() > 0)).map(Proof.Ending::title)
-        .toList();
-    return fate.name()
-        + (fate.found() == 0 ? " is missed"
-            : " is found in " + ReportNumbers.percent(fate.found()) + " of installations")
+        .anyMatch(one -> one.fault().equals(outcome.name()) && !one.named() && one.share() > 0))
+        .map(Proof.Ending::title).toList();
+    return outcome.name()
+        + (outcome.found() == 0 ? " is missed"
+            : " is found in " + ReportNumbers.percent(outcome.found()) + " of installations")
         + (ends.isEmpty() ? "" : "; it ends at `" + String.join("`, `", ends) + "`");
   }
 

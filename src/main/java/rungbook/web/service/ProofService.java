@@ -23,14 +23,14 @@ import rungbook.proof.Proving;
 import rungbook.web.http.Asker;
 
 /**
- * Where trees are proved. Saved trees and drafts have workers of their own, and authors take turns. A proof is stopped
- * when nobody waits for it, when its author sends a newer draft, or when it runs too long. Threads may share it.
+ * Proves trees. Saved trees and drafts have workers of their own, and authors take turns. A proof is stopped when
+ * nobody waits for it, when its author sends a newer draft, or when it runs too long. Threads may share it.
  */
 @ApplicationScoped
 public class ProofService {
   static final String SAVED_SETTING = "rungbook.proof.saved-seconds";
   static final String DRAFT_SETTING = "rungbook.proof.draft-seconds";
-  private static final int MOST_KEPT = 32;
+  private static final int MOST_FINISHED = 32;
   private final Supplier<Library> library;
   private final Method method;
   private final ProofSettings settings;
@@ -38,10 +38,10 @@ public class ProofService {
   private final RoundRobinExecutor<Proving.Result> draftQueue;
   private final Map<DraftKey, Job<Proving.Result>> drafts = new ConcurrentHashMap<>();
   private final Map<String, SavedProof> proving = new HashMap<>();
-  private final Map<String, Kept> kept = new LinkedHashMap<>(MOST_KEPT, 0.75f, true) {
+  private final Map<String, FinishedProof> finished = new LinkedHashMap<>(MOST_FINISHED, 0.75f, true) {
     @Override
-    protected boolean removeEldestEntry(Map.Entry<String, Kept> eldest) {
-      return size() > MOST_KEPT;
+    protected boolean removeEldestEntry(Map.Entry<String, FinishedProof> eldest) {
+      return size() > MOST_FINISHED;
     }
   };
 
@@ -55,11 +55,11 @@ public class ProofService {
 
   private record SavedProof(Library library, Job<Proving.Result> job) {}
 
-  private record Kept(Library library, Proving.Result result) {}
+  private record FinishedProof(Library library, Proving.Result result) {}
 
   @Inject
-  ProofService(CompiledLibrary shelf, ProofSettings settings) {
-    this(shelf::current, provenBy(new Prover(Samples.USUAL)), settings);
+  ProofService(CompiledLibrary compiled, ProofSettings settings) {
+    this(compiled::current, provenBy(new Prover(Samples.USUAL)), settings);
   }
 
   ProofService(Supplier<Library> library, Method method, ProofSettings settings) {
@@ -105,8 +105,9 @@ public class ProofService {
   /** Compared by identity: a library is replaced and never changed. */
   @SuppressWarnings("ReferenceEquality")
   private Optional<Proving.Result> known(String path, Library library) {
-    synchronized (kept) {
-      return Optional.ofNullable(kept.get(path)).filter(found -> found.library() == library).map(Kept::result);
+    synchronized (finished) {
+      return Optional.ofNullable(finished.get(path)).filter(found -> found.library() == library)
+          .map(FinishedProof::result);
     }
   }
 
@@ -132,13 +133,13 @@ public class ProofService {
 
   private Proving.Result keep(CompiledTree tree, Library now) {
     var result = method.prove(tree, now);
-    synchronized (kept) {
-      kept.put(tree.path(), new Kept(now, result));
+    synchronized (finished) {
+      finished.put(tree.path(), new FinishedProof(now, result));
     }
     return result;
   }
 
-  /** Proves a tree as somebody writes it; a newer draft of the same tree by the same author replaces it. */
+  /** Proves a tree as its author writes it; a newer draft of the same tree by the same author replaces it. */
   public Proving.Result draft(CompiledTree tree, Asker asker) {
     var key = new DraftKey(asker.author(), tree.path());
     replace(drafts.remove(key));
@@ -162,7 +163,7 @@ public class ProofService {
     }
   }
 
-  /** Whose turn a proof takes: the author's, and the tree's where nobody knows who asks. */
+  /** Whose turn a proof takes: the author's, and the tree's where the author is unknown. */
   private static String owner(Asker asker, CompiledTree tree) {
     return asker.author().isEmpty() ? tree.path() : "author " + asker.author();
   }

@@ -29,7 +29,7 @@ final class HistogramSvg {
 
   HistogramSvg(Proof.Check check, String unit) {
     this.check = check;
-    this.histogram = check.humps();
+    this.histogram = check.histogram();
     this.unit = unit;
   }
 

@@ -7,11 +7,11 @@ import rungbook.web.http.InlineCode;
  * A proof as a page shows it. Widths of bars are in percent.
  *
  * @param walked what was walked, in a sentence
- * @param unmodelled titles of the checks of which the circuit knows nothing
+ * @param unmodeled titles of the checks of which the circuit knows nothing
  * @param named the faults that the tree names, the least found first; {@code others} it does not name
  * @param map the tree's drawing with shares at its ways
  */
-public record ProofView(String walked, List<Fact> facts, List<String> unmodelled, List<Fault> named, List<Fault> others,
+public record ProofView(String walked, List<Fact> facts, List<String> unmodeled, List<Fault> named, List<Fault> others,
     List<Ending> endings,
     List<Check> checks, String map) {
 

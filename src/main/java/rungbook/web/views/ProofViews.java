@@ -25,23 +25,23 @@ public final class ProofViews {
   private ProofViews(Proof proof, String treeHref) {
     this.proof = proof;
     this.treeHref = treeHref;
-    allLikelihood = proof.fates().stream().mapToDouble(Proof.Fate::likelihood).sum();
+    allLikelihood = proof.outcomes().stream().mapToDouble(Proof.Outcome::likelihood).sum();
   }
 
   /** @param treeHref where the tree's own page is */
   public static ProofView of(Proof proof, String treeHref) {
     var views = new ProofViews(proof, treeHref);
-    var faults = proof.fates().stream().skip(1).toList();
-    return new ProofView(views.walked(), views.facts(), proof.unmodelled(),
-        faults.stream().filter(Proof.Fate::claimed).sorted(Comparator.comparingDouble(Proof.Fate::found))
+    var faults = proof.outcomes().stream().skip(1).toList();
+    return new ProofView(views.walked(), views.facts(), proof.unmodeled(),
+        faults.stream().filter(Proof.Outcome::claimed).sorted(Comparator.comparingDouble(Proof.Outcome::found))
             .map(views::fault).toList(),
-        faults.stream().filter(fate -> !fate.claimed()).map(views::fault).toList(),
+        faults.stream().filter(outcome -> !outcome.claimed()).map(views::fault).toList(),
         proof.endings().stream().map(views::ending).toList(),
         proof.checks().stream().filter(check -> !check.limits().isEmpty()).map(views::check).toList(), views.map());
   }
 
   private String walked() {
-    return "Followed on " + proof.tree().system().orElseThrow().title() + " with " + (proof.fates().size() - 1)
+    return "Followed on " + proof.tree().system().orElseThrow().title() + " with " + (proof.outcomes().size() - 1)
         + " faults and without any, in "
         + proof.drawn() + " installations drawn at random and in " + proof.corners() + " corners of the tolerances";
   }
@@ -50,7 +50,8 @@ public final class ProofViews {
     var facts = new ArrayList<ProofView.Fact>();
     var claimed = proof.claimed();
     if (claimed.faults() > 0) {
-      var always = proof.fates().stream().filter(fate -> fate.claimed() && Share.isAll(fate.found())).count();
+      var always = proof.outcomes().stream().filter(outcome -> outcome.claimed() && Share.isAll(outcome.found()))
+          .count();
       facts.add(new ProofView.Fact("Always found", always + " of " + claimed.faults() + " faults it names"));
       facts.add(new ProofView.Fact("Detected", percent(claimed.detected()) + " by likelihood; "
           + percent(proof.whole().detected()) + " of the whole system"));
@@ -66,19 +67,19 @@ public final class ProofViews {
   }
 
   private String falseAlarms() {
-    if (proof.healthyCondemned() > 0) {
-      return percent(proof.healthyCondemned()) + " of healthy systems condemned";
+    if (proof.falseAlarmShare() > 0) {
+      return percent(proof.falseAlarmShare()) + " of healthy systems condemned";
     }
-    return Misroutes.condemned(proof).findAny().isPresent()
+    return Misroutes.falseAlarms(proof).findAny().isPresent()
         ? "healthy systems condemned in corners of the tolerances only" : "no healthy system condemned";
   }
 
-  private ProofView.Fault fault(Proof.Fate fate) {
-    var outcome = Share.isAll(fate.found()) ? "found"
-        : fate.found() > 0 ? "partly found" : fate.claimed() ? "missed" : "not named";
-    var mark = Share.isAll(fate.found()) ? "✓" : fate.found() > 0 ? "½" : fate.claimed() ? "✕" : "–";
-    return new ProofView.Fault(fate.name(), percent(fate.likelihood() / allLikelihood), outcome, mark,
-        bar(fate.found()), ends(fate.name()));
+  private ProofView.Fault fault(Proof.Outcome outcome) {
+    var label = Share.isAll(outcome.found()) ? "found"
+        : outcome.found() > 0 ? "partly found" : outcome.claimed() ? "missed" : "not named";
+    var mark = Share.isAll(outcome.found()) ? "✓" : outcome.found() > 0 ? "½" : outcome.claimed() ? "✕" : "–";
+    return new ProofView.Fault(outcome.name(), percent(outcome.likelihood() / allLikelihood), label, mark,
+        bar(outcome.found()), ends(outcome.name()));
   }
 
   private List<ProofView.Place> ends(String fault) {

@@ -17,7 +17,7 @@ class RoundNumberTest {
   }
 
   @Test
-  void itLiesInsideHoweverNarrow() {
+  void itIsInsideHoweverNarrow() {
     for (double low = 0.1; low < 500; low *= 1.37) {
       double high = low * 1.013;
       double round = RoundNumber.within(low, high).doubleValue();

@@ -1,0 +1,24 @@
+package rungbook.proof.propagation;
+
+import java.util.HashMap;
+import java.util.Map;
+import rungbook.circuit.network.CircuitState;
+import rungbook.proof.plan.Installations;
+import rungbook.proof.plan.StateEnumeration;
+
+/** The observations in each state that a tree meets; asked for when first needed, and once. */
+final class ObservedStates {
+
+  private final Installations installations;
+  private final StateEnumeration states;
+  private final Map<CircuitState, Installations.Observations> byState = new HashMap<>();
+
+  ObservedStates(Installations installations, StateEnumeration states) {
+    this.installations = installations;
+    this.states = states;
+  }
+
+  Installations.Observations in(CircuitState state) {
+    return byState.computeIfAbsent(state, one -> installations.in(one, states.probes(one)));
+  }
+}

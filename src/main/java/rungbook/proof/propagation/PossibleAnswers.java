@@ -1,0 +1,100 @@
+package rungbook.proof.propagation;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.function.IntPredicate;
+import java.util.stream.IntStream;
+import rungbook.circuit.Probe;
+import rungbook.proof.accounting.CheckTally;
+import rungbook.proof.accounting.ReportNumbers;
+import rungbook.proof.plan.ProofContext;
+import rungbook.proof.plan.Situation;
+import rungbook.tree.Step;
+import rungbook.tree.Tree;
+
+/** Which answers a case may give at a step, one installation at a time. */
+public final class PossibleAnswers {
+
+  private final Tree tree;
+  private final ProofContext context;
+  private final Map<Integer, CheckTally> tallies;
+  private final ObservedStates observed;
+  private final ReachableFaults reachable;
+
+  /** @param tallies by step, of every check with a meter that was reached and is modeled */
+  PossibleAnswers(Tree tree, ProofContext context, Map<Integer, CheckTally> tallies, ObservedStates observed,
+      ReachableFaults reachable) {
+    this.tree = tree;
+    this.context = context;
+    this.tallies = tallies;
+    this.observed = observed;
+    this.reachable = reachable;
+  }
+
+  /** @param answer as written, with the reading if there was one */
+  record Given(int way, String answer) {}
+
+  /** The answers that one installation may give. */
+  List<Given> of(int step, Situation situation, int caseNumber, int sample) {
+    Step asked = tree.steps().get(step);
+    if (asked instanceof Step.MeterCheck check) {
+      Optional<Probe> probe = context.probePlan().probe(check, situation.place());
+      return probe.isEmpty() || tree.meter().scale(check.quantity()).isEmpty()
+          ? given(check, open(check), "")
+          : measured(tally(step), readings(probe.get(), situation, caseNumber)[sample]);
+    }
+    if (asked instanceof Step.SenseCheck check) {
+      boolean[] ways = senses(check, situation, caseNumber).ways(sample);
+      return given(check, way -> ways[way], "");
+    }
+    return given(asked, way -> way == 0, ""); // a task is done as it says: its first way on
+  }
+
+  private IntPredicate open(Step step) {
+    boolean[] open = reachable.openWays(step);
+    return way -> open[way];
+  }
+
+  private static List<Given> measured(CheckTally tally, double reading) {
+    String shown = ReportNumbers.reading(reading, tally.readings().digit(), tally.check().quantity());
+    return given(tally.check(), way -> tally.split().mayTake(reading, way), " (reads " + shown + ")");
+  }
+
+  private static List<Given> given(Step step, IntPredicate isPossible, String reading) {
+    return IntStream.range(0, step.ways().size()).filter(isPossible)
+        .mapToObj(way -> new Given(way, step.ways().get(way).written() + reading)).toList();
+  }
+
+  /** Whether a case would give an answer to a modeled check in some installation, if it came there. */
+  public boolean isPossible(int step, int way, Situation situation, int caseNumber) {
+    if (tree.steps().get(step) instanceof Step.SenseCheck check) {
+      SenseSplit senses = senses(check, situation, caseNumber);
+      return IntStream.range(0, context.installations().samples()).anyMatch(sample -> senses.ways(sample)[way]);
+    }
+    CheckTally tally = tally(step);
+    Probe probe = context.probePlan().probe(tally.check(), situation.place()).orElseThrow();
+    return Arrays.stream(readings(probe, situation, caseNumber))
+        .anyMatch(reading -> tally.split().mayTake(reading, way));
+  }
+
+  private CheckTally tally(int step) {
+    return Objects.requireNonNull(tallies.get(step));
+  }
+
+  private double[] readings(Probe probe, Situation situation, int caseNumber) {
+    double[] readings = new double[context.installations().samples()];
+    observed.in(situation.state()).readings(caseNumber, probe, readings);
+    return readings;
+  }
+
+  private SenseSplit senses(Step.SenseCheck check, Situation situation, int caseNumber) {
+    SenseSplit split = new SenseSplit(context.installations(), check, reachable.openWays(check));
+    if (context.probePlan().shows(check)) {
+      split.look(observed.in(situation.state()), caseNumber);
+    }
+    return split;
+  }
+}

@@ -1,0 +1,17 @@
+package rungbook.proof.propagation;
+
+import java.util.List;
+import java.util.Map;
+import rungbook.proof.accounting.CheckTally;
+import rungbook.proof.plan.Situation;
+
+/**
+ * Where every case and sample went in a tree, and what was read on the way. Steps are indexes in the tree.
+ *
+ * @param ends in the order in which they were first reached
+ * @param tallies by step, of the checks with a meter that the circuit models, in the order in which they were reached
+ * @param unmodeled by step, titles of the checks that the circuit does not model, or not in every situation
+ * @param situations by step, those in which it is reached
+ */
+public record PropagationResult(CaseFlow flow, List<ArrivalTable.Arrivals> ends, Map<Integer, CheckTally> tallies,
+    Map<Integer, String> unmodeled, Map<Integer, List<Situation>> situations, PossibleAnswers possibleAnswers) {}
