@@ -21,13 +21,17 @@ import rungbook.markdown.BareParser;
 import rungbook.source.Source;
 import rungbook.tree.Shared;
 
-/** A full check of one tree beside the bare Markdown parse of the same text. */
+/**
+ * A full check of one tree beside the bare Markdown parse of the same text. The limits are raised for the largest of
+ * them.
+ */
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.MICROSECONDS)
 @Warmup(iterations = 6, time = 1)
 @Measurement(iterations = 8, time = 1)
-@Fork(1)
+@Fork(value = 1, jvmArgsAppend = {"-Drungbook.limit.steps=20000", "-Drungbook.limit.headings=20000",
+    "-Drungbook.limit.items=200000", "-Drungbook.limit.links=200000", "-Drungbook.limit.lines=500000"})
 public class CheckBench {
 
   @Param({"10", "100", "1000", "10000"})
