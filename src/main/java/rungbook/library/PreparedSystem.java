@@ -15,8 +15,9 @@ import rungbook.proof.rules.FaultShowsNowhere;
 import rungbook.source.Problem;
 import rungbook.source.Source;
 import rungbook.system.ControlSystem;
-import rungbook.system.SystemReader;
 import rungbook.system.WalkTimes;
+import rungbook.system.reader.SystemReader;
+import rungbook.system.reader.WalkTimesReader;
 
 /** A system's text, and its circuit once it was needed. */
 final class PreparedSystem {
@@ -49,8 +50,8 @@ final class PreparedSystem {
     return source;
   }
 
-  WalkTimes walks() {
-    return WalkTimes.read(document);
+  WalkTimes walkTimes() {
+    return WalkTimesReader.read(document);
   }
 
   /** Builds the circuit, or waits while another thread does. If building was canceled, the next call starts again. */

@@ -72,7 +72,7 @@ public final class Prover {
     }
     PreparedSystem system = system(id.get(), source.get());
     PreparedSystem.Circuit circuit = system.circuit();
-    return circuit.installations().map(built -> Proving.prove(tree, built, system.walks(), others, budget))
+    return circuit.installations().map(built -> Proving.prove(tree, built, system.walkTimes(), others, budget))
         .orElseGet(() -> Proving.unproved(tree, circuit.why()));
   }
 

@@ -66,7 +66,7 @@ public sealed interface Part {
   /**
    * A load: coil, motor, board or heater.
    *
-   * @param restOhms before it has pulled in or started
+   * @param inrushOhms before it has pulled in or started
    * @param onOhms after it has pulled in or started
    * @param wireOhms resistance for direct current
    * @param onVolts pick-up voltage
@@ -74,7 +74,7 @@ public sealed interface Part {
    * @param onlyWhen a further condition for coming on
    */
   record Load(
-      String name, Span span, List<PartBranch> branches, Impedance restOhms, Impedance onOhms, double wireOhms,
+      String name, Span span, List<PartBranch> branches, Impedance inrushOhms, Impedance onOhms, double wireOhms,
       Interval onVolts, Interval offVolts, Condition onlyWhen) implements Part {}
 
   record Capacitor(String name, Span span, List<PartBranch> branches, List<Double> microfarads) implements Part {}
@@ -94,8 +94,8 @@ public sealed interface Part {
   /** An impedance at the supply's frequency, ohms. */
   record Impedance(double resistance, double reactance) {
 
-    /** |Z| = V² / VA; the resistance is given or |Z| times the power factor. */
-    static Impedance of(double volts, double voltAmps, OptionalDouble ohms, double powerFactor) {
+    /** |Z| = V² / VA; the resistance is given, or |Z| times the power factor. */
+    public static Impedance of(double volts, double voltAmps, OptionalDouble ohms, double powerFactor) {
       double size = volts * volts / voltAmps;
       double resistance = Math.min(size, ohms.orElse(size * powerFactor));
       return new Impedance(resistance, Math.sqrt(size * size - resistance * resistance));

@@ -4,11 +4,6 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
-import rungbook.markdown.Document;
-import rungbook.markdown.Entry;
 
 /**
  * Walking times between the locations of a system, which form a tree. Locations are keys.
@@ -17,8 +12,6 @@ import rungbook.markdown.Entry;
  * @param walks the walk to each other location
  */
 public record WalkTimes(String start, Map<String, Walk> walks) {
-
-  private static final Pattern WALK = Pattern.compile("walk (\\d+(?:\\.\\d+)?) min");
 
   /** A system with one location. */
   public static final WalkTimes NONE = new WalkTimes("", Map.of());
@@ -33,24 +26,6 @@ public record WalkTimes(String start, Map<String, Walk> walks) {
    * @param from the location where it starts
    */
   public record Walk(String from, double minutes) {}
-
-  public static WalkTimes read(Document document) {
-    List<Entry> lines = document.blocks("locations").stream().flatMap(block -> block.entries().stream()).toList();
-    String start = lines.stream().filter(line -> item(line, "start").isPresent()).map(line -> Names.key(line.key()))
-        .findFirst().orElse("");
-    var walks = new HashMap<String, Walk>();
-    for (Entry line : lines) {
-      Optional<Matcher> walk = line.items().stream().map(item -> WALK.matcher(item.text())).filter(Matcher::matches)
-          .findFirst();
-      String from = item(line, "from ").map(text -> Names.key(text.substring(5))).orElse(start);
-      walk.ifPresent(match -> walks.put(Names.key(line.key()), new Walk(from, Double.parseDouble(match.group(1)))));
-    }
-    return new WalkTimes(start, walks);
-  }
-
-  private static Optional<String> item(Entry line, String prefix) {
-    return line.items().stream().map(Entry.Item::text).filter(text -> text.startsWith(prefix)).findFirst();
-  }
 
   /** Minutes along the tree of walks, through the first location that both chains share; 0 if there is none. */
   public double minutes(String from, String to) {

@@ -1,5 +1,5 @@
 /**
- * A system's text as records: locations, points, controls, parts and faults. This package depends on Markdown
- * documents, not on trees or circuits.
+ * A system as records: its locations, points and controls, and the parts and faults of its circuit. Knows nothing of
+ * how a system is written.
  */
 package rungbook.system;

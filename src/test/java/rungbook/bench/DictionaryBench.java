@@ -27,7 +27,7 @@ import rungbook.circuit.network.Samples;
 import rungbook.markdown.DocumentReader;
 import rungbook.source.Source;
 import rungbook.system.ControlSystem;
-import rungbook.system.SystemReader;
+import rungbook.system.reader.SystemReader;
 
 /**
  * The whole fault dictionary of the split system: 58 faults and the healthy system, 10 states, 256 samples, 30 pairs of

@@ -22,8 +22,9 @@ import rungbook.proof.Proving;
 import rungbook.proof.plan.DictionaryInstallations;
 import rungbook.proof.plan.Installations;
 import rungbook.source.Source;
-import rungbook.system.SystemReader;
 import rungbook.system.WalkTimes;
+import rungbook.system.reader.SystemReader;
+import rungbook.system.reader.WalkTimesReader;
 import rungbook.tree.Shared;
 import rungbook.tree.Tree;
 import rungbook.tree.reader.TreeReader;
@@ -55,7 +56,7 @@ public class ProofBench {
     String name = "shared/systems/split-cooling-gas-furnace.md";
     Document document = DocumentReader.read(new Source(name, Files.readString(Path.of(name))));
     system = SystemReader.read("split-cooling-gas-furnace", document);
-    walks = WalkTimes.read(document);
+    walks = WalkTimesReader.read(document);
     var shared = new Shared(java.util.Map.of("split cooling gas furnace", system.system().vocabulary()),
         java.util.Map.of(), java.util.Map.of(),
         java.util.Map.of(), java.util.Set.of());

@@ -21,8 +21,8 @@ import rungbook.circuit.network.Samples;
 import rungbook.markdown.DocumentReader;
 import rungbook.source.Source;
 import rungbook.system.ControlSystem;
-import rungbook.system.SystemReader;
 import rungbook.system.Terminal;
+import rungbook.system.reader.SystemReader;
 
 /** What each effect does to each kind of part that can have it, by a netlist drawn by hand and solved by ngspice. */
 class FaultEffectsTest {

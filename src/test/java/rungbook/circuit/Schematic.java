@@ -72,7 +72,7 @@ final class Schematic {
       return;
     }
     Branch branch = network.branches().get(i);
-    Phasor ohms = (modes[i] == 2 ? branch.on() : branch.deenergized()).apply(draw).inverse();
+    Phasor ohms = (modes[i] == 2 ? branch.on() : branch.released()).apply(draw).inverse();
     for (NetworkChange change : fault.changes()) {
       ohms = change instanceof NetworkChange.Raise raise && raise.branch() == i ? ohms.plus(Phasor.of(raise.ohms()))
           : ohms;

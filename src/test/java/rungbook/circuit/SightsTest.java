@@ -10,7 +10,7 @@ import rungbook.circuit.network.Draw;
 import rungbook.circuit.network.Samples;
 import rungbook.markdown.DocumentReader;
 import rungbook.source.Source;
-import rungbook.system.SystemReader;
+import rungbook.system.reader.SystemReader;
 
 /** Each sight is answered for itself, however many there are: no machine word is wide enough for all of them. */
 class SightsTest {

@@ -9,7 +9,7 @@ import rungbook.source.Problem;
 import rungbook.source.Source;
 import rungbook.source.Wording;
 import rungbook.system.ControlSystem;
-import rungbook.system.SystemReader;
+import rungbook.system.reader.SystemReader;
 
 /** The three systems that come with the project, read from their files. */
 final class Systems {

@@ -6,7 +6,7 @@ import rungbook.circuit.network.Draw;
 import rungbook.circuit.network.Samples;
 import rungbook.markdown.DocumentReader;
 import rungbook.source.Source;
-import rungbook.system.SystemReader;
+import rungbook.system.reader.SystemReader;
 
 /**
  * A small circuit on a bench, built from the text of its parts, for tests of one constant at a time. Every point is at

@@ -52,6 +52,10 @@ class RoomsTest {
       .resideInAnyPackage("rungbook.tree..", "rungbook.rules..", "rungbook.markdown..", "rungbook.system..")
       .because("the store keeps any text, a broken tree too");
 
+  static final ArchRule A_SYSTEM_KNOWS_NO_MARKDOWN = noClasses().that().resideInAPackage("rungbook.system")
+      .should().dependOnClassesThat().resideInAPackage("rungbook.markdown..")
+      .because("a circuit depends on what a system is, not on how it is written");
+
   static final ArchRule CIRCUIT_KNOWS_NO_TREES = noClasses().that().resideInAPackage("rungbook.circuit..")
       .should().dependOnClassesThat().resideInAnyPackage("rungbook.tree..", "rungbook.rules..").allowEmptyShould(true)
       .because("what a meter reads does not depend on who asks");

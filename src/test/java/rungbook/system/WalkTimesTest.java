@@ -5,10 +5,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import org.junit.jupiter.api.Test;
 import rungbook.markdown.DocumentReader;
 import rungbook.source.Source;
+import rungbook.system.reader.WalkTimesReader;
 
 class WalkTimesTest {
 
-  private static final WalkTimes WALKS = WalkTimes.read(DocumentReader.read(new Source("s.md", """
+  private static final WalkTimes WALKS = WalkTimesReader.read(DocumentReader.read(new Source("s.md", """
       ---
       title: A house
       ---

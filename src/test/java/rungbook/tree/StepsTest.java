@@ -10,8 +10,8 @@ import org.junit.jupiter.api.Test;
 import rungbook.action.ActionKind;
 import rungbook.action.StateChange;
 import rungbook.markdown.DocumentReader;
-import rungbook.source.Problem;
 import rungbook.source.Source;
+import rungbook.system.reader.VocabularyReader;
 import rungbook.tree.reader.SystemNames;
 import rungbook.tree.reader.TreeReader;
 
@@ -144,7 +144,7 @@ class StepsTest {
     var document = DocumentReader.read(new Source("shared/systems/s.md",
         "---\ntitle: S\n---\n\n```locations\nroom: start\n```\n\n```controls\nfan: auto, on, at room\nfan speed: "
             + "low, high, at room\n```\n"));
-    var names = new SystemNames(Optional.of(rungbook.system.VocabularyReader.read("s", document)), document.source(),
+    var names = new SystemNames(Optional.of(VocabularyReader.read("s", document)), document.source(),
         new rungbook.source.Problems());
     assertEquals(Optional.of("fan speed high"),
         names.setting("Fan speed high", document.frontSpan()).map(Setting::toString));

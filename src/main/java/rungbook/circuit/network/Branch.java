@@ -9,12 +9,12 @@ import java.util.function.Function;
  * @param part the key of the part that it belongs to
  * @param a the first node; 0 is ground
  * @param b the second node
- * @param deenergized admittance at the supply's frequency before pull-in, siemens
+ * @param released admittance at the supply's frequency before pull-in, siemens
  * @param on admittance at the supply's frequency when pulled in or closed, siemens
  * @param direct admittance for direct current, siemens
  */
 public record Branch(
-    String key, String part, int a, int b, Kind kind, Function<Draw, Phasor> deenergized, Function<Draw, Phasor> on,
+    String key, String part, int a, int b, Kind kind, Function<Draw, Phasor> released, Function<Draw, Phasor> on,
     Function<Draw, Phasor> direct) {
 
   /** When a branch conducts. */

@@ -193,7 +193,7 @@ final class NetworkBuilder {
   private void addLoad(Part.Load load, PartBranch branch) {
     Function<Draw, Double> share = draw -> 1 / (1 + Tolerance.LOAD_SHARE * draw.at(LOAD, load.key()));
     add(new Branch(branch.key(), load.key(), node(branch.a()), node(branch.b()), Branch.Kind.LOAD,
-        draw -> siemens(load.restOhms()).times(share.apply(draw)),
+        draw -> siemens(load.inrushOhms()).times(share.apply(draw)),
         draw -> siemens(load.onOhms()).times(share.apply(draw)),
         draw -> Phasor.of(share.apply(draw) / load.wireOhms())));
   }

@@ -12,7 +12,7 @@ public final class SampledParameters {
   private final CircuitNetwork network;
   private final List<Draw> draws;
   /** Admittance before pull-in, [branch][sample], siemens. */
-  final ComplexRows deenergized;
+  final ComplexRows released;
 
   /** Admittance when pulled in or closed, [branch][sample], siemens. */
   public final ComplexRows on;
@@ -33,7 +33,7 @@ public final class SampledParameters {
     this.network = network;
     this.draws = samples.draws();
     var branches = network.branches();
-    deenergized = rows(branches.stream().map(Branch::deenergized).toList());
+    released = rows(branches.stream().map(Branch::released).toList());
     on = rows(branches.stream().map(Branch::on).toList());
     direct = rows(branches.stream().map(Branch::direct).toList());
     currents = rows(network.sources().stream().map(this::current).toList());
@@ -94,6 +94,6 @@ public final class SampledParameters {
 
   /** The admittance rows for alternating current of a branch in this mode. */
   public ComplexRows alternating(byte mode) {
-    return mode == 2 ? on : deenergized;
+    return mode == 2 ? on : released;
   }
 }

@@ -188,7 +188,7 @@ public final class RelayLogic {
   }
 
   /**
-   * The mode of each branch: 0 absent, 1 de-energized or closed, 2 on. A contact that is stuck closed does not open by
+   * The mode of each branch: 0 absent, 1 released or closed, 2 on. A contact that is stuck closed does not open by
    * hand either.
    */
   byte[] modes(RelayState relays, TechnicianOverrides overrides, FaultCase fault) {

@@ -2,7 +2,7 @@ package rungbook.circuit.solver;
 
 import rungbook.circuit.network.ComplexRows;
 
-/** The admittances of the branches, [branch][sample], by mode: 1 de-energized or closed, 2 on. */
+/** The admittances of the branches, [branch][sample], by mode: 1 released or closed, 2 on. */
 interface Admittances {
   ComplexRows of(byte mode);
 }

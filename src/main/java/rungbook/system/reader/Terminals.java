@@ -1,4 +1,4 @@
-package rungbook.system;
+package rungbook.system.reader;
 
 import java.util.List;
 import java.util.Optional;
@@ -6,6 +6,10 @@ import java.util.Set;
 import rungbook.markdown.Entry;
 import rungbook.source.Code;
 import rungbook.source.Span;
+import rungbook.system.Names;
+import rungbook.system.PartBranch;
+import rungbook.system.Terminal;
+import rungbook.system.Vocabulary;
 
 /** Finds terminals by their text: {@code coil Y side}, {@code Y at furnace}, {@code inside compressor}. */
 final class Terminals {

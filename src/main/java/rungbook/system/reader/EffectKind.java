@@ -1,8 +1,10 @@
-package rungbook.system;
+package rungbook.system.reader;
 
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import rungbook.system.Effect;
+import rungbook.system.Part;
 
 /**
  * The effects, and the kinds of part that can have each. A part cannot have an effect that would change nothing,

@@ -1,9 +1,10 @@
-package rungbook.system;
+package rungbook.system.reader;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import rungbook.markdown.Entry;
+import rungbook.system.PartBranch;
 
 /** Reads the branches of one part: its pairs of points, or the conductors of a cable. */
 final class BranchReader {

@@ -1,4 +1,4 @@
-package rungbook.system;
+package rungbook.system.reader;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 

@@ -1,4 +1,4 @@
-package rungbook.system;
+package rungbook.system.reader;
 
 import java.util.ArrayList;
 import java.util.Collection;

@@ -1,4 +1,4 @@
-package rungbook.system;
+package rungbook.system.reader;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -7,6 +7,9 @@ import java.util.Set;
 import java.util.stream.Stream;
 import rungbook.markdown.Entry;
 import rungbook.source.Code;
+import rungbook.system.Condition;
+import rungbook.system.Names;
+import rungbook.system.Vocabulary;
 
 /**
  * Reads conditions such as {@code thermostat cooling and not low pressure switch open or fan on}. {@code not} binds

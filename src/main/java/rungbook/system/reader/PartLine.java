@@ -1,4 +1,4 @@
-package rungbook.system;
+package rungbook.system.reader;
 
 import static rungbook.system.Interval.exactly;
 
@@ -7,6 +7,9 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import rungbook.markdown.Entry;
 import rungbook.source.Span;
+import rungbook.system.Condition;
+import rungbook.system.Interval;
+import rungbook.system.PartBranch;
 
 /** One line of {@code parts}: its tokens and branches. A missing item is reported and replaced by a typical value. */
 final class PartLine {

@@ -1,9 +1,14 @@
-package rungbook.system;
+package rungbook.system.reader;
 
 import java.util.List;
 import java.util.Optional;
 import rungbook.markdown.Entry;
 import rungbook.source.Code;
+import rungbook.system.ControlSystem;
+import rungbook.system.Names;
+import rungbook.system.Part;
+import rungbook.system.PartBranch;
+import rungbook.system.Vocabulary;
 
 /** Looks up the part or branch that an effect names, and checks that its kind can have the effect. */
 final class FaultyParts {

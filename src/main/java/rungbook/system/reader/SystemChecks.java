@@ -1,4 +1,4 @@
-package rungbook.system;
+package rungbook.system.reader;
 
 import java.util.ArrayDeque;
 import java.util.HashMap;
@@ -10,6 +10,11 @@ import java.util.function.Predicate;
 import rungbook.markdown.Document;
 import rungbook.source.Code;
 import rungbook.source.Span;
+import rungbook.system.Condition;
+import rungbook.system.ControlSystem;
+import rungbook.system.Names;
+import rungbook.system.Part;
+import rungbook.system.Terminal;
 
 /** Checks a system across its lines, once each line is right by itself. */
 final class SystemChecks {

@@ -1,15 +1,15 @@
-package rungbook.system;
+package rungbook.system.reader;
 
-import static rungbook.system.EffectKind.CROSS;
-import static rungbook.system.EffectKind.HOLD;
-import static rungbook.system.EffectKind.LOWER;
-import static rungbook.system.EffectKind.OPEN;
-import static rungbook.system.EffectKind.RAISE;
-import static rungbook.system.EffectKind.SHORT;
-import static rungbook.system.EffectKind.STOP;
-import static rungbook.system.EffectKind.TAP;
-import static rungbook.system.EffectKind.WEAKEN;
 import static rungbook.system.Part.CONTACT_OHMS;
+import static rungbook.system.reader.EffectKind.CROSS;
+import static rungbook.system.reader.EffectKind.HOLD;
+import static rungbook.system.reader.EffectKind.LOWER;
+import static rungbook.system.reader.EffectKind.OPEN;
+import static rungbook.system.reader.EffectKind.RAISE;
+import static rungbook.system.reader.EffectKind.SHORT;
+import static rungbook.system.reader.EffectKind.STOP;
+import static rungbook.system.reader.EffectKind.TAP;
+import static rungbook.system.reader.EffectKind.WEAKEN;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -19,6 +19,11 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import rungbook.markdown.Entry;
 import rungbook.source.Code;
+import rungbook.system.ControlSystem;
+import rungbook.system.Effect;
+import rungbook.system.Fault;
+import rungbook.system.Interval;
+import rungbook.system.Terminal;
 
 /** Reads lines of {@code faults}: effects and {@code likelihood N}. */
 final class FaultReader {

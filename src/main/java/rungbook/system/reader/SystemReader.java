@@ -1,4 +1,4 @@
-package rungbook.system;
+package rungbook.system.reader;
 
 import static java.util.stream.Collectors.toSet;
 
@@ -10,6 +10,10 @@ import rungbook.markdown.Document;
 import rungbook.markdown.Entry;
 import rungbook.source.Code;
 import rungbook.source.Problem;
+import rungbook.system.ControlSystem;
+import rungbook.system.Names;
+import rungbook.system.Part;
+import rungbook.system.Vocabulary;
 
 /** Reads a system's text: vocabulary, parts, faults and sights, and their problems. */
 public final class SystemReader {

@@ -1,4 +1,4 @@
-package rungbook.system;
+package rungbook.system.reader;
 
 import static rungbook.system.Interval.exactly;
 
@@ -8,6 +8,11 @@ import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import rungbook.markdown.Entry;
 import rungbook.source.Code;
+import rungbook.system.Condition;
+import rungbook.system.Interval;
+import rungbook.system.Names;
+import rungbook.system.Part;
+import rungbook.system.PartBranch;
 
 /** Reads a line of {@code parts} as a {@link Part}. A missing item is reported and replaced by a typical value. */
 final class PartReader {
@@ -143,8 +148,8 @@ final class PartReader {
     double volts = line.need("V");
     OptionalDouble wire = line.findMiddle("ohm");
     var on = Part.Impedance.of(volts, line.need("VA"), wire, 0.4);
-    var rest = line.find("VA inrush").map(va -> Part.Impedance.of(volts, va.middle(), wire, 0.6)).orElse(on);
-    return load(line, volts, rest, on, wire.orElse(on.resistance()), PICKS_UP_SHARE, DROPS_OUT_SHARE);
+    var inrush = line.find("VA inrush").map(va -> Part.Impedance.of(volts, va.middle(), wire, 0.6)).orElse(on);
+    return load(line, volts, inrush, on, wire.orElse(on.resistance()), PICKS_UP_SHARE, DROPS_OUT_SHARE);
   }
 
   private static Part motor(PartLine line) {
@@ -152,9 +157,9 @@ final class PartReader {
     double factor = line.findMiddle("pf").orElse(0.8);
     OptionalDouble wire = line.findMiddle("ohm");
     var on = Part.Impedance.of(volts, volts * line.need("A"), OptionalDouble.empty(), factor);
-    var rest = line.find("A locked")
+    var inrush = line.find("A locked")
         .map(amps -> Part.Impedance.of(volts, volts * amps.middle(), OptionalDouble.empty(), factor)).orElse(on);
-    return load(line, volts, rest, on, wire.orElse(Math.min(on.resistance(), rest.resistance())), 0.6, 0.5);
+    return load(line, volts, inrush, on, wire.orElse(Math.min(on.resistance(), inrush.resistance())), 0.6, 0.5);
   }
 
   private static Part load(PartLine line) {
@@ -170,12 +175,12 @@ final class PartReader {
     return load(line, volts, ohms, ohms, line.findMiddle("ohm").orElse(ohms.resistance()), 0.7, 0.6);
   }
 
-  private static Part load(PartLine line, double volts, Part.Impedance rest, Part.Impedance on, double wireOhms,
+  private static Part load(PartLine line, double volts, Part.Impedance inrush, Part.Impedance on, double wireOhms,
       double onShare, double offShare) {
     Interval onVolts = line.find("picks up at V").or(() -> line.find("works above V")).orElse(exactly(volts * onShare));
     Interval offVolts = line.find("drops out at V").orElse(exactly(Math.min(onVolts.low(), volts * offShare)));
     Condition only = line.condition("only when ").orElseGet(Condition::always);
-    return new Part.Load(line.name(), line.span(), line.branches(1), rest, on, wireOhms, onVolts, offVolts, only);
+    return new Part.Load(line.name(), line.span(), line.branches(1), inrush, on, wireOhms, onVolts, offVolts, only);
   }
 
   private static boolean lacksSizes(PartLine line) {

@@ -1,4 +1,4 @@
-package rungbook.system;
+package rungbook.system.reader;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -11,6 +11,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import rungbook.markdown.Entry;
 import rungbook.source.Span;
+import rungbook.system.Interval;
 
 /**
  * The comma-separated items of a part's line, as quantities and words.

@@ -1,4 +1,4 @@
-package rungbook.system;
+package rungbook.system.reader;
 
 import static java.util.stream.Collectors.toSet;
 
@@ -14,6 +14,8 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import rungbook.markdown.Document;
 import rungbook.markdown.Entry;
+import rungbook.system.Names;
+import rungbook.system.Vocabulary;
 import rungbook.system.Vocabulary.Control;
 import rungbook.system.Vocabulary.Location;
 import rungbook.system.Vocabulary.Part;
