@@ -17,139 +17,74 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import rungbook.markdown.DocumentReader;
 import rungbook.source.Source;
+import rungbook.system.Names;
+import rungbook.system.Vocabulary;
 import rungbook.system.Vocabulary.Control;
 import rungbook.system.Vocabulary.Location;
 import rungbook.system.Vocabulary.Part;
 import rungbook.system.Vocabulary.Point;
 import rungbook.system.Vocabulary.Role;
-import rungbook.system.Vocabulary;
 import rungbook.tree.Shared;
 import rungbook.tree.reader.TreeReader;
 
 /**
  * Every action on every kind of thing, done at the furnace: whether the thing will do, and what changes. The table is
- * written from docs/tree-text.md, not from the code: {@code +} begins, {@code -} ends.
+ * written from docs/tree-text.md, not from the code: {@code +} begins, {@code -} ends, {@code *} is the thing, and
+ * {@code others} are the things that no other line of the action names.
  */
 class ActionTableTest {
 
   private static final String TABLE = """
-      set          | blower door    | no  |
-      set          | door switch    | no  |
-      set          | furnace switch | no  |
       set          | thermostat off | yes | thermostat = off
-      set          | Y              | no  |
-      set          | coil Y         | no  |
-      set          | contactor      | no  |
-      set          | run capacitor  | no  |
+      set          | others         | no  |
 
-      open         | blower door    | yes | +open blower door
-      open         | door switch    | no  | +open door switch
-      open         | furnace switch | no  | +open furnace switch
-      open         | thermostat off | no  | +open thermostat off
-      open         | Y              | no  | +open y
-      open         | coil Y         | no  | +open coil y
-      open         | contactor      | no  | +open contactor
-      open         | run capacitor  | no  | +open run capacitor
+      open         | blower door    | yes | +open *
+      open         | others         | no  | +open *
 
-      close        | blower door    | yes | -open blower door
-      close        | door switch    | no  | -open door switch
-      close        | furnace switch | no  | -open furnace switch
-      close        | thermostat off | no  | -open thermostat off
-      close        | Y              | no  | -open y
-      close        | coil Y         | no  | -open coil y
-      close        | contactor      | no  | -open contactor
-      close        | run capacitor  | no  | -open run capacitor
+      close        | blower door    | yes | -open *
+      close        | others         | no  | -open *
 
-      bypass       | blower door    | no  | +bypassed blower door
-      bypass       | door switch    | yes | +bypassed door switch
-      bypass       | furnace switch | no  | +bypassed furnace switch
-      bypass       | thermostat off | no  | +bypassed thermostat off
-      bypass       | Y              | no  | +bypassed y
-      bypass       | coil Y         | no  | +bypassed coil y
-      bypass       | contactor      | no  | +bypassed contactor
-      bypass       | run capacitor  | no  | +bypassed run capacitor
+      bypass       | door switch    | yes | +bypassed *
+      bypass       | others         | no  | +bypassed *
 
-      isolate      | blower door    | no  | +isolated blower door
-      isolate      | door switch    | no  | +isolated door switch
-      isolate      | furnace switch | yes | +isolated furnace switch
-      isolate      | thermostat off | no  | +isolated thermostat off
-      isolate      | Y              | no  | +isolated y
-      isolate      | coil Y         | no  | +isolated coil y
-      isolate      | contactor      | no  | +isolated contactor
-      isolate      | run capacitor  | no  | +isolated run capacitor
+      isolate      | furnace switch | yes | +isolated *
+      isolate      | others         | no  | +isolated *
 
-      tag out      | blower door    | no  | +isolated blower door, +tagged out blower door
-      tag out      | door switch    | no  | +isolated door switch, +tagged out door switch
-      tag out      | furnace switch | yes | +isolated furnace switch, +tagged out furnace switch
-      tag out      | thermostat off | no  | +isolated thermostat off, +tagged out thermostat off
-      tag out      | Y              | no  | +isolated y, +tagged out y
-      tag out      | coil Y         | no  | +isolated coil y, +tagged out coil y
-      tag out      | contactor      | no  | +isolated contactor, +tagged out contactor
-      tag out      | run capacitor  | no  | +isolated run capacitor, +tagged out run capacitor
+      tag out      | furnace switch | yes | +isolated *, +tagged out *
+      tag out      | others         | no  | +isolated *, +tagged out *
 
-      prove dead   | blower door    | no  | +proved dead furnace
-      prove dead   | door switch    | no  | +proved dead furnace
-      prove dead   | furnace switch | no  | +proved dead furnace
-      prove dead   | thermostat off | no  | +proved dead furnace
-      prove dead   | Y              | yes | +proved dead furnace
-      prove dead   | coil Y         | yes | +proved dead furnace
-      prove dead   | contactor      | no  | +proved dead furnace
-      prove dead   | run capacitor  | no  | +proved dead furnace
+      prove dead   | Y, coil Y      | yes | +proved dead furnace
+      prove dead   | others         | no  | +proved dead furnace
 
-      discharge    | blower door    | no  | +discharged blower door
-      discharge    | door switch    | no  | +discharged door switch
-      discharge    | furnace switch | no  | +discharged furnace switch
-      discharge    | thermostat off | no  | +discharged thermostat off
-      discharge    | Y              | no  | +discharged y
-      discharge    | coil Y         | no  | +discharged coil y
-      discharge    | contactor      | no  | +discharged contactor
-      discharge    | run capacitor  | yes | +discharged run capacitor
+      discharge    | run capacitor  | yes | +discharged *
+      discharge    | others         | no  | +discharged *
 
-      disconnect   | blower door    | no  | +touched furnace, +disconnected blower door
-      disconnect   | door switch    | yes | +touched furnace, +disconnected door switch
-      disconnect   | furnace switch | yes | +touched furnace, +disconnected furnace switch
-      disconnect   | thermostat off | no  | +touched furnace, +disconnected thermostat off
-      disconnect   | Y              | yes | +touched furnace, +disconnected y at furnace
-      disconnect   | coil Y         | yes | +touched furnace, +disconnected coil y at condenser
-      disconnect   | contactor      | yes | +touched furnace, +disconnected contactor
-      disconnect   | run capacitor  | yes | +touched furnace, +discharged run capacitor, +disconnected run capacitor
+      disconnect   | Y              | yes | +touched furnace, +disconnected * at furnace
+      disconnect   | coil Y         | yes | +touched furnace, +disconnected * at condenser
+      disconnect   | run capacitor  | yes | +touched furnace, +discharged *, +disconnected *
+      disconnect   | door switch, furnace switch, contactor | yes | +touched furnace, +disconnected *
+      disconnect   | others         | no  | +touched furnace, +disconnected *
 
-      reconnect    | blower door    | no  | +touched furnace, -disconnected blower door
-      reconnect    | door switch    | yes | +touched furnace, -disconnected door switch
-      reconnect    | furnace switch | yes | +touched furnace, -disconnected furnace switch
-      reconnect    | thermostat off | no  | +touched furnace, -disconnected thermostat off
-      reconnect    | Y              | yes | +touched furnace, -disconnected y at furnace
-      reconnect    | coil Y         | yes | +touched furnace, -disconnected coil y at condenser
-      reconnect    | contactor      | yes | +touched furnace, -disconnected contactor
-      reconnect    | run capacitor  | yes | +touched furnace, +discharged run capacitor, -disconnected run capacitor
+      reconnect    | Y              | yes | +touched furnace, -disconnected * at furnace
+      reconnect    | coil Y         | yes | +touched furnace, -disconnected * at condenser
+      reconnect    | run capacitor  | yes | +touched furnace, +discharged *, -disconnected *
+      reconnect    | door switch, furnace switch, contactor | yes | +touched furnace, -disconnected *
+      reconnect    | others         | no  | +touched furnace, -disconnected *
 
-      replace      | blower door    | no  | +touched furnace, +replaced blower door
-      replace      | door switch    | yes | +touched furnace, +replaced door switch
-      replace      | furnace switch | yes | +touched furnace, +replaced furnace switch
-      replace      | thermostat off | no  | +touched furnace, +replaced thermostat off
-      replace      | Y              | yes | +touched furnace, +replaced y
-      replace      | coil Y         | yes | +touched furnace, +replaced coil y
-      replace      | contactor      | yes | +touched furnace, +replaced contactor
-      replace      | run capacitor  | yes | +touched furnace, +discharged run capacitor, +replaced run capacitor
+      replace      | run capacitor  | yes | +touched furnace, +discharged *, +replaced *
+      replace      | door switch, furnace switch, Y, coil Y, contactor | yes | +touched furnace, +replaced *
+      replace      | others         | no  | +touched furnace, +replaced *
 
-      restore      | blower door    | yes | -bypassed, -open, -isolated blower door, -disconnected blower door
-      restore      | door switch    | yes | -bypassed, -open, -isolated door switch, -disconnected door switch
-      restore      | furnace switch | yes | -bypassed, -open, -isolated furnace switch, -disconnected furnace switch
-      restore      | thermostat off | no  | -bypassed, -open, -isolated thermostat off, -disconnected thermostat off
-      restore      | Y              | yes | -bypassed, -open, -isolated y, -disconnected y at furnace
-      restore      | coil Y         | yes | -bypassed, -open, -isolated coil y, -disconnected coil y at condenser
-      restore      | contactor      | yes | -bypassed, -open, -isolated contactor, -disconnected contactor
-      restore      | run capacitor  | yes | -bypassed, -open, -isolated run capacitor, -disconnected run capacitor
+      restore      | Y              | yes | -bypassed *, -open *, -isolated *, -disconnected * at furnace
+      restore      | coil Y         | yes | -bypassed *, -open *, -isolated *, -disconnected * at condenser
+      restore      | thermostat off | no  | -bypassed *, -open *, -isolated *, -disconnected *
+      restore      | others         | yes | -bypassed *, -open *, -isolated *, -disconnected *
 
-      known source | blower door    | yes | +meter proved blower door
-      known source | door switch    | yes | +meter proved door switch
-      known source | furnace switch | yes | +meter proved furnace switch
-      known source | thermostat off | yes | +meter proved thermostat off
-      known source | Y              | yes | +meter proved y
-      known source | coil Y         | yes | +meter proved coil y
-      known source | contactor      | yes | +meter proved contactor
-      known source | run capacitor  | yes | +meter proved run capacitor
+      known source | others         | yes | +meter proved *
       """;
+
+  private static final Set<String> THINGS = Set.of("blower door", "door switch", "furnace switch", "thermostat off",
+      "Y", "coil Y", "contactor", "run capacitor");
 
   private static final Vocabulary SYSTEM = new Vocabulary("sample", "Sample",
       Map.of("furnace", new Location("furnace", Optional.of("blower door")),
@@ -165,27 +100,41 @@ class ActionTableTest {
 
   private record Row(String action, String thing, boolean accepted, Set<String> changes) {
 
-    static Row of(String line) {
-      List<String> cells = Arrays.stream(line.split("\\|", -1)).map(String::strip).toList();
-      return new Row(cells.get(0), cells.get(1), cells.get(2).equals("yes"), changes(cells.get(3)));
+    /** A line's rows, one for each of its things. */
+    static Stream<Row> of(String line) {
+      List<String> cells = cells(line);
+      Set<String> things = cells.get(1).equals("others") ? others(cells.get(0)) : things(cells);
+      return things.stream().map(thing -> new Row(cells.get(0), thing, cells.get(2).equals("yes"),
+          changes(cells.get(3).replace("*", Names.key(thing)))));
     }
 
-    /** {@code -open, -isolated y} stands for {@code -open y, -isolated y}. */
+    /** The things that no other line of the action names. */
+    private static Set<String> others(String action) {
+      Set<String> others = new TreeSet<>(THINGS);
+      lines().map(Row::cells).filter(cells -> cells.get(0).equals(action))
+          .forEach(cells -> others.removeAll(things(cells)));
+      return others;
+    }
+
+    private static List<String> cells(String line) {
+      return Arrays.stream(line.split("\\|", -1)).map(String::strip).toList();
+    }
+
+    private static Set<String> things(List<String> cells) {
+      return Set.of(cells.get(1).split(", "));
+    }
+
     private static Set<String> changes(String cell) {
-      Set<String> changes = new TreeSet<>();
-      String name = "";
-      List<String> written = Arrays.stream(cell.split(", ")).filter(change -> !change.isEmpty()).toList();
-      for (int i = written.size() - 1; i >= 0; i--) {
-        boolean bare = Set.of("-bypassed", "-open").contains(written.get(i));
-        name = bare ? name : written.get(i).substring(written.get(i).indexOf(' '));
-        changes.add(bare ? written.get(i) + name : written.get(i));
-      }
-      return changes;
+      return sorted(Arrays.stream(cell.split(", ")).filter(change -> !change.isEmpty()));
     }
   }
 
+  private static Stream<String> lines() {
+    return TABLE.lines().filter(line -> !line.isBlank());
+  }
+
   static Stream<Row> rows() {
-    return TABLE.lines().filter(line -> !line.isBlank()).map(Row::of);
+    return lines().flatMap(Row::of);
   }
 
   @ParameterizedTest
@@ -201,10 +150,9 @@ class ActionTableTest {
 
   @Test
   void everyActionMeetsEveryKindOfThing() {
-    Set<String> things = rows().map(Row::thing).collect(Collectors.toSet());
-    Set<String> expected = sorted(Arrays.stream(ActionKind.values()).map(ActionKind::words)
-        .flatMap(action -> things.stream().map(thing -> action + " " + thing)));
-    assertEquals(expected, sorted(rows().map(row -> row.action + " " + row.thing)));
+    List<String> expected = Arrays.stream(ActionKind.values()).map(ActionKind::words)
+        .flatMap(action -> THINGS.stream().map(thing -> action + " " + thing)).sorted().toList();
+    assertEquals(expected, rows().map(row -> row.action + " " + row.thing).sorted().toList());
   }
 
   private static Set<String> sorted(Stream<String> words) {
