@@ -8,29 +8,12 @@ import org.junit.jupiter.api.Test;
 import rungbook.circuit.network.CircuitState;
 import rungbook.circuit.network.Draw;
 import rungbook.circuit.network.Samples;
-import rungbook.markdown.DocumentReader;
-import rungbook.source.Source;
-import rungbook.system.reader.SystemReader;
+import rungbook.system.BenchSystem;
 
 /** Each sight is answered for itself, however many there are: no machine word is wide enough for all of them. */
 class SightsTest {
 
-  private static final String BENCH = """
-      ---
-      title: Bench
-      ---
-
-      ```locations
-      bench: start
-      ```
-
-      ```points
-      L1: at bench
-      N: at bench
-      Y: at bench
-      ground: at bench
-      ```
-
+  private static final String BLOCKS = """
       ```controls
       call: off, on, at bench
       ```
@@ -52,7 +35,7 @@ class SightsTest {
   void anyNumberOfSightsIsEachSeenForItself() {
     for (int count : new int[] {1, 2, 31, 32, 33, 63, 64, 65, 66, 127, 128, 129, 200}) {
       boolean[] lampOnly = lampOnly(count);
-      var text = new StringBuilder(BENCH).append("\n```sights\n");
+      var text = new StringBuilder(BLOCKS).append("\n```sights\n");
       for (int i = 0; i < count; i++) {
         text.append("sight ").append(i).append(": at bench, when ").append(lampOnly[i] ? "lamp on" : "call off")
             .append('\n');
@@ -74,8 +57,8 @@ class SightsTest {
     return lampOnly;
   }
 
-  private static ReadingTable table(String text) {
-    var read = SystemReader.read("bench", DocumentReader.read(new Source("bench.md", text)));
+  private static ReadingTable table(String blocks) {
+    var read = BenchSystem.read("L1 N Y", blocks);
     assertEquals(List.of(), read.problems().stream().map(Systems::text).toList());
     var dictionary = Dictionary.of(read.system(), new Samples(List.of(Draw.MIDDLE)));
     return dictionary.table(CircuitState.start(read.system().vocabulary()).set("call", "on"), List.of());

@@ -5,8 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.util.List;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import rungbook.markdown.DocumentReader;
-import rungbook.source.Source;
+import rungbook.source.Problem;
+import rungbook.system.BenchSystem;
 
 /**
  * The limits of a Class 2 source from 20 to 30 V that is not inherently limited: 30 V (UL 1585), a nameplate of 100 VA,
@@ -15,24 +15,7 @@ import rungbook.source.Source;
  */
 class Class2Test {
 
-  private static final String TEXT = """
-      ---
-      title: Control power
-      ---
-
-      ```locations
-      bench: start
-      ```
-
-      ```points
-      L: at bench
-      N: at bench
-      R: at bench
-      C: at bench
-      A: at bench
-      ground: at bench
-      ```
-
+  private static final String BLOCKS = """
       ```parts
       supply: supply, 120 V, 0.05 ohm, L to N
       bond: joint, N to ground
@@ -47,10 +30,8 @@ class Class2Test {
       "101, 10, 3, transformer-outside-class-2",
       "40, 10, 4.16, ''", "40, 10, 4.17, fuse-outside-class-2"})
   void limitsHoldUpToTheirValue(String voltAmps, String regulation, String amps, String code) {
-    String text = TEXT.formatted(voltAmps, regulation, amps);
-    SystemReader.Read read = SystemReader.read("trial",
-        DocumentReader.read(new Source("shared/systems/trial.md", text)));
+    List<Problem> problems = BenchSystem.read("L N R C A", BLOCKS.formatted(voltAmps, regulation, amps)).problems();
     assertEquals(code.isEmpty() ? List.of() : List.of(code),
-        read.problems().stream().map(problem -> problem.code().name()).toList());
+        problems.stream().map(problem -> problem.code().name()).toList());
   }
 }

@@ -8,33 +8,14 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import rungbook.markdown.DocumentReader;
 import rungbook.source.Problem;
-import rungbook.source.Source;
 import rungbook.source.Wording;
+import rungbook.system.BenchSystem;
 
 /** A fault that cannot be, or would do nothing, is a problem where it is written. */
 class FaultReaderTest {
 
-  private static final String BENCH = """
-      ---
-      title: Bench
-      ---
-
-      ```locations
-      bench: start
-      ```
-
-      ```points
-      L1: at bench
-      N: at bench
-      T: at bench
-      C: at bench
-      R: at bench
-      Y: at bench
-      ground: at bench
-      ```
-
+  private static final String BLOCKS = """
       ```controls
       call: off, on, at bench
       ```
@@ -51,8 +32,8 @@ class FaultReaderTest {
       """;
 
   private static List<Problem> problems(String effect) {
-    String text = BENCH + "\n```faults\nfault: " + effect + ", likelihood 1\n```\n";
-    return SystemReader.read("bench", DocumentReader.read(new Source("bench.md", text))).problems();
+    String faults = "\n```faults\nfault: " + effect + ", likelihood 1\n```\n";
+    return BenchSystem.read("L1 N T C R Y", BLOCKS + faults).problems();
   }
 
   @ParameterizedTest
