@@ -152,10 +152,10 @@ public final class HiddenFaults {
   }
 
   /**
-   * Two readings as {@link Reading#of} takes them: a number against none, or two numbers that a display tells apart.
+   * Two readings, coded as in {@link Reading}: a number against none, or two numbers that a display tells apart.
    */
   private static boolean differs(double one, double other) {
-    boolean areNumbers = Reading.of(one) instanceof Reading.Steady && Reading.of(other) instanceof Reading.Steady;
-    return areNumbers ? Math.abs(one - other) > DIGIT * Math.max(1, Math.max(one, other)) : one != other;
+    return Reading.isNumber(one) && Reading.isNumber(other)
+        ? Math.abs(one - other) > DIGIT * Math.max(1, Math.max(one, other)) : one != other;
   }
 }

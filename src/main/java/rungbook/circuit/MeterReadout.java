@@ -32,7 +32,7 @@ final class MeterReadout {
   /**
    * Reads one probe.
    *
-   * @param shown receives the reading of each sample, coded as in {@link Reading#of}
+   * @param shown receives the reading of each sample, coded as in {@link Reading}
    */
   void read(Probe probe, double[] shown) {
     int red = node(probe.red());

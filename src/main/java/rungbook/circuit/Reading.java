@@ -1,51 +1,26 @@
 package rungbook.circuit;
 
-/** What a meter displays, without measurement error. */
-public sealed interface Reading {
+/**
+ * What a meter displays, without measurement error, as one number: volts, ohms, amps or microfarads by
+ * {@link MeterFunction}, or a code that says why there is none. A real reading is never negative.
+ */
+public final class Reading {
 
-  /** Volts, ohms, amps or microfarads, by {@link MeterFunction}. */
-  record Steady(double value) implements Reading {}
+  /** No connection between the two leads, so the reading says nothing about the circuit. */
+  public static final double FLOATING = -1;
 
-  /** The reasons for having no number. */
-  enum None implements Reading {
-    /** No connection between the two leads, so the reading says nothing about the circuit. */
-    FLOATING,
-    /** The circuit has no steady state: a contactor chatters. */
-    UNSTEADY,
-    /** A passive measurement on a live circuit. */
-    LIVE,
-    /** Beyond any range: an open circuit on the ohms function. */
-    OVERLOAD
-  }
+  /** The circuit has no steady state: a contactor chatters. */
+  public static final double UNSTEADY = -2;
 
-  /** Code of {@link None#FLOATING} in an array of readings; real readings are never negative. */
-  double FLOATING = -1;
+  /** A passive measurement on a live circuit. */
+  public static final double LIVE = -3;
 
-  double UNSTEADY = -2;
-  double LIVE = -3;
-  double OVERLOAD = Double.POSITIVE_INFINITY;
+  /** Beyond any range: an open circuit on the ohms function. */
+  public static final double OVERLOAD = Double.POSITIVE_INFINITY;
 
-  /** Decodes a number stored in an array. */
-  static Reading of(double code) {
-    if (code == OVERLOAD) {
-      return None.OVERLOAD;
-    }
-    if (code >= 0) {
-      return new Steady(code);
-    }
-    return code == FLOATING ? None.FLOATING : code == UNSTEADY ? None.UNSTEADY : None.LIVE;
-  }
+  private Reading() {}
 
-  /** The number that encodes this reading in an array. */
-  default double code() {
-    if (this instanceof Steady steady) {
-      return steady.value();
-    }
-    return switch ((None) this) {
-      case FLOATING -> FLOATING;
-      case UNSTEADY -> UNSTEADY;
-      case LIVE -> LIVE;
-      case OVERLOAD -> OVERLOAD;
-    };
+  static boolean isNumber(double reading) {
+    return reading >= 0 && reading < OVERLOAD;
   }
 }

@@ -31,13 +31,9 @@ public final class ReadingTable {
     return probes;
   }
 
-  /** The reading of a probe by its index in {@link #probes}, coded as in {@link Reading#of}. */
+  /** The reading of a probe by its index in {@link #probes}, coded as in {@link Reading}. */
   public double reading(int caseNumber, int sample, int probe) {
     return readings[index(caseNumber, sample, probe)];
-  }
-
-  public Reading reading(int caseNumber, int sample, Probe probe) {
-    return Reading.of(reading(caseNumber, sample, probes.indexOf(probe)));
   }
 
   /** The index in {@link #raw} of the first sample of one case at one probe; the other samples follow. */

@@ -12,8 +12,4 @@ public record PackFile(String name, byte[] bytes) {
   static PackFile text(String name, String text) {
     return new PackFile(name, text.getBytes(StandardCharsets.UTF_8));
   }
-
-  public String text() {
-    return new String(bytes, StandardCharsets.UTF_8);
-  }
 }

@@ -52,13 +52,8 @@ public final class Proving {
   /**
    * @param installations of the tree's own system
    * @param others the other trees of the library, by id
+   * @param budget the most work that it may take
    */
-  public static Result prove(Tree tree, Installations installations, WalkTimes walkTimes,
-      Function<String, Optional<Tree>> others) {
-    return prove(tree, installations, walkTimes, others, Budget.inForce());
-  }
-
-  /** @param budget how much work it may be */
   public static Result prove(Tree tree, Installations installations, WalkTimes walkTimes,
       Function<String, Optional<Tree>> others, Budget budget) {
     if (tree.system().isEmpty()) {

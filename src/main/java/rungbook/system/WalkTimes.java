@@ -13,9 +13,6 @@ import java.util.Map;
  */
 public record WalkTimes(String start, Map<String, Walk> walks) {
 
-  /** A system with one location. */
-  public static final WalkTimes NONE = new WalkTimes("", Map.of());
-
   public WalkTimes {
     walks = Map.copyOf(walks);
   }

@@ -15,10 +15,6 @@ public record Shared(
     Map<String, Document> fragments,
     Set<String> trees) {
 
-  public static Shared none() {
-    return new Shared(Map.of(), Map.of(), Map.of(), Map.of(), Set.of());
-  }
-
   /** The default meter of a tree that names none. */
   public Meter usualMeter() {
     return meters.getOrDefault("field meter", Meter.common());

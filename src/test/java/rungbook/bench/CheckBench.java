@@ -19,7 +19,7 @@ import rungbook.library.LibraryCompiler;
 import rungbook.library.LibraryText;
 import rungbook.markdown.BareParser;
 import rungbook.source.Source;
-import rungbook.tree.Shared;
+import rungbook.tree.SingleTree;
 
 /**
  * A full check of one tree beside the bare Markdown parse of the same text. The limits are raised for the largest of
@@ -56,6 +56,6 @@ public class CheckBench {
 
   @Benchmark
   public CompiledTree check() {
-    return LibraryCompiler.compile("sample", new Source("trees/sample.md", text), Shared.none(), none);
+    return LibraryCompiler.compile("sample", new Source("trees/sample.md", text), SingleTree.NOTHING_SHARED, none);
   }
 }

@@ -19,6 +19,7 @@ import org.openjdk.jmh.annotations.Warmup;
 import rungbook.markdown.Document;
 import rungbook.markdown.DocumentReader;
 import rungbook.proof.Proving;
+import rungbook.proof.plan.Budget;
 import rungbook.proof.plan.DictionaryInstallations;
 import rungbook.proof.plan.Installations;
 import rungbook.source.Source;
@@ -70,13 +71,14 @@ public class ProofBench {
   /** What a proof costs when the circuit is solved. */
   @Benchmark
   public Proving.Result proveOnSolved() {
-    return Proving.prove(tree, solved, walks, id -> Optional.empty());
+    return Proving.prove(tree, solved, walks, id -> Optional.empty(), Budget.USUAL);
   }
 
   /** The same from nothing: wiring, solving and walking. */
   @Benchmark
   public Proving.Result solveAndProve() {
-    return Proving.prove(tree, DictionaryInstallations.of(system.system(), DRAWN), walks, id -> Optional.empty());
+    return Proving.prove(tree, DictionaryInstallations.of(system.system(), DRAWN), walks, id -> Optional.empty(),
+        Budget.USUAL);
   }
 
   /** Each state is a task and three checks; a reading in the middle goes on, the rest goes on by another way. */

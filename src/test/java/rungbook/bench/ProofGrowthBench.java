@@ -23,6 +23,7 @@ import rungbook.circuit.Probe;
 import rungbook.circuit.network.CircuitState;
 import rungbook.markdown.DocumentReader;
 import rungbook.proof.Proving;
+import rungbook.proof.plan.Budget;
 import rungbook.proof.plan.Installations;
 import rungbook.source.Source;
 import rungbook.system.Vocabulary;
@@ -73,7 +74,7 @@ public class ProofGrowthBench {
 
   @Benchmark
   public Proving.Result prove() {
-    return Proving.prove(tree, installations, WalkTimes.NONE, id -> Optional.empty());
+    return Proving.prove(tree, installations, new WalkTimes("", Map.of()), id -> Optional.empty(), Budget.USUAL);
   }
 
   /** Every fault walks on to the end: the steps walked are faults times checks. */

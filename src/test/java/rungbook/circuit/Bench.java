@@ -9,10 +9,10 @@ final class Bench {
 
   private Bench() {}
 
-  /** AC volts between two nodes, the meter connected. */
-  static Reading volts(Netlist circuit, MeterFunction meter, String red, String black) {
+  /** AC volts between two nodes, the meter connected, coded as in {@link Reading}. */
+  static double volts(Netlist circuit, MeterFunction meter, String red, String black) {
     if (!Islands.of(circuit).connected(red, black)) {
-      return Reading.None.FLOATING;
+      return Reading.FLOATING;
     }
     Phasor y = meter.admittance(circuit.hertz());
     double radians = 2 * Math.PI * circuit.hertz();
@@ -20,7 +20,7 @@ final class Bench {
         circuit
             .with(Element.resistor("meter", red, black, 1 / y.re()))
             .with(Element.capacitor("meter input", red, black, y.im() / radians)));
-    return new Reading.Steady(solution.volts(red, black).magnitude());
+    return solution.volts(red, black).magnitude();
   }
 
   /** The impedance between two nodes with every source zeroed, ohms. */

@@ -24,19 +24,15 @@ class OperationTest {
   private static final CircuitState COOLING = OFF.set("thermostat", "cooling");
   private static final CircuitState HEATING = OFF.set("thermostat", "heating");
 
-  private static Reading read(String fault, CircuitState state, MeterFunction meter, String place, String red,
+  /** As coded in {@link Reading}. */
+  private static double read(String fault, CircuitState state, MeterFunction meter, String place, String red,
       String black) {
     Probe probe = Leads.at(place, meter, red, black);
-    return SPLIT.table(state, List.of(probe)).reading(SPLIT.cases().indexOf(fault), 0, probe);
-  }
-
-  private static double value(String fault, CircuitState state, MeterFunction meter, String place, String red,
-      String black) {
-    return ((Reading.Steady) read(fault, state, meter, place, red, black)).value();
+    return SPLIT.table(state, List.of(probe)).reading(SPLIT.cases().indexOf(fault), 0, 0);
   }
 
   private static double volts(String fault, CircuitState state, String place, String red, String black) {
-    return value(fault, state, VOLTS, place, red, black);
+    return read(fault, state, VOLTS, place, red, black);
   }
 
   private static boolean seen(String fault, CircuitState state, String sight) {
@@ -69,7 +65,7 @@ class OperationTest {
       assertFalse(seen("healthy", OFF, sight), sight);
     }
     assertEquals(240, volts("healthy", COOLING, "condenser", "T1", "T2"), 8);
-    assertEquals(17, value("healthy", COOLING, AMPS, "condenser", "compressor C", "compressor C"), 3);
+    assertEquals(17, read("healthy", COOLING, AMPS, "condenser", "compressor C", "compressor C"), 3);
   }
 
   @Test
@@ -100,7 +96,7 @@ class OperationTest {
   @Test
   void strayVoltageGoesAwayWithLowImpedance() {
     assertTrue(volts("contactor coil open", HEATING, "furnace", "Y", "C") > 3);
-    assertTrue(value("contactor coil open", HEATING, VOLTS_LOW_IMPEDANCE, "furnace", "Y", "C") < 0.1);
+    assertTrue(read("contactor coil open", HEATING, VOLTS_LOW_IMPEDANCE, "furnace", "Y", "C") < 0.1);
   }
 
   @Test
@@ -115,7 +111,7 @@ class OperationTest {
 
   @Test
   void aWeakSpliceMakesTheContactorChatter() {
-    assertEquals(Reading.None.UNSTEADY, read("r splice high resistance", COOLING, VOLTS, "furnace", "Y", "C"));
+    assertEquals(Reading.UNSTEADY, read("r splice high resistance", COOLING, VOLTS, "furnace", "Y", "C"));
   }
 
   @Test
@@ -134,11 +130,11 @@ class OperationTest {
 
   @Test
   void ohmsNeedADeadCircuit() {
-    assertEquals(Reading.None.LIVE, read("healthy", COOLING, OHMS, "condenser", "coil Y side", "coil C side"));
+    assertEquals(Reading.LIVE, read("healthy", COOLING, OHMS, "condenser", "coil Y side", "coil C side"));
     CircuitState dead = OFF.isolate("furnace switch");
-    assertEquals(Reading.None.OVERLOAD,
+    assertEquals(Reading.OVERLOAD,
         read("contactor coil open", dead, OHMS, "condenser", "coil Y side", "coil C side"));
-    assertEquals(12, value("healthy", dead, OHMS, "condenser", "coil Y side", "coil C side"), 0.5);
+    assertEquals(12, read("healthy", dead, OHMS, "condenser", "coil Y side", "coil C side"), 0.5);
   }
 
   @Test
@@ -146,8 +142,8 @@ class OperationTest {
     CircuitState off = OFF.isolate("outdoor disconnect").disconnect("compressor start lead")
         .disconnect("compressor run lead")
         .disconnect("condenser fan start winding");
-    assertEquals(40, value("healthy", off, MICROFARADS, "condenser", "Herm", "cap C"), 0.1);
-    assertEquals(0, value("run capacitor open at herm", off, MICROFARADS, "condenser", "Herm", "cap C"), 0.1);
+    assertEquals(40, read("healthy", off, MICROFARADS, "condenser", "Herm", "cap C"), 0.1);
+    assertEquals(0, read("run capacitor open at herm", off, MICROFARADS, "condenser", "Herm", "cap C"), 0.1);
   }
 
   @Test

@@ -60,15 +60,14 @@ class StrayVoltageTest {
   void openCoilTakesTheWholeSupply() {
     var loop = new ArrayList<>(loop(1e-3, 0));
     loop.removeIf(e -> e.name().equals("coil"));
-    var across = Bench.volts(new Netlist(60, loop), MeterFunction.VOLTS, "c", "d");
-    assertEquals(26.400, ((Reading.Steady) across).value(), 5e-4);
+    assertEquals(26.400, Bench.volts(new Netlist(60, loop), MeterFunction.VOLTS, "c", "d"), 5e-4);
   }
 
   @Test
   void aConductorWithNothingBesideItReadsNothing() {
     var alone = Netlist.of(60, voltage("V", "R", "0", Phasor.of(24)), resistor("load", "R", "0", 100),
         resistor("lost", "Y", "Y2", 0.3));
-    assertEquals(Reading.None.FLOATING, Bench.volts(alone, MeterFunction.VOLTS, "Y", "0"));
+    assertEquals(Reading.FLOATING, Bench.volts(alone, MeterFunction.VOLTS, "Y", "0"));
   }
 
   private static double across(double contactOhms, double meterOhms) {

@@ -109,7 +109,7 @@ final class Trial {
     return read("healthy", MeterFunction.AMPS, point, point);
   }
 
-  /** As coded in {@link Reading#of}. */
+  /** As coded in {@link Reading}. */
   double read(String fault, MeterFunction meter, String red, String black) {
     ReadingTable table = dictionary.table(state(), List.of(Leads.at("bench", meter, red, black)));
     return table.raw()[table.offset(dictionary.cases().indexOf(fault), 0)];

@@ -62,7 +62,7 @@ class ForgedPackTest {
   @ParameterizedTest(name = "{0}")
   @MethodSource("forgeries")
   void isAlteredThoughItsDigestWasMadeAnew(String name, Flaw flaw, UnaryOperator<String> change) {
-    String page = PACK.inFolder().text();
+    String page = Samples.text(PACK.inFolder());
     String changed = change.apply(page);
     assertNotEquals(page, changed, name);
     assertEquals(new Verdict.Altered(flaw), Verify.of(Forgery.sealed(changed, PACK.digest())), name);
@@ -71,15 +71,15 @@ class ForgedPackTest {
   /** No digest can tell who wrote a text: such a pack is only known by its other digest. */
   @Test
   void changedWindowWithANewDigestHasAnotherDigestThanTheKnownOne() {
-    String changed = PACK.inFolder().text().replace("Expected: <b>20 to 30", "Expected: <b>20 to 90");
-    assertNotEquals(PACK.inFolder().text(), changed);
+    String changed = Samples.text(PACK.inFolder()).replace("Expected: <b>20 to 30", "Expected: <b>20 to 90");
+    assertNotEquals(Samples.text(PACK.inFolder()), changed);
     Verdict.Intact intact = assertInstanceOf(Verdict.Intact.class, Verify.of(Forgery.sealed(changed, PACK.digest())));
     assertNotEquals(KNOWN, intact.shortDigest());
   }
 
   @Test
   void changedWindowUnderTheKnownDigestIsAltered() {
-    String changed = PACK.inFolder().text().replace("Expected: <b>20 to 30", "Expected: <b>20 to 90");
+    String changed = Samples.text(PACK.inFolder()).replace("Expected: <b>20 to 30", "Expected: <b>20 to 90");
     byte[] sealed = Forgery.sealed(changed, PACK.digest());
     String digest = Forgery.digest(changed, PACK.digest());
     String shown = new String(sealed, StandardCharsets.UTF_8).replace(Forgery.grouped(digest), KNOWN);
@@ -117,7 +117,7 @@ class ForgedPackTest {
     List<String> slow = new ArrayList<>();
     for (String part : List.of("<a class=", "<", "<a ", "class=\"", "<div><dt>a</dt><dd>b</dd></div>\n",
         "rungbook-digest ", "\n", " ")) {
-      slow.add(PACK.inFolder().text().replace("<main>", "<main>" + part.repeat(300_000)));
+      slow.add(Samples.text(PACK.inFolder()).replace("<main>", "<main>" + part.repeat(300_000)));
       slow.add(Frame.BEFORE_DIGEST + part.repeat(300_000));
     }
     long before = System.nanoTime();

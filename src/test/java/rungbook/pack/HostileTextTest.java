@@ -75,7 +75,7 @@ class HostileTextTest {
 
   @Test
   void noLinkRunsCode() {
-    String page = pack.inFolder().text().toLowerCase(java.util.Locale.ROOT);
+    String page = Samples.text(pack.inFolder()).toLowerCase(java.util.Locale.ROOT);
     assertFalse(page.contains("href=\"javascript:") || page.contains("href=\"data:"));
   }
 

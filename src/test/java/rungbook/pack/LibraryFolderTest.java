@@ -28,7 +28,7 @@ class LibraryFolderTest {
 
   @Test
   void indexListsEveryTreeByItsComplaint() {
-    String index = file("index.html").text();
+    String index = Samples.text(file("index.html"));
     packs.forEach(pack -> assertTrue(
         index.contains(pack.complaint()) && index.contains("href=\"" + pack.inFolder().name() + "\""), pack.tree()));
     assertInstanceOf(Verify.Verdict.Intact.class, Verify.of(file("index.html").bytes()));
@@ -38,24 +38,24 @@ class LibraryFolderTest {
   void linksBetweenPacksLeadToFilesOfTheFolder() {
     Set<String> names = files.stream().map(PackFile::name).collect(Collectors.toSet());
     var links = files.stream().filter(file -> file.name().endsWith(".html"))
-        .flatMap(file -> Pattern.compile("href=\"([^#\":]+)").matcher(file.text()).results())
+        .flatMap(file -> Pattern.compile("href=\"([^#\":]+)").matcher(Samples.text(file)).results())
         .map(found -> URLDecoder.decode(found.group(1), StandardCharsets.UTF_8)).collect(Collectors.toSet());
     assertTrue(links.size() > packs.size() / 2 && names.containsAll(links), links.toString());
   }
 
   @Test
   void workerKeepsEveryFile() {
-    String worker = file("sw.js").text();
+    String worker = Samples.text(file("sw.js"));
     files.stream().map(PackFile::name).filter(name -> !name.equals("sw.js"))
         .forEach(name -> assertTrue(worker.contains("\"" + name + "\""), name));
   }
 
   @Test
   void workerChangesWithAnyPack() {
-    String before = file("sw.js").text();
+    String before = Samples.text(file("sw.js"));
     var fewer = LibraryFolder.of(packs.subList(1, packs.size())).stream().filter(file -> file.name().equals("sw.js"))
         .findFirst().orElseThrow();
-    assertNotEquals(before.substring(0, before.indexOf(",")), fewer.text().substring(0, before.indexOf(",")));
+    assertNotEquals(before.substring(0, before.indexOf(",")), Samples.text(fewer).substring(0, before.indexOf(",")));
   }
 
   @Test
@@ -70,6 +70,6 @@ class LibraryFolderTest {
   }
 
   private static List<String> texts(List<PackFile> files) {
-    return files.stream().map(file -> file.name() + Arrays.hashCode(file.bytes()) + file.text()).toList();
+    return files.stream().map(file -> file.name() + Arrays.hashCode(file.bytes()) + Samples.text(file)).toList();
   }
 }

@@ -59,7 +59,7 @@ class PackTest {
   @ParameterizedTest
   @MethodSource("starters")
   void everyStepHasItsAnchorAndEveryLinkAPlace(Pack pack) {
-    String page = pack.inFolder().text();
+    String page = Samples.text(pack.inFolder());
     List<String> ids = all("id=\"([^\"]*)\"", page);
     assertEquals(ids.size(), new HashSet<>(ids).size(), "an id stands twice");
     Tree tree = Samples.STARTER.tree(pack.tree()).orElseThrow().tree();
@@ -71,7 +71,7 @@ class PackTest {
   @ParameterizedTest
   @MethodSource("starters")
   void asksForNothingOutside(Pack pack) {
-    String page = pack.inFolder().text();
+    String page = Samples.text(pack.inFolder());
     assertFalse(page.contains("http:") || page.contains("https:") || page.contains("url(") || page.contains("<base")
         || page.contains("<noscript"));
     all("src=\"([^\"]{0,20})", page).forEach(source -> assertTrue(source.startsWith("data:image/"), source));
@@ -81,7 +81,7 @@ class PackTest {
   @ParameterizedTest
   @MethodSource("starters")
   void beginsWithTheUsualCautionsAndTheDeferral(Pack pack) {
-    String page = pack.inFolder().text();
+    String page = Samples.text(pack.inFolder());
     int deferral = page.indexOf("Local codes, the authority");
     int usual = page.indexOf("Before you start");
     assertTrue(0 < deferral && deferral < usual && usual < page.indexOf("class=\"page step"));
@@ -91,7 +91,7 @@ class PackTest {
   void titleBlockSaysWhichEditionItIs() {
     var edition = new Edition(Optional.of("4"), Optional.of(LocalDate.of(2026, 3, 1)),
         Optional.of(LocalDate.of(2027, 3, 1)));
-    String page = Pack.of(sample("Measure it.", ""), Samples.MATERIAL, edition).inFolder().text();
+    String page = Samples.text(Pack.of(sample("Measure it.", ""), Samples.MATERIAL, edition).inFolder());
     assertTrue(page.contains("<dt>Revision</dt><dd>4</dd>"));
     assertTrue(page.contains("<dt>Released</dt><dd>March 1, 2026</dd>"));
     assertTrue(page.contains("<dt>Look for a newer one after</dt><dd>March 1, 2027</dd>"));
@@ -99,7 +99,7 @@ class PackTest {
 
   @Test
   void draftSaysThatItIsNotReleased() {
-    assertTrue(Samples.starter("no-cooling-blower-runs").inFolder().text().contains("<dd>not released</dd>"));
+    assertTrue(Samples.text(Samples.starter("no-cooling-blower-runs").inFolder()).contains("<dd>not released</dd>"));
   }
 
   @Test
@@ -107,7 +107,7 @@ class PackTest {
     Pack pack = Samples.starter("no-cooling-blower-runs");
     assertEquals("no-cooling-blower-runs.html", pack.inFolder().name());
     assertEquals("no-cooling-blower-runs-" + pack.digest().substring(0, 24) + ".html", pack.alone().name());
-    assertTrue(pack.inFolder().text().contains("<code class=\"digest\">" + pack.shortDigest() + "</code>"));
+    assertTrue(Samples.text(pack.inFolder()).contains("<code class=\"digest\">" + pack.shortDigest() + "</code>"));
   }
 
   @Test
@@ -118,15 +118,15 @@ class PackTest {
 
   @Test
   void expectedWayIsSaidInWords() {
-    String page = Pack.of(sample("", ""), Samples.MATERIAL, Edition.draft()).inFolder().text();
+    String page = Samples.text(Pack.of(sample("", ""), Samples.MATERIAL, Edition.draft()).inFolder());
     assertTrue(page.contains("<u>24 to 28 V</u> <em>expected</em>"));
     assertTrue(page.contains("<u>under 24 V</u> </b>"));
   }
 
   @Test
-  void plainChapterStandsWhereItIsWritten() {
-    String page = Pack.of(sample("", "\n## Why 24 V\n\nClass 2.\n"), Samples.MATERIAL, Edition.draft()).inFolder()
-        .text();
+  void plainChapterIsWhereTheTextHasIt() {
+    Pack withChapter = Pack.of(sample("", "\n## Why 24 V\n\nClass 2.\n"), Samples.MATERIAL, Edition.draft());
+    String page = Samples.text(withChapter.inFolder());
     int step = page.indexOf("id=\"y-to-c\"");
     int chapter = page.indexOf("id=\":chapter-why-24-v\"");
     assertTrue(step < chapter && chapter < page.indexOf("id=\"fine\""));
@@ -136,8 +136,8 @@ class PackTest {
   @Test
   void twentyStepsOfTextStaySmall() {
     Pack pack = Samples.starter("heat-pump-warm-air-in-cooling");
-    int steps = all("class=\"page step", pack.inFolder().text()).size();
-    assertTrue(steps >= 19 && !pack.inFolder().text().contains("<img"),
+    int steps = all("class=\"page step", Samples.text(pack.inFolder())).size();
+    assertTrue(steps >= 19 && !Samples.text(pack.inFolder()).contains("<img"),
         "a tree of about twenty steps and no picture: " + steps);
     assertTrue(pack.bytes().length <= 60 * 1024 * steps / 20, pack.bytes().length + " bytes");
     assertTrue(Assets.PACK_SCRIPT.getBytes(StandardCharsets.UTF_8).length <= 12 * 1024);

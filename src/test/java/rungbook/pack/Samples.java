@@ -6,14 +6,14 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
-import rungbook.library.LibraryCompiler;
 import rungbook.library.Folder;
 import rungbook.library.Library;
+import rungbook.library.LibraryCompiler;
 import rungbook.markdown.DocumentReader;
 import rungbook.pack.page.Edition;
 import rungbook.pack.page.PackInput;
 import rungbook.source.Source;
-import rungbook.tree.Shared;
+import rungbook.tree.SingleTree;
 import rungbook.tree.Tree;
 import rungbook.tree.reader.TreeReader;
 
@@ -59,6 +59,10 @@ public final class Samples {
   }
 
   static Pack pack(String text, Map<String, byte[]> pictures) {
-    return Pack.of(tree(text), new PackInput(Shared.none(), pictures), Edition.draft());
+    return Pack.of(tree(text), new PackInput(SingleTree.NOTHING_SHARED, pictures), Edition.draft());
+  }
+
+  static String text(PackFile file) {
+    return new String(file.bytes(), StandardCharsets.UTF_8);
   }
 }

@@ -34,7 +34,7 @@ class VerifyTest {
   /** The digest as anybody can work it out: zeros in its places, then SHA-256. */
   @Test
   void digestIsTheSha256OfTheFileWithItsPlacesBlank() throws Exception {
-    assertEquals(pack.digest(), Forgery.digest(pack.inFolder().text(), pack.digest()));
+    assertEquals(pack.digest(), Forgery.digest(Samples.text(pack.inFolder()), pack.digest()));
   }
 
   /** 24 hexadecimal digits are 96 bits. */
@@ -46,7 +46,8 @@ class VerifyTest {
 
   @Test
   void oneChangedLimitIsSeen() {
-    assertEquals(new Verdict.Altered(Flaw.CONTENT), verify(pack.inFolder().text().replaceFirst("V</u>", "W</u>")));
+    assertEquals(new Verdict.Altered(Flaw.CONTENT),
+        verify(Samples.text(pack.inFolder()).replaceFirst("V</u>", "W</u>")));
   }
 
   @Test
@@ -62,12 +63,12 @@ class VerifyTest {
   void anotherShortDigestOnThePageIsSeen() {
     String other = "1234 5678 1234 5678 1234 5678";
     assertEquals(new Verdict.Altered(Flaw.SHORT_DIGEST),
-        verify(pack.inFolder().text().replace(pack.shortDigest(), other)));
+        verify(Samples.text(pack.inFolder()).replace(pack.shortDigest(), other)));
   }
 
   @Test
   void cutOffFileIsSeen() {
-    String page = pack.inFolder().text();
+    String page = Samples.text(pack.inFolder());
     assertInstanceOf(Verdict.Altered.class, verify(page.substring(0, page.length() / 2)));
   }
 
@@ -81,7 +82,7 @@ class VerifyTest {
   @Test
   void everyByteRoundTheDigestsCounts() {
     for (String digest : List.of(pack.digest(), pack.shortDigest())) {
-      int at = pack.inFolder().text().indexOf(digest);
+      int at = Samples.text(pack.inFolder()).indexOf(digest);
       for (int byteAt = at - 80; byteAt < at + digest.length() + 80; byteAt++) {
         byte[] changed = pack.bytes().clone();
         changed[Math.max(0, byteAt)] ^= 1;

@@ -33,22 +33,13 @@ class NothingDeadTest {
       Map.entry("rungbook.rules.api.Rule.codes",
           "a rule says which problems it reports; its page and its case are held to it"),
       Map.entry("rungbook.circuit.network.Phasor", "a complex number has its four operations and its angle"),
-      Map.entry("rungbook.circuit.Reading", "one reading as a value, for tests that look at a table"),
-      Map.entry("rungbook.circuit.ReadingTable.reading", "as above"),
       Map.entry("rungbook.web.service.ProofService.load", "tests see by it that a stopped proof frees its worker"),
       Map.entry("rungbook.web.service.RoundRobinExecutor.load", "as above"),
       Map.entry("rungbook.circuit.Dictionary.blown", "the low-rank solve is held to a full one from the same fuses"),
       Map.entry("rungbook.circuit.Dictionary.caseList", "as above, from the same cases"),
       Map.entry("rungbook.circuit.Dictionary.model", "as above, of the same circuit"),
       Map.entry("rungbook.circuit.sequence.StateSolver.solveInFull", "the full solve itself"),
-      Map.entry("rungbook.circuit.sequence.SteadyStateSearch.fault", "as above"),
-      Map.entry(
-          "rungbook.proof.Proving.prove(rungbook.tree.Tree, rungbook.proof.plan.Installations, "
-              + "rungbook.system.WalkTimes, java.util.function.Function)",
-          "a proof with the usual bound of work, for tests and measurements"),
-      Map.entry("rungbook.system.WalkTimes.NONE", "a system of one location, for the same"),
-      Map.entry("rungbook.pack.PackFile.text", "a file of a pack as text, to look into it"),
-      Map.entry("rungbook.tree.Shared.none", "a library with nothing shared, where a single tree starts"));
+      Map.entry("rungbook.circuit.sequence.SteadyStateSearch.fault", "as above"));
 
   @Test
   void everyMethodAndConstructorIsReachedFromAnEntryPoint() {

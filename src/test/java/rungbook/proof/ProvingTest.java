@@ -15,7 +15,6 @@ import rungbook.proof.report.Proof;
 import rungbook.source.Fix;
 import rungbook.source.Problem;
 import rungbook.source.Witness;
-import rungbook.system.WalkTimes;
 import rungbook.tree.Step;
 import rungbook.tree.Tree;
 
@@ -219,7 +218,7 @@ class ProvingTest {
   void circleIsNotProvedAndSaysSo() {
     Tree circle = MadeUp.tree("one",
         ON + volts("A, B", "hall", "20 to 30 V", "- 20 to 30: [On](#on)\n- anything else: [Sound](#sound)\n") + ENDS);
-    List<Problem> problems = Proving.prove(circle, lamp(), WalkTimes.NONE, id -> Optional.empty()).problems();
+    List<Problem> problems = lamp().result(circle).problems();
     assertEquals(List.of("not-proved"), problems.stream().map(problem -> problem.code().name()).toList());
   }
 

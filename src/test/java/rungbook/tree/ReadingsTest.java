@@ -56,8 +56,7 @@ class ReadingsTest {
       ```
       """;
 
-  private final Tree tree = TreeReader.read("t", DocumentReader.read(new Source("trees/t.md", TREE)), Shared.none())
-      .tree();
+  private final Tree tree = SingleTree.read(new Source("trees/t.md", TREE)).tree();
   private final Readings readings = Readings.of((Step.MeterCheck) tree.steps().get(0),
       tree.meter().scale(Quantity.AC_VOLTS).orElseThrow());
 

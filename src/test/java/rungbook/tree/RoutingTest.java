@@ -10,7 +10,6 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
-import rungbook.markdown.DocumentReader;
 import rungbook.source.Source;
 import rungbook.tree.reader.TreeReader;
 
@@ -25,7 +24,7 @@ class RoutingTest {
     String text = "---\ntitle: t\ncomplaint: c\n---\n\n## Read\n\n```check\nmeasure: " + quantity
         + "\nleads: R, C\nexpect: " + expect + "\n```\n\n"
         + Arrays.stream(answers).map(answer -> "- " + answer + ": [Read](#read)\n").collect(Collectors.joining());
-    TreeReader.Read read = TreeReader.read("t", DocumentReader.read(new Source("trees/t.md", text)), Shared.none());
+    TreeReader.Read read = SingleTree.read(new Source("trees/t.md", text));
     assertEquals(List.of(), read.problems());
     return Readings.of((Step.MeterCheck) read.tree().steps().get(0), scale);
   }

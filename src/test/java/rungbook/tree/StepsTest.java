@@ -18,13 +18,8 @@ import rungbook.tree.reader.TreeReader;
 /** What each kind of step and each of its lines is read as. */
 class StepsTest {
 
-  private static TreeReader.Read read(String steps) {
-    return TreeReader.read("t",
-        DocumentReader.read(new Source("trees/t.md", "---\ntitle: T\ncomplaint: C\n---\n\n" + steps)), Shared.none());
-  }
-
   private static Step first(String steps) {
-    TreeReader.Read read = read(steps);
+    TreeReader.Read read = SingleTree.read(steps);
     assertEquals(List.of(), codes(read));
     return read.tree().steps().get(0);
   }
@@ -37,8 +32,7 @@ class StepsTest {
   @Test
   void aHiddenCharacterOrHtmlHidesNothingThatIsMissing() {
     for (String text : List.of("\0", "<b>bold</b>\n", "Text with a \u202E mark.\n")) {
-      List<String> codes = codes(
-          TreeReader.read("t", DocumentReader.read(new Source("trees/t.md", text)), Shared.none()));
+      List<String> codes = codes(SingleTree.read(new Source("trees/t.md", text)));
       assertTrue(codes.containsAll(List.of("key-missing", "no-step")), () -> codes + " in " + text);
     }
   }
@@ -120,23 +114,23 @@ class StepsTest {
   @Test
   void linesThatCannotBeReadAreReportedOnceAndNotAsMissing() {
     assertEquals(List.of("not-yaml"),
-        codes(read("## A\n\n```check\nlook: light: lit\n```\n\n- yes: [A](#a)\n- no: [A](#a)\n")));
-    assertEquals(List.of("not-yaml"), codes(read("## A\n\n```finding\nfault: [open\n```\n")));
-    assertEquals(List.of("not-yaml"), codes(read(
+        codes(SingleTree.read("## A\n\n```check\nlook: light: lit\n```\n\n- yes: [A](#a)\n- no: [A](#a)\n")));
+    assertEquals(List.of("not-yaml"), codes(SingleTree.read("## A\n\n```finding\nfault: [open\n```\n")));
+    assertEquals(List.of("not-yaml"), codes(SingleTree.read(
         "## A\n\n```check\nmeasure: AC volts\nleads: R, C\nexpect: \"24\n```\n\n- 24 or more: [A](#a)\n- under 24: "
             + "[A](#a)\n")));
   }
 
   @Test
   void misspelledBlockHidesNothingElse() {
-    assertEquals(List.of("unknown-block"), codes(read(
+    assertEquals(List.of("unknown-block"), codes(SingleTree.read(
         "## A\n\n```check\nask: one\n```\n\n- yes: [B](#b)\n- no: [A](#a)\n\n## B\n\n```findng\nhealthy: yes\n```\n")));
   }
 
   @Test
   void blockWithoutALineIsNoCrash() {
-    assertEquals(List.of("check-reads-nothing"), codes(read("## A\n\n```check\n```\n")));
-    assertEquals(List.of("finding-says-nothing"), codes(read("## A\n\n```finding\n```")));
+    assertEquals(List.of("check-reads-nothing"), codes(SingleTree.read("## A\n\n```check\n```\n")));
+    assertEquals(List.of("finding-says-nothing"), codes(SingleTree.read("## A\n\n```finding\n```")));
   }
 
   @Test

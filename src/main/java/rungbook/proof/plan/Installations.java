@@ -48,7 +48,7 @@ public interface Installations {
   /** What meters show and people see in one state of the equipment. */
   interface Observations {
 
-    /** The readings of one case, a sample after the other, coded as in {@link rungbook.circuit.Reading#of}. */
+    /** The readings of one case, a sample after the other, coded as in {@link rungbook.circuit.Reading}. */
     void readings(int caseNumber, Probe probe, double[] into);
 
     /** What is seen in one case, a sample after the other. */

@@ -4,26 +4,19 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import org.junit.jupiter.api.Test;
 import rungbook.circuit.Reading;
-import rungbook.markdown.DocumentReader;
-import rungbook.source.Source;
 import rungbook.tree.Meter;
 import rungbook.tree.Readings;
-import rungbook.tree.Shared;
+import rungbook.tree.SingleTree;
 import rungbook.tree.Step;
-import rungbook.tree.reader.TreeReader;
 
 class ReadingSplitTest {
 
   private static final Meter.Scale SCALE = Meter.common().scale(rungbook.tree.Quantity.AC_VOLTS).orElseThrow();
 
   private static ReadingSplit split(String ways, int samples) {
-    String text = "---\ntitle: t\ncomplaint: c\n---\n\n## A\n\n```check\nmeasure: AC volts\nleads: R, C\nexpect: 20 "
-        + "to 30 V\n```\n\n"
-        + ways
+    String text = "## A\n\n```check\nmeasure: AC volts\nleads: R, C\nexpect: 20 to 30 V\n```\n\n" + ways
         + "\n\n## B\n\n```finding\nhealthy: yes\n```\n";
-    Step step = TreeReader.read("t", DocumentReader.read(new Source("trees/t.md", text)), Shared.none()).tree().steps()
-        .get(0);
-    Step.MeterCheck check = (Step.MeterCheck) step;
+    Step.MeterCheck check = (Step.MeterCheck) SingleTree.read(text).tree().steps().get(0);
     return new ReadingSplit(Segments.of(Readings.of(check, SCALE)), MeterError.of(SCALE), check.ways().size(), samples);
   }
 

@@ -2,11 +2,9 @@ package rungbook.rules.flow;
 
 import java.util.List;
 import java.util.Random;
-import rungbook.markdown.DocumentReader;
 import rungbook.source.Source;
-import rungbook.tree.Shared;
+import rungbook.tree.SingleTree;
 import rungbook.tree.Tree;
-import rungbook.tree.reader.TreeReader;
 
 /** Small trees drawn from a seed: tasks, checks and findings, whose ways lead on to later steps, or anywhere. */
 final class RandomTrees {
@@ -29,8 +27,7 @@ final class RandomTrees {
   /** @param circles whether a way may lead back */
   static Tree tree(long seed, boolean circles) {
     String text = new RandomTrees(seed, circles).text();
-    return TreeReader
-        .read("random", DocumentReader.read(new Source("trees/random-" + seed + ".md", text)), Shared.none()).tree();
+    return SingleTree.read(new Source("trees/random-" + seed + ".md", text)).tree();
   }
 
   private String text() {

@@ -14,13 +14,13 @@ import rungbook.markdown.DocumentReader;
 import rungbook.rules.api.Rule;
 import rungbook.rules.api.RuleContext;
 import rungbook.rules.flow.Graph;
+import rungbook.source.LimitSettings;
 import rungbook.source.Problem;
 import rungbook.source.Problems;
 import rungbook.source.Source;
-import rungbook.source.LimitSettings;
 import rungbook.source.TextLimits;
 import rungbook.source.Witness;
-import rungbook.tree.Shared;
+import rungbook.tree.SingleTree;
 import rungbook.tree.reader.TreeReader;
 
 /** Trees far longer than anyone writes neither overflow a stack nor take more than a moment. */
@@ -35,8 +35,12 @@ class LongTreesTest {
         .mapToObj(i -> "## S" + i + "\n\n```check\nask: one\n```\n\n- yes: [On](#s" + Math.min(i + 1, steps - 1)
             + ")\n- no: [Back](#s" + next.apply(i) + ")\n\n")
         .collect(Collectors.joining("", "---\ntitle: T\ncomplaint: C\n---\n\n", "## End\n"));
-    return RuleContext
-        .of(TreeReader.read("t", DocumentReader.read(new Source("trees/t.md", text), LONG), Shared.none()).tree());
+    return context(text);
+  }
+
+  private static RuleContext context(String text) {
+    var document = DocumentReader.read(new Source("trees/t.md", text), LONG);
+    return RuleContext.of(TreeReader.read("t", document, SingleTree.NOTHING_SHARED).tree());
   }
 
   private static List<Problem> inspect(Rule rule, RuleContext context) {
@@ -81,8 +85,7 @@ class LongTreesTest {
         .mapToObj(i -> "## S" + i + "\n\n```task\nminutes: 1\n```\n\n- done: [S](#s" + i + ")\n\n")
         .collect(Collectors.joining("",
             "---\ntitle: T\ncomplaint: C\n---\n\n## First\n\n```finding\nhealthy: yes\n```\n\n", ""));
-    RuleContext context = RuleContext
-        .of(TreeReader.read("t", DocumentReader.read(new Source("trees/t.md", islands), LONG), Shared.none()).tree());
+    RuleContext context = context(islands);
     assertEquals(STEPS, assertTimeoutPreemptively(ofSeconds(20), () -> inspect(new Unreached(), context)).size());
   }
 }
