@@ -20,11 +20,12 @@ public final class ChangedOutside {
 
   /** Adds the problem to each tree at the given paths, which makes it unsound. */
   public static Library mark(Library library, Set<String> paths) {
-    var trees = library.trees().stream().map(tree -> paths.contains(tree.path()) ? marked(tree) : tree).toList();
+    var trees = library.trees().stream().map(tree -> paths.contains(tree.path()) ? mark(tree) : tree).toList();
     return new Library(library.text(), library.shared(), trees, library.ofShared());
   }
 
-  private static CompiledTree marked(CompiledTree tree) {
+  /** Adds the problem to a tree, which makes it unsound. */
+  public static CompiledTree mark(CompiledTree tree) {
     var problems = new ArrayList<Problem>();
     problems.add(in(tree.tree().source()));
     problems.addAll(tree.problems());

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.stream.Collectors;
 import javax.sql.DataSource;
@@ -28,6 +29,7 @@ public class Store {
   private static final int READ_AT_ONCE = 50;
   private final SaveRace race = new SaveRace();
   private final AtomicLong changes = new AtomicLong();
+  private final List<Runnable> listeners = new CopyOnWriteArrayList<>();
   private final GroupSync disk;
 
   Store(DataSource database) {
@@ -46,6 +48,15 @@ public class Store {
   /** Grows with every save of this program; while it stays the same, what was read before is current. */
   public long changes() {
     return changes.get();
+  }
+
+  /** @param listener runs after every save, on the thread that saved; must be quick */
+  public void whenChanged(Runnable listener) {
+    listeners.add(listener);
+  }
+
+  void tellListeners() {
+    listeners.forEach(Runnable::run);
   }
 
   public Outcome save(Save save) {
@@ -101,6 +112,7 @@ public class Store {
       return outcomes;
     } finally {
       changes.incrementAndGet();
+      tellListeners();
     }
   }
 

@@ -6,6 +6,7 @@ import io.quarkus.runtime.StartupEvent;
 import io.quarkus.test.junit.callback.QuarkusTestBeforeClassCallback;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import rungbook.web.service.CompiledLibrary;
 
 /**
  * Gives each test class on a running server the library that the program comes with, so that no class sees what
@@ -24,5 +25,6 @@ public final class FreshLibrary implements QuarkusTestBeforeClassCallback {
     } catch (IOException failed) {
       throw new UncheckedIOException(failed);
     }
+    Arc.container().instance(CompiledLibrary.class).get().newest();
   }
 }

@@ -1,16 +1,26 @@
 package rungbook.store;
 
 import java.util.List;
+import java.util.Optional;
+import rungbook.store.document.DocumentPath;
 import rungbook.store.document.Revision;
 
 /** A store without a database, whose documents are read late or never. */
 public final class LateStore extends Store {
 
-  public volatile long changes;
+  private volatile long changes;
+  private volatile List<Revision> heads = List.of();
   public volatile Runnable before = () -> {};
 
   public LateStore() {
     super(null);
+  }
+
+  /** Has these newest revisions from now on, and tells who listens. */
+  public void change(List<Revision> newest) {
+    heads = newest;
+    changes++;
+    tellListeners();
   }
 
   @Override
@@ -21,6 +31,11 @@ public final class LateStore extends Store {
   @Override
   public List<Revision> heads() {
     before.run();
-    return List.of();
+    return heads;
+  }
+
+  @Override
+  public Optional<Revision> head(DocumentPath path) {
+    return heads.stream().filter(head -> head.path().equals(path)).findFirst();
   }
 }

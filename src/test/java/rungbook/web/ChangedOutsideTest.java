@@ -61,6 +61,7 @@ class ChangedOutsideTest {
   }
 
   private List<String> codes(DocumentPath path) {
+    library.newest();
     return library.found(path).shown().stream().map(problem -> problem.code().name()).distinct().toList();
   }
 

@@ -44,14 +44,16 @@ class PacksApi {
       description = "Under its lasting name, so that links between packs in a folder hold; "
           + "with `digest=true` under a name that tells this edition from others")
   public Response pack(String path, @QueryParam("digest") boolean digest) {
-    var tree = library.tree(Requests.path(path))
+    var at = Requests.path(path);
+    var checked = library.with(at);
+    var tree = checked.tree(at)
         .orElseThrow(
             () -> ProblemException.notFound("`" + path + "` is no tree in the library", "choose one from the library"));
     if (!tree.isSound()) {
       throw ProblemException.of(409, "No pack", "`" + path + "` has errors, and a tree with errors becomes no pack",
           "put right what its page lists");
     }
-    var pack = packs.of(tree);
+    var pack = packs.of(tree, checked);
     return download(digest ? pack.alone() : pack.inFolder(), "text/html; charset=UTF-8");
   }
 
@@ -59,7 +61,7 @@ class PacksApi {
   @Produces("application/zip")
   @Operation(summary = "Every pack and an index, as a zip", description = "Trees with errors are left out")
   public Response packs() {
-    return download(new PackFile("packs.zip", zip(packs.all())), "application/zip");
+    return download(new PackFile("packs.zip", zip(packs.all(library.checked()))), "application/zip");
   }
 
   private byte[] zip(List<Pack> all) {

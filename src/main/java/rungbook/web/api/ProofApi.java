@@ -44,8 +44,9 @@ class ProofApi {
           + "`proofs` is empty when the tree cannot be proved, and a problem says why")
   public String saved(String path, @Context RoutingContext request) {
     var at = Requests.head(store, Requests.path(path)).path();
-    var compiled = library.tree(at).orElseThrow(() -> ProblemException.noTree(path));
-    var result = proofs.saved(compiled, Asker.of(request));
+    var checked = library.with(at);
+    var compiled = checked.tree(at).orElseThrow(() -> ProblemException.noTree(path));
+    var result = proofs.saved(compiled, checked.library(), Asker.of(request));
     var found = Silencing.ofProof(compiled.tree(), result);
     return ProofJson.of(result.proved().map(proof -> new ProofJson.Of(at.text(), proof)).stream().toList(),
         new Report(1, found.shown(), found.silenced()));

@@ -9,6 +9,7 @@ import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.QueryParam;
 import jakarta.ws.rs.core.MediaType;
 import java.util.List;
+import rungbook.web.service.CheckedLibrary;
 import rungbook.web.service.CompiledLibrary;
 import rungbook.web.service.TreeEntry;
 import rungbook.web.views.Search;
@@ -24,7 +25,7 @@ class LibraryPage {
   }
 
   /** @param asked what was searched for; empty for the whole library */
-  record View(String company, String asked, List<TreeEntry> trees, int allTrees) {}
+  record View(String company, String asked, List<TreeEntry> trees, int allTrees, CheckedLibrary checked) {}
 
   @CheckedTemplate(basePath = "")
   static final class Templates {
@@ -35,8 +36,10 @@ class LibraryPage {
 
   @GET
   public TemplateInstance show(@QueryParam("q") @DefaultValue("") String asked) {
-    var current = library.current();
+    var checked = library.checked();
+    var current = checked.library();
     var found = Search.find(current.trees(), asked).stream().map(TreeEntry::of).toList();
-    return Templates.library(new View(library.company().orElse(""), asked.strip(), found, current.trees().size()));
+    return Templates.library(
+        new View(library.company().orElse(""), asked.strip(), found, current.trees().size(), checked));
   }
 }

@@ -17,6 +17,7 @@ import rungbook.text.UrlPath;
 import rungbook.web.http.Asker;
 import rungbook.web.http.InlineCode;
 import rungbook.web.http.ProblemException;
+import rungbook.web.service.CheckedLibrary;
 import rungbook.web.service.CompiledLibrary;
 import rungbook.web.service.ProofService;
 import rungbook.web.service.Requests;
@@ -40,10 +41,12 @@ class ProofPage {
   }
 
   /**
+   * @param revision of the tree that is proved
    * @param unproved why there is no proof; empty where there is one
    * @param problems what the proof shows wrong
    */
-  record View(String title, String treeHref, String editHref, String path, List<InlineCode.Part> unproved,
+  record View(String title, String treeHref, String editHref, String path, int revision, CheckedLibrary checked,
+      List<InlineCode.Part> unproved,
       Optional<ProofView> proof,
       List<ProblemView> problems) {
     public String about() {
@@ -62,13 +65,15 @@ class ProofPage {
   @Path("{path:.+}")
   public TemplateInstance show(String path, @Context RoutingContext request) {
     var at = Requests.head(store, Requests.path(path)).path();
-    var compiled = library.tree(at).orElseThrow(() -> ProblemException.noTree(path));
+    var checked = library.with(at);
+    var compiled = checked.tree(at).orElseThrow(() -> ProblemException.noTree(path));
     var href = UrlPath.of(at.text());
-    var result = proofs.saved(compiled, Asker.of(request));
+    var result = proofs.saved(compiled, checked.library(), Asker.of(request));
     var why = result.proved().isPresent() ? ""
         : Wording.of(result.problems().get(0)).sentence(result.problems().get(0));
     return Templates.proof(
-        new View(TreeEntry.of(compiled).title(), "/tree/" + href, "/edit/" + href, at.text(), InlineCode.parts(why),
+        new View(TreeEntry.of(compiled).title(), "/tree/" + href, "/edit/" + href, at.text(),
+            checked.revision(at), checked, InlineCode.parts(why),
             result.proved().map(proof -> ProofViews.of(proof, "/tree/" + href)),
             ProblemView.of(Silencing.ofProof(compiled.tree(), result).shown())));
   }

@@ -8,6 +8,7 @@ import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.MediaType;
 import java.util.List;
 import java.util.stream.Stream;
+import rungbook.library.LibraryText;
 import rungbook.markdown.DocumentReader;
 import rungbook.markdown.Entry;
 import rungbook.markdown.Prose;
@@ -15,6 +16,7 @@ import rungbook.source.Source;
 import rungbook.store.Store;
 import rungbook.store.document.Revision;
 import rungbook.text.UrlPath;
+import rungbook.web.service.CheckedLibrary;
 import rungbook.web.service.CompiledLibrary;
 import rungbook.web.service.DocumentEntry;
 import rungbook.web.service.Requests;
@@ -42,13 +44,16 @@ class SharedPage {
     }
   }
 
-  record TextView(Item item, String href, String prose, List<ProblemView> problems, DocumentEntry revision) {}
+  record TextView(Item item, String href, String prose, List<ProblemView> problems, DocumentEntry revision,
+      boolean isNewest) {}
+
+  record ListView(List<Folder> folders, CheckedLibrary checked) {}
 
   @CheckedTemplate(basePath = "")
   static final class Templates {
     private Templates() {}
 
-    static native TemplateInstance shared(List<Folder> folders);
+    static native TemplateInstance shared(ListView shared);
 
     static native TemplateInstance text(TextView text);
   }
@@ -56,18 +61,20 @@ class SharedPage {
   @GET
   @Path("shared")
   public TemplateInstance list() {
-    return Templates.shared(Stream.of(
-        folder("cautions", "Cautions", "What can hurt, named by every step where it can"),
-        folder("systems", "Systems",
+    var checked = library.checked();
+    var text = checked.library().text();
+    return Templates.shared(new ListView(Stream.of(
+        folder(text, "cautions", "Cautions", "What can hurt, named by every step where it can"),
+        folder(text, "systems", "Systems",
             "Locations, points, controls and faults that trees name; the circuit that proves them"),
-        folder("meters", "Meters", "What a meter can show, and how well"),
-        folder("fragments", "Fragments", "Steps that many trees take in, such as making a unit dead")).toList());
+        folder(text, "meters", "Meters", "What a meter can show, and how well"),
+        folder(text, "fragments", "Fragments", "Steps that many trees take in, such as making a unit dead")).toList(), checked));
   }
 
-  private Folder folder(String name, String title, String about) {
+  private static Folder folder(LibraryText text, String name, String title, String about) {
     var path = "shared/" + name + "/";
     return new Folder(path, title, about,
-        library.current().text().in(path).values().stream().map(SharedPage::item).toList());
+        text.in(path).values().stream().map(SharedPage::item).toList());
   }
 
   private static Item item(Source source) {
@@ -87,8 +94,9 @@ class SharedPage {
   private TextView view(Revision revision) {
     var path = revision.path().text();
     var source = new Source(path, revision.text());
+    var isNewest = library.checked().isNewest();
     return new TextView(item(source), UrlPath.of(path),
         Prose.of(DocumentReader.read(source), new PageLinks(path)).whole(),
-        ProblemView.of(library.found(revision.path()).shown()), DocumentEntry.of(revision));
+        ProblemView.of(library.found(revision.path()).shown()), DocumentEntry.of(revision), isNewest);
   }
 }

@@ -16,6 +16,7 @@ import rungbook.store.document.DocumentPath;
 import rungbook.text.UrlPath;
 import rungbook.tree.Step;
 import rungbook.web.http.ProblemException;
+import rungbook.web.service.CheckedLibrary;
 import rungbook.web.service.CompiledLibrary;
 import rungbook.web.service.DocumentEntry;
 import rungbook.web.service.MapService;
@@ -47,11 +48,15 @@ class TreePage {
 
   record Chapter(String title, String prose) {}
 
-  /** @param map the tree's drawing as SVG */
+  /**
+   * @param map the tree's drawing as SVG
+   * @param pack of the last library that was checked
+   * @param isNewest whether that is the newest one
+   */
   record View(String path, String href, TreeEntry entry, String meter, String systemHref, DocumentEntry revision,
       int drafts,
       String introduction, List<Part> parts, List<ProblemView> problems, String map,
-      Optional<PackService.Offer> pack) {}
+      Optional<PackService.Offer> pack, boolean isNewest) {}
 
   @CheckedTemplate(basePath = "")
   static final class Templates {
@@ -65,17 +70,18 @@ class TreePage {
   public TemplateInstance show(String path) {
     var at = Requests.path(path);
     var revision = Requests.head(store, at);
-    var compiled = library.tree(at).orElseThrow(() -> ProblemException.noTree(path));
-    return Templates.tree(view(at, compiled, DocumentEntry.of(revision)));
+    var checked = library.checked();
+    var compiled = library.tree(at, checked).orElseThrow(() -> ProblemException.noTree(path));
+    return Templates.tree(view(at, compiled, checked, DocumentEntry.of(revision)));
   }
 
-  private View view(DocumentPath at, CompiledTree compiled, DocumentEntry revision) {
+  private View view(DocumentPath at, CompiledTree compiled, CheckedLibrary checked, DocumentEntry revision) {
     var tree = compiled.tree();
-    var views = new StepViews(tree, library.current().shared().cautions());
+    var views = new StepViews(tree, checked.library().shared().cautions());
     return new View(at.text(), UrlPath.of(at.text()), TreeEntry.of(compiled), tree.meter().title(),
         tree.system().map(system -> "/text/shared/systems/" + UrlPath.of(system.id()) + ".md").orElse(""), revision,
         store.drafts(at).size(), views.prose(tree.document()).introduction(), parts(compiled, views),
-        ProblemView.of(compiled.problems()), maps.inPage(compiled), packs.offer(compiled));
+        ProblemView.of(compiled.problems()), maps.inPage(compiled), packs.offer(at, checked), checked.isNewest());
   }
 
   // in the order of the text, with its chapters; the steps of fragments come last

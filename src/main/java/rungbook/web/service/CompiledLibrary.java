@@ -1,12 +1,17 @@
 package rungbook.web.service;
 
+import jakarta.annotation.PreDestroy;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.LinkedBlockingQueue;
+import java.util.concurrent.ThreadPoolExecutor;
 import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.concurrent.locks.ReentrantLock;
 import java.util.stream.Collectors;
 import org.jboss.logging.Logger;
@@ -24,19 +29,26 @@ import rungbook.store.Store;
 import rungbook.store.document.DocumentPath;
 import rungbook.store.document.Revision;
 
-/** The compiled library; compiled again after each save. */
+/**
+ * The compiled library. Each save has it compiled anew beside the readers, who read the last one until then. Only the
+ * first reader waits, and one who asks for a tree that the last one does not have.
+ */
 @ApplicationScoped
 public class CompiledLibrary {
   private static final Logger LOG = Logger.getLogger("rungbook");
   private static final Library NOTHING = LibraryCompiler
       .compile(new LibraryText(new TreeMap<>(), new TreeMap<>(), List.of()));
-  private static final long PATIENCE_MILLIS = 2_000;
   private final ReentrantLock compiling = new ReentrantLock();
+  private final AtomicBoolean isScheduled = new AtomicBoolean();
+  // a save that is answered while the server stops is not refused because nobody checks it any more
+  private final ExecutorService checker = new ThreadPoolExecutor(1, 1, 0, TimeUnit.SECONDS,
+      new LinkedBlockingQueue<>(), CompiledLibrary::daemon, new ThreadPoolExecutor.DiscardPolicy());
   private final Store store;
   private volatile Compiled compiled = new Compiled(-1, List.of(), NOTHING, true);
 
   public CompiledLibrary(Store store) {
     this.store = store;
+    store.whenChanged(this::compileSoon);
   }
 
   /** @param isIntact whether every text is what was saved */
@@ -46,59 +58,85 @@ public class CompiledLibrary {
     }
   }
 
+  private static Thread daemon(Runnable work) {
+    var thread = new Thread(work, "library");
+    thread.setDaemon(true);
+    return thread;
+  }
+
+  @PreDestroy
+  void close() {
+    checker.shutdown();
+  }
+
   public Library current() {
-    return latest().library();
+    return checked().library();
   }
 
-  /** The newest revisions that {@link #current} was compiled from. */
-  List<Revision> heads() {
-    return latest().heads();
+  /** The last library that was checked. */
+  public CheckedLibrary checked() {
+    if (compiled.isBeforeTheFirst()) {
+      return newest();
+    }
+    // asked again here, because a compile may have failed
+    compileSoon();
+    return toChecked();
   }
 
-  private Compiled latest() {
-    var found = compiled;
-    return found.changes() == store.changes() || !mayCompile(found) ? compiled : compileOnce(found);
+  /** The library as it is now; waits until it is compiled. */
+  public CheckedLibrary newest() {
+    compile();
+    return toChecked();
   }
 
-  /**
-   * One reader compiles. The others wait up to two seconds, so that an author sees the new save, and then read the last
-   * library.
-   */
-  private boolean mayCompile(Compiled found) {
-    try {
-      return found.isBeforeTheFirst() ? lockFirst() : compiling.tryLock(PATIENCE_MILLIS, TimeUnit.MILLISECONDS);
-    } catch (InterruptedException stopped) {
-      Thread.currentThread().interrupt();
-      return false;
+  private CheckedLibrary toChecked() {
+    var last = compiled;
+    return new CheckedLibrary(last.library(), last.heads(), isOf(last));
+  }
+
+  /** Whether something was saved that the last library does not have. */
+  boolean isBehind() {
+    var last = compiled;
+    return !last.isBeforeTheFirst() && !isOf(last);
+  }
+
+  private boolean isOf(Compiled last) {
+    return last.changes() == store.changes();
+  }
+
+  private void compileSoon() {
+    if (isBehind() && isScheduled.compareAndSet(false, true)) {
+      checker.execute(() -> {
+        isScheduled.set(false);
+        compile();
+      });
     }
   }
 
-  private boolean lockFirst() {
+  private void compile() {
     compiling.lock();
-    return true;
+    compileOnce(compiled);
   }
 
-  private Compiled compileOnce(Compiled found) {
+  private void compileOnce(Compiled found) {
     try {
-      return compileAgain();
+      compileAgain();
     } catch (RuntimeException failed) {
       if (found.isBeforeTheFirst()) {
         throw failed;
       }
       LOG.error("the library cannot be compiled; the last one is shown", failed);
-      return found;
     } finally {
       compiling.unlock();
     }
   }
 
-  private Compiled compileAgain() {
+  private void compileAgain() {
     var changes = store.changes();
     if (compiled.changes() != changes) {
       var heads = store.heads();
       compiled = compile(changes, heads);
     }
-    return compiled;
   }
 
   private Compiled compile(long changes, List<Revision> heads) {
@@ -139,13 +177,37 @@ public class CompiledLibrary {
         && now.entrySet().stream().allMatch(picture -> Arrays.equals(picture.getValue(), before.get(picture.getKey())));
   }
 
+  /** The last checked library that has this tree; waits for it only when the tree is new. */
+  public CheckedLibrary with(DocumentPath path) {
+    var last = checked();
+    return last.isNewest() || last.tree(path).isPresent() || saved(path).isEmpty() ? last : newest();
+  }
+
+  private Optional<Revision> saved(DocumentPath tree) {
+    return tree.isTree() ? store.head(tree).filter(Revision::isThere) : Optional.empty();
+  }
+
   public Optional<CompiledTree> tree(DocumentPath path) {
-    return current().trees().stream().filter(tree -> tree.path().equals(path.text())).findFirst();
+    return tree(path, checked());
+  }
+
+  /** A tree as saved, checked with the rest of a library that may be older. */
+  public Optional<CompiledTree> tree(DocumentPath path, CheckedLibrary last) {
+    return last.isNewest() ? last.tree(path) : saved(path).map(head -> tree(head, last));
+  }
+
+  private static CompiledTree tree(Revision head, CheckedLibrary last) {
+    var library = last.library();
+    var source = new Source(head.path().text(), head.text());
+    var tree = last.tree(head.path()).filter(known -> known.tree().source().text().equals(source.text()))
+        .orElseGet(() -> LibraryCompiler.compile(id(head.path()), source, library.shared(), library.text()));
+    return head.isIntact() ? tree : ChangedOutside.mark(tree);
   }
 
   /** A tree's text as somebody has it on the screen, against the library as saved. */
   public CompiledTree compile(DocumentPath path, String text) {
-    return LibraryCompiler.compile(id(path), new Source(path.text(), text), current().shared(), current().text());
+    var library = current();
+    return LibraryCompiler.compile(id(path), new Source(path.text(), text), library.shared(), library.text());
   }
 
   /** What is wrong with any text as somebody has it on the screen. */
@@ -153,9 +215,10 @@ public class CompiledLibrary {
     if (path.isTree()) {
       return compile(path, text).found();
     }
-    var texts = new TreeMap<>(current().text().texts());
+    var library = current().text();
+    var texts = new TreeMap<>(library.texts());
     texts.put(path.text(), new Source(path.text(), text));
-    return foundIn(path, LibraryCompiler.compile(new LibraryText(texts, current().text().pictures(), List.of())));
+    return foundIn(path, LibraryCompiler.compile(new LibraryText(texts, library.pictures(), List.of())));
   }
 
   /** What is wrong with a text as saved. */

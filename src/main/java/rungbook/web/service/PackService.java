@@ -11,55 +11,48 @@ import rungbook.library.Library;
 import rungbook.pack.Pack;
 import rungbook.pack.page.Edition;
 import rungbook.pack.page.PackInput;
-import rungbook.store.document.Revision;
+import rungbook.store.document.DocumentPath;
 import rungbook.tree.Target;
 
-/** The packs of the current library; a pack is made again only when its tree changes. */
+/** The packs of a library; a pack is made again only when its tree changes. */
 @ApplicationScoped
 public class PackService {
-  private final CompiledLibrary library;
   private final PerTree<Pack> made = new PerTree<>();
-
-  PackService(CompiledLibrary library) {
-    this.library = library;
-  }
 
   /**
    * A pack as its tree's page offers it.
    *
+   * @param revision of the tree; 0 when that is not known
    * @param digest the start of it in groups, as people compare it
    * @param others the trees whose packs its links lead to
    */
-  public record Offer(String digest, List<TreeEntry> others) {}
+  public record Offer(int revision, String digest, List<TreeEntry> others) {}
 
-  /** @param tree a sound one */
-  public Pack of(CompiledTree tree) {
-    return pack(tree, library.current(), revisions());
+  /** @param tree a sound one of the library */
+  public Pack of(CompiledTree tree, CheckedLibrary library) {
+    return pack(tree, library.library(), library.revisions());
   }
 
   /** Every tree without errors. */
-  public List<Pack> all() {
-    var current = library.current();
-    var revisions = revisions();
-    return current.trees().stream().filter(CompiledTree::isSound).map(tree -> pack(tree, current, revisions)).toList();
+  public List<Pack> all(CheckedLibrary library) {
+    var revisions = library.revisions();
+    return library.library().trees().stream().filter(CompiledTree::isSound)
+        .map(tree -> pack(tree, library.library(), revisions)).toList();
   }
 
-  /** Empty for a tree with errors. */
-  public Optional<Offer> offer(CompiledTree tree) {
-    return tree.isSound() ? Optional.of(new Offer(of(tree).shortDigest(), others(tree))) : Optional.empty();
+  /** Empty for a tree with errors, and for one that the library does not have. */
+  public Optional<Offer> offer(DocumentPath path, CheckedLibrary library) {
+    return library.tree(path).filter(CompiledTree::isSound)
+        .map(tree -> new Offer(library.revision(path), of(tree, library).shortDigest(), others(tree, library)));
   }
 
-  private List<TreeEntry> others(CompiledTree tree) {
+  private List<TreeEntry> others(CompiledTree tree, CheckedLibrary library) {
     var ids = tree.tree().steps().stream().flatMap(step -> step.ways().stream())
         .flatMap(way -> way.target() instanceof Target.ToTree other ? Stream.of(other.tree()) : Stream.empty())
         .collect(Collectors.toSet());
-    return library.current().trees().stream()
+    return library.library().trees().stream()
         .filter(other -> ids.contains(other.tree().id()) && !other.path().equals(tree.path())).map(TreeEntry::of)
         .toList();
-  }
-
-  private Map<String, Integer> revisions() {
-    return library.heads().stream().collect(Collectors.toMap(head -> head.path().text(), Revision::number));
   }
 
   private Pack pack(CompiledTree tree, Library library, Map<String, Integer> revisions) {

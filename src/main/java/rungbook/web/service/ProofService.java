@@ -87,8 +87,7 @@ public class ProofService {
   }
 
   /** Proves a tree as saved, once for as long as nothing in the library changes and for all who ask meanwhile. */
-  public Proving.Result saved(CompiledTree tree, Asker asker) {
-    var now = library.get();
+  public Proving.Result saved(CompiledTree tree, Library now, Asker asker) {
     var known = known(tree.path(), now);
     if (known.isPresent()) {
       return known.get();

@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.quarkus.test.junit.QuarkusTest;
+import jakarta.inject.Inject;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -18,10 +19,14 @@ import java.util.zip.ZipInputStream;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import rungbook.pack.Verify;
+import rungbook.web.service.CompiledLibrary;
 
 @Tag("server")
 @QuarkusTest
 class PacksApiTest {
+  @Inject
+  CompiledLibrary library;
+
   @Test
   void aTreesPackVerifiesAndHasTheNameThatOtherPacksLinkTo() {
     var pack = given().get("/api/packs/trees/no-cooling-blower-runs.md").then().statusCode(200)
@@ -65,6 +70,7 @@ class PacksApiTest {
         .body(Map.of("basedOn", caution.getInt("entry.revision"), "text",
             caution.getString("text") + "\nNewly said here.\n", "author", "Tobin"))
         .put("/api/documents/shared/cautions/before-you-start.md").then().statusCode(200);
+    library.newest();
     var after = given().get("/api/packs/trees/no-cooling-blower-runs.md").then().statusCode(200).extract().asString();
     assertTrue(
         after.contains("Newly said here.") && !new String(before, StandardCharsets.UTF_8).contains("Newly said here."));

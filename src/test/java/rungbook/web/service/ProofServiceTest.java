@@ -82,7 +82,7 @@ class ProofServiceTest {
   void aSavedTreeAndADraftAreProvedBesideEachOther() throws Exception {
     var slow = ask(() -> service.draft(SLOW, asker("ann")));
     assertTrue(begun.await(10, TimeUnit.SECONDS));
-    assertFalse(service.saved(QUICK, asker("bob")).problems().isEmpty());
+    assertFalse(service.saved(QUICK, LIBRARY, asker("bob")).problems().isEmpty());
     assertFalse(slow.isDone());
   }
 
@@ -123,9 +123,9 @@ class ProofServiceTest {
   @Test
   void aSavedTreeIsProvedOnceForAllWhoAskAndGoesOnWhileOneOfThemWaits() throws Exception {
     var gone = new Gone();
-    var first = ask(() -> service.saved(SLOW, new Asker("ann", gone.actions::add)));
+    var first = ask(() -> service.saved(SLOW, LIBRARY, new Asker("ann", gone.actions::add)));
     assertTrue(begun.await(10, TimeUnit.SECONDS));
-    var second = ask(() -> service.saved(SLOW, new Asker("bob", gone.actions::add)));
+    var second = ask(() -> service.saved(SLOW, LIBRARY, new Asker("bob", gone.actions::add)));
     for (int i = 0; i < 500 && gone.actions.size() < 2; i++) {
       Thread.sleep(10);
     }
@@ -139,14 +139,14 @@ class ProofServiceTest {
 
   @Test
   void aSavedTreeIsProvedOnceWhileNothingChanges() {
-    assertSame(service.saved(QUICK, asker("ann")), service.saved(QUICK, asker("bob")));
+    assertSame(service.saved(QUICK, LIBRARY, asker("ann")), service.saved(QUICK, LIBRARY, asker("bob")));
     assertEquals(1, proofs.get());
   }
 
   @Test
   void aProofThatRunsTooLongIsStoppedAndTheAnswerNamesTheSettingThatAllowsMore() {
     service = service(new ProofSettings(1, 1, Duration.ofSeconds(1), Duration.ofSeconds(1), Duration.ofSeconds(60)));
-    var late = assertThrows(ProblemException.class, () -> service.saved(SLOW, asker("ann")));
+    var late = assertThrows(ProblemException.class, () -> service.saved(SLOW, LIBRARY, asker("ann")));
     assertEquals("the proof was stopped after 1 seconds", late.getMessage());
     assertTrue(late.report().hint().contains("rungbook.proof.saved-seconds"), late.report().hint());
     var draft = assertThrows(ProblemException.class, () -> service.draft(SLOW, asker("ann")));
@@ -156,10 +156,10 @@ class ProofServiceTest {
   @Test
   void whoAsksForASavedTreeAndGetsNoAnswerInTimeMayAskAgainWhileItGoesOn() throws Exception {
     service = service(new ProofSettings(1, 1, Duration.ofMinutes(5), Duration.ofMinutes(5), Duration.ofMillis(200)));
-    var late = assertThrows(ProblemException.class, () -> service.saved(SLOW, asker("ann")));
+    var late = assertThrows(ProblemException.class, () -> service.saved(SLOW, LIBRARY, asker("ann")));
     assertTrue(late.report().hint().startsWith("ask again"), late.report().hint());
     assertEquals(1, service.load());
-    assertThrows(ProblemException.class, () -> service.saved(SLOW, asker("bob")));
+    assertThrows(ProblemException.class, () -> service.saved(SLOW, LIBRARY, asker("bob")));
     assertEquals(1, proofs.get());
   }
 
@@ -168,7 +168,7 @@ class ProofServiceTest {
     service = new ProofService(() -> LIBRARY, (tree, library) -> {
       throw new CancellationException("given up");
     }, SETTINGS);
-    var stopped = assertThrows(ProblemException.class, () -> service.saved(QUICK, asker("ann")));
+    var stopped = assertThrows(ProblemException.class, () -> service.saved(QUICK, LIBRARY, asker("ann")));
     assertEquals("the proof was stopped with it", stopped.getMessage());
   }
 
@@ -180,12 +180,13 @@ class ProofServiceTest {
     var large = LibraryCompiler.compile("large", new Source("trees/large.md", LargeTree.TEXT), shared, text);
     var small = LibraryCompiler.trees(text, shared, "contactor-buzzes-control-voltage-low"::equals).findFirst()
         .orElseThrow();
-    service = new ProofService(() -> new Library(text, shared, List.of(), ProblemList.of(List.of())),
+    var library = new Library(text, shared, List.of(), ProblemList.of(List.of()));
+    service = new ProofService(() -> library,
         ProofService.provenBy(new Prover(Samples.USUAL)), SETTINGS);
     var gone = new Gone();
     var slow = ask(() -> service.draft(large, new Asker("ann", gone.actions::add)));
     Thread.sleep(1_500);
-    assertTrue(service.saved(small, asker("bob")).proved().isPresent());
+    assertTrue(service.saved(small, library, asker("bob")).proved().isPresent());
     assertFalse(slow.isDone(), () -> slow.join().toString());
     var from = System.nanoTime();
     gone.now();
