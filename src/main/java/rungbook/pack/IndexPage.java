@@ -10,17 +10,16 @@ import rungbook.pack.page.Html;
 import rungbook.pack.page.PageForm;
 import rungbook.pack.page.TitleBlock;
 import rungbook.text.English;
+import rungbook.text.InlineCode;
 import rungbook.text.SearchEntry;
 import rungbook.text.SearchWord;
 
 /** The page that lists a folder's packs: a plain list, which its script searches. */
 public final class IndexPage {
 
-  /** What the list may do besides: keep a copy of the folder on the phone. */
-
   private IndexPage() {}
 
-  static byte[] of(List<Pack> packs) {
+  static byte[] of(List<Pack> packs, List<LeftOut> leftOut) {
     Html html = new Html();
     Frame.head(html, "Rungbook library", Assets.PACK_STYLE, Assets.INDEX_SCRIPT, Frame.INDEX_POLICY);
     html.open("body", "data-file", FileNames.INDEX).line();
@@ -28,10 +27,31 @@ public final class IndexPage {
     html.open("main").open("div", "class", "index");
     html.open("ul", "class", "ways trees").line();
     packs.forEach(pack -> entry(html, pack));
-    html.close("ul").close("div").close("main").line();
+    html.close("ul").line();
+    if (!leftOut.isEmpty()) {
+      leftOut(html, leftOut);
+    }
+    html.close("div").close("main").line();
     Frame.foot(html, Assets.INDEX_SCRIPT);
     PageForm blank = PageForm.of(html.toString().getBytes(StandardCharsets.UTF_8)).orElseThrow();
     return blank.with(blank.computed());
+  }
+
+  private static void leftOut(Html html, List<LeftOut> trees) {
+    html.element("h2", "Left out").element("p", "These trees of the library have errors, so they have no pack:");
+    html.open("ul");
+    for (LeftOut tree : trees) {
+      html.open("li").element("b", tree.title()).text(" (").element("code", tree.path()).text("): ");
+      InlineCode.parts(tree.why()).forEach(part -> {
+        if (part.code()) {
+          html.element("code", part.text());
+        } else {
+          html.text(part.text());
+        }
+      });
+      html.close("li").line();
+    }
+    html.close("ul").line();
   }
 
   private static void entry(Html html, Pack pack) {

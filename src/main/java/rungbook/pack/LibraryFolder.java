@@ -36,11 +36,16 @@ public final class LibraryFolder {
 
   private LibraryFolder() {}
 
-  /** The packs under their lasting names, {@code index.html}, and {@code sw.js} with its manifest. */
+  /** The folder of a library in which every tree has a pack. */
   public static List<PackFile> of(List<Pack> packs) {
+    return of(packs, List.of());
+  }
+
+  /** The packs under their lasting names, {@code index.html}, and {@code sw.js} with its manifest. The index names what is left out. */
+  public static List<PackFile> of(List<Pack> packs, List<LeftOut> leftOut) {
     List<Pack> sorted = packs.stream().sorted(Comparator.comparing(Pack::tree)).toList();
     var files = new ArrayList<>(sorted.stream().map(Pack::inFolder).toList());
-    files.add(new PackFile(FileNames.INDEX, IndexPage.of(sorted)));
+    files.add(new PackFile(FileNames.INDEX, IndexPage.of(sorted, leftOut)));
     files.add(PackFile.text("manifest.webmanifest", MANIFEST));
     files.add(PackFile.text("sw.js", worker(files, sorted)));
     return List.copyOf(files);

@@ -11,6 +11,7 @@ import java.io.ByteArrayOutputStream;
 import java.util.List;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.eclipse.microprofile.openapi.annotations.tags.Tag;
+import rungbook.pack.LeftOut;
 import rungbook.pack.LibraryFolder;
 import rungbook.pack.Pack;
 import rungbook.pack.PackFile;
@@ -27,10 +28,14 @@ import rungbook.web.service.Requests;
 class PacksApi {
   private final CompiledLibrary library;
   private final PackService packs;
-  private volatile Zipped zipped = new Zipped(List.of(), zipOf(LibraryFolder.of(List.of())));
+  private volatile Zipped zipped = new Zipped(List.of(), List.of(), zipOf(LibraryFolder.of(List.of())));
 
   // the digests say all that is in the packs, so the same digests are the same zip
-  private record Zipped(List<String> digests, byte[] zip) {}
+  private record Zipped(List<String> digests, List<LeftOut> leftOut, byte[] zip) {
+    boolean isOf(List<String> digests, List<LeftOut> leftOut) {
+      return this.digests.equals(digests) && this.leftOut.equals(leftOut);
+    }
+  }
 
   PacksApi(CompiledLibrary library, PackService packs) {
     this.library = library;
@@ -59,16 +64,17 @@ class PacksApi {
 
   @GET
   @Produces("application/zip")
-  @Operation(summary = "Every pack and an index, as a zip", description = "Trees with errors are left out")
+  @Operation(summary = "Every pack and an index, as a zip", description = "Trees with errors are left out; the index names them and says why")
   public Response packs() {
-    return download(new PackFile("packs.zip", zip(packs.all(library.checked()))), "application/zip");
+    var checked = library.checked();
+    return download(new PackFile("packs.zip", zip(packs.all(checked), packs.leftOut(checked))), "application/zip");
   }
 
-  private byte[] zip(List<Pack> all) {
+  private byte[] zip(List<Pack> all, List<LeftOut> leftOut) {
     var digests = all.stream().map(Pack::digest).toList();
     var known = zipped;
-    if (!known.digests().equals(digests)) {
-      known = new Zipped(digests, zipOf(LibraryFolder.of(all)));
+    if (!known.isOf(digests, leftOut)) {
+      known = new Zipped(digests, leftOut, zipOf(LibraryFolder.of(all, leftOut)));
       zipped = known;
     }
     return known.zip();

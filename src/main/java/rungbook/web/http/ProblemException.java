@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import rungbook.store.document.ImportBatch;
 import rungbook.store.document.Refused;
+import rungbook.text.InlineCode;
 
 /** A request that cannot be done: what is wrong, how to put it right, and the HTTP status that says so to programs. */
 public final class ProblemException extends RuntimeException {

@@ -15,7 +15,7 @@ import rungbook.source.Wording;
 import rungbook.store.Store;
 import rungbook.text.UrlPath;
 import rungbook.web.http.Asker;
-import rungbook.web.http.InlineCode;
+import rungbook.text.InlineCode;
 import rungbook.web.http.ProblemException;
 import rungbook.web.service.CheckedLibrary;
 import rungbook.web.service.CompiledLibrary;

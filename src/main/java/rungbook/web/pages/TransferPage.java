@@ -15,25 +15,44 @@ import java.util.Locale;
 import org.jboss.resteasy.reactive.RestForm;
 import org.jboss.resteasy.reactive.multipart.FileUpload;
 import org.jspecify.annotations.Nullable;
+import rungbook.pack.LeftOut;
 import rungbook.store.document.ImportBatch;
 import rungbook.store.document.LibraryArchive;
 import rungbook.store.document.Save;
+import rungbook.text.InlineCode;
+import rungbook.text.UrlPath;
 import rungbook.web.http.AuthorCookie;
 import rungbook.web.http.ProblemException;
+import rungbook.web.service.CheckedLibrary;
+import rungbook.web.service.CompiledLibrary;
 import rungbook.web.service.Importer;
+import rungbook.web.service.PackService;
 
 /** Imports a folder or zip of Markdown, and exports the library. */
 @Path("/transfer")
 @Produces(MediaType.TEXT_HTML)
 class TransferPage {
   private final Importer importer;
+  private final CompiledLibrary library;
+  private final PackService packs;
 
-  TransferPage(Importer importer) {
+  TransferPage(Importer importer, CompiledLibrary library, PackService packs) {
     this.importer = importer;
+    this.library = library;
+    this.packs = packs;
   }
 
-  /** @param done what an import did; null before one */
-  record View(String author, Importer.@Nullable Report done) {}
+  /**
+   * @param done what an import did; null before one
+   * @param leftOut the trees that have no pack
+   */
+  record View(String author, Importer.@Nullable Report done, CheckedLibrary checked, List<Unpacked> leftOut) {}
+
+  record Unpacked(String href, String title, List<InlineCode.Part> why) {
+    static Unpacked of(LeftOut tree) {
+      return new Unpacked("/tree/" + UrlPath.of(tree.path()), tree.title(), InlineCode.parts(tree.why()));
+    }
+  }
 
   @CheckedTemplate(basePath = "")
   static final class Templates {
@@ -44,7 +63,7 @@ class TransferPage {
 
   @GET
   public TemplateInstance show(@CookieParam(AuthorCookie.NAME) @DefaultValue("") String author) {
-    return Templates.transfer(new View(AuthorCookie.name(author), null));
+    return Templates.transfer(view(AuthorCookie.name(author), null));
   }
 
   @POST
@@ -54,7 +73,12 @@ class TransferPage {
     if (chosen.isEmpty()) {
       throw ProblemException.badRequest("no file was chosen", "choose a zip, Markdown files, or a folder");
     }
-    return Templates.transfer(new View(name, importer.bring(read(chosen), name)));
+    return Templates.transfer(view(name, importer.bring(read(chosen), name)));
+  }
+
+  private View view(String author, Importer.@Nullable Report done) {
+    var checked = library.checked();
+    return new View(author, done, checked, packs.leftOut(checked).stream().map(Unpacked::of).toList());
   }
 
   private static ImportBatch read(List<FileUpload> chosen) throws IOException {

@@ -8,7 +8,11 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import rungbook.library.CompiledTree;
 import rungbook.library.Library;
+import rungbook.pack.LeftOut;
 import rungbook.pack.Pack;
+import rungbook.source.Severity;
+import rungbook.source.Wording;
+import rungbook.text.English;
 import rungbook.pack.page.Edition;
 import rungbook.pack.page.PackInput;
 import rungbook.store.document.DocumentPath;
@@ -38,6 +42,23 @@ public class PackService {
     var revisions = library.revisions();
     return library.library().trees().stream().filter(CompiledTree::isSound)
         .map(tree -> pack(tree, library.library(), revisions)).toList();
+  }
+
+  /** Every tree with errors, and the first of them. */
+  public List<LeftOut> leftOut(CheckedLibrary library) {
+    return library.library().trees().stream().filter(tree -> !tree.isSound())
+        .map(tree -> new LeftOut(tree.path(), TreeEntry.title(tree), why(tree))).toList();
+  }
+
+  private static String why(CompiledTree tree) {
+    var errors = tree.problems().stream().filter(problem -> Wording.of(problem).severity() == Severity.ERROR).toList();
+    if (errors.isEmpty()) {
+      return "one of its ways on leads nowhere";
+    }
+    var first = errors.get(0);
+    var more = errors.size() == 1 ? "" : "; " + English.counted(errors.size() - 1, "more error");
+    var file = first.source().name().equals(tree.path()) ? "" : "`" + first.source().name() + "`, ";
+    return file + "line " + first.place().line() + ": " + Wording.of(first).sentence(first) + more;
   }
 
   /** Empty for a tree with errors, and for one that the library does not have. */

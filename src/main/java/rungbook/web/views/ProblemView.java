@@ -7,7 +7,7 @@ import rungbook.source.Problem;
 import rungbook.source.Witness;
 import rungbook.source.Wording;
 import rungbook.text.UrlPath;
-import rungbook.web.http.InlineCode;
+import rungbook.text.InlineCode;
 
 /**
  * A problem as pages and programs show it.

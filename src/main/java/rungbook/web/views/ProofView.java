@@ -1,7 +1,7 @@
 package rungbook.web.views;
 
 import java.util.List;
-import rungbook.web.http.InlineCode;
+import rungbook.text.InlineCode;
 
 /**
  * A proof as a page shows it. Widths of bars are in percent.

@@ -13,7 +13,7 @@ import rungbook.proof.report.Bounds;
 import rungbook.proof.report.Proof;
 import rungbook.text.UrlPath;
 import rungbook.tree.Step;
-import rungbook.web.http.InlineCode;
+import rungbook.text.InlineCode;
 
 /** Puts a proof into words, bars and pictures. */
 public final class ProofViews {

@@ -13,6 +13,7 @@ import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.HashSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.zip.ZipInputStream;
@@ -58,6 +59,30 @@ class PacksApiTest {
         .put("/api/documents/trees/packs-half.md").then().statusCode(200);
     given().get("/api/packs/trees/packs-half.md").then().statusCode(409).body("detail", containsString("has errors"));
     given().get("/api/packs/shared/cautions/gas.md").then().statusCode(404);
+  }
+
+  @Test
+  void aTreeThatIsLeftOutOfTheZipIsNamedWithTheReason() throws IOException {
+    var text = "---\ntitle: Left behind\ncomplaint: x\n---\n\n## A\n\n```check\nlook: light\n```\n\n- yes: [B](#b)\n";
+    given().contentType("application/json").body(Map.of("basedOn", 0, "text", text, "author", "Tobin"))
+        .put("/api/documents/trees/packs-left-behind.md").then().statusCode(200);
+    library.newest();
+    var index = index(given().get("/api/packs").then().statusCode(200).extract().asByteArray());
+    for (var page : List.of(index, given().accept("text/html").get("/transfer").then().extract().asString())) {
+      assertTrue(page.contains("Left behind") && page.contains("line 12: no step is called <code>b</code>"), page);
+    }
+    assertInstanceOf(Verify.Verdict.Intact.class, Verify.of(index.getBytes(StandardCharsets.UTF_8)));
+  }
+
+  private static String index(byte[] zip) throws IOException {
+    try (var in = new ZipInputStream(new ByteArrayInputStream(zip))) {
+      for (var entry = in.getNextEntry(); entry != null; entry = in.getNextEntry()) {
+        if (entry.getName().equals("index.html")) {
+          return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        }
+      }
+    }
+    return "";
   }
 
   @Test

@@ -1,4 +1,4 @@
-package rungbook.web.http;
+package rungbook.text;
 
 import java.util.ArrayList;
 import java.util.List;
