@@ -105,6 +105,21 @@ class ProblemAnswersTest {
     assertTrue(answer.contains("X-Content-Type-Options: nosniff"), answer);
   }
 
+  /** The framework refuses these before any code of the program runs, as docs/server.md says. */
+  @ParameterizedTest
+  @ValueSource(strings = {"GET /%zz HTTP/1.1\r\nHost: 127.0.0.1", "GET /?q=50% HTTP/1.1\r\nHost: 127.0.0.1",
+      "GET /a|b HTTP/1.1\r\nHost: 127.0.0.1", "GET /a\u0001b HTTP/1.1\r\nHost: 127.0.0.1",
+      "G\u0001T / HTTP/1.1\r\nHost: 127.0.0.1", "GET / HTTP/1.1\r\nHost: 127.0.\u00010.1",
+      "GET / HTTP/1.1\r\nHost: a\u0000b", "GET / HTTP/1.1\r\nHost: 127.0.0.1\r\nX y: 1",
+      "POST /api/check HTTP/1.1\r\nHost: 127.0.0.1\r\nContent-Length: abc",
+      "POST /api/check HTTP/1.1\r\nHost: 127.0.0.1\r\nContent-Length: 1\r\nContent-Length: 2"})
+  void whatIsNoRequestIsRefusedWithAStatusAlone(String head) throws IOException {
+    var answer = RawHttp.send(address.getPort(), head + "\r\nConnection: close\r\n\r\n");
+    assertTrue(answer.matches("(?s)HTTP/1\\.[01] 400 Bad Request\r\n.*"), answer);
+    assertTrue(answer.endsWith("\r\n\r\n"), "it has words now, and docs/server.md says it has none: " + answer);
+    given().get("/help").then().statusCode(200);
+  }
+
   @Test
   void aClientsFaultLeavesNoTraceInTheLog() throws IOException {
     var traces = new ArrayList<String>();
