@@ -23,6 +23,7 @@ import org.h2.store.fs.FilePathWrapper;
  * since, a power cut keeps any part, in any order, as a disk and an operating system may.
  */
 public final class SimulatedDisk extends FilePathWrapper {
+  private static volatile long capacityBytes = Long.MAX_VALUE;
   private static final Map<String, Image> IMAGES = new ConcurrentHashMap<>();
 
   @Override
@@ -45,6 +46,11 @@ public final class SimulatedDisk extends FilePathWrapper {
   /** How often a file was forced since the program began. */
   static int syncs(Path file) {
     return image(file).syncs.get();
+  }
+
+  /** From now on a file that would grow larger than this cannot be written. */
+  static void limit(long bytes) {
+    capacityBytes = bytes;
   }
 
   /** Writes what a power cut at this moment would leave of a file. */
@@ -103,6 +109,9 @@ public final class SimulatedDisk extends FilePathWrapper {
 
     @Override
     public synchronized int write(ByteBuffer source, long at) throws IOException {
+      if (at + source.remaining() > capacityBytes) {
+        throw new IOException("No space left on device");
+      }
       var bytes = new byte[source.remaining()];
       source.duplicate().get(bytes);
       image.add(new Write(at, bytes));

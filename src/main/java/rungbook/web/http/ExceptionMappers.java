@@ -60,14 +60,14 @@ class ExceptionMappers {
 
   @ServerExceptionMapper
   Response ownMistake(Throwable unforeseen, ContainerRequestContext request) {
+    if (DiskFull.isReason(unforeseen)) {
+      LOG.error("the disk that holds the library is full");
+      return answer(ProblemException.diskFull().report(), request).build();
+    }
     if (isUnreadForm(unforeseen)) {
       return answer(ProblemException.badRequest("the form cannot be read: " + unforeseen.getMessage(),
           "send it whole; an import takes at most " + StoreLimits.FILES_COUNT + " files, so send more as a zip")
           .report(), request).build();
-    }
-    if (DiskFull.isReason(unforeseen)) {
-      LOG.error("the disk that holds the library is full");
-      return answer(ProblemException.diskFull().report(), request).build();
     }
     LOG.error("failed at " + request.getUriInfo().getPath(), unforeseen);
     return answer(Failures.ownMistake(SAFE.contains(request.getMethod())), request).build();
