@@ -34,6 +34,7 @@ class Starter {
   }
 
   void begin(@Observes StartupEvent start) throws IOException {
+    store.keptIn(DatabaseFile.in(data.folder()));
     data.requireAsManyAsHeld(store.countRevisions());
     store.bringUpToDate();
     if (store.isEmpty()) {

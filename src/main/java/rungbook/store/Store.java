@@ -31,6 +31,7 @@ public class Store {
   private final AtomicLong changes = new AtomicLong();
   private final List<Runnable> listeners = new CopyOnWriteArrayList<>();
   private final GroupSync disk;
+  private volatile Optional<DatabaseFile> file = Optional.empty();
 
   Store(DataSource database) {
     disk = new GroupSync(() -> sync(database), DiskFull::isReason);
@@ -53,6 +54,11 @@ public class Store {
   /** @param listener runs after every save, on the thread that saved; must be quick */
   public void whenChanged(Runnable listener) {
     listeners.add(listener);
+  }
+
+  /** @param file what the database has open; no save is answered when it is not in its place */
+  void keptIn(Optional<DatabaseFile> file) {
+    this.file = file;
   }
 
   void tellListeners() {
@@ -106,14 +112,20 @@ public class Store {
   }
 
   private List<Outcome> durably(Callable<List<Outcome>> work) {
+    file.ifPresent(DatabaseFile::requireInPlace);
     try {
       var outcomes = race.run(work);
-      disk.await();
+      awaitDisk();
       return outcomes;
     } finally {
       changes.incrementAndGet();
       tellListeners();
     }
+  }
+
+  private void awaitDisk() {
+    disk.await();
+    file.ifPresent(DatabaseFile::requireInPlace);
   }
 
   /** The newest revision of every document that is there, in the order of their paths. */
@@ -189,14 +201,14 @@ public class Store {
   public boolean discardDraft(DocumentPath path, long draftId) {
     var deleted = QuarkusTransaction.requiringNew()
         .call(() -> DraftRow.delete("path = ?1 and id = ?2", path.text(), draftId));
-    disk.await();
+    awaitDisk();
     return deleted > 0;
   }
 
   /** Deletes a draft for good; does nothing when there is none. */
   public void discardDraft(long draftId) {
     QuarkusTransaction.requiringNew().run(() -> DraftRow.deleteById(draftId));
-    disk.await();
+    awaitDisk();
   }
 
   long countRevisions() {

@@ -6,6 +6,9 @@ import io.quarkus.runtime.StartupEvent;
 import io.quarkus.test.junit.callback.QuarkusTestBeforeClassCallback;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.eclipse.microprofile.config.ConfigProvider;
 import rungbook.web.service.CompiledLibrary;
 
 /**
@@ -21,6 +24,7 @@ public final class FreshLibrary implements QuarkusTestBeforeClassCallback {
       DocumentRow.deleteAll();
     });
     try {
+      Files.deleteIfExists(ConfigProvider.getConfig().getValue("rungbook.data", Path.class).resolve(DataFolder.MARKER));
       Arc.container().instance(Starter.class).get().begin(new StartupEvent());
     } catch (IOException failed) {
       throw new UncheckedIOException(failed);

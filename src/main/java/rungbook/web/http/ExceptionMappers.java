@@ -11,6 +11,7 @@ import java.util.Set;
 import org.jboss.logging.Logger;
 import org.jboss.resteasy.reactive.server.ServerExceptionMapper;
 import org.jboss.resteasy.reactive.server.handlers.FormBodyHandler;
+import rungbook.store.DatabaseFile;
 import rungbook.store.DiskFull;
 import rungbook.store.document.Refused;
 import rungbook.store.document.StoreLimits;
@@ -34,6 +35,12 @@ class ExceptionMappers {
   @ServerExceptionMapper
   Response refused(Refused refused, ContainerRequestContext request) {
     return answer(ProblemException.of(refused).report(), request).build();
+  }
+
+  @ServerExceptionMapper
+  Response fileGone(DatabaseFile.Gone gone, ContainerRequestContext request) {
+    LOG.error(gone.getMessage());
+    return answer(ProblemException.fileGone(String.valueOf(gone.getMessage())).report(), request).build();
   }
 
   // the framework throws it, with a cause, also for a number or a date in the address that cannot be read

@@ -59,6 +59,12 @@ public final class ProblemException extends RuntimeException {
         "make room on that disk, then save again; what was saved before is safe");
   }
 
+  static ProblemException fileGone(String says) {
+    return of(503, "The library's file is gone", says + ", so this change is not kept",
+        "put the file back; or download the library as a zip at /transfer while the server still runs, "
+            + "stop the server, put a backup of the whole data folder in place, start again and import the zip");
+  }
+
   public static ProblemException notFound(String detail, String hint) {
     return of(404, "Not in the library", detail, hint);
   }
