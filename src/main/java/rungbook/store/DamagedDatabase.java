@@ -2,21 +2,27 @@ package rungbook.store;
 
 import java.nio.file.Path;
 import java.sql.SQLException;
-import java.util.Set;
-import org.h2.mvstore.MVStoreException;
 import rungbook.store.document.Refused;
 
 /** Tells whether a library's database is damaged, and how to get the library back. */
 public final class DamagedDatabase {
-  // H2's ErrorCode: FILE_CORRUPTED_1, FILE_VERSION_ERROR_1, GENERAL_ERROR_1 (an inconsistency that H2 met), from its
-  // documentation
-  private static final Set<Integer> CORRUPTED = Set.of(90030, 90048, 50000);
+  private static final String DATABASE = "org.h2.";
+  /** The code of what the pool of connections reports itself, such as that it waited too long. */
+  private static final int NOT_THE_DATABASES = 0;
 
   private DamagedDatabase() {}
 
+  /**
+   * Whether a start failed in the database. A start sends only statements of its own, which work on a sound library, so
+   * even an error of syntax comes from what the file says. Asked after {@link DatabaseLock} and {@link DiskFull}.
+   */
   public static boolean isReason(Throwable failure) {
-    return failure instanceof MVStoreException
-        || (failure instanceof SQLException sql && CORRUPTED.contains(sql.getErrorCode()));
+    return failure instanceof SQLException sql ? sql.getErrorCode() != NOT_THE_DATABASES : isThrownByIt(failure);
+  }
+
+  private static boolean isThrownByIt(Throwable failure) {
+    var trace = failure.getStackTrace();
+    return !(failure instanceof Error) && trace.length > 0 && trace[0].getClassName().startsWith(DATABASE);
   }
 
   static Refused refused(Path folder, String how) {

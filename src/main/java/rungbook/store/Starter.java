@@ -37,6 +37,8 @@ class Starter {
     store.keptIn(DatabaseFile.in(data.folder()));
     data.requireAsManyAsHeld(store.countRevisions());
     store.bringUpToDate();
+    store.broken().forEach((path, revision) -> LOG.errorf(
+        "revision %d of `%s` is damaged: it is not what was saved; %s", revision, path, DamagedDatabase.cure()));
     if (store.isEmpty()) {
       var incoming = folder.isPresent() ? LibraryArchive.ofFolder(folder.get()) : insideProgram();
       incoming.refused().forEach(r -> LOG.warnf("not loaded: %s %s; %s", r.name(), r.says(), r.hint()));

@@ -9,6 +9,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.atomic.AtomicLong;
@@ -177,6 +178,14 @@ public class Store {
         return head(path).filter(head -> head.number() >= chain.number()).map(missing -> chain.number());
       }
     }
+  }
+
+  /** The first broken revision of each document that has one. */
+  Map<DocumentPath, Integer> broken() {
+    var broken = new TreeMap<DocumentPath, Integer>();
+    headNumbers().keySet().stream().map(DocumentPath::new)
+        .forEach(path -> firstBroken(path).ifPresent(number -> broken.put(path, number)));
+    return broken;
   }
 
   private List<Revision> between(DocumentPath path, int from, int end) {

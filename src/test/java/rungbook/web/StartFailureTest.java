@@ -18,6 +18,8 @@ class StartFailureTest {
     assertTrue(reason(new SQLException("x", "90020", 90020)).startsWith("another Rungbook"));
     assertTrue(
         reason(new SQLException("x", "90030", 90030)).startsWith("the library's database is damaged: x; keep a copy"));
+    assertTrue(reason(new SQLException("syntax", "42001", 42001)).startsWith("the library's database is damaged"));
+    assertEquals("SQLException: waited too long", reason(new SQLException("waited too long")));
     assertTrue(
         reason(new IOException("No space left on device")).startsWith("the disk that holds the library is full"));
   }
