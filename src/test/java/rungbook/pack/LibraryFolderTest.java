@@ -39,9 +39,9 @@ class LibraryFolderTest {
     var half = new LeftOut("trees/half.md", "Half <done>", "line 12: no step is called `b`");
     var withIt = LibraryFolder.of(packs, List.of(half));
     var index = withIt.stream().filter(file -> file.name().equals("index.html")).findFirst().orElseThrow();
-    assertTrue(index.text().contains("<b>Half &lt;done&gt;</b> (<code>trees/half.md</code>): "
-        + "line 12: no step is called <code>b</code>"), index.text());
-    assertTrue(!file("index.html").text().contains("Left out"));
+    assertTrue(Samples.text(index).contains("<b>Half &lt;done&gt;</b> (<code>trees/half.md</code>): "
+        + "line 12: no step is called <code>b</code>"), Samples.text(index));
+    assertTrue(!Samples.text(file("index.html")).contains("Left out"));
     assertInstanceOf(Verify.Verdict.Intact.class, Verify.of(index.bytes()));
   }
 
