@@ -19,6 +19,7 @@ import org.eclipse.elk.graph.ElkEdge;
 import org.eclipse.elk.graph.ElkEdgeSection;
 import org.eclipse.elk.graph.ElkNode;
 import org.eclipse.elk.graph.util.ElkGraphUtil;
+import rungbook.text.Lettering;
 
 /** A diagram with coordinates in pixels from the top left. */
 record DiagramLayout(Diagram diagram, double width, double height, List<Box> boxes, List<Run> runs) {

@@ -98,14 +98,6 @@ class DrawingTest {
     assertEquals(0, xml(Drawing.of(new Diagram("t", List.of(), List.of()))).getElementsByTagName("a").getLength());
   }
 
-  @Test
-  void longWordsAreBrokenAndLongTextsShortened() {
-    var lines = Lettering.wrap("a ".repeat(5) + "W".repeat(100), 15, 100, 3);
-    assertEquals(3, lines.size());
-    assertTrue(lines.get(2).endsWith("…"));
-    assertTrue(lines.stream().allMatch(line -> Lettering.width(line, 15) <= 100));
-  }
-
   private static boolean overlap(DiagramLayout.Box a, DiagramLayout.Box b) {
     return a.x() < b.x() + b.width() && b.x() < a.x() + a.width() && a.y() < b.y() + b.height()
         && b.y() < a.y() + a.height();

@@ -1,10 +1,10 @@
-package rungbook.map;
+package rungbook.text;
 
 import java.util.ArrayList;
 import java.util.List;
 
 /** Measures text without a font: the server has none, and a text must have the same size everywhere. */
-final class Lettering {
+public final class Lettering {
   // widths of common sans-serif faces in thousandths of the letter height, rounded up
   private static final int NARROW = 330;
   private static final int USUAL = 560;
@@ -14,7 +14,7 @@ final class Lettering {
   private Lettering() {}
 
   /** The width of a line, in pixels. */
-  static double width(String text, double heightPx) {
+  public static double width(String text, double heightPx) {
     return text.codePoints().map(Lettering::thousandths).sum() * heightPx / 1000;
   }
 
@@ -32,7 +32,7 @@ final class Lettering {
    * Breaks a text into lines of at most the given width, between words where possible. Text after the last line is
    * replaced by an ellipsis.
    */
-  static List<String> wrap(String text, double heightPx, double widthPx, int mostLines) {
+  public static List<String> wrap(String text, double heightPx, double widthPx, int mostLines) {
     var lines = new ArrayList<String>();
     var rest = text.strip();
     while (!rest.isEmpty() && lines.size() < mostLines) {
