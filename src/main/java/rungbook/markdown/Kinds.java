@@ -9,7 +9,7 @@ public final class Kinds {
 
   public static final Set<String> OF_STEPS = Set.of("check", "task", "finding", "take", "exit");
   public static final Set<String> OF_SYSTEMS = Set.of("locations", "points", "controls", "supply", "parts", "states",
-      "sights", "boards", "cables", "faults");
+      "sights", "boards", "cables", "strips", "faults");
   public static final Set<String> OF_METERS = Set.of("meter");
 
   private static final Set<String> ALL = Stream.of(OF_STEPS, OF_SYSTEMS, OF_METERS).flatMap(Set::stream)

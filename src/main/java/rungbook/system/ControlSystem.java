@@ -4,8 +4,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 
-/** A system's vocabulary and its circuit: parts, faults and conditions of the sights. */
-public record ControlSystem(Vocabulary vocabulary, List<Part> parts, List<Fault> faults, List<SightCondition> sights) {
+/** A system's vocabulary, its circuit (parts, faults and conditions of the sights), and its terminal strips. */
+public record ControlSystem(
+    Vocabulary vocabulary, List<Part> parts, List<Fault> faults, List<SightCondition> sights,
+    List<TerminalStrip> strips) {
 
   /** A sight and when it is seen. */
   public record SightCondition(String name, Condition when) {}
@@ -14,6 +16,7 @@ public record ControlSystem(Vocabulary vocabulary, List<Part> parts, List<Fault>
     parts = List.copyOf(parts);
     faults = List.copyOf(faults);
     sights = List.copyOf(sights);
+    strips = List.copyOf(strips);
   }
 
   public <T extends Part> Stream<T> parts(Class<T> kind) {

@@ -26,8 +26,10 @@ public sealed interface Part {
    * A power source.
    *
    * @param branches each an ideal source with {@code ohms} in series; its first terminal is positive
+   * @param volts in which the voltage of a leg may be
    */
-  record Supply(String name, Span span, List<PartBranch> branches, Interval volts, double hertz, double ohms)
+  record Supply(
+      String name, Span span, List<PartBranch> branches, double nominalVolts, Interval volts, double hertz, double ohms)
       implements Part {}
 
   /** A fuse or breaker. It opens above its rating and stays open; all branches of a breaker trip together. */

@@ -19,6 +19,9 @@ public record Vocabulary(
     String id, String title, Map<String, Location> locations, Map<String, Point> points, Map<String, Control> controls,
     Map<String, String> sights, Map<String, Part> parts, Map<String, String> faults) {
 
+  /** In volts to ground; live parts at or above this must be de-energized before work: 29 CFR 1910.333(a)(1). */
+  public static final double LINE_VOLTS = 50;
+
   /**
    * A location.
    *
@@ -44,6 +47,12 @@ public record Vocabulary(
    * @param positions the first is the initial position; only a selector has positions
    */
   public record Control(String name, Role role, List<String> positions, Set<String> locations) {}
+
+  /** A point's name as the text writes it; its key if there is no such point. */
+  public String pointName(String key) {
+    Point point = points.get(key);
+    return point == null ? key : point.name();
+  }
 
   /** The panels that can be opened. */
   public List<String> panels() {

@@ -27,7 +27,7 @@ public final class LineVoltageUnsaid implements Rule {
   static final Code LINE_VOLTAGE_UNSAID = Code.of("line-voltage-unsaid");
 
   private static final String CAUTION = "line voltage";
-  private static final BigDecimal LIMIT = BigDecimal.valueOf(Sources.LINE_VOLTS);
+  private static final BigDecimal LIMIT = BigDecimal.valueOf(Vocabulary.LINE_VOLTS);
 
   @Override
   public List<Code> codes() {

@@ -14,9 +14,6 @@ import rungbook.system.Vocabulary;
  */
 public final class Sources {
 
-  /** In volts to ground; live parts at or above this must be de-energized before work: 29 CFR 1910.333(a)(1). */
-  public static final double LINE_VOLTS = 50;
-
   private Sources() {}
 
   /**
@@ -50,7 +47,7 @@ public final class Sources {
 
   static boolean isLineVoltage(Point point) {
     OptionalDouble volts = point.volts();
-    return volts.isPresent() && volts.getAsDouble() >= LINE_VOLTS;
+    return volts.isPresent() && volts.getAsDouble() >= Vocabulary.LINE_VOLTS;
   }
 
   /** Whether a lead's point is marked with line voltage. */

@@ -87,7 +87,7 @@ final class PartReader {
     double nominal = line.need("V");
     Interval volts = line.find("from V").orElse(exactly(nominal));
     double hertz = line.findMiddle("Hz").orElse(60);
-    return new Part.Supply(line.name(), line.span(), line.branches(1), volts, hertz, line.need("ohm"));
+    return new Part.Supply(line.name(), line.span(), line.branches(1), nominal, volts, hertz, line.need("ohm"));
   }
 
   private static Part fuse(PartLine line) {

@@ -13,8 +13,10 @@ import rungbook.source.Span;
 import rungbook.system.Condition;
 import rungbook.system.ControlSystem;
 import rungbook.system.Names;
+import rungbook.system.NominalVolts;
 import rungbook.system.Part;
 import rungbook.system.Terminal;
+import rungbook.system.TerminalStrip;
 
 /** Checks a system across its lines, once each line is right by itself. */
 final class SystemChecks {
@@ -23,6 +25,7 @@ final class SystemChecks {
   static final Code FUSE_OUTSIDE_CLASS_2 = Code.of("fuse-outside-class-2");
   static final Code LOAD_UNREACHABLE = Code.of("load-unreachable");
   static final Code NO_SUPPLY = Code.of("no-supply");
+  static final Code STRIP_MIXES_VOLTAGES = Code.of("strip-mixes-voltages");
   static final Code SUPPLY_SHORTED = Code.of("supply-shorted");
   static final Code TRANSFORMER_OUTSIDE_CLASS_2 = Code.of("transformer-outside-class-2");
 
@@ -46,6 +49,21 @@ final class SystemChecks {
     checks.loadsCanBeReached();
     checks.nothingIsShorted();
     checks.controlsDoSomething(document);
+    checks.stripsHaveOneVoltage(document);
+  }
+
+  private void stripsHaveOneVoltage(Document document) {
+    NominalVolts volts = NominalVolts.of(system);
+    system.strips().stream().filter(strip -> strip.terminals().stream().anyMatch(volts::isLine))
+        .forEach(strip -> strip.terminals().stream()
+            .filter(terminal -> !volts.isLine(terminal) && !terminal.isGround()).findFirst()
+            .ifPresent(terminal -> problems.add(STRIP_MIXES_VOLTAGES, lineOf(strip, document), "name", strip.name(),
+                "terminal", system.vocabulary().pointName(terminal.point()))));
+  }
+
+  private static Span lineOf(TerminalStrip strip, Document document) {
+    return document.blocks("strips").stream().flatMap(block -> block.entries().stream())
+        .filter(entry -> entry.key().equals(strip.name())).findFirst().orElseThrow().keySpan();
   }
 
   private void transformersAreClass2() {

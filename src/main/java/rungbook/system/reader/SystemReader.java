@@ -13,6 +13,7 @@ import rungbook.source.Problem;
 import rungbook.system.ControlSystem;
 import rungbook.system.Names;
 import rungbook.system.Part;
+import rungbook.system.TerminalStrip;
 import rungbook.system.Vocabulary;
 
 /** Reads a system's text: vocabulary, parts, faults and sights, and their problems. */
@@ -60,14 +61,17 @@ public final class SystemReader {
     if (entries("parts").count() > MOST_PARTS) {
       var block = document.blocks("parts").get(0);
       problems.add(TOO_MANY_PARTS, block.kindSpan(), "most", MOST_PARTS);
-      return new ControlSystem(vocabulary, List.of(), List.of(), List.of());
+      return new ControlSystem(vocabulary, List.of(), List.of(), List.of(), List.of());
     }
     var partReader = new PartReader(terminals, conditions, problems);
     List<Part> parts = entries("parts").flatMap(entry -> partReader.read(entry).stream()).toList();
     List<ControlSystem.SightCondition> sights = entries("sights").flatMap(entry -> sight(entry).stream()).toList();
-    var withParts = new ControlSystem(vocabulary, parts, List.of(), sights);
+    var stripReader = new StripReader(vocabulary, terminals, problems);
+    List<TerminalStrip> strips = entries("strips").flatMap(entry -> stripReader.read(entry).stream()).toList();
+    var withParts = new ControlSystem(vocabulary, parts, List.of(), sights, strips);
     var faultReader = new FaultReader(withParts, terminals, problems);
-    return new ControlSystem(vocabulary, parts, entries("faults").map(faultReader::read).toList(), sights);
+    return new ControlSystem(vocabulary, parts, entries("faults").map(faultReader::read).toList(), sights,
+        strips);
   }
 
   private Optional<ControlSystem.SightCondition> sight(Entry entry) {
