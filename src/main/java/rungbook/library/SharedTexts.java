@@ -16,6 +16,7 @@ import rungbook.source.Problem;
 import rungbook.source.Problems;
 import rungbook.source.Source;
 import rungbook.source.TextLimits;
+import rungbook.system.ControlSystem;
 import rungbook.system.Names;
 import rungbook.system.Vocabulary;
 import rungbook.system.reader.SystemReader;
@@ -32,6 +33,8 @@ import rungbook.tree.reader.StepKeys;
 final class SharedTexts {
 
   static final Code CAUTION_LEVEL = Code.of("caution-level");
+
+  private static final String SYSTEMS = "shared/systems/";
 
   private final LibraryText text;
   private final Problems problems = new Problems();
@@ -53,17 +56,21 @@ final class SharedTexts {
   /** Reads each text when a tree first needs it, without reporting its problems. */
   static Shared asNeeded(LibraryText text) {
     SharedTexts reader = new SharedTexts(text);
-    // the words of a system are all that trees ask for
-    return reader.shared(reader::later, VocabularyReader::read, (id, fragment) -> fragment);
+    // the words of a system are all that trees ask for; only a pack draws its parts
+    return reader.shared(reader::later, reader.later(SYSTEMS, VocabularyReader::read),
+        reader.later(SYSTEMS, (id, system) -> SystemReader.read(id, system).system()), (id, fragment) -> fragment);
   }
 
   private Shared read() {
-    return shared(this::now, this::system, this::fragment);
+    Map<String, ControlSystem> circuits = now(SYSTEMS, this::system);
+    var words = new HashMap<String, Vocabulary>();
+    circuits.forEach((key, system) -> words.put(key, system.vocabulary()));
+    return shared(this::now, words, circuits, this::fragment);
   }
 
-  private Shared shared(Take take, BiFunction<String, Document, Vocabulary> system,
+  private Shared shared(Take take, Map<String, Vocabulary> systems, Map<String, ControlSystem> circuits,
       BiFunction<String, Document, Document> fragment) {
-    return new Shared(take.from("shared/systems/", system), take.from("shared/meters/", this::meter),
+    return new Shared(systems, circuits, take.from("shared/meters/", this::meter),
         take.from("shared/cautions/", this::caution), take.from("shared/fragments/", fragment),
         text.in("trees/").keySet());
   }
@@ -101,10 +108,10 @@ final class SharedTexts {
     }
   }
 
-  private Vocabulary system(String id, Document document) {
+  private ControlSystem system(String id, Document document) {
     SystemReader.Read read = SystemReader.read(id, document);
     problems.addAll(read.problems());
-    return read.system().vocabulary();
+    return read.system();
   }
 
   private Document fragment(String id, Document document) {

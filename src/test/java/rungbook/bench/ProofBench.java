@@ -4,7 +4,9 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.TimeUnit;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
@@ -58,9 +60,9 @@ public class ProofBench {
     Document document = DocumentReader.read(new Source(name, Files.readString(Path.of(name))));
     system = SystemReader.read("split-cooling-gas-furnace", document);
     walks = WalkTimesReader.read(document);
-    var shared = new Shared(java.util.Map.of("split cooling gas furnace", system.system().vocabulary()),
-        java.util.Map.of(), java.util.Map.of(),
-        java.util.Map.of(), java.util.Set.of());
+    var shared = new Shared(Map.of("split cooling gas furnace", system.system().vocabulary()),
+        Map.of(), Map.of(), Map.of(),
+        Map.of(), Set.of());
     tree = TreeReader.read("forty", DocumentReader.read(new Source("trees/forty.md", text())), shared).tree();
     solved = DictionaryInstallations.of(system.system(), DRAWN);
     if (proveOnSolved().proved().isEmpty()) {

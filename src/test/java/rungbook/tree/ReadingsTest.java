@@ -88,7 +88,7 @@ class ReadingsTest {
   @Test
   void everyStepIsReadWithoutAProblem() {
     assertEquals(java.util.List.of(), TreeReader.read("t", DocumentReader.read(new Source("trees/t.md", TREE)),
-        new Shared(Map.of(), Map.of(), Map.of(), Map.of(), Set.of())).problems());
+        new Shared(Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Set.of())).problems());
     assertEquals(5, tree.steps().size());
   }
 }

@@ -1,14 +1,19 @@
 package rungbook.pack.page;
 
 import java.util.List;
+import java.util.Optional;
 import rungbook.markdown.Kinds;
 import rungbook.markdown.Section;
+import rungbook.pack.drawing.LeadDrawings;
+import rungbook.system.ControlSystem;
+import rungbook.system.Names;
 import rungbook.tree.Tree;
 
 /** The whole page of a pack: everything is in it as plain HTML; style and script only narrow the view. */
 public final class PackPage {
 
   private final Tree tree;
+  private final PackInput material;
   private final Edition edition;
   private final Outline outline;
   private final PackProse prose;
@@ -16,6 +21,7 @@ public final class PackPage {
 
   private PackPage(Tree tree, PackInput material, Edition edition) {
     this.tree = tree;
+    this.material = material;
     this.edition = edition;
     this.outline = Outline.of(tree);
     this.prose = new PackProse(tree, material, outline);
@@ -28,7 +34,7 @@ public final class PackPage {
 
   private String write() {
     Cautions cautions = new Cautions(tree, prose);
-    StepSection sections = new StepSection(tree, outline, prose, cautions);
+    StepSection sections = new StepSection(tree, outline, prose, cautions, new LeadDrawings(circuit()));
     Frame.head(html, tree.title(), Assets.PACK_STYLE, Assets.PACK_SCRIPT, "");
     html.open("body", "data-file", FileNames.inFolder(tree.id())).line();
     TitleBlock.of(html, tree, edition);
@@ -38,6 +44,11 @@ public final class PackPage {
     html.close("main").line();
     Frame.foot(html, Assets.PACK_SCRIPT);
     return html.toString();
+  }
+
+  private Optional<ControlSystem> circuit() {
+    return tree.system()
+        .flatMap(system -> Optional.ofNullable(material.shared().circuits().get(Names.key(system.id()))));
   }
 
   private void start(Cautions cautions) {

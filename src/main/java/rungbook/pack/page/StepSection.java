@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import rungbook.pack.drawing.LeadDrawings;
 import rungbook.source.Source;
 import rungbook.tree.Action;
 import rungbook.tree.NameRef;
@@ -18,13 +19,15 @@ final class StepSection {
   private final Tree tree;
   private final PackProse prose;
   private final Cautions cautions;
+  private final LeadDrawings drawings;
   private final ActionSentences actionSentences;
   private final WaysOn ways;
 
-  StepSection(Tree tree, Outline outline, PackProse prose, Cautions cautions) {
+  StepSection(Tree tree, Outline outline, PackProse prose, Cautions cautions, LeadDrawings drawings) {
     this.tree = tree;
     this.prose = prose;
     this.cautions = cautions;
+    this.drawings = drawings;
     this.actionSentences = new ActionSentences(tree.system());
     this.ways = new WaysOn(tree, outline);
   }
@@ -79,8 +82,7 @@ final class StepSection {
     }
     html.close("p").line();
     if (!leads.isEmpty()) {
-      html.raw(StripDrawing.of(TerminalStrip.of(check.leads(), check, tree.system()), "Drawing: " + leads,
-          check.quantity().words())).line();
+      html.raw(drawings.of(check, "Drawing: " + leads)).line();
     }
     prose(html, check);
     html.open("p", "class", "blank").text("Reading: ").close("p");
