@@ -6,6 +6,7 @@ import static rungbook.action.EquipmentCondition.DISCONNECTED;
 import static rungbook.action.EquipmentCondition.ISOLATED;
 import static rungbook.action.EquipmentCondition.METER_PROVED;
 import static rungbook.action.EquipmentCondition.PROVED_DEAD;
+import static rungbook.action.EquipmentCondition.REPAIRED;
 import static rungbook.action.EquipmentCondition.REPLACED;
 import static rungbook.action.EquipmentCondition.TAGGED_OUT;
 import static rungbook.action.EquipmentCondition.TOUCHED;
@@ -32,7 +33,8 @@ public enum ActionKind {
   DISCHARGE(ActionObject.CAPACITOR, "Discharge, then prove it flat on DC volts", begin(DISCHARGED)),
   DISCONNECT(ActionObject.THING, "Take off and keep clear", begin(TOUCHED, DISCONNECTED)),
   RECONNECT(ActionObject.THING, "Put back where it was", begin(TOUCHED), end(DISCONNECTED)),
-  REPLACE(ActionObject.THING, "Replace", begin(TOUCHED, REPLACED)),
+  REPLACE(ActionObject.THING, "Replace", begin(TOUCHED, REPLACED, REPAIRED)),
+  REPAIR(ActionObject.THING, "Repair in place", begin(TOUCHED, REPAIRED)),
   RESTORE(ActionObject.RESTORABLE, "Put back", begin(), end(BYPASSED, EquipmentCondition.OPEN, DISCONNECTED, ISOLATED)),
   TAG_OUT(ActionObject.POWER_SWITCH, "Leave off, locked and tagged", begin(ISOLATED, TAGGED_OUT)),
   KNOWN_SOURCE(ActionObject.FREE_TEXT, "Known live source", begin(METER_PROVED));

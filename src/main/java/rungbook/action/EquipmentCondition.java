@@ -16,6 +16,8 @@ public enum EquipmentCondition {
   DISCONNECTED(Trait.BEHIND_PANEL, Trait.CHANGES_READINGS),
   /** A part is exchanged for a new one. */
   REPLACED(Trait.BEHIND_PANEL, Trait.CHANGES_READINGS),
+  /** A part is put right, by a new one or in place: a fault in it is gone. */
+  REPAIRED(Trait.BEHIND_PANEL, Trait.CHANGES_READINGS),
   /** A capacitor is bled and proved flat. */
   DISCHARGED(Trait.BEHIND_PANEL, Trait.CHANGES_READINGS, Trait.NEEDS_SUCCESS),
   /** A place is proved dead. */

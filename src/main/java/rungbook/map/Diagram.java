@@ -21,7 +21,7 @@ public record Diagram(String title, List<Node> nodes, List<Wire> wires) {
 
   /** The shape of a node; its letter is in the drawing too, for readers who do not know the shapes. */
   public enum Shape {
-    CONTACT("C", "Check"), BLOCK("T", "Task"), COIL("F", "Finding"), FLAG("→", "Other tree");
+    CONTACT("C", "Check"), BLOCK("T", "Task"), COIL("F", "Finding"), RAIL("E", "End"), FLAG("→", "Other tree");
 
     private final String letter;
     private final String word;
@@ -116,6 +116,9 @@ public record Diagram(String title, List<Node> nodes, List<Wire> wires) {
   }
 
   private static Shape shape(Step step) {
-    return step instanceof Step.Check ? Shape.CONTACT : step instanceof Step.Finding ? Shape.COIL : Shape.BLOCK;
+    if (step instanceof Step.Check) {
+      return Shape.CONTACT;
+    }
+    return step instanceof Step.Finding ? Shape.COIL : step instanceof Step.End ? Shape.RAIL : Shape.BLOCK;
   }
 }

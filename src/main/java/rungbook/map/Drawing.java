@@ -115,6 +115,7 @@ public final class Drawing {
       case CONTACT -> contact(box);
       case COIL -> coil(box);
       case BLOCK -> block(box);
+      case RAIL -> rail(box);
       case FLAG -> flag(box);
     }
   }
@@ -141,6 +142,13 @@ public final class Drawing {
   private void block(Box box) {
     rect(box, THIN_PX);
     add("<path d=\"M%s %sH%s\" stroke-width=\"%s\"/>", px(box.x()), px(box.y() + 2), px(box.x() + box.width()),
+        px(HEAVY_PX));
+  }
+
+  private void rail(Box box) {
+    rect(box, THIN_PX);
+    var bottom = box.y() + box.height();
+    add("<path d=\"M%s %sH%s\" stroke-width=\"%s\"/>", px(box.x() - 8), px(bottom), px(box.x() + box.width() + 8),
         px(HEAVY_PX));
   }
 

@@ -18,6 +18,9 @@ final class Notes {
     if (step instanceof Step.SenseCheck check) {
       return check.sense().word() + ": " + names(check.things());
     }
+    if (step instanceof Step.End end) {
+      return end.result().words();
+    }
     return step instanceof Step.Finding finding ? conclusion(finding) : actions((Step.Task) step);
   }
 

@@ -7,9 +7,9 @@ import java.util.stream.Stream;
 /** The words after a fence that have a meaning here. */
 public final class Kinds {
 
-  public static final Set<String> OF_STEPS = Set.of("check", "task", "finding", "take", "exit");
+  public static final Set<String> OF_STEPS = Set.of("check", "task", "finding", "end", "take", "exit");
   public static final Set<String> OF_SYSTEMS = Set.of("locations", "points", "controls", "supply", "parts", "states",
-      "sights", "boards", "cables", "strips", "faults");
+      "sights", "boards", "cables", "strips", "faults", "assemblies");
   public static final Set<String> OF_METERS = Set.of("meter");
 
   private static final Set<String> ALL = Stream.of(OF_STEPS, OF_SYSTEMS, OF_METERS).flatMap(Set::stream)

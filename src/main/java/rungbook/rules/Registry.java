@@ -13,6 +13,12 @@ import rungbook.rules.readings.ReadingGap;
 import rungbook.rules.readings.ReadingOverlap;
 import rungbook.rules.readings.WindowSplit;
 import rungbook.rules.readings.WordAnswers;
+import rungbook.rules.repair.ControlLeft;
+import rungbook.rules.repair.EndNotTagged;
+import rungbook.rules.repair.FindingAfterFinding;
+import rungbook.rules.repair.FindingWithoutRepair;
+import rungbook.rules.repair.RepairElsewhere;
+import rungbook.rules.repair.RepairedAndProved;
 import rungbook.rules.safety.DeadWork;
 import rungbook.rules.safety.FuseAgain;
 import rungbook.rules.safety.GasGoesOn;
@@ -35,7 +41,7 @@ import rungbook.source.Problem;
 import rungbook.source.Problems;
 import rungbook.tree.Tree;
 
-/** All rules, in this order: structure, readings, paths, state, safety. */
+/** All rules, in this order: structure, readings, paths, state, repair, safety. */
 public final class Registry {
 
   public static final List<Rule> RULES = List.of(
@@ -63,6 +69,12 @@ public final class Registry {
       LeftBehind.OFF,
       LeftBehind.DISCONNECTED,
       LeftBehind.OPEN,
+      new FindingAfterFinding(),
+      new FindingWithoutRepair(),
+      new RepairElsewhere(),
+      new RepairedAndProved(),
+      new EndNotTagged(),
+      new ControlLeft(),
       new DeadWork(),
       new MeterNotProved(),
       new ProvedBeforeIsolating(),

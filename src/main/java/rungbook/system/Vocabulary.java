@@ -13,11 +13,14 @@ import java.util.stream.Stream;
  *
  * @param id the file's name without {@code .md}
  * @param sights names of what can be looked at, listened for or felt
- * @param parts each part's kind, such as {@code fuse}
+ * @param parts each part's kind, such as {@code fuse}; an assembly that is no part itself is of the kind {@code
+ * assembly}
+ * @param assemblies the keys of the parts that each assembly consists of
  */
 public record Vocabulary(
     String id, String title, Map<String, Location> locations, Map<String, Point> points, Map<String, Control> controls,
-    Map<String, String> sights, Map<String, Part> parts, Map<String, String> faults) {
+    Map<String, String> sights, Map<String, Part> parts, Map<String, String> faults,
+    Map<String, Set<String>> assemblies) {
 
   /** In volts to ground; live parts at or above this must be de-energized before work: 29 CFR 1910.333(a)(1). */
   public static final double LINE_VOLTS = 50;

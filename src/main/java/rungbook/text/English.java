@@ -20,6 +20,11 @@ public final class English {
     return counted(Long.toString(number), word);
   }
 
+  /** {@code a task}, {@code an end}. */
+  public static String withArticle(String noun) {
+    return ("aeiou".indexOf(noun.charAt(0)) >= 0 ? "an " : "a ") + noun;
+  }
+
   /** With its first letter in upper case. */
   public static String capital(String words) {
     return words.isEmpty() ? words : words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import rungbook.source.Source;
 import rungbook.source.Span;
+import rungbook.system.Names;
 
 /** A step of a tree. */
 public sealed interface Step {
@@ -52,7 +53,7 @@ public sealed interface Step {
     }
   }
 
-  /** A conclusion. */
+  /** A conclusion. Its ways on, if any, lead to the repair. */
   record Finding(
       StepHeader header, List<NameRef> faults, boolean healthy, Optional<NameRef> refer, boolean evacuate,
       List<Action> repair)
@@ -60,6 +61,29 @@ public sealed interface Step {
     public Finding {
       faults = List.copyOf(faults);
       repair = List.copyOf(repair);
+    }
+  }
+
+  /** Where the work ends. It has no ways on. */
+  record End(StepHeader header, Result result, Optional<NameRef> refer) implements Step {}
+
+  /** How the work ends. */
+  enum Result {
+    REPAIRED_AND_PROVED, LEFT_OFF_AND_TAGGED, REFERRED;
+
+    private final String words = name().toLowerCase(Locale.ROOT).replace('_', ' ');
+
+    /** As trees write it: {@code repaired and proved}. */
+    public String words() {
+      return words;
+    }
+
+    public static Optional<Result> named(String written) {
+      return Arrays.stream(values()).filter(result -> result.words.equals(Names.key(written))).findFirst();
+    }
+
+    public static List<String> allWords() {
+      return Arrays.stream(values()).map(Result::words).toList();
     }
   }
 
@@ -84,6 +108,11 @@ public sealed interface Step {
   /** The actions of this step, in order: a task's actions or a finding's repair. */
   default List<Action> actions() {
     return this instanceof Task task ? task.actions() : this instanceof Finding finding ? finding.repair() : List.of();
+  }
+
+  /** Whether a path ends here: at an end, or at a finding that nothing follows. */
+  default boolean isLast() {
+    return this instanceof End || (this instanceof Finding && ways().isEmpty());
   }
 
   default String id() {

@@ -1,23 +1,31 @@
 package rungbook.tree;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import rungbook.markdown.Document;
 import rungbook.source.Source;
 import rungbook.system.Vocabulary;
+import rungbook.system.remedy.Remedy;
 
 /**
  * A tree with its names resolved and its fragments included.
  *
  * @param id the file's name without {@code .md}
+ * @param remedies what takes each fault of the system away, by the fault's key; empty if no finding goes on
  * @param steps in the order of the text, starting with the first step; empty if the text has none
  */
 public record Tree(
-    String id, String title, String complaint, Document document, Optional<Vocabulary> system, Meter meter,
-    List<Step> steps) {
+    String id, String title, String complaint, Document document, Optional<Vocabulary> system,
+    Map<String, Remedy> remedies, Meter meter, List<Step> steps) {
 
   public Tree {
     steps = List.copyOf(steps);
+  }
+
+  /** Whether some finding leads on to its repair. */
+  public static boolean hasRepairs(List<Step> steps) {
+    return steps.stream().anyMatch(step -> step instanceof Step.Finding && !step.ways().isEmpty());
   }
 
   public Source source() {

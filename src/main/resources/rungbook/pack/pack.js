@@ -192,14 +192,21 @@ sofar.ontoggle = function () {
 function time(ms) {
   return new Date(ms).toLocaleString('en-US', { dateStyle: 'long', timeStyle: 'short' });
 }
+function concluded(page) {
+  const box = page && page.querySelector('.concluded');
+  return box ? [box.innerText.trim()] : [];
+}
 function recordText() {
   const end = way.length && way[way.length - 1], to = end && linkOf(end);
   const last = to && to.getAttribute('href')[0] === '#' && doc.getElementById(decodeURIComponent(to.hash.slice(1)));
   return ['FIELD RECORD', doc.title, 'Pack: ' + doc.body.dataset.file + ', digest ' + doc.querySelector('.digest').textContent]
     .concat(job ? ['Job: ' + job] : [], way.length ? ['Started: ' + time(way[0].at)] : [], '',
-      way.map(function (w) { return 'Step ' + heading(doc.getElementById(w.page)) + ': ' + answerOf(w); }),
+      [].concat.apply([], way.map(function (w) {
+        const page = doc.getElementById(w.page);
+        return ['Step ' + heading(page) + ': ' + answerOf(w)].concat(concluded(page));
+      })),
       last ? ['Now at step ' + heading(last)] : to ? ['On to: ' + to.getAttribute('href')] : [],
-      last && last.querySelector('.concluded') ? [last.querySelector('.concluded').innerText.trim()] : [],
+      concluded(last),
       way.length ? ['Last step: ' + time(end.at)] : []).join('\n') + '\n';
 }
 function write() {

@@ -35,10 +35,11 @@ class ActionNamesTest {
           "disconnect", new Control("disconnect", Role.ISOLATOR, List.of(), Set.of("furnace")),
           "door switch", new Control("door switch", Role.INTERLOCK, List.of(), Set.of("furnace"))),
       Map.of(),
-      Map.of("contactor", new Part("contactor", "relay"), "flux bank", new Part("flux bank", "capacitor")), Map.of());
+      Map.of("contactor", new Part("contactor", "relay"), "flux bank", new Part("flux bank", "capacitor")), Map.of(),
+      Map.of());
 
   private static final Vocabulary WITHOUT_PARTS = new Vocabulary("sample", "Sample", Map.of(), Map.of(), Map.of(),
-      Map.of(), Map.of(), Map.of());
+      Map.of(), Map.of(), Map.of(), Map.of());
 
   @ParameterizedTest
   @CsvSource(delimiter = '|', value = {"SETTING | control and position | thermostat cooling, thermostat off",
@@ -84,9 +85,9 @@ class ActionNamesTest {
 
   @Test
   void changesReadings() {
-    assertEquals(Set.of("set", "bypass", "isolate", "discharge", "disconnect", "reconnect", "replace", "restore",
-        "tag out"), actions(ActionKind::changesReadings));
-    assertEquals(Set.of("BYPASSED", "ISOLATED", "DISCONNECTED", "REPLACED", "DISCHARGED"),
+    assertEquals(Set.of("set", "bypass", "isolate", "discharge", "disconnect", "reconnect", "replace", "repair",
+        "restore", "tag out"), actions(ActionKind::changesReadings));
+    assertEquals(Set.of("BYPASSED", "ISOLATED", "DISCONNECTED", "REPLACED", "REPAIRED", "DISCHARGED"),
         conditions(EquipmentCondition::changesReadings));
   }
 
@@ -98,7 +99,7 @@ class ActionNamesTest {
 
   @Test
   void goesBehindThePanel() {
-    assertEquals(Set.of("BYPASSED", "DISCONNECTED", "REPLACED", "DISCHARGED", "PROVED_DEAD", "TOUCHED"),
+    assertEquals(Set.of("BYPASSED", "DISCONNECTED", "REPLACED", "REPAIRED", "DISCHARGED", "PROVED_DEAD", "TOUCHED"),
         conditions(EquipmentCondition::isBehindPanel));
   }
 

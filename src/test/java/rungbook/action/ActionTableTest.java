@@ -71,9 +71,13 @@ class ActionTableTest {
       reconnect    | door switch, furnace switch, contactor | yes | +touched furnace, -disconnected *
       reconnect    | others         | no  | +touched furnace, -disconnected *
 
-      replace      | run capacitor  | yes | +touched furnace, +discharged *, +replaced *
-      replace      | door switch, furnace switch, Y, coil Y, contactor | yes | +touched furnace, +replaced *
-      replace      | others         | no  | +touched furnace, +replaced *
+      replace      | run capacitor  | yes | +touched furnace, +discharged *, +replaced *, +repaired *
+      replace      | door switch, furnace switch, Y, coil Y, contactor | yes | +touched furnace, +replaced *, +repaired *
+      replace      | others         | no  | +touched furnace, +replaced *, +repaired *
+
+      repair       | run capacitor  | yes | +touched furnace, +discharged *, +repaired *
+      repair       | door switch, furnace switch, Y, coil Y, contactor | yes | +touched furnace, +repaired *
+      repair       | others         | no  | +touched furnace, +repaired *
 
       restore      | Y              | yes | -bypassed *, -open *, -isolated *, -disconnected * at furnace
       restore      | coil Y         | yes | -bypassed *, -open *, -isolated *, -disconnected * at condenser
@@ -96,7 +100,7 @@ class ActionTableTest {
           "door switch", new Control("door switch", Role.INTERLOCK, List.of(), Set.of("furnace"))),
       Map.of(),
       Map.of("contactor", new Part("contactor", "relay"), "run capacitor", new Part("run capacitor", "capacitor")),
-      Map.of());
+      Map.of(), Map.of());
 
   private record Row(String action, String thing, boolean accepted, Set<String> changes) {
 

@@ -66,7 +66,7 @@ public class ProofGrowthBench {
       points.put("t" + i, new Vocabulary.Point("t" + i, Set.of("box"), OptionalDouble.empty()));
     }
     var words = new Vocabulary("made-up", "Made up", Map.of("box", new Vocabulary.Location("box", Optional.empty())),
-        points, Map.of(), Map.of(), Map.of(), names);
+        points, Map.of(), Map.of(), Map.of(), names, Map.of());
     var shared = new Shared(Map.of("made up", words), Map.of(), Map.of(), Map.of(), Map.of(), Set.of());
     tree = TreeReader.read("chain", DocumentReader.read(new Source("trees/chain.md", text())), shared).tree();
     installations = new MadeUp();

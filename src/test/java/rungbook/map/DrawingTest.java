@@ -15,6 +15,7 @@ import org.w3c.dom.Document;
 import rungbook.map.Diagram.Node;
 import rungbook.map.Diagram.Shape;
 import rungbook.map.Diagram.Wire;
+import rungbook.tree.SingleTree;
 
 class DrawingTest {
   @Test
@@ -26,6 +27,14 @@ class DrawingTest {
     assertEquals("Check: Y at the board. AC volts, Y to C",
         links.item(0).getAttributes().getNamedItem("aria-label").getNodeValue());
     assertEquals("C", links.item(0).getChildNodes().item(3).getTextContent());
+  }
+
+  @Test
+  void anEndSaysItsResult() throws Exception {
+    var tree = SingleTree.read("## Left\n\n```end\nresult: left off and tagged\n```\n").tree();
+    var link = xml(Drawing.of(Diagram.of(tree, Diagram.Shares.UNKNOWN))).getElementsByTagName("a").item(0);
+    assertEquals("End: Left. left off and tagged", link.getAttributes().getNamedItem("aria-label").getNodeValue());
+    assertEquals("E", link.getChildNodes().item(3).getTextContent());
   }
 
   @Test

@@ -31,7 +31,8 @@ public final class MadeUp implements Installations {
           new Vocabulary.Location("attic", Optional.empty())),
       Map.of("a", point("A"), "b", point("B"), "x", point("X")),
       Map.of("lever", new Vocabulary.Control("lever", Vocabulary.Role.SELECTOR, List.of("off", "on"), Set.of("hall"))),
-      Map.of("glow", "glow"), Map.of(), new TreeMap<>(Map.of("lamp dead", "lamp dead", "wire weak", "wire weak")));
+      Map.of("glow", "glow"), Map.of(), new TreeMap<>(Map.of("lamp dead", "lamp dead", "wire weak", "wire weak")),
+      Map.of());
 
   static final WalkTimes WALK_TIMES = new WalkTimes("hall", Map.of("attic", new WalkTimes.Walk("hall", 3)));
 

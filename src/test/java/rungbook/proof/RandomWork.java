@@ -39,7 +39,7 @@ final class RandomWork {
       Map.of(),
       Map.of("c", new Part("C", "wire"), "run capacitor", new Part("run capacitor", "capacitor"),
           "control fuse", new Part("control fuse", "fuse")),
-      Map.of("dead lamp", "dead lamp"));
+      Map.of("dead lamp", "dead lamp"), Map.of());
 
   private static final List<String> PLACES = List.of("hall", "attic", "cellar");
   private static final List<String> SWITCHES = List.of("main", "branch");

@@ -1,6 +1,7 @@
 package rungbook.tree;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.math.BigDecimal;
@@ -109,6 +110,32 @@ class StepsTest {
     assertEquals(List.of(ActionKind.REPLACE), finding.actions().stream().map(Action::kind).toList());
     assertEquals(BigDecimal.ZERO, finding.minutes());
     assertTrue(((Step.Finding) first("## A\n\n```finding\nhealthy: yes\n```\n")).healthy());
+  }
+
+  @Test
+  void aFindingGoesOnWhereItHasAWay() {
+    var finding = (Step.Finding) first(
+        "## A\n\n```finding\nfault: coil open\n```\n\n- repair: [B](#b)\n- no part: [B](#b)\n\n## B\n\n"
+            + "```end\nresult: referred\nrefer: the office\n```\n");
+    assertEquals(List.of("repair", "no part"), finding.ways().stream().map(Way::written).toList());
+    assertFalse(finding.isLast());
+  }
+
+  @Test
+  void anEndSaysHowTheWorkEndedAndWhomToTell() {
+    var end = (Step.End) first("## A\n\n```end\nresult: Left off and tagged\nrefer: an electrician\n```\n");
+    assertEquals(Step.Result.LEFT_OFF_AND_TAGGED, end.result());
+    assertEquals("an electrician", end.refer().orElseThrow().text());
+    assertTrue(end.isLast());
+    assertEquals(BigDecimal.ZERO, end.minutes());
+  }
+
+  @Test
+  void aReferralSaysWhomToCall() {
+    assertEquals(List.of("key-missing"), codes(SingleTree.read("## A\n\n```end\nresult: referred\n```\n")));
+    assertEquals(List.of("key-missing"), codes(SingleTree.read("## A\n\n```end\n```\n")));
+    assertEquals(List.of("value-missing"), codes(SingleTree.read("## A\n\n```end\nresult:\n```\n")));
+    assertEquals(List.of("unknown-result"), codes(SingleTree.read("## A\n\n```end\nresult: done\n```\n")));
   }
 
   @Test

@@ -3,6 +3,7 @@ package rungbook.circuit.network;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.IntStream;
 import rungbook.system.ControlSystem;
@@ -77,10 +78,15 @@ public final class CircuitNetwork {
     return branchByKey.getOrDefault(key, -1);
   }
 
-  /** Indices of a part's branches or, if no part has this key, of the branch with this key; empty if there is none. */
+  /**
+   * Indices of a part's branches; if no part has this key, of the branch or of the assembly with this key; empty if
+   * there is none.
+   */
   public int[] branchesOf(String key) {
     int[] ofPart = indices(branch -> branch.part().equals(key));
-    return ofPart.length > 0 ? ofPart : indices(branch -> branch.key().equals(key));
+    Set<String> members = system.vocabulary().assemblies().getOrDefault(key, Set.of());
+    return ofPart.length > 0 ? ofPart
+        : indices(branch -> branch.key().equals(key) || members.contains(branch.part()));
   }
 
   /** Indices of the conductors and wires that end at a node: those that come off when its terminal is disconnected. */

@@ -68,7 +68,7 @@ public record CircuitState(Map<String, String> positions, Set<String> off, Set<S
       case DISCONNECTED -> disconnect(key);
       case OPEN -> open(key);
       case REPLACED -> replace(key);
-      case TAGGED_OUT, DISCHARGED, PROVED_DEAD, TOUCHED, METER_PROVED -> this;
+      case REPAIRED, TAGGED_OUT, DISCHARGED, PROVED_DEAD, TOUCHED, METER_PROVED -> this;
     };
   }
 
@@ -78,7 +78,7 @@ public record CircuitState(Map<String, String> positions, Set<String> off, Set<S
       case BYPASSED -> new CircuitState(positions, off, minus(bypassed, key), disconnected, open, replaced);
       case DISCONNECTED -> new CircuitState(positions, off, bypassed, minus(disconnected, key), open, replaced);
       case OPEN -> new CircuitState(positions, off, bypassed, disconnected, minus(open, key), replaced);
-      case REPLACED, TAGGED_OUT, DISCHARGED, PROVED_DEAD, TOUCHED, METER_PROVED -> this;
+      case REPLACED, REPAIRED, TAGGED_OUT, DISCHARGED, PROVED_DEAD, TOUCHED, METER_PROVED -> this;
     };
   }
 

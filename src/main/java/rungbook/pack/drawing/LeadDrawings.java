@@ -18,8 +18,8 @@ import rungbook.tree.Step;
 public final class LeadDrawings {
 
   private static final ControlSystem NOTHING_KNOWN = new ControlSystem(
-      new Vocabulary("", "", Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of()), List.of(), List.of(),
-      List.of(), List.of());
+      new Vocabulary("", "", Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of()),
+      List.of(), List.of(), List.of(), List.of());
 
   private final Vocabulary vocabulary;
   private final NominalVolts volts;

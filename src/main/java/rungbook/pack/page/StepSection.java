@@ -46,6 +46,8 @@ final class StepSection {
       senseCheck(html, check);
     } else if (step instanceof Step.Finding finding) {
       finding(html, finding);
+    } else if (step instanceof Step.End end) {
+      end(html, end);
     } else {
       actions(html, step.actions());
       prose(html, step);
@@ -55,7 +57,10 @@ final class StepSection {
   }
 
   private static String kind(Step step) {
-    return step instanceof Step.Check ? "check" : step instanceof Step.Finding ? "finding" : "task";
+    if (step instanceof Step.Check) {
+      return "check";
+    }
+    return step instanceof Step.Finding ? "finding" : step instanceof Step.End ? "end" : "task";
   }
 
   private void where(Html html, Step step) {
@@ -133,6 +138,15 @@ final class StepSection {
       html.element("p", "Put right and close up, in this order:", "class", "order");
     }
     actions(html, finding.repair());
+  }
+
+  private void end(Html html, Step.End end) {
+    html.open("div", "class", "concluded");
+    conclusion(html, "Result", end.result().words());
+    conclusion(html, end.result() == Step.Result.REFERRED ? "Call" : "Tell",
+        end.refer().map(NameRef::text).orElse(""));
+    html.close("div").line();
+    prose(html, end);
   }
 
   private static void conclusion(Html html, String what, String words) {

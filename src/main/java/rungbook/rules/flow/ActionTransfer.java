@@ -10,8 +10,8 @@ import rungbook.tree.Step;
 
 /**
  * The effect of each step's actions on the facts, compiled to a short program, so names are looked up once. An action
- * is a number; the actions of a step are consecutive. Checking for a short with an ohmmeter counts as an action of its
- * check.
+ * is a number; the actions of a step are consecutive. What a check or a finding does by itself counts with its first
+ * action.
  */
 final class ActionTransfer {
 
@@ -60,14 +60,37 @@ final class ActionTransfer {
   }
 
   private void add(Step step) {
-    if (step instanceof Step.MeterCheck check && check.quantity() == Quantity.OHMS) {
-      clear(Fact.FUSE_REPLACED);
+    int before = codes;
+    if (step instanceof Step.Check check) {
+      check(check);
+    } else if (facts.repairs().isFinding(step)) {
+      find(step);
+    }
+    if (codes > before && step.actions().isEmpty()) {
       endAction();
     }
     for (Action action : step.actions()) {
       action.changes().forEach(this::add);
       endAction();
     }
+  }
+
+  /** An ohmmeter also looks for the short that opened a fuse. */
+  private void check(Step.Check check) {
+    if (check instanceof Step.MeterCheck meter && meter.quantity() == Quantity.OHMS) {
+      clear(Fact.FUSE_REPLACED);
+    }
+    if (facts.repairs().any()) {
+      clear(Fact.UNCHECKED);
+    }
+  }
+
+  private void find(Step finding) {
+    set(facts.of(Fact.FOUND));
+    set(facts.of(Fact.UNCHECKED));
+    set(facts.of(Fact.FOUND_AT, finding.id()));
+    set(facts.of(Fact.FAULT_LEFT, finding.id()));
+    clear(Fact.REPAIRED);
   }
 
   private void add(StateChange change) {
@@ -103,6 +126,10 @@ final class ActionTransfer {
         set(facts.of(Fact.POWER_OFF));
         set(facts.of(Fact.PROVED_ANYWHERE));
       }
+      case REPAIRED -> {
+        set(facts.of(Fact.UNCHECKED));
+        facts.repairs().at(key).forEach(finding -> clear(facts.of(Fact.FAULT_LEFT, finding)));
+      }
       case OPEN, BYPASSED, REPLACED, METER_PROVED -> {}
     }
   }
@@ -110,11 +137,17 @@ final class ActionTransfer {
   private void end(EquipmentCondition condition, String key) {
     clear(facts.of(condition, key));
     if (condition == EquipmentCondition.ISOLATED) {
+      facts.repairs().foundOff(key).forEach(this::switchOn);
       clear(facts.of(Fact.OFF_UNTAGGED, key));
       if (facts.isSource(key)) {
         clearRow(facts.first(Fact.POWER_OFF), facts.end(Fact.DISCHARGED));
       }
     }
+  }
+
+  private void switchOn(String finding) {
+    set(facts.of(Fact.REPAIRED));
+    clear(facts.of(Fact.FAULT_LEFT, finding));
   }
 
   private void clear(Fact kind) {

@@ -2,9 +2,15 @@ package rungbook.rules.flow;
 
 /**
  * The kinds of facts about the equipment. Most are about a named object; the others are about the equipment as a whole.
- * Those up to {@link #DISCHARGED} end when a power source is switched on.
+ * Those from {@link #POWER_OFF} to {@link #DISCHARGED} end when a power source is switched on.
  */
 public enum Fact {
+  /** A finding that leads on has been passed. */
+  FOUND,
+  /** Something has been repaired, replaced or found off and switched on, since the last finding. */
+  REPAIRED,
+  /** A fault has been found, or something repaired, and nothing checked since. */
+  UNCHECKED,
   /** Some power source has been switched off, and none switched on again since. */
   POWER_OFF,
   /** Something has been proved dead since power was last switched on. */
@@ -25,7 +31,11 @@ public enum Fact {
   OFF_UNTAGGED,
   BYPASSED,
   OPEN,
-  DISCONNECTED;
+  DISCONNECTED,
+  /** A finding has been passed, by the id of its step. */
+  FOUND_AT,
+  /** Nothing that a finding's faults are in has been repaired since the finding; by the id of its step. */
+  FAULT_LEFT;
 
   static final Fact[] ALL = values();
 

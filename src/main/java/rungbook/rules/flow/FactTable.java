@@ -32,17 +32,19 @@ public final class FactTable {
   private final Map<String, Map<String, Integer>> positions = new LinkedHashMap<>();
   private final int[] first = new int[Fact.ALL.length + 1];
   private final List<String> words = new ArrayList<>();
+  private final Repairs repairs;
   private final Map<String, Integer> firstPosition = new HashMap<>();
 
-  private FactTable(Optional<Vocabulary> system) {
+  private FactTable(Optional<Vocabulary> system, Repairs repairs) {
     this.system = system;
+    this.repairs = repairs;
     for (Fact fact : Fact.ALL) {
       places.add(fact.isNameless() ? Map.of("", 0) : new LinkedHashMap<>());
     }
   }
 
   static FactTable of(Tree tree) {
-    FactTable facts = new FactTable(tree.system());
+    FactTable facts = new FactTable(tree.system(), Repairs.of(tree));
     for (Step step : tree.steps()) {
       facts.gather(step);
     }
@@ -66,6 +68,11 @@ public final class FactTable {
   /** Whether the tree has any fact of a kind. */
   public boolean any(Fact kind) {
     return first(kind) < end(kind);
+  }
+
+  /** The findings that lead on to a repair. */
+  public Repairs repairs() {
+    return repairs;
   }
 
   /** A fact about the whole equipment. */
@@ -100,11 +107,12 @@ public final class FactTable {
       case REPLACED -> of(Fact.FUSE_REPLACED, key);
       case DISCHARGED -> of(Fact.DISCHARGED, key);
       case PROVED_DEAD, TOUCHED -> of(Fact.PROVED_AT, key);
+      case REPAIRED -> of(Fact.REPAIRED);
       case METER_PROVED -> NONE;
     };
   }
 
-  /** The first of a control's positions; {@link #NONE} if no check assumes one. */
+  /** The first of a control's positions; {@link #NONE} if nothing mentions one. */
   int firstPosition(String control) {
     return firstPosition.getOrDefault(control, NONE);
   }
@@ -131,6 +139,13 @@ public final class FactTable {
     }));
   }
 
+  /** Whether a fact about a control's position holds before the first step. */
+  public boolean isStart(int fact) {
+    boolean[] start = new boolean[count()];
+    forStart(one -> start[one] = true);
+    return start[fact];
+  }
+
   boolean isSource(String key) {
     return places.get(Fact.ISOLATED.ordinal()).containsKey(key) || system.map(known -> known.controls().get(key))
         .filter(control -> control.role() == Vocabulary.Role.ISOLATOR).isPresent();
@@ -144,8 +159,12 @@ public final class FactTable {
   private void gather(Step step) {
     if (step instanceof Step.Check check) {
       for (Setting setting : check.presumed()) {
-        add(positions.computeIfAbsent(setting.control(), control -> new LinkedHashMap<>()), setting.position());
+        addPosition(setting.control(), setting.position());
       }
+    }
+    if (repairs.isFinding(step)) {
+      add(Fact.FOUND_AT, step.id());
+      add(Fact.FAULT_LEFT, step.id());
     }
     List<Action> actions = step.actions();
     for (int i = 0; i < actions.size(); i++) {
@@ -153,9 +172,15 @@ public final class FactTable {
       for (int j = 0; j < changes.size(); j++) {
         if (changes.get(j) instanceof StateChange.Begin begin) {
           gather(begin.condition(), begin.key());
+        } else if (changes.get(j) instanceof StateChange.SetPosition set && repairs.any()) {
+          addPosition(set.control(), set.position());
         }
       }
     }
+  }
+
+  private void addPosition(String control, String position) {
+    add(positions.computeIfAbsent(control, any -> new LinkedHashMap<>()), position);
   }
 
   private void gather(EquipmentCondition begun, String key) {
@@ -174,7 +199,7 @@ public final class FactTable {
           add(Fact.FUSE_REPLACED, key);
         }
       }
-      case TAGGED_OUT, METER_PROVED -> {}
+      case TAGGED_OUT, REPAIRED, METER_PROVED -> {}
     }
   }
 

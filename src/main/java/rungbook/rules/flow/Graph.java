@@ -57,8 +57,7 @@ public final class Graph {
   /** Whether everything written as a way on was read as one. */
   private static boolean isWhole(Step step) {
     Section section = step.header().section();
-    boolean kept = section.ways().size() <= Step.MOST_ANSWERS
-        && !(step instanceof Step.Finding && !section.ways().isEmpty());
+    boolean kept = section.ways().size() <= Step.MOST_ANSWERS && !(step.isLast() && !section.ways().isEmpty());
     return kept && section.unread().isEmpty();
   }
 

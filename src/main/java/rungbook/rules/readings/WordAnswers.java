@@ -34,7 +34,7 @@ public final class WordAnswers implements Rule {
       }
       if (step instanceof Step.SenseCheck check && !check.things().isEmpty()) {
         inspect(step, check.things().size(), check.things().get(0).span(), out);
-      } else if (step instanceof Step.Task) {
+      } else if (step instanceof Step.Task || step instanceof Step.Finding) {
         inspect(step, 1, step.header().titleSpan(), out);
       }
     }

@@ -15,8 +15,8 @@ import rungbook.tree.Target;
 import rungbook.tree.Way;
 
 /**
- * Something is not put back: at a finding, after its own repair, or on a way to another tree. A finding that evacuates
- * the building is exempt.
+ * Something is not put back: at an end, at a finding that nothing follows, after its own lines, or on a way to another
+ * tree. A finding that evacuates the building is exempt.
  */
 public final class LeftBehind extends StateRule {
 
@@ -38,16 +38,16 @@ public final class LeftBehind extends StateRule {
   public static final LeftBehind OPEN = new LeftBehind(LEFT_OPEN, Fact.OPEN, Fact.OPEN);
 
   private final Code code;
-  private final Fact atFinding;
+  private final Fact atEnd;
   private final Fact onWayOut;
 
   /**
-   * @param atFinding what may not hold at a finding
+   * @param atEnd what may not hold at an end
    * @param onWayOut what may not hold on a way to another tree, which starts with untouched equipment
    */
-  private LeftBehind(Code code, Fact atFinding, Fact onWayOut) {
+  private LeftBehind(Code code, Fact atEnd, Fact onWayOut) {
     this.code = code;
-    this.atFinding = atFinding;
+    this.atEnd = atEnd;
     this.onWayOut = onWayOut;
   }
 
@@ -58,19 +58,20 @@ public final class LeftBehind extends StateRule {
 
   @Override
   protected boolean concerns(RuleContext context) {
-    return context.state().facts().any(atFinding);
+    return context.state().facts().any(atEnd);
   }
 
   @Override
   protected boolean concerns(Step step, RuleContext context) {
-    return step instanceof Step.Finding finding ? !finding.evacuate() : leadsOut(step);
+    boolean evacuates = step instanceof Step.Finding finding && finding.evacuate();
+    return !evacuates && (step.isLast() || leadsOut(step));
   }
 
   @Override
   protected void inspect(Step step, RuleContext context, PathFacts.ProgramPoint point, Problems out) {
     point.finish();
-    if (step instanceof Step.Finding finding) {
-      inspect(finding, context.state(), point, out);
+    if (step.isLast()) {
+      inspectEnd(step, context.state(), point, out);
     } else {
       inspectWaysOut(step, context.state(), point, out);
     }
@@ -85,11 +86,11 @@ public final class LeftBehind extends StateRule {
     return false;
   }
 
-  private void inspect(Step.Finding finding, PathFacts state, PathFacts.ProgramPoint point, Problems out) {
-    boolean excused = (atFinding == Fact.DISCONNECTED || atFinding == Fact.OPEN)
+  private void inspectEnd(Step end, PathFacts state, PathFacts.ProgramPoint point, Problems out) {
+    boolean excused = (atEnd == Fact.DISCONNECTED || atEnd == Fact.OPEN)
         && point.must(state.facts().of(Fact.TAGGED_OUT));
     if (!excused) {
-      report(atFinding, finding, finding.header().titleSpan(), "", state, point, out);
+      report(atEnd, end, end.header().titleSpan(), "", state, point, out);
     }
   }
 

@@ -9,7 +9,7 @@ import rungbook.source.Problems;
 import rungbook.tree.Step;
 
 /**
- * Every path ends in a finding, so every other step has a way on. Ways that could not be read are reported at their
+ * Every path ends in a finding or an end, so every other step has a way on. Ways that could not be read are reported at their
  * place.
  */
 public final class NoWayOn implements Rule {
@@ -24,7 +24,7 @@ public final class NoWayOn implements Rule {
   @Override
   public void inspect(RuleContext context, Problems out) {
     for (Step step : context.tree().steps()) {
-      if (step.ways().isEmpty() && !(step instanceof Step.Finding) && step.header().section().unread().isEmpty()) {
+      if (step.ways().isEmpty() && !step.isLast() && step.header().section().unread().isEmpty()) {
         out.add(Problem.at(NO_WAY_ON, step.source(), step.header().titleSpan())
             .with("step", step.title()).with("kind", step.header().block().kind()));
       }

@@ -9,6 +9,7 @@ import rungbook.system.Names;
 import rungbook.system.Part;
 import rungbook.system.PartBranch;
 import rungbook.system.Vocabulary;
+import rungbook.text.English;
 
 /** Looks up the part or branch that an effect names, and checks that its kind can have the effect. */
 final class FaultyParts {
@@ -66,7 +67,6 @@ final class FaultyParts {
   /** The kind as the text writes it, with its indefinite article. */
   private String kind(Part part) {
     Vocabulary.Part known = system.vocabulary().parts().get(part.key());
-    String kind = known == null ? "part" : known.kind();
-    return ("aeiou".indexOf(kind.charAt(0)) >= 0 ? "an " : "a ") + kind;
+    return English.withArticle(known == null ? "part" : known.kind());
   }
 }

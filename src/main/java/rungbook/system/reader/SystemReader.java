@@ -19,6 +19,7 @@ import rungbook.system.Vocabulary;
 /** Reads a system's text: vocabulary, parts, faults and sights, and their problems. */
 public final class SystemReader {
 
+  static final Code ASSEMBLY_WITHOUT_PART = Code.of("assembly-without-part");
   static final Code TOO_MANY_PARTS = Code.of("too-many-parts");
 
   /** More parts than any control circuit has; the proof's memory grows with them. */
@@ -69,9 +70,18 @@ public final class SystemReader {
     var stripReader = new StripReader(vocabulary, terminals, problems);
     List<TerminalStrip> strips = entries("strips").flatMap(entry -> stripReader.read(entry).stream()).toList();
     var withParts = new ControlSystem(vocabulary, parts, List.of(), sights, strips);
+    entries("assemblies").flatMap(entry -> entry.items().stream()).forEach(this::member);
     var faultReader = new FaultReader(withParts, terminals, problems);
     return new ControlSystem(vocabulary, parts, entries("faults").map(faultReader::read).toList(), sights,
         strips);
+  }
+
+  private void member(Entry.Item item) {
+    Vocabulary.Part named = vocabulary.parts().get(Names.key(item.text()));
+    if (named == null || named.kind().equals("assembly")) {
+      problems.unknown(ASSEMBLY_WITHOUT_PART, item.span(), item.text(),
+          entries("parts").map(Entry::key).toList());
+    }
   }
 
   private Optional<ControlSystem.SightCondition> sight(Entry entry) {

@@ -44,10 +44,11 @@ public final class VocabularyReader {
   private Vocabulary read(String id) {
     String title = document.front("title").map(Entry::value).orElse(id);
     return new Vocabulary(id, title, lines("locations", this::location), lines("points", this::point),
-        lines("controls", this::control), lines("sights", Entry::key), parts(), lines("faults", Entry::key));
+        lines("controls", this::control), lines("sights", Entry::key), parts(), lines("faults", Entry::key),
+        lines("assemblies", entry -> items(entry).map(Names::key).collect(toSet())));
   }
 
-  /** The parts, and each conductor of a cable by its own name: {@code Y outdoor cable}. */
+  /** The parts, each conductor of a cable by its own name, {@code Y outdoor cable}, and the assemblies. */
   private Map<String, Part> parts() {
     var parts = lines("parts", this::part);
     document.blocks("parts").stream().flatMap(block -> block.entries().stream())
@@ -55,6 +56,12 @@ public final class VocabularyReader {
           String name = item.substring(CONDUCTOR.length()).split(" to ", 2)[0].strip() + " " + entry.key();
           parts.put(Names.key(name), new Part(name, "conductor"));
         }));
+    var points = lines("points", Entry::key);
+    lines("assemblies", entry -> new Part(entry.key(), "assembly")).forEach((key, assembly) -> {
+      if (!points.containsKey(key)) {
+        parts.putIfAbsent(key, assembly);
+      }
+    });
     return parts;
   }
 

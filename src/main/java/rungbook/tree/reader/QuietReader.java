@@ -97,7 +97,7 @@ public final class QuietReader {
     for (int i = 0; i < items.size(); i++) {
       Entry.Item item = items.get(i);
       if (item.text().isEmpty() && !reason.isEmpty()) {
-        problems.add(Problem.at(StepReader.ITEM_EMPTY, source, entry.valueSpan()).with("key", entry.key()));
+        problems.add(Problem.at(StepParts.ITEM_EMPTY, source, entry.valueSpan()).with("key", entry.key()));
       } else if (!item.text().isEmpty() && seen.add(item.text().toLowerCase(Locale.ROOT))) {
         read(item, reason, within, removal(entry, items, i));
       }

@@ -30,6 +30,7 @@ public final class StepKeys {
       Set.of("measure", "look", "listen", "smell", "feel", "ask", "leads", "expect", "with"));
   private static final Set<String> TASK = with(COMMON, ACTIONS);
   private static final Set<String> FINDING = with(TASK, Set.of("fault", "healthy", "refer", "evacuate"));
+  private static final Set<String> END = with(COMMON, Set.of("result", "refer"));
   private static final Set<String> TAKE = with(COMMON, Set.of("fragment"));
   private static final Set<String> EXIT = Set.of("answer", QuietReader.KEY);
 
@@ -41,6 +42,7 @@ public final class StepKeys {
       case "check" -> CHECK;
       case "task" -> TASK;
       case "finding" -> FINDING;
+      case "end" -> END;
       case "take" -> TAKE;
       default -> EXIT;
     };

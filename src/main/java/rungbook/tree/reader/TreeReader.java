@@ -13,6 +13,8 @@ import rungbook.source.Problems;
 import rungbook.source.Span;
 import rungbook.system.Names;
 import rungbook.system.Vocabulary;
+import rungbook.system.remedy.Remedy;
+import rungbook.system.remedy.RemedyFinder;
 import rungbook.tree.Meter;
 import rungbook.tree.Shared;
 import rungbook.tree.Step;
@@ -76,8 +78,13 @@ public final class TreeReader {
     boolean empty = document.source().text().isBlank();
     Optional<Meter> meter = named("meter", UNKNOWN_METER, shared.meters());
     return new Tree(id, empty ? id : needed("title").orElse(id), empty ? "" : needed("complaint").orElse(""), document,
-        system,
+        system, Tree.hasRepairs(steps) ? remedies() : Map.of(),
         meter.orElse(shared.usualMeter()), steps);
+  }
+
+  /** Looked up only for a tree with repairs: this needs the whole circuit, and most trees need only its words. */
+  private Map<String, Remedy> remedies() {
+    return named("system", shared.circuits()).map(RemedyFinder::of).orElse(Map.of());
   }
 
   private Optional<String> needed(String key) {
@@ -88,9 +95,13 @@ public final class TreeReader {
     return entry.map(Entry::value).filter(value -> !value.isEmpty());
   }
 
+  private <T> Optional<T> named(String key, Map<String, T> known) {
+    return document.front(key).flatMap(name -> Optional.ofNullable(known.get(Names.key(name.value()))));
+  }
+
   private <T> Optional<T> named(String key, Code code, Map<String, T> known) {
     Optional<Entry> entry = document.front(key);
-    Optional<T> found = entry.flatMap(name -> Optional.ofNullable(known.get(Names.key(name.value()))));
+    Optional<T> found = named(key, known);
     if (entry.isPresent() && found.isEmpty()) {
       report(code, entry.get(), known.keySet());
     }

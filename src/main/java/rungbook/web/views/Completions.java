@@ -15,6 +15,7 @@ import rungbook.source.Codes;
 import rungbook.system.Names;
 import rungbook.system.Vocabulary;
 import rungbook.tree.Quantity;
+import rungbook.tree.Step;
 import rungbook.tree.reader.StepKeys;
 import rungbook.web.service.TreeEntry;
 
@@ -39,6 +40,7 @@ public record Completions(Map<String, Collection<String>> keys, Map<String, Coll
     values.put("cautions", ids(library, "shared/cautions/").stream().map(id -> id.replace('-', ' ')).toList());
     values.put("measure", Quantity.allWords());
     values.put("quiet", Codes.silenceable());
+    values.put("result", Step.Result.allWords());
     values.put("healthy", YES);
     values.put("evacuate", YES);
     Optional.ofNullable(library.shared().systems().get(Names.key(system))).ifPresent(found -> addSystem(found, values));
@@ -59,7 +61,7 @@ public record Completions(Map<String, Collection<String>> keys, Map<String, Coll
 
   private static Map<String, Collection<String>> lines() {
     var keys = new LinkedHashMap<String, Collection<String>>();
-    Stream.of("check", "task", "finding", "take", "exit")
+    Stream.of("check", "task", "finding", "end", "take", "exit")
         .forEach(kind -> keys.put(kind, new TreeSet<>(StepKeys.of(kind))));
     return keys;
   }

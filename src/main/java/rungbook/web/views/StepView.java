@@ -43,6 +43,7 @@ public record StepView(String id, String title, String kind, String letter, int 
     return switch (kind) {
       case "Check" -> "contact";
       case "Finding" -> "coil";
+      case "End" -> "rail";
       default -> "block";
     };
   }

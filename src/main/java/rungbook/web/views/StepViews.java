@@ -56,7 +56,10 @@ public final class StepViews {
   }
 
   private static String kind(Step step) {
-    return step instanceof Step.Check ? "Check" : step instanceof Step.Finding ? "Finding" : "Task";
+    if (step instanceof Step.Check) {
+      return "Check";
+    }
+    return step instanceof Step.Finding ? "Finding" : step instanceof Step.End ? "End" : "Task";
   }
 
   private static List<Fact> facts(Step step) {
@@ -70,6 +73,10 @@ public final class StepViews {
     }
     if (step instanceof Step.Finding finding) {
       conclude(finding, facts);
+    }
+    if (step instanceof Step.End end) {
+      facts.add(new Fact("Result", end.result().words()));
+      end.refer().ifPresent(whom -> facts.add(new Fact("Refer to", whom.text())));
     }
     step.actions()
         .forEach(action -> facts.add(new Fact(English.capital(action.kind().words()), action.thing().text())));

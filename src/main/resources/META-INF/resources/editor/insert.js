@@ -2,7 +2,8 @@
 const STEPS = {
   check: "## New check\n\n```check\nmeasure: AC volts\nleads: \nat: \nexpect: 24 to 28 V\n```\n\nWhere the leads go.\n\n- 24 to 28: []()\n- under 24: []()\n- over 28: []()\n",
   task: "## New task\n\n```task\nset: \nat: \n```\n\nWhat to do.\n\n- done: []()\n",
-  finding: "## New finding\n\n```finding\nfault: \n```\n\nThe repair, and how to prove it.\n"
+  finding: "## New finding\n\n```finding\nfault: \n```\n\nHow to be sure.\n\n- repair: []()\n",
+  end: "## New end\n\n```end\nresult: repaired and proved\n```\n"
 };
 
 export function stepInserter(buttons, view) {

@@ -1,6 +1,6 @@
 // Offers the words that fit where the cursor stands.
 const FRONT = ["title", "complaint", "system", "meter", "quiet"];
-const KINDS = ["check", "task", "finding", "take"];
+const KINDS = ["check", "task", "finding", "end", "take"];
 const ANSWERS = ["yes", "no", "done", "cannot be done", "anything else", "OL", "no reading"];
 
 /** A heading's id, as the server makes it: lower case, spaces to hyphens, other signs dropped. */

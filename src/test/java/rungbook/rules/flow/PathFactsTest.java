@@ -56,6 +56,7 @@ class PathFactsTest {
     void everything() {
       compare(Fact.PROVED_ANYWHERE, world -> world.provedDead);
       compare(Fact.POWER_OFF, world -> world.poweredOff);
+      compareRepairs();
       for (String name : List.of("breaker", "disconnect")) {
         compare(Fact.ISOLATED, name, world -> world.isolated.contains(name));
         compare(Fact.OFF_UNTAGGED, name, world -> world.isolated.contains(name) && !world.tagged.contains(name));
@@ -71,6 +72,18 @@ class PathFactsTest {
       for (String position : List.of("cooling", "heating", "off")) {
         compare(state.facts().at(new Setting("thermostat", position, Span.at(0))),
             world -> position.equals(world.positions.get("thermostat")));
+      }
+    }
+
+    private void compareRepairs() {
+      compare(Fact.FOUND, world -> !world.findings.isEmpty());
+      for (int step = 0; step < 9; step++) {
+        String id = "s" + step;
+        compare(Fact.FOUND_AT, id, world -> world.findings.contains(id));
+      }
+      if (state.facts().repairs().any()) {
+        compare(Fact.REPAIRED, world -> world.repaired);
+        compare(Fact.UNCHECKED, world -> world.unchecked);
       }
     }
 

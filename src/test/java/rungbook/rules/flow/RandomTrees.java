@@ -35,7 +35,9 @@ final class RandomTrees {
     for (int step = 0; step < steps; step++) {
       text.append("\n## S").append(step).append("\n\n");
       boolean end = step == steps - 1 || random.nextInt(6) == 0 && step > 1;
-      text.append(end ? finding() : random.nextBoolean() ? task(step) : check(step));
+      boolean goesOn = !end && random.nextInt(5) == 0;
+      text.append(end ? finding() : goesOn ? finding() + "\n- repair: " + way(step)
+          : random.nextBoolean() ? task(step) : check(step));
     }
     return text.toString();
   }
@@ -73,6 +75,7 @@ final class RandomTrees {
     line(lines, "discharge", List.of("run capacitor"));
     line(lines, "disconnect", PARTS);
     line(lines, "replace", PARTS);
+    line(lines, "repair", PARTS);
     line(lines, "reconnect", PARTS);
     line(lines, "set", List.of("thermostat cooling", "thermostat heating", "thermostat off"));
     line(lines, "restore", List.of("breaker", "disconnect", "door switch", "limit", "igniter", "door"));

@@ -20,9 +20,12 @@ final class World {
   final Set<String> open = new HashSet<>();
   final Set<String> disconnected = new HashSet<>();
   final Set<String> discharged = new HashSet<>();
+  final Set<String> findings = new HashSet<>();
   final Map<String, String> positions = new HashMap<>();
   boolean poweredOff;
   boolean provedDead;
+  boolean repaired;
+  boolean unchecked;
 
   /** @param sources the names that the tree isolates somewhere */
   private World(Set<String> sources) {
@@ -47,9 +50,12 @@ final class World {
     copy.open.addAll(open);
     copy.disconnected.addAll(disconnected);
     copy.discharged.addAll(discharged);
+    copy.findings.addAll(findings);
     copy.positions.putAll(positions);
     copy.poweredOff = poweredOff;
     copy.provedDead = provedDead;
+    copy.repaired = repaired;
+    copy.unchecked = unchecked;
     return copy;
   }
 
@@ -58,6 +64,12 @@ final class World {
    * proved.
    */
   void pass(Step step, String answer) {
+    if (step instanceof Step.Finding) {
+      findings.add(step.id());
+      repaired = false;
+      unchecked = true;
+    }
+    unchecked &= !(step instanceof Step.Check);
     step.actions().forEach(this::act);
     boolean proves = step.actions().stream()
         .anyMatch(action -> action.kind() == ActionKind.PROVE_DEAD || action.kind() == ActionKind.DISCHARGE);
@@ -97,7 +109,11 @@ final class World {
         touch(thing);
         disconnected.remove(thing);
       }
-      case REPLACE -> touch(thing);
+      case REPLACE, REPAIR -> {
+        touch(thing);
+        repaired = true;
+        unchecked = true;
+      }
       case RESTORE -> restore(thing);
       case KNOWN_SOURCE -> {}
     }

@@ -1,0 +1,48 @@
+package rungbook.rules.repair;
+
+import java.util.List;
+import rungbook.rules.api.RuleContext;
+import rungbook.rules.api.StateRule;
+import rungbook.rules.flow.Fact;
+import rungbook.rules.flow.FactTable;
+import rungbook.rules.flow.PathFacts;
+import rungbook.source.Code;
+import rungbook.source.Problem;
+import rungbook.source.Problems;
+import rungbook.tree.Step;
+
+/**
+ * At an end, on some path, a control is not at the position where the tree found it: its first. Whoever takes over at a
+ * referral may need the call, so that end is exempt. Common practice, no source.
+ */
+public final class ControlLeft extends StateRule {
+
+  static final Code CONTROL_LEFT = Code.of("control-left");
+
+  @Override
+  public List<Code> codes() {
+    return List.of(CONTROL_LEFT);
+  }
+
+  @Override
+  protected boolean concerns(RuleContext context) {
+    return context.tree().system().isPresent();
+  }
+
+  @Override
+  protected boolean concerns(Step step, RuleContext context) {
+    return step instanceof Step.End end && end.result() != Step.Result.REFERRED;
+  }
+
+  @Override
+  protected void inspect(Step step, RuleContext context, PathFacts.ProgramPoint point, Problems out) {
+    FactTable facts = context.state().facts();
+    for (int at = point.nextMay(Fact.AT, 0); at != FactTable.NONE; at = point.nextMay(Fact.AT, at + 1)) {
+      if (!facts.isStart(at)) {
+        out.add(Problem.at(CONTROL_LEFT, step.source(), step.header().titleSpan()).with("setting", facts.words(at))
+            .shownBy(point.showHolding(at, "")));
+        return;
+      }
+    }
+  }
+}
