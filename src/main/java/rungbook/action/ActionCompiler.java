@@ -21,7 +21,9 @@ public final class ActionCompiler {
   public List<StateChange> compile(ActionKind kind, String key) {
     List<StateChange> changes = new ArrayList<>(kind.begins().size() + kind.ends().size());
     for (EquipmentCondition begun : kind.begins()) {
-      changes.add(new StateChange.Begin(begun, subject(begun, key)));
+      if (begun != EquipmentCondition.REPLACED || opensByItself(key)) {
+        changes.add(new StateChange.Begin(begun, subject(begun, key)));
+      }
       if (begun == EquipmentCondition.TOUCHED && ObjectNames.isPart(system, key, "capacitor")) {
         changes.add(new StateChange.Begin(EquipmentCondition.DISCHARGED, key));
       }
@@ -30,6 +32,10 @@ public final class ActionCompiler {
       changes.add(new StateChange.End(ended, subject(ended, key)));
     }
     return List.copyOf(changes);
+  }
+
+  private boolean opensByItself(String key) {
+    return ObjectNames.isPart(system, key, "fuse") || ObjectNames.isPart(system, key, "breaker");
   }
 
   private String subject(EquipmentCondition condition, String key) {

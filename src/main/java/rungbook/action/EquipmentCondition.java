@@ -14,7 +14,7 @@ public enum EquipmentCondition {
   TAGGED_OUT,
   /** A part, or a terminal at one place, is taken off. */
   DISCONNECTED(Trait.BEHIND_PANEL, Trait.CHANGES_READINGS),
-  /** A part is exchanged for a new one. */
+  /** A fuse or breaker is exchanged for a new one, which is good until the circuit opens it again. */
   REPLACED(Trait.BEHIND_PANEL, Trait.CHANGES_READINGS),
   /** A part is put right, by a new one or in place: a fault in it is gone. */
   REPAIRED(Trait.BEHIND_PANEL, Trait.CHANGES_READINGS),

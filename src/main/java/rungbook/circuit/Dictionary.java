@@ -4,6 +4,9 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import rungbook.circuit.network.Cancellation;
 import rungbook.circuit.network.CircuitNetwork;
 import rungbook.circuit.network.CircuitState;
@@ -176,6 +179,13 @@ public final class Dictionary {
       }
     }
     return now;
+  }
+
+  /** The keys of the fuses and breakers that a case has opened before the technician arrives, in one sample. */
+  public Set<String> opened(int caseNumber, int sample) {
+    var fuses = model.logic().fuses();
+    return IntStream.range(0, fuses.size()).filter(fuse -> blown[caseNumber][sample][fuse])
+        .mapToObj(fuse -> fuses.get(fuse).key()).collect(Collectors.toSet());
   }
 
   CircuitModel model() {

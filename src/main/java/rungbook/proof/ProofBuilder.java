@@ -54,10 +54,10 @@ final class ProofBuilder {
 
   /** Findings in the order of the text, then trees that take over, then where it stops. */
   private int place(ArrivalTable.Arrivals arrivals) {
-    if (arrivals.end() instanceof End.Finding finding) {
-      return finding.step();
+    if (arrivals.end() instanceof End.Stuck stuck) {
+      return 2 * tree.steps().size() + stuck.step();
     }
-    return arrivals.end() instanceof End.Stuck stuck ? 2 * tree.steps().size() + stuck.step() : tree.steps().size();
+    return arrivals.end() instanceof End.AtStep at ? at.step() : tree.steps().size();
   }
 
   Proof proof() {
@@ -71,7 +71,8 @@ final class ProofBuilder {
     Proof proof = new Proof(tree, outcomes, endings, checks, ways(), installations.drawn(),
         installations.samples() - installations.drawn(),
         measures(claimed), measures(all()), falseAlarmShare(), mean(flow::checks), mean(flow::minutes),
-        falseAlarms(), propagation.unmodeled().values().stream().toList(), List.of());
+        falseAlarms(), new RepairSummary(tree, installations, names).of(propagation.repairs()),
+        propagation.unmodeled().values().stream().toList(), List.of());
     var rules = new ProofRuleContext(tree, context, propagation, names, ends, proof, new WitnessBudget());
     return proof.with(rules.problems());
   }
@@ -99,6 +100,8 @@ final class ProofBuilder {
       double share = arrivals.shares()[caseNumber];
       if (arrivals.end() instanceof End.HandedOn) {
         handedOn += share;
+      } else if (arrivals.end() instanceof End.Ended) {
+        referred += share;
       } else if (!(arrivals.end() instanceof End.Finding end)) {
         nothing += share;
       } else {
@@ -148,13 +151,19 @@ final class ProofBuilder {
       for (int way = 0; way < tree.steps().get(step).ways().size(); way++) {
         double likelihood = 0;
         for (int i = 1; i < names.size(); i++) {
-          likelihood += installations.likelihood(i) * flow.taken(step, way, i);
+          likelihood += installations.likelihood(i) * taken(step, way, i);
         }
         ways.add(new Proof.WayFlow(step, way, flow.taken(step, way, 0),
             allLikelihood == 0 ? 0 : likelihood / allLikelihood));
       }
     }
     return ways;
+  }
+
+  /** Before a finding as the tree is followed, after it as the right repair goes on. */
+  private double taken(int step, int way, int caseNumber) {
+    return flow.taken(step, way, caseNumber)
+        + propagation.repairs().stream().mapToDouble(repair -> repair.flow().taken(step, way, caseNumber)).sum();
   }
 
   private Proof.Ending ending(ArrivalTable.Arrivals arrivals) {
@@ -177,7 +186,7 @@ final class ProofBuilder {
     if (end instanceof End.HandedOn on) {
       return context.others().apply(on.tree()).map(Tree::title).orElse(on.tree());
     }
-    return tree.steps().get(end instanceof End.Finding finding ? finding.step() : ((End.Stuck) end).step()).title();
+    return tree.steps().get(((End.AtStep) end).step()).title();
   }
 
   private BitSet named(ArrivalTable.Arrivals arrivals) {

@@ -49,6 +49,9 @@ public final class ProofJson {
     Json.array(json, "endings", array -> writeEndings(array, proof));
     Json.array(json, "checks", array -> writeChecks(array, proof));
     Json.array(json, "ways", array -> writeWays(array, proof));
+    if (!proof.repairs().isEmpty()) {
+      Json.array(json, "repairs", array -> ProofJsonRepair.write(array, proof));
+    }
   }
 
   private static void write(JsonGenerator json, TestabilityMeasures measures) throws IOException {
@@ -84,8 +87,7 @@ public final class ProofJson {
   private static void writeEndings(JsonGenerator json, Proof proof) throws IOException {
     for (Proof.Ending ending : proof.endings()) {
       Json.item(json, item -> {
-        item.writeStringField("kind",
-            ending.end() instanceof End.Finding ? "finding" : ending.end() instanceof End.HandedOn ? "tree" : "stuck");
+        item.writeStringField("kind", kind(ending.end()));
         item.writeStringField("title", ending.title());
         item.writeNumberField("likelihood", ending.likelihood());
         item.writeNumberField("group", ending.group());
@@ -100,6 +102,13 @@ public final class ProofJson {
         });
       });
     }
+  }
+
+  private static String kind(End end) {
+    if (end instanceof End.Finding) {
+      return "finding";
+    }
+    return end instanceof End.HandedOn ? "tree" : end instanceof End.Ended ? "end" : "stuck";
   }
 
   private static void writeChecks(JsonGenerator json, Proof proof) throws IOException {

@@ -36,6 +36,7 @@ public final class ProofText {
     text.head(file);
     text.measures();
     text.endings();
+    text.repairs();
     text.limits();
     return text.out.append('\n').toString();
   }
@@ -80,6 +81,20 @@ public final class ProofText {
     proof.outcomes().stream().filter(outcome -> outcome.claimed() && !Share.isAll(outcome.found()))
         .forEach(outcome -> wrapped("  not always found: ",
             outcome.name() + ", in " + ReportNumbers.percent(outcome.found()) + " of installations"));
+    out.append('\n');
+  }
+
+  private void repairs() {
+    if (proof.repairs().isEmpty()) {
+      return;
+    }
+    row("repair after", "proved", "wrong repair noticed", style::strong);
+    for (Proof.Repair repair : proof.repairs()) {
+      String unmodeled = repair.unmodeled().isEmpty() ? ""
+          : "; not in the circuit: " + String.join(", ", repair.unmodeled());
+      row(repair.title(), ReportNumbers.percent(repair.passed()),
+          ReportNumbers.percent(repair.noticed()) + unmodeled, text -> text);
+    }
     out.append('\n');
   }
 

@@ -71,9 +71,9 @@ class ActionTableTest {
       reconnect    | door switch, furnace switch, contactor | yes | +touched furnace, -disconnected *
       reconnect    | others         | no  | +touched furnace, -disconnected *
 
-      replace      | run capacitor  | yes | +touched furnace, +discharged *, +replaced *, +repaired *
-      replace      | door switch, furnace switch, Y, coil Y, contactor | yes | +touched furnace, +replaced *, +repaired *
-      replace      | others         | no  | +touched furnace, +replaced *, +repaired *
+      replace      | run capacitor  | yes | +touched furnace, +discharged *, +repaired *
+      replace      | door switch, furnace switch, Y, coil Y, contactor | yes | +touched furnace, +repaired *
+      replace      | others         | no  | +touched furnace, +repaired *
 
       repair       | run capacitor  | yes | +touched furnace, +discharged *, +repaired *
       repair       | door switch, furnace switch, Y, coil Y, contactor | yes | +touched furnace, +repaired *

@@ -133,6 +133,12 @@ public class ProofGrowthBench {
       return "sample " + sample;
     }
 
+    /** It has no fuse. */
+    @Override
+    public int[] repaired(int caseNumber, Set<String> renewed) {
+      return new int[samples()];
+    }
+
     @Override
     public Observations in(CircuitState state, List<Probe> probes) {
       return new Observations() {

@@ -14,6 +14,9 @@ import rungbook.proof.plan.Budget;
 import rungbook.proof.plan.Installations;
 import rungbook.proof.report.Proof;
 import rungbook.source.Source;
+import rungbook.system.ControlSystem;
+import rungbook.system.Effect;
+import rungbook.system.Fault;
 import rungbook.system.Vocabulary;
 import rungbook.system.WalkTimes;
 import rungbook.tree.Shared;
@@ -34,6 +37,11 @@ public final class MadeUp implements Installations {
       Map.of("glow", "glow"), Map.of(), new TreeMap<>(Map.of("lamp dead", "lamp dead", "wire weak", "wire weak")),
       Map.of());
 
+  private static final ControlSystem CIRCUIT = new ControlSystem(WORDS, List.of(),
+      List.of(new Fault("lamp dead", List.of(new Effect.Stop("lamp")), 1),
+          new Fault("wire weak", List.of(new Effect.Raise("wire", 5)), 2)),
+      List.of(), List.of());
+
   static final WalkTimes WALK_TIMES = new WalkTimes("hall", Map.of("attic", new WalkTimes.Walk("hall", 3)));
 
   private static final double[] OFF = {0, 0, 0, 0};
@@ -51,7 +59,8 @@ public final class MadeUp implements Installations {
 
   public static Tree tree(String id, String steps) {
     String text = "---\ntitle: " + id + "\ncomplaint: dark\nsystem: lamp\n---\n\n" + steps;
-    var shared = new Shared(Map.of("lamp", WORDS), Map.of(), Map.of(), Map.of(), Map.of(), Set.of("one", "other"));
+    var shared = new Shared(Map.of("lamp", WORDS), Map.of("lamp", CIRCUIT), Map.of(), Map.of(), Map.of(),
+        Set.of("one", "other"));
     return TreeReader.read(id, DocumentReader.read(new Source("trees/" + id + ".md", text)), shared).tree();
   }
 
@@ -96,6 +105,12 @@ public final class MadeUp implements Installations {
   @Override
   public String circumstances(int caseNumber, int sample) {
     return "house " + sample;
+  }
+
+  /** It has no fuse. */
+  @Override
+  public int[] repaired(int caseNumber, Set<String> renewed) {
+    return new int[samples()];
   }
 
   @Override

@@ -18,7 +18,7 @@ import rungbook.system.Vocabulary;
  * @param bypassed interlocks with a jumper across them
  * @param disconnected disconnected parts, conductors ({@code outdoor cable y}) or terminals ({@code y at furnace})
  * @param open open panels
- * @param replaced parts that were replaced with new ones; a new fuse is intact until it blows in this state
+ * @param replaced fuses and breakers that were replaced; a new one is intact until it opens in this state
  */
 public record CircuitState(Map<String, String> positions, Set<String> off, Set<String> bypassed,
     Set<String> disconnected,

@@ -1,6 +1,9 @@
 package rungbook.proof.accounting;
 
 import rungbook.circuit.Reading;
+import rungbook.tree.Meter;
+import rungbook.tree.Readings;
+import rungbook.tree.Step;
 
 /** Divides what arrives at a check with a meter among its ways, by the reading and the meter's error. */
 public final class ReadingSplit {
@@ -16,6 +19,11 @@ public final class ReadingSplit {
     this.error = error;
     this.byWay = new double[ways][samples];
     this.stuck = new double[samples];
+  }
+
+  /** The split of a check by itself, without a tally of what is read. */
+  public static ReadingSplit of(Step.MeterCheck check, Meter.Scale scale, int samples) {
+    return new ReadingSplit(Segments.of(Readings.of(check, scale)), MeterError.of(scale), check.ways().size(), samples);
   }
 
   /** What goes each way; written over by the next call of {@link #divide}. */

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.locks.ReentrantLock;
 import java.util.stream.Collectors;
@@ -22,6 +23,7 @@ import rungbook.system.Effect;
 import rungbook.system.Fault;
 import rungbook.system.Names;
 import rungbook.system.Part;
+import rungbook.system.PartBranch;
 import rungbook.system.Terminal;
 
 /**
@@ -129,6 +131,31 @@ public final class DictionaryInstallations implements Installations {
       solvedStates.put(state, solved);
     }
     return new TableObservations(solved.table());
+  }
+
+  @Override
+  public int[] repaired(int caseNumber, Set<String> renewed) {
+    int[] as = new int[samples()];
+    for (int sample = 0; sample < as.length; sample++) {
+      Set<String> open = dictionary.opened(caseNumber, sample);
+      as[sample] = open.stream().filter(fuse -> !renewed.contains(fuse)).findFirst()
+          .map(fuse -> openFuse(fuse).orElse(caseNumber)).orElse(0);
+    }
+    return as;
+  }
+
+  /** The case that is nothing but an open fuse or breaker. */
+  private Optional<Integer> openFuse(String key) {
+    Set<String> limbs = system.part(key).stream().flatMap(part -> part.branches().stream()).map(PartBranch::key)
+        .collect(Collectors.toSet());
+    for (int i = 1; i < cases.size(); i++) {
+      Set<String> open = fault(i).effects().stream().filter(Effect.Open.class::isInstance)
+          .map(effect -> ((Effect.Open) effect).branch()).collect(Collectors.toSet());
+      if (open.equals(limbs) && open.size() == fault(i).effects().size()) {
+        return Optional.of(i);
+      }
+    }
+    return Optional.empty();
   }
 
   @Override

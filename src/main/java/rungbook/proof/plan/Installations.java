@@ -1,6 +1,7 @@
 package rungbook.proof.plan;
 
 import java.util.List;
+import java.util.Set;
 import rungbook.circuit.Probe;
 import rungbook.circuit.network.CircuitState;
 
@@ -41,6 +42,14 @@ public interface Installations {
    * @param probes every probe that may be asked for
    */
   Observations in(CircuitState state, List<Probe> probes);
+
+  /**
+   * The case as which each sample reads once a case's fault is taken away. That is the healthy system, or the fault
+   * that is an open fuse or breaker: what the fault has opened stays open until it is renewed.
+   *
+   * @param renewed keys of what was replaced, repaired or switched on since
+   */
+  int[] repaired(int caseNumber, Set<String> renewed);
 
   /** What makes one installation special, in words: {@code furnace supply 114.3 V}. */
   String circumstances(int caseNumber, int sample);

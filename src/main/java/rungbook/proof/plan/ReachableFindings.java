@@ -57,8 +57,9 @@ public final class ReachableFindings {
       if (step instanceof Step.Finding finding) {
         here.or(named(finding));
         here.set(0, finding.healthy());
+      } else {
+        step.ways().forEach(way -> here.or(of(way, reachable, elsewhere)));
       }
-      step.ways().forEach(way -> here.or(of(way, reachable, elsewhere)));
     }
     return reachable;
   }

@@ -16,13 +16,10 @@ public record Situation(CircuitState state, String place) {
     return step.at().map(at -> new Situation(state, at.key())).orElse(this);
   }
 
-  /** The situation once a task is done as it says; any other step changes nothing. */
+  /** The situation once a step's actions are done as they say. */
   public Situation after(Step step) {
-    if (!(step instanceof Step.Task task)) {
-      return this;
-    }
     CircuitState changed = state;
-    for (Action action : task.actions()) {
+    for (Action action : step.actions()) {
       changed = changed.after(action.changes());
     }
     return new Situation(changed, place);

@@ -48,7 +48,8 @@ public final class CaseFlow {
     minutes[caseNumber] += more;
   }
 
-  private double share(double[] weights) {
+  /** The share of the drawn samples. */
+  double share(double[] weights) {
     double sum = 0;
     for (int sample = 0; sample < drawn; sample++) {
       sum += weights[sample];

@@ -3,8 +3,16 @@ package rungbook.proof.propagation;
 /** Where a way through a tree ends. */
 public sealed interface End {
 
-  /** @param step its index in the tree */
-  record Finding(int step) implements End {}
+  /** An end at a step of the tree. */
+  sealed interface AtStep extends End {
+    /** Its index in the tree. */
+    int step();
+  }
+
+  record Finding(int step) implements AtStep {}
+
+  /** The tree says that the work ends, and has found nothing. */
+  record Ended(int step) implements AtStep {}
 
   /**
    * Another tree takes over, as if the equipment were untouched.
@@ -13,10 +21,6 @@ public sealed interface End {
    */
   record HandedOn(String tree) implements End {}
 
-  /**
-   * No way on takes what is read or seen.
-   *
-   * @param step where it stops
-   */
-  record Stuck(int step) implements End {}
+  /** No way on takes what is read or seen. */
+  record Stuck(int step) implements AtStep {}
 }

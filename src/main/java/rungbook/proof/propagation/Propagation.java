@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import rungbook.circuit.Probe;
 import rungbook.circuit.network.Cancellation;
 import rungbook.proof.accounting.CheckTally;
@@ -40,6 +41,7 @@ public final class Propagation {
   private final Map<Integer, CheckTally> tallies = new LinkedHashMap<>();
   private final Map<Integer, String> unmodeled = new LinkedHashMap<>();
   private final Map<Integer, List<Situation>> situations = new HashMap<>();
+  private final Map<Integer, Collection<SituationNode>> found = new TreeMap<>();
 
   private Propagation(Tree tree, ProofContext context, ObservedStates observed, ReachableFaults reachable) {
     this.tree = tree;
@@ -74,7 +76,9 @@ public final class Propagation {
         pass(step, here.values());
       }
     }
-    return new PropagationResult(flow, ends.all(), tallies, unmodeled, situations,
+    List<RepairRuns> repairs = found.entrySet().stream()
+        .map(one -> RepairPropagation.of(one.getKey(), one.getValue(), order, tree, context, observed)).toList();
+    return new PropagationResult(flow, ends.all(), tallies, unmodeled, repairs, situations,
         new PossibleAnswers(tree, context, tallies, observed, reachable));
   }
 
@@ -92,6 +96,11 @@ public final class Propagation {
     nodes.forEach(node -> flow.arrive(node));
     if (step instanceof Step.Finding) {
       nodes.forEach(node -> end(new End.Finding(number), node));
+      if (!step.ways().isEmpty()) {
+        found.put(number, nodes);
+      }
+    } else if (step instanceof Step.End) {
+      nodes.forEach(node -> end(new End.Ended(number), node));
     } else if (step instanceof Step.Task task) {
       nodes.forEach(node -> doTask(task, node));
     } else if (step instanceof Step.MeterCheck check) {

@@ -45,10 +45,7 @@ public final class WitnessSearch {
   }
 
   public Optional<Witness.Path> to(End end) {
-    if (end instanceof End.Finding finding) {
-      return toStep(finding.step());
-    }
-    return end instanceof End.Stuck stuck ? toStep(stuck.step()) : Optional.empty();
+    return end instanceof End.AtStep at ? toStep(at.step()) : Optional.empty();
   }
 
   private Optional<Witness.Path> find(Predicate<At> wanted) {

@@ -22,16 +22,18 @@ import rungbook.tree.Tree;
  * @param meanChecks over the faults it names, by likelihood
  * @param meanMinutes walking included
  * @param falseAlarms the findings which name a fault and at which some healthy system ends
+ * @param repairs what follows each finding that leads on, where a fault that it names arrives and is repaired
  * @param unmodeled titles of the checks that the circuit does not model; each takes every answer alike
  */
 public record Proof(
     Tree tree, List<Outcome> outcomes, List<Ending> endings, List<Check> checks, List<WayFlow> ways, int drawn,
     int corners, TestabilityMeasures claimed, TestabilityMeasures whole, double falseAlarmShare, double meanChecks,
-    double meanMinutes, List<FalseAlarm> falseAlarms, List<String> unmodeled, List<Problem> problems) {
+    double meanMinutes, List<FalseAlarm> falseAlarms, List<Repair> repairs, List<String> unmodeled,
+    List<Problem> problems) {
 
   public Proof with(List<Problem> found) {
     return new Proof(tree, outcomes, endings, checks, ways, drawn, corners, claimed, whole, falseAlarmShare, meanChecks,
-        meanMinutes, falseAlarms, unmodeled, found);
+        meanMinutes, falseAlarms, repairs, unmodeled, found);
   }
 
   /**
@@ -64,6 +66,26 @@ public record Proof(
       return share == 0 ? "the worst" : ReportNumbers.percent(share);
     }
   }
+
+  /**
+   * What follows a finding that leads on. Shares are of what is repaired, over the faults by likelihood.
+   *
+   * @param finding its step
+   * @param passed what ends "repaired and proved" after a right repair
+   * @param noticed what does not after a repair that takes nothing away
+   * @param unmodeled titles of the checks on the way that the circuit does not model
+   */
+  public record Repair(int finding, String title, double passed, double noticed, List<RepairedFault> faults,
+      List<String> unmodeled) {}
+
+  /**
+   * One fault that is repaired after a finding.
+   *
+   * @param repaired the share of its installations
+   * @param failsAt the title of the step where most right repairs end that do not pass; empty if all pass
+   */
+  public record RepairedFault(String fault, int caseNumber, double repaired, double passed, double noticed,
+      String failsAt) {}
 
   /**
    * @param share of the fault's installations

@@ -35,6 +35,8 @@ public record ProofRuleContext(Tree tree, ProofContext proofContext, Propagation
       new AnswerLacking(),
       new StrayReadsLive(),
       new WaysNotTaken(),
+      new RepairNotPassing(),
+      new WrongRepairUnnoticed(),
       new ExpectationNotMet());
 
   /** What the rules may report. */
@@ -60,6 +62,12 @@ public record ProofRuleContext(Tree tree, ProofContext proofContext, Propagation
   /** The way that one installation takes to an end, for the first problems at least. */
   Optional<Witness.Path> wayTo(End end, int caseNumber, int sample) {
     return witnesses.next() ? search(caseNumber, sample).to(end) : Optional.empty();
+  }
+
+  /** The way of the installation that shows best how a case comes to an end. */
+  Optional<Witness.Path> wayTo(End end, int caseNumber) {
+    return ends.stream().filter(arrivals -> arrivals.end().equals(end)).findFirst()
+        .flatMap(arrivals -> wayTo(end, caseNumber, arrivals.witness()[caseNumber]));
   }
 
   Optional<Witness.Path> wayTo(int step, int caseNumber, int sample) {

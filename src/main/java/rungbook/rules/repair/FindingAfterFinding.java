@@ -10,7 +10,10 @@ import rungbook.source.Problem;
 import rungbook.source.Problems;
 import rungbook.tree.Step;
 
-/** A finding follows a finding on some path: the first one was none. A referral may follow, for work that goes wrong. */
+/**
+ * A finding follows a finding on some path, so the first one was a guess. A referral may follow, for work that goes
+ * wrong.
+ */
 public final class FindingAfterFinding extends StateRule {
 
   static final Code FINDING_AFTER_FINDING = Code.of("finding-after-finding");

@@ -9,8 +9,8 @@ import rungbook.source.Problems;
 import rungbook.tree.Step;
 
 /**
- * Every path ends in a finding or an end, so every other step has a way on. Ways that could not be read are reported at their
- * place.
+ * Every path ends in a finding or an end, so every other step has a way on. Ways that could not be read are reported
+ * at their place.
  */
 public final class NoWayOn implements Rule {
 

@@ -21,4 +21,11 @@ public record Remedy(List<Set<String>> sites, Optional<String> foundOff) {
   public boolean isAt(String key) {
     return sites.stream().anyMatch(site -> site.contains(key));
   }
+
+  /** Whether the fault is gone once these are repaired or replaced, and these switched on. */
+  public boolean isDoneBy(Set<String> repaired, Set<String> switchedOn) {
+    boolean everywhere = !sites.isEmpty()
+        && sites.stream().allMatch(site -> site.stream().anyMatch(repaired::contains));
+    return everywhere || foundOff.filter(switchedOn::contains).isPresent();
+  }
 }

@@ -80,7 +80,8 @@ final class StepParts {
   }
 
   List<Way> noWays(Code code) {
-    unresolved.section().ways().stream().findFirst().ifPresent(way -> problems.add(Problem.at(code, source, way.span())));
+    unresolved.section().ways().stream().findFirst()
+        .ifPresent(way -> problems.add(Problem.at(code, source, way.span())));
     return List.of();
   }
 

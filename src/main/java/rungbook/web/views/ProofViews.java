@@ -63,6 +63,8 @@ public final class ProofViews {
               proof.meanChecks(), proof.meanMinutes())));
     }
     facts.add(new ProofView.Fact("False alarms", falseAlarms()));
+    proof.repairs().forEach(repair -> facts.add(new ProofView.Fact("Repair after " + repair.title(),
+        percent(repair.passed()) + " proved; " + percent(repair.noticed()) + " of wrong repairs noticed")));
     return facts;
   }
 
@@ -100,13 +102,26 @@ public final class ProofViews {
   }
 
   private ProofView.Ending ending(Proof.Ending ending) {
-    var kind = ending.end() instanceof End.Finding ? "Finding"
-        : ending.end() instanceof End.HandedOn ? "Other tree" : "No answer fits";
-    var letter = ending.end() instanceof End.Finding ? "F" : ending.end() instanceof End.HandedOn ? "→" : "?";
+    var kind = kind(ending.end());
+    var letter = letter(ending.end());
     var group = ending.group() > 1 ? "leaves " + ending.group() + " faults open"
         : ending.group() == 1 ? "leaves one fault" : "";
     return new ProofView.Ending(kind, letter, ending.title(), href(ending.end()), bar(ending.likelihood()),
         ending.named().isEmpty() ? "" : group, arrived(ending));
+  }
+
+  private static String kind(End end) {
+    if (end instanceof End.Finding) {
+      return "Finding";
+    }
+    return end instanceof End.HandedOn ? "Other tree" : end instanceof End.Ended ? "End" : "No answer fits";
+  }
+
+  private static String letter(End end) {
+    if (end instanceof End.Finding) {
+      return "F";
+    }
+    return end instanceof End.HandedOn ? "→" : end instanceof End.Ended ? "E" : "?";
   }
 
   private static List<ProofView.Arrived> arrived(Proof.Ending ending) {
@@ -122,7 +137,7 @@ public final class ProofViews {
     if (end instanceof End.HandedOn on) {
       return "/tree/trees/" + UrlPath.of(on.tree()) + ".md";
     }
-    return step(end instanceof End.Finding finding ? finding.step() : ((End.Stuck) end).step());
+    return step(((End.AtStep) end).step());
   }
 
   private String step(int step) {
