@@ -25,9 +25,12 @@ class BodyLimits {
   private static final int SMALL_BYTES = 256 << 10;
   /** What a body of 8 MB costs at most until it is answered: its bytes, its text, and what is made of it. */
   private static final int MEMORY_OF_A_LARGE_BODY = 96 << 20;
+  /** Each holds one of the framework's 200 workers until it is there; the rest is left for readers. */
+  private static final int MOST_SMALL = 64;
   private static final int BEFORE_THE_SERVERS_OWN_LIMIT = 900;
   private static final int AFTER_THE_SERVERS_OWN_LIMIT = 1;
   private final Semaphore large = new Semaphore(permits(Runtime.getRuntime().maxMemory()));
+  private final Semaphore small = new Semaphore(MOST_SMALL);
   private final Semaphore imports = new Semaphore(1);
   private final Failures failures;
 
@@ -50,11 +53,18 @@ class BodyLimits {
     request.put(ROUTE_LIMIT, most);
     if (length > most) {
       failures.answer(request, tooLarge(most).report());
-    } else if (length <= SMALL_BYTES) {
+    } else if (length == 0) {
       request.next();
     } else {
-      admitLarge(request, isImport(request.normalizedPath()) ? imports : large);
+      admit(request, permits(request.normalizedPath(), length));
     }
+  }
+
+  private Semaphore permits(String path, long length) {
+    if (length <= SMALL_BYTES) {
+      return small;
+    }
+    return isImport(path) ? imports : large;
   }
 
   static ProblemException tooLarge(long mostBytes) {
@@ -62,14 +72,14 @@ class BodyLimits {
         mostBytes == IMPORT_BYTES ? "import the library in parts" : "split the text, or save the picture smaller");
   }
 
-  private void admitLarge(RoutingContext request, Semaphore permits) {
+  private void admit(RoutingContext request, Semaphore permits) {
     if (permits.tryAcquire()) {
       request.addEndHandler(ended -> permits.release());
       request.next();
     } else {
       request.response().putHeader("Retry-After", "1");
       failures.answer(request,
-          ProblemException.of(503, "Too much at once", "other large requests are still being worked on",
+          ProblemException.of(503, "Too much at once", "other requests with a body are still being worked on",
               "send it again in a moment").report());
     }
   }
