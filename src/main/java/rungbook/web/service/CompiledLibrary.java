@@ -25,6 +25,7 @@ import rungbook.markdown.DocumentReader;
 import rungbook.markdown.Entry;
 import rungbook.source.ProblemList;
 import rungbook.source.Source;
+import rungbook.store.DiskFull;
 import rungbook.store.Store;
 import rungbook.store.document.DocumentPath;
 import rungbook.store.document.Revision;
@@ -125,7 +126,11 @@ public class CompiledLibrary {
       if (found.isBeforeTheFirst()) {
         throw failed;
       }
-      LOG.error("the library cannot be compiled; the last one is shown", failed);
+      if (DiskFull.isReason(failed)) {
+        LOG.error("the disk is full, so the library cannot be compiled; the last one is shown");
+      } else {
+        LOG.error("the library cannot be compiled; the last one is shown", failed);
+      }
     } finally {
       compiling.unlock();
     }
