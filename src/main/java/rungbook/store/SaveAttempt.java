@@ -62,6 +62,8 @@ final class SaveAttempt {
     var document = DocumentRow.at(save.path()).orElseGet(() -> DocumentRow.insert(save.path()));
     document.head = number;
     RevisionRow.of(document, revision).persistAndFlush();
+    // each query looks through all that its transaction holds: the time would grow with the square of the saves
+    RevisionRow.getEntityManager().clear();
     return new Outcome.Saved(revision);
   }
 
