@@ -5,7 +5,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
 
-/** The program in a JVM of its own, from the classes under test. */
+/** A program in a JVM of its own with 256 MB, from the classes under test. */
 final class Jvm {
 
   private static final String CLASSES = System.getProperty("surefire.test.class.path",
@@ -14,9 +14,13 @@ final class Jvm {
   private Jvm() {}
 
   static Process start(Path folder, String... arguments) throws IOException {
+    return start(folder, Main.class, arguments);
+  }
+
+  static Process start(Path folder, Class<?> program, String... arguments) throws IOException {
     List<String> command = List.of(Path.of(System.getProperty("java.home"), "bin", "java").toString(),
         "-Xmx256m", "-XX:+UseSerialGC", "-XX:TieredStopAtLevel=1", "-Drungbook.home=" + Path.of("").toAbsolutePath(),
-        "-cp", absolute(CLASSES), "rungbook.cli.Main");
+        "-cp", absolute(CLASSES), program.getName());
     return new ProcessBuilder(Stream.concat(command.stream(), Stream.of(arguments)).toList()).directory(folder.toFile())
         .start();
   }
