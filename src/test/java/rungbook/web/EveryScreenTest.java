@@ -130,10 +130,8 @@ class EveryScreenTest {
               + " && document.getElementById('preview').textContent.length > 5");
     }
     browser.screenshot(PICTURES.resolve(name + ".png"));
-    var faults = new ArrayList<>(browser.violations());
-    if (name.contains("desk")) {
-      faults.addAll(browser.faintText()); // colors do not change with the width
-    }
+    // colors do not change with the width
+    var faults = new ArrayList<>(name.contains("desk") ? browser.violationsAndFaintText() : browser.violations());
     if (browser.sidewaysPixels() > 0) {
       faults.add("scrolls sideways by " + browser.sidewaysPixels() + " px");
     }

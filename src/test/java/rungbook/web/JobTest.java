@@ -16,7 +16,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.Map;
-import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -53,16 +54,21 @@ class JobTest {
   @TempDir
   Path downloads;
 
-  private Browser browser;
+  private static Browser browser;
+
+  @BeforeAll
+  static void start() {
+    browser = Browser.start();
+  }
 
   @BeforeEach
-  void start() {
-    browser = Browser.start();
+  void takeAFreshTab() {
+    browser.freshTab();
     browser.cdp("Browser.setDownloadBehavior", Map.of("behavior", "allow", "downloadPath", downloads.toString()));
   }
 
-  @AfterEach
-  void stop() {
+  @AfterAll
+  static void stop() {
     browser.close();
   }
 

@@ -27,6 +27,9 @@ import java.util.Set;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.IntStream;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import rungbook.browser.Browser.Scheme;
@@ -48,11 +51,28 @@ class ProofTest {
   private static final String PROVED = "document.getElementById('provedcount').textContent.includes('faults found')"
       + " && !document.getElementById('proof').classList.contains('stale')";
 
+  private static Browser browser;
+
   @TestHTTPResource("/")
   URL address;
 
   @Inject
   Store store;
+
+  @BeforeAll
+  static void start() {
+    browser = Browser.start();
+  }
+
+  @BeforeEach
+  void takeAFreshTab() {
+    browser.freshTab();
+  }
+
+  @AfterAll
+  static void stop() {
+    browser.close();
+  }
 
   @Test
   void aSavedTreeIsProvedInTheWordsOfTheCommandLine() {
@@ -127,56 +147,49 @@ class ProofTest {
 
   @Test
   void movingALimitSaysHowManyWouldBeCondemnedAndOneClickMendsIt() {
-    try (var browser = Browser.start()) {
-      browser.size(1280, 900).open(address + "edit/" + BUZZES);
-      browser.until(PROVED);
-      assertFalse(browser.find("#proof").getText().contains("would be condemned"), browser.find("#proof").getText());
-      write(browser, limitAt26());
-      browser.until(PROVED + " && document.getElementById('proof').textContent.includes('would be condemned')");
-      var says = browser.find("#proof").getText();
-      assertTrue(says.matches(
-          "(?s).*\\d+(\\.\\d)? % of healthy systems would be condemned at Wrong tap: with furnace supply \\d+\\.\\d "
-              + "V.*"),
-          says);
-      assertEquals(List.of(), browser.violations());
-      browser.screenshot(PICTURES.resolve("editor-condemns.png"));
-      browser.find("#proof button").click();
-      browser.until(PROVED + " && !document.getElementById('proof').textContent.includes('would be condemned')");
-      browser.find("#undo").click();
-      browser.until(PROVED + " && document.getElementById('proof').textContent.includes('would be condemned')");
-    }
+    browser.size(1280, 900).open(address + "edit/" + BUZZES);
+    browser.until(PROVED);
+    assertFalse(browser.find("#proof").getText().contains("would be condemned"), browser.find("#proof").getText());
+    write(limitAt26());
+    browser.until(PROVED + " && document.getElementById('proof').textContent.includes('would be condemned')");
+    var says = browser.find("#proof").getText();
+    assertTrue(says.matches(
+        "(?s).*\\d+(\\.\\d)? % of healthy systems would be condemned at Wrong tap: with furnace supply \\d+\\.\\d "
+            + "V.*"),
+        says);
+    assertEquals(List.of(), browser.violations());
+    browser.screenshot(PICTURES.resolve("editor-condemns.png"));
+    browser.find("#proof button").click();
+    browser.until(PROVED + " && !document.getElementById('proof').textContent.includes('would be condemned')");
+    browser.find("#undo").click();
+    browser.until(PROVED + " && document.getElementById('proof').textContent.includes('would be condemned')");
   }
 
   @Test
   void withoutTheCheckOnTheCommonWireItsFaultShowsUpAsMissed() {
-    try (var browser = Browser.start()) {
-      browser.size(360, 740).open(address + "edit/" + BLANK);
-      browser.until(PROVED);
-      assertFalse(browser.find("#proof").getText().contains("C cable open"), browser.find("#proof").getText());
-      write(browser, without(text(BLANK), "## R to Y at the thermostat"));
-      browser.until(PROVED + " && document.getElementById('proof').textContent.includes('C cable open')");
-      assertTrue(browser.find("#proof").getText().contains("C cable open is missed; it ends at"),
-          browser.find("#proof").getText());
-      assertEquals(List.of(), browser.violations());
-      browser.screenshot(PICTURES.resolve("editor-misses-phone.png"));
-    }
+    browser.size(360, 740).open(address + "edit/" + BLANK);
+    browser.until(PROVED);
+    assertFalse(browser.find("#proof").getText().contains("C cable open"), browser.find("#proof").getText());
+    write(without(text(BLANK), "## R to Y at the thermostat"));
+    browser.until(PROVED + " && document.getElementById('proof').textContent.includes('C cable open')");
+    assertTrue(browser.find("#proof").getText().contains("C cable open is missed; it ends at"),
+        browser.find("#proof").getText());
+    assertEquals(List.of(), browser.violations());
+    browser.screenshot(PICTURES.resolve("editor-misses-phone.png"));
   }
 
   @Test
   void theTreePageShowsItsProofOnPhoneAndDeskLightAndDark() {
     var faults = new ArrayList<String>();
-    try (var browser = Browser.start()) {
-      for (var scheme : Scheme.values()) {
-        for (var width : new int[] {360, 1280}) {
-          browser.scheme(scheme).size(width, width == 360 ? 740 : 900).open(address + "tree/" + BUZZES);
-          browser.until("document.querySelector('#proof .histogram')");
-          assertTrue(browser.find("#proof").getText().contains("no healthy system condemned"));
-          assertTrue(browser.find(".mapframe").getText().contains(" %"), "the page's map says what passes each way");
-          shoot(browser, "proof-" + width + "-" + scheme.name().toLowerCase(java.util.Locale.ROOT));
-          browser.violations().forEach(faults::add);
-          browser.faintText().forEach(faults::add);
-          assertEquals(0, browser.sidewaysPixels());
-        }
+    for (var scheme : Scheme.values()) {
+      for (var width : new int[] {360, 1280}) {
+        browser.scheme(scheme).size(width, width == 360 ? 740 : 900).open(address + "tree/" + BUZZES);
+        browser.until("document.querySelector('#proof .histogram')");
+        assertTrue(browser.find("#proof").getText().contains("no healthy system condemned"));
+        assertTrue(browser.find(".mapframe").getText().contains(" %"), "the page's map says what passes each way");
+        shoot("proof-" + width + "-" + scheme.name().toLowerCase(java.util.Locale.ROOT));
+        faults.addAll(browser.violationsAndFaintText());
+        assertEquals(0, browser.sidewaysPixels());
       }
     }
     assertEquals(List.of(), faults);
@@ -184,16 +197,14 @@ class ProofTest {
 
   @Test
   void withoutScriptsTheProofIsAPageOfItsOwn() {
-    try (var browser = Browser.start()) {
-      browser.scriptsOff().size(360, 740).open(address + "tree/" + BUZZES);
-      browser.find("#proof a").click();
-      assertEquals("Proof of Contactor buzzes or control voltage is low", browser.find("h1").getText());
-      assertFalse(browser.all(".histogram").isEmpty());
-      assertEquals(0, browser.sidewaysPixels());
-    }
+    browser.scriptsOff().size(360, 740).open(address + "tree/" + BUZZES);
+    browser.find("#proof a").click();
+    assertEquals("Proof of Contactor buzzes or control voltage is low", browser.find("h1").getText());
+    assertFalse(browser.all(".histogram").isEmpty());
+    assertEquals(0, browser.sidewaysPixels());
   }
 
-  private static void shoot(Browser browser, String name) {
+  private static void shoot(String name) {
     for (var at : List.of("#proved", "#proof .arrivals", "#proof .limits", ".mapframe")) {
       browser.run("document.querySelector(arguments[0]).scrollIntoView()", at);
       browser.screenshot(PICTURES.resolve(name + at.replaceAll("\\W+", "-") + ".png"));
@@ -214,7 +225,7 @@ class ProofTest {
     return text.substring(0, from) + text.substring(text.indexOf("\n## ", from) + 1);
   }
 
-  private static void write(Browser browser, String text) {
+  private static void write(String text) {
     browser.run("const view = document.querySelector('.cm-content').cmTile.view;"
         + "view.dispatch({ changes: { from: 0, to: view.state.doc.length, insert: arguments[0] } })", text);
   }
