@@ -18,6 +18,9 @@ import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
+import rungbook.library.StarterProofs;
+import rungbook.report.ProofJson;
+import rungbook.report.Report;
 
 /**
  * The whole proof of every starter tree, so that a changed constant of the circuit is seen as a changed proof. With
@@ -34,13 +37,18 @@ class GoldenProofTest {
 
   @TestFactory
   Stream<DynamicTest> everyProofIsAsItWas() throws IOException {
-    Run run = Run.in(Path.of(""), "prove", "trees", "--format", "json");
     var proofs = new ArrayList<JsonNode>();
-    new ObjectMapper().readTree(run.out()).get("proofs").forEach(proofs::add);
+    new ObjectMapper().readTree(json()).get("proofs").forEach(proofs::add);
     DynamicTest all = DynamicTest.dynamicTest("every tree has its file", () -> assertEquals(names(proofs), files()));
     List<DynamicTest> each = proofs.stream().map(proof -> DynamicTest.dynamicTest(name(proof), () -> compare(proof)))
         .toList();
     return Stream.concat(each.stream(), Stream.of(all));
+  }
+
+  private static String json() {
+    List<ProofJson.Of> proofs = StarterProofs.ids().stream()
+        .map(id -> new ProofJson.Of("trees/" + id + ".md", StarterProofs.of(id))).toList();
+    return ProofJson.of(proofs, new Report(proofs.size(), List.of(), List.of()));
   }
 
   private static void compare(JsonNode proof) throws IOException {

@@ -3,21 +3,19 @@ package rungbook.library;
 import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaField;
 import com.tngtech.archunit.core.domain.JavaModifier;
-import com.tngtech.archunit.core.importer.ClassFileImporter;
-import com.tngtech.archunit.core.importer.ImportOption;
 import java.lang.reflect.Field;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import rungbook.project.Program;
 import rungbook.source.Code;
 
 /** The constants of type {@link Code} that the program's classes declare. */
 final class DeclaredCodes {
 
-  private static final List<JavaField> FIELDS = new ClassFileImporter()
-      .withImportOption(new ImportOption.DoNotIncludeTests())
-      .importPackages("rungbook").stream().flatMap((JavaClass type) -> type.getFields().stream())
+  private static final List<JavaField> FIELDS = Program.CLASSES.stream()
+      .flatMap((JavaClass type) -> type.getFields().stream())
       .filter(
           field -> field.getRawType().isEquivalentTo(Code.class) && field.getModifiers().contains(JavaModifier.STATIC))
       .toList();

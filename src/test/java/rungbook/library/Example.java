@@ -8,12 +8,16 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HexFormat;
 import java.util.List;
+import java.util.Map;
+import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import rungbook.source.Decoding;
 import rungbook.source.Problem;
 import rungbook.source.Source;
+import rungbook.tree.Shared;
 
 /**
  * The fenced examples of a Markdown page as a little library, with the project's own {@code shared/} around them.
@@ -24,11 +28,16 @@ import rungbook.source.Source;
  */
 public final class Example {
 
+  /** So few draws that the corners of the tolerances matter, and the tests stay quick. */
+  static final Prover PROVER = new Prover(16);
+
   private static final Pattern FENCE = Pattern.compile("(?:^`([^`\\n]+)`\\n\\n)?^(~{4,})(\\w+)\\n(.*?)^\\2$",
       Pattern.MULTILINE | Pattern.DOTALL);
   private static final Pattern REPEATED = Pattern.compile("^… (\\d+) times:\\n(.*?)^…\\n",
       Pattern.MULTILINE | Pattern.DOTALL);
   private static final LibraryText SHARED = shared();
+  private static final Library SHARED_LIBRARY = LibraryCompiler.readShared(SHARED);
+  private static final Map<String, Library> COMPILED = new ConcurrentHashMap<>();
 
   private final TreeMap<String, Source> texts = new TreeMap<>(SHARED.texts());
   private final TreeMap<String, byte[]> others = new TreeMap<>(SHARED.pictures());
@@ -55,8 +64,33 @@ public final class Example {
     return library(text).found().shown();
   }
 
-  /** The library that all fences of a text make. */
+  /** The library that all fences of a text make, compiled once for all tests. */
   public static Library library(String text) {
+    Library known = COMPILED.get(text);
+    if (known == null) {
+      known = compile(libraryText(text));
+      COMPILED.put(text, known);
+    }
+    return known;
+  }
+
+  /** Compiles a library. Where its shared texts are the project's own, they are not read anew. */
+  static Library compile(LibraryText text) {
+    if (!text.unreadable().isEmpty() || !sharedTexts(text).equals(SHARED.texts())) {
+      return LibraryCompiler.compile(text);
+    }
+    Shared known = SHARED_LIBRARY.shared();
+    Shared shared = new Shared(known.systems(), known.circuits(), known.meters(), known.cautions(),
+        known.fragments(), text.in("trees/").keySet());
+    return new Library(text, shared, LibraryCompiler.trees(text, shared, id -> true).toList(),
+        SHARED_LIBRARY.ofShared());
+  }
+
+  private static SortedMap<String, Source> sharedTexts(LibraryText text) {
+    return text.texts().subMap("shared/", "shared0");
+  }
+
+  private static LibraryText libraryText(String text) {
     Example example = new Example();
     Matcher fence = FENCE.matcher(text);
     boolean found = false;
@@ -69,7 +103,7 @@ public final class Example {
     if (!found) {
       throw new IllegalArgumentException("no example");
     }
-    return LibraryCompiler.compile(new LibraryText(example.texts, example.others, example.unreadable));
+    return new LibraryText(example.texts, example.others, example.unreadable);
   }
 
   private void add(String path, byte[] bytes) {
@@ -114,7 +148,7 @@ public final class Example {
   private static LibraryText shared() {
     try {
       LibraryText all = Folder.read(Path.of("."));
-      return new LibraryText(all.texts().subMap("shared/", "shared0"), all.pictures().subMap("shared/", "shared0"),
+      return new LibraryText(sharedTexts(all), all.pictures().subMap("shared/", "shared0"),
           all.unreadable());
     } catch (IOException e) {
       throw new UncheckedIOException(e);

@@ -12,19 +12,21 @@ import rungbook.library.WholeWay.Done;
 
 /**
  * Shapes that made a check, a page or a pack slow or endless: each is done in a moment or refused, and its answer has a
- * bounded size.
+ * bounded size. With {@code -Drungbook.short=true} the texts have half the length and half the time.
  */
 class HostileShapesTest {
 
+  private static final int SHARE = Boolean.getBoolean("rungbook.short") ? 2 : 1;
+
   /** A second on a quiet machine; twice that here, since caches are shared with whatever else runs. */
-  private static final long MOST_MILLIS = 2_000;
+  private static final long MOST_MILLIS = 2_000 / SHARE;
 
   private static final int LONGEST_ANSWER = 12_000_000;
   private static final String TREE = "trees/hostile.md";
   private static final String SYSTEM = "shared/systems/split-cooling-gas-furnace.md";
   private static final String FRONT = "---\ntitle: T\ncomplaint: C\n---\n\n";
   private static final String END = "\n## End\n\n```finding\nhealthy: yes\n```\n";
-  private static final int MOST_BYTES = 3_900_000;
+  private static final int MOST_BYTES = 3_900_000 / SHARE;
 
   /** A tree with a shape repeated in its first step, as often as fits. */
   private static String tree(String shape, int times) {
@@ -50,7 +52,7 @@ class HostileShapesTest {
 
   @BeforeAll
   static void warmUp() {
-    for (int i = 0; i < 30; i++) {
+    for (int i = 0; i < 10; i++) {
       WholeWay
           .of("trees/no-cooling-blower-runs.md", WholeWay.STARTER.texts().get("trees/no-cooling-blower-runs.md").text())
           .go();
@@ -71,7 +73,7 @@ class HostileShapesTest {
             "~~~\na\n~~~\n\n", "```check\n```\n\n",
             "```text\nx\n```\n\n", "- yes: [End](#end)\n", "- 1 to 2 V: [End](#end)\n", "\r", "-\n", "a:b\n")
         .map(shape -> test("step of " + shape.substring(0, Math.min(12, shape.length())).replace("\n", "¶"), TREE,
-            tree(shape, 900_000)));
+            tree(shape, 900_000 / SHARE)));
   }
 
   @TestFactory
@@ -80,7 +82,7 @@ class HostileShapesTest {
         .of("look: a\n", "x{n}: a\n", "look: \"a\"\n", "open: a, b, c\n", "? a\n", "- a\n", "a: [b, c]\n",
             "a: {b: c}\n", "x{n}: \"b\"\n", "cautions: x{n}\n")
         .map(line -> test("lines " + line.strip(), TREE,
-            FRONT + "## Start\n\n```check\n" + repeated(line, 60_000) + "```\n" + END));
+            FRONT + "## Start\n\n```check\n" + repeated(line, 60_000 / SHARE) + "```\n" + END));
   }
 
   @TestFactory
@@ -127,7 +129,7 @@ class HostileShapesTest {
         .map(shape -> shape.split("\\|"))
         .map(shape -> test("system " + shape[1].substring(0, Math.min(40, shape[1].length())).strip(), SYSTEM,
             WholeWay.STARTER.texts().get(SYSTEM).text() + "\n```" + shape[0] + "\n"
-                + repeated(shape[1], Math.min(8_000, MOST_BYTES / 2 / shape[1].length())) + "```\n"));
+                + repeated(shape[1], Math.min(8_000 / SHARE, MOST_BYTES / 2 / shape[1].length())) + "```\n"));
   }
 
   private static String repeated(String line, int times) {

@@ -18,7 +18,6 @@ import rungbook.tree.Tree;
 class MeterLoadTest {
 
   private static final String METER = "shared/meters/field-meter.md";
-  private final Prover prover = new Prover(4);
 
   @Test
   void anotherLoadIsAnotherProof() throws IOException {
@@ -40,7 +39,7 @@ class MeterLoadTest {
     Tree tree = LibraryCompiler.trees(text, LibraryCompiler.sharedAsNeeded(text), "no-cooling-blower-runs"::equals)
         .findFirst()
         .orElseThrow().tree();
-    var result = prover.prove(tree, text, id -> Optional.empty());
+    var result = WholeWay.PROVER.prove(tree, text, id -> Optional.empty());
     return ProofJson.of(List.of(new ProofJson.Of("tree", result.proved().orElseThrow())),
         new Report(1, List.of(), List.of()));
   }

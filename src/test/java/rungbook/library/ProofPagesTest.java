@@ -22,9 +22,6 @@ import rungbook.tree.Tree;
  */
 class ProofPagesTest {
 
-  /** So few draws that the corners of the tolerances matter, and the tests stay quick. */
-  private static final Prover PROVER = new Prover(16);
-
   static Stream<String> codes() {
     return DeclaredCodes.in("rungbook.proof").stream();
   }
@@ -59,7 +56,7 @@ class ProofPagesTest {
     if (page.contains("\n## Bad\n") && !page.contains("… ")) {
       Library library = Example.library(Example.under("Bad", page));
       for (CompiledTree tree : library.trees()) {
-        Proving.Result result = PROVER.prove(tree.tree(), library.text(),
+        Proving.Result result = Example.PROVER.prove(tree.tree(), library.text(),
             id -> library.tree(id).map(CompiledTree::tree));
         assertFalse(result.toString().contains("NaN"), code);
       }
@@ -72,7 +69,7 @@ class ProofPagesTest {
     assertEquals(List.of(), compiled, () -> code + " has problems that need no proof");
     Tree tree = library.tree("example").orElseThrow().tree();
     return Stream.concat(
-        PROVER.prove(tree, library.text(), id -> library.tree(id).map(CompiledTree::tree)).problems().stream(),
-        PROVER.systemProblems(List.of(tree), library.text()).stream()).toList();
+        Example.PROVER.prove(tree, library.text(), id -> library.tree(id).map(CompiledTree::tree)).problems().stream(),
+        Example.PROVER.systemProblems(List.of(tree), library.text()).stream()).toList();
   }
 }

@@ -15,8 +15,6 @@ class ProverTest {
 
   private static final String TREE = "trees/no-cooling-blower-runs.md";
 
-  private final Prover prover = new Prover(4);
-
   /** Leads that float show nothing, and no case belongs above: any limit above zero works. */
   @Test
   void leadsThatFloatLeaveALimitItsPlace() {
@@ -24,7 +22,7 @@ class ProverTest {
     for (String leads : List.of("Y, T1", "T1, C", "compressor S, C")) {
       String slip = text.replaceFirst("(## Y to C at the outdoor unit\\n(?s:.*?)leads: )Y, C\\n", "$1" + leads + "\n");
       assertNotEquals(text, slip);
-      Done done = WholeWay.of(TREE, slip).provedBy(prover).go();
+      Done done = WholeWay.of(TREE, slip).provedBy(WholeWay.PROVER).go();
       assertEquals(1, done.proofs(), leads);
       assertEquals(List.of(), done.unfit(), leads);
     }
@@ -35,7 +33,7 @@ class ProverTest {
   void whatBreaksInATreeIsThatTreesProblem() {
     Tree tree = LibraryCompiler.trees(WholeWay.STARTER, LibraryCompiler.sharedAsNeeded(WholeWay.STARTER),
         id -> id.equals("no-cooling-blower-runs")).findFirst().orElseThrow().tree();
-    Proving.Result result = prover.prove(tree, WholeWay.STARTER, id -> {
+    Proving.Result result = WholeWay.PROVER.prove(tree, WholeWay.STARTER, id -> {
       throw new IllegalStateException("broken");
     });
     assertEquals(List.of("proof-failed"), result.problems().stream().map(problem -> problem.code().name()).toList());

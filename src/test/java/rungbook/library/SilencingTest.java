@@ -18,8 +18,6 @@ import rungbook.source.ProblemList;
 /** What {@code quiet:} lines set apart, and where they count. */
 class SilencingTest {
 
-  private static final Prover PROVER = new Prover(16);
-
   private static final String TREE = """
       ~~~~markdown
       ---
@@ -244,7 +242,8 @@ class SilencingTest {
   private static ProblemList proof(Library library) {
     CompiledTree tree = library.tree("example").orElseThrow();
     assertEquals(List.of(), tree.problems(), "a check does not judge the codes of a proof");
-    Proving.Result result = PROVER.prove(tree.tree(), library.text(), id -> library.tree(id).map(CompiledTree::tree));
+    Proving.Result result = Example.PROVER.prove(tree.tree(), library.text(),
+        id -> library.tree(id).map(CompiledTree::tree));
     return Silencing.ofProof(tree.tree(), result);
   }
 

@@ -4,13 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.file.Path;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.TreeMap;
+import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -24,26 +20,18 @@ import rungbook.source.Wording;
 /** The starter trees find what they claim, and the proof notices when one is spoiled. */
 class StarterProofTest {
 
-  private static final Library LIBRARY = library();
-  private static final Prover PROVER = new Prover(Samples.USUAL);
-  private static final Map<String, Proof> PROVED = new HashMap<>();
+  private static final Library LIBRARY = StarterProofs.LIBRARY;
+  private static final String BLANK = "nothing-runs-thermostat-blank";
+  private static final String PATH = "trees/" + BLANK + ".md";
 
-  private static Library library() {
-    try {
-      return LibraryCompiler.compile(Folder.read(Path.of(".")));
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
-  }
-
-  static Stream<String> trees() {
-    return LIBRARY.trees().stream().map(tree -> tree.tree().id());
+  static List<String> trees() {
+    return StarterProofs.ids();
   }
 
   @ParameterizedTest
   @MethodSource("trees")
   void treeFindsWhatItClaims(String id) {
-    Proof proof = prove(LIBRARY, id);
+    Proof proof = StarterProofs.of(id);
     assertTrue(proof.claimed().detected() >= 0.95, () -> id + " detects " + proof.claimed().detected());
     assertTrue(proof.claimed().isolatedTo(2) >= 0.9, () -> id + " isolates " + proof.claimed().isolatedTo(2));
     assertEquals(0, proof.falseAlarmShare());
@@ -53,7 +41,7 @@ class StarterProofTest {
   @ParameterizedTest
   @MethodSource("trees")
   void everyCaseEndsSomewhere(String id) {
-    for (Proof.Outcome outcome : prove(LIBRARY, id).outcomes()) {
+    for (Proof.Outcome outcome : StarterProofs.of(id).outcomes()) {
       double sum = outcome.found() + outcome.mistaken() + outcome.healthy() + outcome.referred() + outcome.handedOn()
           + outcome.nothing();
       assertEquals(1, sum, 1e-9, outcome.name());
@@ -62,17 +50,14 @@ class StarterProofTest {
 
   @Test
   void secondProofSaysTheSame() {
-    assertEquals(prove(LIBRARY, "nothing-runs-thermostat-blank").endings(), new Prover(Samples.USUAL)
-        .prove(LIBRARY.tree("nothing-runs-thermostat-blank").orElseThrow().tree(), LIBRARY.text(),
-            id -> LIBRARY.tree(id).map(CompiledTree::tree))
-        .proved().orElseThrow().endings());
+    assertEquals(StarterProofs.of(BLANK).endings(),
+        StarterProofs.prove(new Prover(Samples.USUAL), LIBRARY, BLANK).endings());
   }
 
   @Test
   void limitMovedFrom20To26VoltsCondemnsHealthySystemsAndSaysAtWhichSupply() {
-    Library spoiled = with("nothing-runs-thermostat-blank",
-        text -> text.replace("- 20 or more", "- 26 or more").replace("- under 20", "- under 26"));
-    List<Problem> problems = prove(spoiled, "nothing-runs-thermostat-blank").problems();
+    Library spoiled = with(text -> text.replace("- 20 or more", "- 26 or more").replace("- under 20", "- under 26"));
+    List<Problem> problems = StarterProofs.prove(spoiled, BLANK).problems();
     Problem unsound = problems.stream()
         .filter(problem -> problem.facts().getOrDefault("fault", "").equals("healthy systems")).findFirst()
         .orElseThrow(() -> new AssertionError(problems.stream().map(problem -> problem.code().name()).toList()));
@@ -83,14 +68,13 @@ class StarterProofTest {
   @Test
   void checkOnTheCommonWireDeletedLeavesItsFaultMissed() {
     String check = "## C conductor broken";
-    String whole = LIBRARY.text().texts().get("trees/nothing-runs-thermostat-blank.md").text();
+    String whole = LIBRARY.text().texts().get(PATH).text();
     assertTrue(whole.contains(check), whole);
-    assertEquals(1, outcome(LIBRARY, "C cable open").found(), 1e-9);
-    Library spoiled = with("nothing-runs-thermostat-blank", StarterProofTest::withoutCommonWire);
-    assertEquals(0, outcome(spoiled, "C cable open").found());
-    assertFalse(
-        codes(prove(spoiled, "nothing-runs-thermostat-blank")).filter(code -> code.startsWith("fault-")).toList()
-            .isEmpty());
+    assertEquals(1, outcome(StarterProofs.of(BLANK)).found(), 1e-9);
+    Library spoiled = with(StarterProofTest::withoutCommonWire);
+    Proof proof = StarterProofs.prove(spoiled, BLANK);
+    assertEquals(0, outcome(proof).found());
+    assertFalse(codes(proof).filter(code -> code.startsWith("fault-")).toList().isEmpty());
   }
 
   /** The way on that leads to the finding goes where the other answers go. */
@@ -99,33 +83,19 @@ class StarterProofTest {
         "[Thermostat dead]");
   }
 
-  private static Proof.Outcome outcome(Library library, String fault) {
-    return prove(library, "nothing-runs-thermostat-blank").outcomes().stream()
-        .filter(outcome -> outcome.name().equals(fault)).findFirst().orElseThrow();
+  private static Proof.Outcome outcome(Proof proof) {
+    return proof.outcomes().stream().filter(outcome -> outcome.name().equals("C cable open")).findFirst().orElseThrow();
   }
 
-  private static Library with(String id, java.util.function.UnaryOperator<String> change) {
+  private static Library with(UnaryOperator<String> change) {
     var texts = new TreeMap<>(LIBRARY.text().texts());
-    String path = "trees/" + id + ".md";
-    String changed = change.apply(texts.get(path).text());
-    assertFalse(changed.equals(texts.get(path).text()), "the change found nothing to change");
-    texts.put(path, new Source(path, changed));
+    String changed = change.apply(texts.get(PATH).text());
+    assertFalse(changed.equals(texts.get(PATH).text()), "the change found nothing to change");
+    texts.put(PATH, new Source(PATH, changed));
     return LibraryCompiler.compile(new LibraryText(texts, LIBRARY.text().pictures(), List.of()));
   }
 
   private static Stream<String> codes(Proof proof) {
     return proof.problems().stream().map(problem -> problem.code().name());
-  }
-
-  /** The starter library's own proofs are made once for all tests. */
-  private static Proof prove(Library library, String id) {
-    return library == LIBRARY ? PROVED.computeIfAbsent(id, any -> proveAnew(library, id)) : proveAnew(library, id);
-  }
-
-  private static Proof proveAnew(Library library, String id) {
-    return PROVER
-        .prove(library.tree(id).orElseThrow().tree(), library.text(),
-            other -> library.tree(other).map(CompiledTree::tree))
-        .proved().orElseThrow();
   }
 }

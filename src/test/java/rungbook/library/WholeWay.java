@@ -42,6 +42,9 @@ final class WholeWay {
 
   static final LibraryText STARTER = starter();
 
+  /** With few samples, and so quick; its circuits are solved once for all tests. */
+  static final Prover PROVER = new Prover(4);
+
   private static final Library STARTER_LIBRARY = LibraryCompiler.compile(STARTER);
   private static final Map<String, Tree> TREES = STARTER_LIBRARY.trees().stream()
       .collect(Collectors.toMap(tree -> idOf(tree.path()), CompiledTree::tree));
@@ -69,6 +72,7 @@ final class WholeWay {
   }
 
   /**
+   * @param source the text as it was decoded
    * @param problems of the text itself and of the tree that uses it
    * @param packs made and verified
    * @param proofs that show something
@@ -76,7 +80,8 @@ final class WholeWay {
    * @param proofMillis of processor time
    * @param longest of all answers, in characters
    */
-  record Done(List<Problem> problems, int packs, int proofs, long millis, long proofMillis, int longest) {
+  record Done(Source source, List<Problem> problems, int packs, int proofs, long millis, long proofMillis,
+      int longest) {
     /** Problems that no text should have: where a guard caught a failure, or a figure is none. */
     List<String> unfit() {
       return problems.stream()
@@ -105,7 +110,7 @@ final class WholeWay {
     long start = THREADS.getCurrentThreadCpuTime();
     Decoding.Decoded decoded = Decoding.decode(path, bytes);
     if (decoded.problem().isPresent()) {
-      return new Done(List.of(decoded.problem().get()), 0, 0, 0, 0, 0);
+      return new Done(decoded.problem().get().source(), List.of(decoded.problem().get()), 0, 0, 0, 0, 0);
     }
     var texts = new TreeMap<>(STARTER.texts());
     texts.put(path, decoded.source());
@@ -123,7 +128,8 @@ final class WholeWay {
     List<Problem> problems = Stream.of(library.ofShared().shown(), tree.problems(),
         proof.map(Proving.Result::problems).orElse(List.of())).flatMap(List::stream).toList();
     longest = Math.max(longest, report(problems, silenced));
-    return new Done(problems, packs, (int) proof.flatMap(Proving.Result::proved).stream().count(),
+    return new Done(decoded.source(), problems, packs,
+        (int) proof.flatMap(Proving.Result::proved).stream().count(),
         (proving - start) / 1_000_000, (THREADS.getCurrentThreadCpuTime() - proving) / 1_000_000, longest);
   }
 

@@ -6,10 +6,10 @@ import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
 
 /** The program's compiled classes, read once for all tests of their structure. */
-final class Program {
+public final class Program {
 
-  static final JavaClasses CLASSES = new ClassFileImporter().withImportOption(new ImportOption.DoNotIncludeTests())
-      .importPackages("rungbook");
+  public static final JavaClasses CLASSES = new ClassFileImporter()
+      .withImportOption(new ImportOption.DoNotIncludeTests()).importPackages("rungbook");
 
   private Program() {}
 
