@@ -3,13 +3,13 @@ package rungbook.library;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.locks.ReentrantLock;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import rungbook.circuit.network.Cancellation;
 import rungbook.circuit.network.CircuitState;
 import rungbook.markdown.Document;
 import rungbook.markdown.DocumentReader;
 import rungbook.proof.plan.Budget;
-import rungbook.proof.plan.DictionaryInstallations;
 import rungbook.proof.plan.Installations;
 import rungbook.proof.rules.FaultShowsNowhere;
 import rungbook.source.Problem;
@@ -24,7 +24,7 @@ final class PreparedSystem {
 
   private final String id;
   private final Source source;
-  private final int drawn;
+  private final Function<ControlSystem, Installations> build;
   private final Budget budget;
   private final Document document;
   private final ReentrantLock building = new ReentrantLock(true);
@@ -38,10 +38,10 @@ final class PreparedSystem {
     }
   }
 
-  PreparedSystem(String id, Source source, int drawn, Budget budget) {
+  PreparedSystem(String id, Source source, Function<ControlSystem, Installations> build, Budget budget) {
     this.id = id;
     this.source = source;
-    this.drawn = drawn;
+    this.build = build;
     this.budget = budget;
     this.document = DocumentReader.read(source);
   }
@@ -89,6 +89,6 @@ final class PreparedSystem {
       return Circuit
           .none("its system has " + system.faults().size() + " faults, and at most " + budget.faults() + " are tried");
     }
-    return new Circuit(Optional.of(DictionaryInstallations.of(system, drawn)), "");
+    return new Circuit(Optional.of(build.apply(system)), "");
   }
 }

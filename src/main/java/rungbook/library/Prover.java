@@ -11,11 +11,10 @@ import java.util.stream.Stream;
 import rungbook.circuit.network.Samples;
 import rungbook.proof.Proving;
 import rungbook.proof.plan.Budget;
+import rungbook.proof.plan.DictionaryInstallations;
 import rungbook.source.Code;
 import rungbook.source.Problem;
-import rungbook.source.Source;
 import rungbook.source.Span;
-import rungbook.system.Vocabulary;
 import rungbook.tree.Tree;
 
 /**
@@ -26,16 +25,8 @@ public final class Prover {
 
   static final Code PROOF_FAILED = Code.of("proof-failed");
 
-  private static final int MOST_KEPT = 8;
-
-  private final int drawn;
   private final Budget budget;
-  private final Map<String, PreparedSystem> systems = new LinkedHashMap<>(16, 0.75f, true) {
-    @Override
-    protected boolean removeEldestEntry(Map.Entry<String, PreparedSystem> eldest) {
-      return size() > MOST_KEPT;
-    }
-  };
+  private final PreparedSystems systems;
 
   /** @param drawn the number of random installations, usually {@link Samples#USUAL} */
   public Prover(int drawn) {
@@ -44,8 +35,8 @@ public final class Prover {
 
   /** @param budget the most work for one proof */
   public Prover(int drawn, Budget budget) {
-    this.drawn = drawn;
     this.budget = budget;
+    this.systems = new PreparedSystems(system -> DictionaryInstallations.of(system, drawn), budget);
   }
 
   /**
@@ -65,12 +56,11 @@ public final class Prover {
   }
 
   private Proving.Result proveOnItsSystem(Tree tree, LibraryText text, Function<String, Optional<Tree>> others) {
-    Optional<String> id = tree.system().map(Vocabulary::id);
-    Optional<Source> source = id.map(name -> text.in("shared/systems/").get(name));
-    if (source.isEmpty()) {
+    Optional<PreparedSystem> known = systems.of(tree, text);
+    if (known.isEmpty()) {
       return Proving.withoutSystem(tree);
     }
-    PreparedSystem system = system(id.get(), source.get());
+    PreparedSystem system = known.get();
     PreparedSystem.Circuit circuit = system.circuit();
     return circuit.installations().map(built -> Proving.prove(tree, built, system.walkTimes(), others, budget))
         .orElseGet(() -> Proving.unproved(tree, circuit.why()));
@@ -89,23 +79,12 @@ public final class Prover {
 
   private List<Problem> systemProblems(String id, Tree tree, LibraryText text) {
     try {
-      Source source = text.in("shared/systems/").get(id);
-      return source == null ? List.of() : system(id, source).problems();
+      return systems.of(id, text).map(PreparedSystem::problems).orElse(List.of());
     } catch (CancellationException givenUp) {
       throw givenUp;
     } catch (RuntimeException | StackOverflowError failed) {
       return failed(tree, failed).problems();
     }
-  }
-
-  /** Locked only for the lookup: systems are built outside the lock, so a slow one delays only its own users. */
-  private synchronized PreparedSystem system(String id, Source source) {
-    PreparedSystem known = systems.get(id);
-    if (known == null || !known.source().text().equals(source.text())) {
-      known = new PreparedSystem(id, source, drawn, budget);
-      systems.put(id, known);
-    }
-    return known;
   }
 
   private static Proving.Result failed(Tree tree, Throwable failed) {

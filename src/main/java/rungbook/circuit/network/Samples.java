@@ -38,6 +38,25 @@ public record Samples(List<Draw> draws) {
     return new Samples(draws);
   }
 
+  /**
+   * The corners at which voltages are highest: full supply, with transformers and loads at either end and all else in
+   * the middle.
+   */
+  public static Samples highVoltage() {
+    var draws = new ArrayList<Draw>();
+    for (int corner = 0; corner < 4; corner++) {
+      int transformer = (corner & 1) == 0 ? 1 : -1;
+      int load = (corner & 2) == 0 ? 1 : -1;
+      draws.add((tolerance, part) -> switch (tolerance) {
+        case SUPPLY -> 1;
+        case TRANSFORMER -> transformer;
+        case LOAD -> load;
+        case TEMPERATURE, LENGTH, PICK_UP, CAPACITANCE -> 0;
+      });
+    }
+    return new Samples(draws);
+  }
+
   /** The finalizer of SplitMix64. */
   private static long mix(long z) {
     z = (z ^ z >>> 30) * 0xbf58476d1ce4e5b9L + 0x9e3779b97f4a7c15L;

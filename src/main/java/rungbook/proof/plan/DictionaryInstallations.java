@@ -55,11 +55,10 @@ public final class DictionaryInstallations implements Installations {
 
   private record SolvedState(Set<Probe> probes, ReadingTable table) {}
 
-  private DictionaryInstallations(ControlSystem system, int drawn) {
+  private DictionaryInstallations(ControlSystem system, Samples samples, int drawn) {
     this.system = system;
     this.drawn = drawn;
-    this.samples = new Samples(
-        Stream.concat(Samples.seeded(SEED, drawn).draws().stream(), Samples.corners().draws().stream()).toList());
+    this.samples = samples;
     this.dictionary = Dictionary.of(system, samples);
     this.cases = dictionary.cases();
     this.sights = system.sights().stream().map(seen -> Names.key(seen.name())).collect(Collectors.toUnmodifiableSet());
@@ -70,7 +69,14 @@ public final class DictionaryInstallations implements Installations {
    * @param drawn the number of random installations, usually 256
    */
   public static DictionaryInstallations of(ControlSystem system, int drawn) {
-    return new DictionaryInstallations(system, drawn);
+    var samples = new Samples(
+        Stream.concat(Samples.seeded(SEED, drawn).draws().stream(), Samples.corners().draws().stream()).toList());
+    return new DictionaryInstallations(system, samples, drawn);
+  }
+
+  /** Only the few installations in which voltages are highest. */
+  public static DictionaryInstallations atHighVoltage(ControlSystem system) {
+    return new DictionaryInstallations(system, Samples.highVoltage(), 0);
   }
 
   @Override

@@ -18,11 +18,15 @@ import rungbook.tree.Way;
 public final class StateEnumeration {
 
   private final Map<CircuitState, Set<Probe>> probes = new HashMap<>();
+  private final Map<Integer, Set<Measurement>> measurements = new HashMap<>();
   private final Map<Integer, Set<Situation>> situations = new HashMap<>();
   private final Set<CircuitState> solved = new HashSet<>();
   private int count;
 
   private StateEnumeration() {}
+
+  /** The equipment's state, and where the meter goes. */
+  public record Measurement(CircuitState state, Probe probe) {}
 
   /** @param why there are too many states; empty where there are not */
   public record Attempt(Optional<StateEnumeration> states, String why) {}
@@ -44,7 +48,7 @@ public final class StateEnumeration {
         return tooMany("its steps are reached in more than " + mostArrivals + " states of the equipment together");
       }
       for (Situation situation : here) {
-        plan.visit(steps, steps.get(step), situation, context.probePlan());
+        plan.visit(steps, step, situation, context.probePlan());
       }
     }
     return plan.solved.size() <= mostStates ? new Attempt(Optional.of(plan), "")
@@ -55,11 +59,13 @@ public final class StateEnumeration {
     return new Attempt(Optional.empty(), why);
   }
 
-  private void visit(List<Step> steps, Step step, Situation situation, ProbePlan probePlan) {
+  private void visit(List<Step> steps, int number, Situation situation, ProbePlan probePlan) {
+    Step step = steps.get(number);
     if (step instanceof Step.MeterCheck check) {
       probePlan.probe(check, situation.place()).ifPresent(probe -> {
         Set<Probe> here = probes.computeIfAbsent(situation.state(), state -> new LinkedHashSet<>());
         here.add(probe);
+        measurements.computeIfAbsent(number, n -> new LinkedHashSet<>()).add(new Measurement(situation.state(), probe));
         probePlan.lowImpedance(probe).ifPresent(here::add);
         solved.add(situation.state());
       });
@@ -78,6 +84,11 @@ public final class StateEnumeration {
     if (situations.computeIfAbsent(step, s -> new LinkedHashSet<>()).add(situation)) {
       count++;
     }
+  }
+
+  /** What each check measures, in every state in which some path reaches it; by the step's number. */
+  public Map<Integer, Set<Measurement>> measurements() {
+    return measurements;
   }
 
   public List<Probe> probes(CircuitState state) {

@@ -1,0 +1,52 @@
+package rungbook.library;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import rungbook.proof.plan.Budget;
+import rungbook.proof.plan.Installations;
+import rungbook.source.Source;
+import rungbook.system.ControlSystem;
+import rungbook.system.Vocabulary;
+import rungbook.tree.Tree;
+
+/** The most recently used systems, each with its circuit until its text changes. Thread-safe. */
+final class PreparedSystems {
+
+  private static final int MOST_KEPT = 8;
+
+  private final Function<ControlSystem, Installations> build;
+  private final Budget budget;
+  private final Map<String, PreparedSystem> systems = new LinkedHashMap<>(16, 0.75f, true) {
+    @Override
+    protected boolean removeEldestEntry(Map.Entry<String, PreparedSystem> eldest) {
+      return size() > MOST_KEPT;
+    }
+  };
+
+  /** @param build solves a system's circuit on the installations that are asked for */
+  PreparedSystems(Function<ControlSystem, Installations> build, Budget budget) {
+    this.build = build;
+    this.budget = budget;
+  }
+
+  /** The system of a tree; empty if it names none, or one that the library does not have. */
+  Optional<PreparedSystem> of(Tree tree, LibraryText text) {
+    return tree.system().map(Vocabulary::id).flatMap(id -> of(id, text));
+  }
+
+  Optional<PreparedSystem> of(String id, LibraryText text) {
+    return Optional.ofNullable(text.in("shared/systems/").get(id)).map(source -> of(id, source));
+  }
+
+  /** Locked only for the lookup: systems are built outside the lock, so a slow one delays only its own users. */
+  private synchronized PreparedSystem of(String id, Source source) {
+    PreparedSystem known = systems.get(id);
+    if (known == null || !known.source().text().equals(source.text())) {
+      known = new PreparedSystem(id, source, build, budget);
+      systems.put(id, known);
+    }
+    return known;
+  }
+}
