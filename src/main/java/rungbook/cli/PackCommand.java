@@ -12,6 +12,7 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import rungbook.library.VoltageFinder;
 import rungbook.pack.LibraryFolder;
 import rungbook.pack.Pack;
 import rungbook.pack.PackFile;
@@ -64,7 +65,9 @@ final class PackCommand implements Callable<Integer> {
   /** Packs the trees as they were checked; nothing is read again. */
   static List<Pack> packs(Checker.Compiled compiled) {
     PackInput material = new PackInput(compiled.shared(), compiled.text().pictures());
-    return compiled.trees().stream().map(tree -> Pack.of(tree.tree(), material, Edition.draft())).toList();
+    VoltageFinder voltages = new VoltageFinder();
+    return compiled.trees().stream().map(
+        tree -> Pack.of(tree.tree(), voltages.of(tree.tree(), compiled.text()), material, Edition.draft())).toList();
   }
 
   private List<PackFile> files(List<Pack> packs) {

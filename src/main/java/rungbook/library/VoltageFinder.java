@@ -24,7 +24,7 @@ public final class VoltageFinder {
     try {
       return systems.of(tree, text)
           .flatMap(system -> system.circuit().installations()
-              .map(installations -> HighestVoltages.of(tree, installations, system.walks(), budget)))
+              .map(installations -> HighestVoltages.of(tree, installations, system.walkTimes(), budget)))
           .orElse(HighestVoltages.unknown());
     } catch (CancellationException givenUp) {
       throw givenUp;

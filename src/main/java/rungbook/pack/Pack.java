@@ -8,6 +8,7 @@ import rungbook.pack.page.FileNames;
 import rungbook.pack.page.PackInput;
 import rungbook.pack.page.PackPage;
 import rungbook.pack.page.PageForm;
+import rungbook.proof.HighestVoltages;
 import rungbook.tree.Step;
 import rungbook.tree.Tree;
 
@@ -24,10 +25,12 @@ public record Pack(String tree, String title, String complaint, List<String> ste
   /**
    * Packs a sound tree; whether it is sound, the library knows.
    *
+   * @param voltages what can be read at its checks, as far as it is known
    * @throws IllegalArgumentException if one of its ways leads nowhere
    */
-  public static Pack of(Tree tree, PackInput material, Edition edition) {
-    PageForm blank = PageForm.of(PackPage.of(tree, material, edition).getBytes(StandardCharsets.UTF_8)).orElseThrow();
+  public static Pack of(Tree tree, HighestVoltages voltages, PackInput material, Edition edition) {
+    String page = PackPage.of(tree, voltages, material, edition);
+    PageForm blank = PageForm.of(page.getBytes(StandardCharsets.UTF_8)).orElseThrow();
     String digest = blank.computed();
     List<String> steps = tree.steps().stream().map(Step::title).toList();
     return new Pack(tree.id(), tree.title(), tree.complaint(), steps, digest, blank.with(digest));

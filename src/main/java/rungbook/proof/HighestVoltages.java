@@ -9,7 +9,7 @@ import rungbook.proof.plan.Budget;
 import rungbook.proof.plan.Installations;
 import rungbook.proof.plan.ProofContext;
 import rungbook.proof.plan.StateEnumeration;
-import rungbook.proof.plan.StateEnumeration.Asked;
+import rungbook.proof.plan.StateEnumeration.Measurement;
 import rungbook.proof.plan.TopologicalOrder;
 import rungbook.system.Vocabulary;
 import rungbook.system.WalkTimes;
@@ -39,9 +39,9 @@ public record HighestVoltages(Map<Integer, Double> byStep) {
    *
    * @param installations of the tree's own system
    */
-  public static HighestVoltages of(Tree tree, Installations installations, WalkTimes walks, Budget budget) {
+  public static HighestVoltages of(Tree tree, Installations installations, WalkTimes walkTimes, Budget budget) {
     Vocabulary words = tree.system().orElseThrow();
-    ProofContext context = ProofContext.of(installations, walks, words, tree.meter(), id -> Optional.empty());
+    ProofContext context = ProofContext.of(installations, walkTimes, words, tree.meter(), id -> Optional.empty());
     int mostStates = Math.max(1, budget.solutions() / installations.cases().size());
     return TopologicalOrder.of(tree.steps())
         .flatMap(order -> StateEnumeration.of(tree.steps(), order, context, mostStates, budget.arrivals()).states())
@@ -50,22 +50,22 @@ public record HighestVoltages(Map<Integer, Double> byStep) {
 
   private static HighestVoltages of(Tree tree, Installations installations, StateEnumeration states) {
     var byStep = new HashMap<Integer, Double>();
-    states.asked().forEach((step, asked) -> {
+    states.measurements().forEach((step, measurements) -> {
       if (tree.steps().get(step) instanceof Step.MeterCheck check && check.quantity().isVolts()) {
-        byStep.put(step, highest(asked, installations, states));
+        byStep.put(step, highest(measurements, installations, states));
       }
     });
     return new HighestVoltages(byStep);
   }
 
   /** The codes of what is no number are negative, and count as nothing. */
-  private static double highest(Set<Asked> asked, Installations installations, StateEnumeration states) {
+  private static double highest(Set<Measurement> measurements, Installations installations, StateEnumeration states) {
     double highest = 0;
     double[] read = new double[installations.samples()];
-    for (Asked one : asked) {
-      Installations.Moment moment = installations.at(one.state(), states.probes(one.state()));
+    for (Measurement one : measurements) {
+      Installations.Observations observed = installations.in(one.state(), states.probes(one.state()));
       for (int caseNumber = 0; caseNumber < installations.cases().size(); caseNumber++) {
-        moment.readings(caseNumber, one.probe(), read);
+        observed.readings(caseNumber, one.probe(), read);
         for (double volts : read) {
           highest = Math.max(highest, volts);
         }

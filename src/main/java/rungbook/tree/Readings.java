@@ -95,7 +95,7 @@ public record Readings(
   }
 
   /**
-   * The count that the display shows for a reading; empty for an overload.
+   * The count that the display shows for a reading; empty if it is outside the display's range, above or below.
    *
    * @param reading in the quantity's unit
    */

@@ -66,7 +66,7 @@ addEventListener('click', function (e) {
   const a = e.target.closest && e.target.closest('a[href]'), page = a && a.closest('.page');
   const to = a && a.getAttribute('href');
   if (!a || e.defaultPrevented || !root.classList.contains('live')) return;
-  const index = page ? ways(page).indexOf(a.original || a) : -1;
+  const index = page ? ways(page).indexOf(a) : -1;
   const next = index < 0 || page.id === ':start' ? way
     : way.concat({ page: page.id, way: index, reading: typed[page.id] || '', at: Date.now() });
   if (to[0] === '#') {
@@ -78,80 +78,126 @@ addEventListener('click', function (e) {
   }
 });
 
-// -- a typed reading as a number of the meter's last digits (see Routing); exact, since every number here is an integer
-function count(typedText, unit, routing) {
-  const match = /^([-\u2212]?)(\d{0,9})(?:[.,](\d{0,6}))?$/.exec(typedText.trim().replace(/\s/g, ''));
-  if (!match || !(match[2] || match[3]) || /^[^.]*,\d{3}$/.test(typedText)) return NaN;
-  const fraction = match[3] || '';
-  let decimals = fraction.length, n = +(match[2] + fraction) * (match[1] ? -1 : 1);
-  if (unit.name === '°C') { n = n * 18 + 320 * Math.pow(10, decimals); decimals++; }
-  decimals -= unit.power;
-  const by = Math.pow(10, Math.max(0, routing.decimals - decimals));
-  const over = Math.pow(10, Math.max(0, decimals - routing.decimals)) * routing.step;
+// -- a typed reading as {number, fraction, unit}, or as words that say what is wrong with it
+function parse(text, list, unit) {
+  const match = /^([-+\u2212]?)\s*(\d{0,9})(?:[.,](\d{0,6}))?\s*([a-z\u00b5\u03bc\u03a9\u2126\u00b0"][^\d]*)?$/i.exec(text);
+  // three digits after a comma are a thousand to some and a fraction to others
+  if (!match || !(match[2] || match[3]) || /,\d{3}(?!\d)/.test(text)) return 'Type one number, as the display shows it: 24.5';
+  const named = match[4] && list.find(function (one) { return sameUnit(key(match[4]), key(one.name)); });
+  if (match[4] && !named) return 'This step is read in ' + list[0].name + '.';
+  return { minus: /[-\u2212]/.test(match[1]), whole: match[2], fraction: match[3] || '', unit: named || unit };
+}
+// a unit in one spelling: uF for \u00b5F and MFD, k for kohm, V for volts and VAC
+function key(unit) {
+  return unit.replace(/[\s.\u00b0]/g, '').replace(/[\u00b5\u03bc]/g, 'u').replace(/ohms?|[\u03a9\u2126]/i, '')
+    .replace(/^([mk]?[va])(olts?|mps?|ac|dc)+$/i, '$1').replace(/^mfd$/i, 'uF').replace(/^("|in)(wc)?$/i, 'inwc');
+}
+// milli and mega differ by their case alone
+function sameUnit(one, other) {
+  return one.toLowerCase() === other.toLowerCase() && (one[0] === other[0] || !/^m/i.test(one));
+}
+// as a number of the meter's last digits (see Routing); exact, since every number here is an integer
+function count(read, step, places) {
+  let decimals = read.fraction.length, n = +(read.whole + read.fraction) * (read.minus ? -1 : 1);
+  if (read.unit.name === '°C') { n = n * 18 + 320 * Math.pow(10, decimals); decimals++; }
+  decimals -= read.unit.power;
+  const by = Math.pow(10, Math.max(0, places - decimals));
+  const over = Math.pow(10, Math.max(0, decimals - places)) * step;
   // half a count is rounded away from zero, as the meter's display is
   const twice = 2 * Math.abs(n * by) + over;
   return (n < 0 ? -1 : 1) * (twice - twice % (2 * over)) / (2 * over);
 }
-function route(counts, routing) {
-  if (counts < routing.low || counts > routing.high) return routing.overload;
-  for (const [to, low, high] of routing.spans) if (low <= counts && counts <= high) return to;
-  return routing.other;
+// a zone is [from, meaning, ways and the limit between them]; the names of OL and unsteady are no numbers
+function zoneOf(counts, zones) {
+  return zones.reduce(function (zone, next) { return next[0] <= counts ? next : zone; });
 }
+// what is said of a reading, by what it means (see Meaning)
+const says = {
+  in: '{}: as it should be here ({window}).',
+  out: '{}: not as it should be ({window}).',
+  near: '{} is as good as {limit} for this meter. Hold the leads on for 10 seconds and read again.',
+  still: '{} is again as good as {limit}. This meter cannot tell these two ways apart.',
+  none: '{}: no way on takes this reading. Read again, then ask.',
+  minus: '{}: a minus sign here means a wrong setting, a wrong zero or swapped leads. Put it right and read again.',
+  off: '{} is nothing that this meter shows here. Check the unit and read again.',
+  cannot: '{} cannot be at these points. Check the meter’s setting and both leads, and read again.',
+  high: '{} is more than this meter may read. Take the {leads} off.',
+  danger: '{}: line voltage on a control wire.\nHands out.\nSwitch off.\nDo not go on.\nCall for help.'
+};
 function reading(page) {
-  const routing = JSON.parse(page.dataset.r), own = page.dataset.u;
-  const box = make('div', '', 'reading'), two = make('div', '', '', box);
-  const field = make('label', 'Your reading in ' + own, 'field', two), input = make('input', '', '', field);
-  input.inputMode = routing.low < 0 ? 'text' : 'decimal';
+  const zones = page.dataset.r.split(';').map(function (zone) { return zone.split(','); }), digits = zones.shift();
+  const own = page.dataset.u, list = units[own] || [{ name: own, power: 0 }], on = page.querySelector('.ways');
+  const box = make('div', '', 'reading'), two = make('div', '', 'two', box);
+  const field = make('label', 'Reading in ' + own, 'field', two), input = make('input', '', '', field);
+  let unit = 0, near = '', first = '';
+  input.inputMode = +digits[2] ? 'text' : 'decimal';
   input.autocomplete = 'off';
-  const list = units[own] || [{ name: own, power: 0 }];
-  let unit = 0;
+  input.enterKeyHint = 'go';
+  const told = make('div', '', 'told');
+  told.setAttribute('role', 'status');
+  function named(name) {
+    return zones.find(function (zone) { return zone[0] === name; });
+  }
+  function instead(words, name) {
+    input.value = '';
+    answer(words, named(name));
+  }
+  function say(words, kind) {
+    told.textContent = '';
+    told.className = 'told ' + kind;
+    if (kind === 'danger') make('h3', 'DANGER', '', told);
+    if (words) make('p', words, '', told);
+  }
+  function answer(words, zone) {
+    const meaning = zone && (zone[1] === 'near' && first ? 'still' : zone[1]);
+    const taken = zone ? zone.slice(2, 4) : [];
+    near = meaning === 'near' ? words : '';
+    typed[page.id] = (first && words ? first + ', again ' : '') + words;
+    on.className = 'ways' + (zone ? ' told-of ' + meaning : '');
+    ways(page).forEach(function (way, index) {
+      way.classList.toggle('points', meaning !== 'near' && taken.indexOf(String(index)) >= 0);
+      way.classList.toggle('beside', meaning === 'near' && taken.indexOf(String(index)) >= 0);
+    });
+    say(zone ? says[meaning].replace('{}', words).replace('{limit}', zone[4]).replace('{leads}', own === 'A' ? 'jaw' : 'leads')
+      .replace('{window}', page.querySelector('.window').textContent) : '', meaning || '');
+    if (near) button('Read again', told, again);
+    if (meaning === 'danger') box.scrollIntoView();
+  }
+  function again() {
+    input.value = '';
+    read();
+    input.focus();
+  }
+  function read() {
+    const value = input.value.trim(), parsed = parse(value, list, list[unit]);
+    if (!value) {
+      first = near || first;
+      answer('');
+      if (first) say('First reading: ' + first, '');
+    } else if (/^[o0]\.?\s*l\.?$/i.test(value)) answer('OL', named('OL'));
+    else if (parsed.unit) {
+      answer((parsed.minus ? '−' : '') + (parsed.whole || '0') + (parsed.fraction && '.' + parsed.fraction) + ' ' + parsed.unit.name,
+        zoneOf(count(parsed, +digits[0], +digits[1]), zones));
+    } else { answer(''); say(parsed, ''); }
+  }
+  input.oninput = read;
+  // the answer has to fit between the field and the phone's keyboard
+  input.onfocus = function () { box.scrollIntoView(); };
+  input.onkeydown = function (e) {
+    const to = page.querySelectorAll('.points');
+    if (e.key === 'Enter' && near) again();
+    else if (e.key === 'Enter' && to.length === 1) to[0].click();
+  };
   const change = list.length > 1 && button('Unit: ' + own, two, function () {
     unit = (unit + 1) % list.length;
     change.textContent = 'Unit: ' + list[unit].name;
     read();
   });
-  if (change) {
-    two.className = 'two';
-    field.firstChild.data = 'Your reading';
-  }
-  const told = make('div', '', 'told');
-  told.setAttribute('role', 'status');
-  function answer(words, to) {
-    typed[page.id] = words;
-    told.textContent = '';
-    page.querySelectorAll('.points').forEach(function (w) { w.classList.remove('points'); });
-    if (!words) return;
-    const on = ways(page)[to];
-    make('p', words + (on ? ' points this way:' : ': no way on takes this reading. Read again, then ask.'), '', told);
-    if (on) {
-      on.classList.add('points');
-      const copy = told.appendChild(on.cloneNode(true));
-      copy.original = on;
-      copy.classList.add('answered');
-    }
-  }
-  function read() {
-    const value = input.value.trim(), counts = count(input.value, list[unit], routing);
-    if (!value) answer('', -1);
-    else if (/^o\.?l\.?$/i.test(value)) answer('OL', routing.overload);
-    else if (isNaN(counts)) { answer('', -1); make('p', 'Type the number alone, with a point: 24.5', '', told); }
-    else answer(value + ' ' + list[unit].name, route(counts, routing));
-  }
-  input.oninput = read;
+  if (change) field.firstChild.data = 'Reading';
+  button('OL', two, function () { instead('OL', 'OL'); }).setAttribute('aria-label', 'OL: the display shows overload');
   box.appendChild(told);
-  if (own === 'Ω' || own === 'µF') {
-    button('OL: the display shows overload', box, function () {
-      input.value = '';
-      answer('OL', routing.overload);
-    });
-  }
-  if (routing.none >= 0) {
-    button('No steady reading', box, function () {
-      input.value = '';
-      answer('no steady reading', routing.none);
-    });
-  }
-  page.insertBefore(box, page.querySelector('.ways'));
+  if (named('unsteady')) button('No steady reading', box, function () { instead('No steady reading', 'unsteady'); });
+  page.insertBefore(box, on);
 }
 
 // -- under each step: back, the way so far, the record

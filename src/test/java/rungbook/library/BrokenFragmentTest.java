@@ -10,6 +10,7 @@ import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import rungbook.pack.page.Edition;
 import rungbook.pack.page.PackInput;
+import rungbook.proof.HighestVoltages;
 import rungbook.pack.Pack;
 import rungbook.source.Source;
 import rungbook.tree.Target;
@@ -36,7 +37,8 @@ class BrokenFragmentTest {
     PackInput material = new PackInput(library.shared(), library.text().pictures());
     List<CompiledTree> sound = library.trees().stream().filter(CompiledTree::isSound).toList();
     assertTrue(sound.size() < library.trees().size() && !sound.isEmpty(), sound.size() + " sound");
-    sound.forEach(tree -> assertTrue(Pack.of(tree.tree(), material, Edition.draft()).bytes().length > 0));
+    sound.forEach(tree -> assertTrue(
+        Pack.of(tree.tree(), HighestVoltages.unknown(), material, Edition.draft()).bytes().length > 0));
   }
 
   @Test

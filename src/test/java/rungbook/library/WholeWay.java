@@ -20,6 +20,7 @@ import rungbook.markdown.DocumentReader;
 import rungbook.markdown.Prose;
 import rungbook.pack.page.Edition;
 import rungbook.pack.page.PackInput;
+import rungbook.proof.HighestVoltages;
 import rungbook.pack.Pack;
 import rungbook.pack.Verify;
 import rungbook.proof.Proving;
@@ -161,7 +162,7 @@ final class WholeWay {
   }
 
   private static int pack(CompiledTree tree, PackInput material) {
-    Pack pack = Pack.of(tree.tree(), material, Edition.draft());
+    Pack pack = Pack.of(tree.tree(), HighestVoltages.unknown(), material, Edition.draft());
     if (!(Verify.of(pack.bytes()) instanceof Verify.Verdict.Intact)) {
       throw new IllegalStateException("a pack that does not verify: " + tree.path());
     }

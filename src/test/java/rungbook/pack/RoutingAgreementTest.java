@@ -5,26 +5,36 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.Random;
 import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import rungbook.browser.Browser;
+import rungbook.pack.reading.ReadingZones;
+import rungbook.pack.reading.VoltageBound;
+import rungbook.pack.reading.Zone;
+import rungbook.tree.Meter;
 import rungbook.tree.Readings;
 import rungbook.tree.Step;
 import rungbook.tree.Tree;
 
-/** The pack's script and {@link Readings} send every reading the same way. */
+/** The pack's script reads what people type as the table says, and sends every reading as {@link ReadingZones} do. */
 @Tag("browser")
 class RoutingAgreementTest {
 
-  /** Types each text into a check's field and answers with the way pointed to, -1 for none. */
+  /** Types each text into a check's field and answers with what was said of it and the numbers of the ways shown. */
   private static final String TYPE_ALL = """
       location.hash = arguments[0];
       dispatchEvent(new PopStateEvent('popstate'));
@@ -32,11 +42,40 @@ class RoutingAgreementTest {
       return arguments[1].map(text => {
         input.value = text;
         input.dispatchEvent(new Event('input'));
-        return [...page.querySelectorAll('.ways a')].findIndex(a => a.classList.contains('points'));
+        const shown = [...page.querySelectorAll('.ways a')].map((a, way) => a.matches('.points, .beside') ? way : -1);
+        const said = page.querySelector('.told');
+        return [said.className.replace('told', '').trim() || (said.textContent ? 'refused' : 'silent')]
+          .concat(shown.filter(way => way >= 0)).join(' ');
       });""";
 
   @TempDir
   private Path folder;
+
+  @Test
+  void scriptReadsWhatPeopleType() throws IOException {
+    Map<ReadingCases.Check, List<ReadingCases.Case>> byCheck = ReadingCases.all().stream()
+        .collect(Collectors.groupingBy(ReadingCases.Case::check, LinkedHashMap::new, Collectors.toList()));
+    try (Browser browser = Browser.start()) {
+      for (var one : byCheck.entrySet()) {
+        browser.open(Files.write(folder.resolve("cases.html"), one.getKey().pack().bytes()));
+        List<String> texts = one.getValue().stream().map(ReadingCases.Case::typed).toList();
+        List<String> said = ((List<?>) browser.run(TYPE_ALL, "read", texts)).stream().map(String::valueOf).toList();
+        assertEquals(named(texts, one.getValue().stream().map(RoutingAgreementTest::expected).toList()),
+            named(texts, said), one.getKey().toString());
+      }
+    }
+  }
+
+  private static String expected(ReadingCases.Case one) {
+    String[] meaningAndWays = one.outcome().split(" ", 2);
+    List<String> ways = meaningAndWays.length < 2 ? List.of() : List.of(meaningAndWays[1].split(" / "));
+    return said(meaningAndWays[0], ways.stream().map(one.check().ways()::indexOf).toList());
+  }
+
+  private static String said(String meaning, List<Integer> ways) {
+    return Stream.concat(Stream.of(meaning), ways.stream().sorted().map(String::valueOf))
+        .collect(Collectors.joining(" "));
+  }
 
   @Test
   void scriptAndJavaAgreeOnEveryStarterCheck() throws IOException {
@@ -45,7 +84,7 @@ class RoutingAgreementTest {
       for (Pack pack : Samples.starters()) {
         browser.open(Files.write(folder.resolve(pack.tree() + ".html"), pack.bytes()));
         for (Step.MeterCheck check : meterChecks(pack.tree())) {
-          agree(browser, check, readings(pack.tree(), check), new Random(checks++));
+          agree(browser, check, zones(pack.tree(), check), new Random(checks++));
         }
       }
     }
@@ -57,7 +96,8 @@ class RoutingAgreementTest {
   void scriptAndJavaAgreeOnEveryReadingOfOneCheck() throws IOException {
     String id = "outdoor-unit-silent-24-volts-present";
     Step.MeterCheck check = meterChecks(id).get(0);
-    Readings readings = readings(id, check);
+    ReadingZones zones = zones(id, check);
+    Readings readings = zones.readings();
     Set<String> texts = new LinkedHashSet<>();
     for (long count = readings.lowCount(); count <= readings.highCount(); count++) {
       texts.add(text(readings, count));
@@ -65,14 +105,15 @@ class RoutingAgreementTest {
     }
     try (Browser browser = Browser.start()) {
       browser.open(Files.write(folder.resolve("one.html"), Samples.starter(id).bytes()));
-      compare(browser, check, readings, List.copyOf(texts));
+      compare(browser, check, zones, List.copyOf(texts));
     }
   }
 
-  private static void agree(Browser browser, Step.MeterCheck check, Readings readings, Random random) {
+  private static void agree(Browser browser, Step.MeterCheck check, ReadingZones zones, Random random) {
+    Readings readings = zones.readings();
     Set<String> texts = new LinkedHashSet<>(List.of("0", "-0.04", "-0.05", "0.049", "0.05", "999999999", "-999999999"));
     var counts = new ArrayList<Long>(List.of(readings.lowCount(), readings.highCount()));
-    readings.spans().forEach(span -> counts.addAll(List.of(span.from(), span.to())));
+    zones.all().stream().skip(1).forEach(zone -> counts.add(zone.from()));
     for (int i = 0; i < 100; i++) {
       counts.add(readings.lowCount() + (long) (random.nextDouble() * (readings.highCount() - readings.lowCount())));
     }
@@ -82,16 +123,17 @@ class RoutingAgreementTest {
             text(readings, near) + "49"));
       }
     }
-    compare(browser, check, readings, texts.stream().filter(text -> text.matches("-?\\d{1,9}(\\.\\d{1,6})?")).toList());
+    compare(browser, check, zones, texts.stream().filter(text -> text.matches("-?\\d{1,9}(\\.\\d{1,6})?")).toList());
   }
 
-  private static void compare(Browser browser, Step.MeterCheck check, Readings readings, List<String> texts) {
-    List<Long> ways = texts.stream().map(text -> way(readings, new BigDecimal(text))).toList();
-    assertEquals(named(texts, ways), named(texts, (List<?>) browser.run(TYPE_ALL, check.id(), texts)), check.id());
+  private static void compare(Browser browser, Step.MeterCheck check, ReadingZones zones, List<String> texts) {
+    List<String> meant = texts.stream().map(text -> said(zones, new BigDecimal(text))).toList();
+    assertEquals(named(texts, meant), named(texts, (List<?>) browser.run(TYPE_ALL, check.id(), texts)), check.id());
   }
 
-  private static long way(Readings readings, BigDecimal reading) {
-    return readings.shown(reading).map(readings::wayOf).orElseGet(readings::wayOfOverload).orElse(-1);
+  private static String said(ReadingZones zones, BigDecimal reading) {
+    Zone zone = zones.at(reading.divide(zones.readings().digit(), 0, RoundingMode.HALF_UP).longValueExact());
+    return said(zone.meaning().code(), zone.ways());
   }
 
   private static List<String> named(List<String> texts, List<?> ways) {
@@ -112,8 +154,11 @@ class RoutingAgreementTest {
         .toList();
   }
 
-  private static Readings readings(String tree, Step.MeterCheck check) {
-    return Readings.of(check, tree(tree).meter().scale(check.quantity()).orElseThrow());
+  private static ReadingZones zones(String tree, Step.MeterCheck check) {
+    Meter.Scale scale = tree(tree).meter().scale(check.quantity()).orElseThrow();
+    OptionalDouble volts = Samples.VOLTAGES.of(tree(tree), Samples.STARTER.text())
+        .at(tree(tree).steps().indexOf(check));
+    return new ReadingZones(check, scale, VoltageBound.of(check, scale, volts, tree(tree).system()));
   }
 
   private static Tree tree(String id) {

@@ -9,9 +9,11 @@ import java.util.Map;
 import rungbook.library.Folder;
 import rungbook.library.Library;
 import rungbook.library.LibraryCompiler;
+import rungbook.library.VoltageFinder;
 import rungbook.markdown.DocumentReader;
 import rungbook.pack.page.Edition;
 import rungbook.pack.page.PackInput;
+import rungbook.proof.HighestVoltages;
 import rungbook.source.Source;
 import rungbook.tree.SingleTree;
 import rungbook.tree.Tree;
@@ -22,6 +24,8 @@ public final class Samples {
 
   public static final Library STARTER = starter();
   static final PackInput MATERIAL = new PackInput(STARTER.shared(), STARTER.text().pictures());
+
+  static final VoltageFinder VOLTAGES = new VoltageFinder();
 
   private Samples() {}
 
@@ -34,17 +38,22 @@ public final class Samples {
   }
 
   static Pack starter(String id) {
-    return Pack.of(STARTER.tree(id).orElseThrow().tree(), MATERIAL, Edition.draft());
+    return pack(STARTER.tree(id).orElseThrow().tree(), Edition.draft());
   }
 
   static List<Pack> starters() {
-    return STARTER.trees().stream().map(tree -> Pack.of(tree.tree(), MATERIAL, Edition.draft())).toList();
+    return STARTER.trees().stream().map(tree -> pack(tree.tree(), Edition.draft())).toList();
+  }
+
+  /** With the voltages of the starter library's circuits. */
+  static Pack pack(Tree tree, Edition edition) {
+    return Pack.of(tree, VOLTAGES.of(tree, STARTER.text()), MATERIAL, edition);
   }
 
   /** One step of each kind, whatever the starter library becomes. */
   static Pack example() {
     try (var in = Samples.class.getResourceAsStream("/rungbook/pack/example.md")) {
-      return Pack.of(tree("example", new String(in.readAllBytes(), StandardCharsets.UTF_8)), MATERIAL, Edition.draft());
+      return pack(tree("example", new String(in.readAllBytes(), StandardCharsets.UTF_8)), Edition.draft());
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
@@ -59,7 +68,8 @@ public final class Samples {
   }
 
   static Pack pack(String text, Map<String, byte[]> pictures) {
-    return Pack.of(tree(text), new PackInput(SingleTree.NOTHING_SHARED, pictures), Edition.draft());
+    PackInput material = new PackInput(SingleTree.NOTHING_SHARED, pictures);
+    return Pack.of(tree(text), HighestVoltages.unknown(), material, Edition.draft());
   }
 
   static String text(PackFile file) {

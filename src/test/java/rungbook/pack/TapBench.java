@@ -38,7 +38,7 @@ public final class TapBench {
     Tree tree = TreeReader.read("chain",
         DocumentReader.read(new Source("trees/chain.md", rungbook.bench.Samples.tree(Integer.parseInt(arguments[0])))),
         Samples.MATERIAL.shared()).tree();
-    byte[] pack = Pack.of(tree, Samples.MATERIAL, Edition.draft()).bytes();
+    byte[] pack = Samples.pack(tree, Edition.draft()).bytes();
     Path file = Files.write(Files.createTempFile("chain", ".html"), pack);
     try (Browser browser = Browser.start().size(360, 740).slowedBy(SLOWER)) {
       measure(browser, file, tree.steps().size(), pack.length);

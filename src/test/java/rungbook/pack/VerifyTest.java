@@ -21,7 +21,7 @@ class VerifyTest {
   @Test
   void packAsWrittenIsIntactAndSaysWhichItIs() {
     var edition = new Edition(Optional.of("4"), Optional.of(LocalDate.of(2026, 3, 1)), Optional.empty());
-    Pack released = Pack.of(Samples.STARTER.tree("no-cooling-blower-runs").orElseThrow().tree(), Samples.MATERIAL,
+    Pack released = Samples.pack(Samples.STARTER.tree("no-cooling-blower-runs").orElseThrow().tree(),
         edition);
     Verdict.Intact intact = assertInstanceOf(Verdict.Intact.class, Verify.of(released.bytes()));
     assertEquals(released.digest(), intact.digest());

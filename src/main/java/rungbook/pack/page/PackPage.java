@@ -5,6 +5,7 @@ import java.util.Optional;
 import rungbook.markdown.Kinds;
 import rungbook.markdown.Section;
 import rungbook.pack.drawing.LeadDrawings;
+import rungbook.proof.HighestVoltages;
 import rungbook.system.ControlSystem;
 import rungbook.system.Names;
 import rungbook.tree.Tree;
@@ -14,27 +15,30 @@ public final class PackPage {
 
   private final Tree tree;
   private final PackInput material;
+  private final HighestVoltages voltages;
   private final Edition edition;
   private final Outline outline;
   private final PackProse prose;
   private final Html html = new Html();
 
-  private PackPage(Tree tree, PackInput material, Edition edition) {
+  private PackPage(Tree tree, HighestVoltages voltages, PackInput material, Edition edition) {
     this.tree = tree;
     this.material = material;
+    this.voltages = voltages;
     this.edition = edition;
     this.outline = Outline.of(tree);
     this.prose = new PackProse(tree, material, outline);
   }
 
   /** The page with the places of its digest still empty. */
-  public static String of(Tree tree, PackInput material, Edition edition) {
-    return new PackPage(tree, material, edition).write();
+  public static String of(Tree tree, HighestVoltages voltages, PackInput material, Edition edition) {
+    return new PackPage(tree, voltages, material, edition).write();
   }
 
   private String write() {
     Cautions cautions = new Cautions(tree, prose);
-    StepSection sections = new StepSection(tree, outline, prose, cautions, new LeadDrawings(circuit()));
+    StepSection sections = new StepSection(tree, voltages, outline, prose, cautions,
+        new LeadDrawings(circuit()));
     Frame.head(html, tree.title(), Assets.PACK_STYLE, Assets.PACK_SCRIPT, "");
     html.open("body", "data-file", FileNames.inFolder(tree.id())).line();
     TitleBlock.of(html, tree, edition);

@@ -2,13 +2,16 @@ package rungbook.pack.page;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import rungbook.pack.drawing.LeadDrawings;
+import rungbook.pack.reading.ReadingZones;
+import rungbook.pack.reading.VoltageBound;
+import rungbook.proof.HighestVoltages;
 import rungbook.source.Source;
 import rungbook.tree.Action;
 import rungbook.tree.NameRef;
-import rungbook.tree.Readings;
 import rungbook.tree.Setting;
 import rungbook.tree.Step;
 import rungbook.tree.Tree;
@@ -17,14 +20,17 @@ import rungbook.tree.Tree;
 final class StepSection {
 
   private final Tree tree;
+  private final HighestVoltages voltages;
   private final PackProse prose;
   private final Cautions cautions;
   private final LeadDrawings drawings;
   private final ActionSentences actionSentences;
   private final WaysOn ways;
 
-  StepSection(Tree tree, Outline outline, PackProse prose, Cautions cautions, LeadDrawings drawings) {
+  StepSection(Tree tree, HighestVoltages voltages, Outline outline, PackProse prose, Cautions cautions,
+      LeadDrawings drawings) {
     this.tree = tree;
+    this.voltages = voltages;
     this.prose = prose;
     this.cautions = cautions;
     this.drawings = drawings;
@@ -34,8 +40,9 @@ final class StepSection {
 
   void write(Html html, Outline.Place place) {
     Step step = tree.steps().get(place.step());
-    html.open("section", "class", "page step " + kind(step), "id", place.anchor(), "data-r", routing(step), "data-u",
-        unit(step));
+    Optional<ReadingZones> zones = zones(place.step());
+    html.open("section", "class", "page step " + kind(step), "id", place.anchor(), "data-r",
+        zones.map(Routing::of).orElse(null), "data-u", unit(step));
     html.open("h2").element("span", place.number(), "class", "n").text(" ").element("span", step.title()).close("h2")
         .line();
     where(html, step);
@@ -52,7 +59,7 @@ final class StepSection {
       actions(html, step.actions());
       prose(html, step);
     }
-    ways.of(html, step);
+    ways.of(html, step, zones);
     html.close("section").line();
   }
 
@@ -83,7 +90,7 @@ final class StepSection {
     }
     html.text(".");
     if (check.expected().isPresent()) {
-      html.text(" Expected: ").element("b", written(check)).text(".");
+      html.text(" Expected: ").element("b", written(check), "class", "window").text(".");
     }
     html.close("p").line();
     if (!leads.isEmpty()) {
@@ -181,9 +188,11 @@ final class StepSection {
     }
   }
 
-  private @Nullable String routing(Step step) {
-    return step instanceof Step.MeterCheck check
-        ? tree.meter().scale(check.quantity()).map(scale -> Routing.of(Readings.of(check, scale))).orElse(null) : null;
+  /** Of a check with a meter that has such a scale. */
+  private Optional<ReadingZones> zones(int step) {
+    return tree.steps().get(step) instanceof Step.MeterCheck check
+        ? tree.meter().scale(check.quantity()).map(scale -> new ReadingZones(check, scale,
+            VoltageBound.of(check, scale, voltages.at(step), tree.system()))) : Optional.empty();
   }
 
   private static @Nullable String unit(Step step) {

@@ -1,13 +1,12 @@
 package rungbook.pack.page;
 
-import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import rungbook.pack.reading.ReadingZones;
 import rungbook.tree.Answer;
 import rungbook.tree.NameRef;
 import rungbook.tree.Quantity;
-import rungbook.tree.Range;
 import rungbook.tree.Step;
 import rungbook.tree.Target;
 import rungbook.tree.Tree;
@@ -15,6 +14,11 @@ import rungbook.tree.Way;
 
 /** The ways on as large links, each drawn as a rung: the answer is the contact, where it leads is the coil. */
 final class WaysOn {
+
+  /** Of the reading, not of the system: a good reading can leave a fault elsewhere as the only answer. */
+  private static final String GOOD = "as it should be here";
+
+  private static final String GOOD_YET_FAULTY = GOOD + "; the fault is elsewhere";
 
   private final Tree tree;
   private final Outline outline;
@@ -24,26 +28,27 @@ final class WaysOn {
     this.outline = outline;
   }
 
-  void of(Html html, Step step) {
+  /** @param zones of a check with a meter */
+  void of(Html html, Step step, Optional<ReadingZones> zones) {
     if (step.ways().isEmpty()) {
       return;
     }
     html.open("ul", "class", "ways");
-    for (Way way : step.ways()) {
+    for (int way = 0; way < step.ways().size(); way++) {
+      int number = way;
       html.open("li");
-      way(html, step, way);
+      way(html, step, step.ways().get(way), zones.filter(known -> known.isWhollyInside(number)).isPresent());
       html.close("li").line();
     }
     html.close("ul");
   }
 
-  private void way(Html html, Step step, Way way) {
-    boolean expected = isExpected(step, way);
-    html.open("a", "class", expected ? "way expected" : "way", "href", address(way));
+  private void way(Html html, Step step, Way way, boolean good) {
+    html.open("a", "class", good ? "way good" : "way", "href", address(way));
     html.open("b");
     answers(step, way).forEach(answer -> html.element("u", answer).text(" "));
-    if (expected) {
-      html.element("em", "expected");
+    if (good) {
+      html.element("em", FaultsAhead.only(tree, way) ? GOOD_YET_FAULTY : GOOD);
     }
     html.close("b").text(" ").open("span");
     target(html, way);
@@ -93,30 +98,6 @@ final class WaysOn {
       return written.substring(0, or) + " " + quantity.unit() + written.substring(or);
     }
     return bare ? written + " " + quantity.unit() : written;
-  }
-
-  /** Whether a reading inside the expected window leads this way. */
-  private static boolean isExpected(Step step, Way way) {
-    return step instanceof Step.MeterCheck check && way.answer() instanceof Answer.Within within
-        && check.expected().filter(window -> overlap(window, within.range())).isPresent();
-  }
-
-  /** Ranges that only share an end do not overlap; a single value does with every range that holds it. */
-  private static boolean overlap(Range one, Range other) {
-    Optional<
-        BigDecimal> low = List.of(one.low(), other.low()).stream().flatMap(Optional::stream).max(BigDecimal::compareTo);
-    Optional<BigDecimal> high = List.of(one.high(), other.high()).stream().flatMap(Optional::stream)
-        .min(BigDecimal::compareTo);
-    if (low.isEmpty() || high.isEmpty()) {
-      return true;
-    }
-    int order = low.get().compareTo(high.get());
-    return order < 0
-        || (order == 0 && one.contains(low.get()) && other.contains(low.get()) && (isPoint(one) || isPoint(other)));
-  }
-
-  private static boolean isPoint(Range range) {
-    return range.low().isPresent() && range.low().equals(range.high());
   }
 
   /** The leads in words: {@code red lead on Y, black lead on C}. */

@@ -8,6 +8,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import rungbook.library.CompiledTree;
 import rungbook.library.Library;
+import rungbook.library.VoltageFinder;
 import rungbook.pack.LeftOut;
 import rungbook.pack.Pack;
 import rungbook.source.Severity;
@@ -21,6 +22,7 @@ import rungbook.tree.Target;
 /** The packs of a library; a pack is made again only when its tree changes. */
 @ApplicationScoped
 public class PackService {
+  private final VoltageFinder voltages = new VoltageFinder();
   private final PerTree<Pack> made = new PerTree<>();
 
   /**
@@ -79,7 +81,8 @@ public class PackService {
   private Pack pack(CompiledTree tree, Library library, Map<String, Integer> revisions) {
     var revision = Optional.ofNullable(revisions.get(tree.path())).map(String::valueOf);
     return made.of(tree, revision.orElse(""),
-        () -> Pack.of(tree.tree(), new PackInput(library.shared(), library.text().pictures()),
+        () -> Pack.of(tree.tree(), voltages.of(tree.tree(), library.text()),
+            new PackInput(library.shared(), library.text().pictures()),
             new Edition(revision, Optional.empty(), Optional.empty())));
   }
 }

@@ -1,0 +1,77 @@
+package rungbook.library;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import rungbook.proof.HighestVoltages;
+import rungbook.proof.plan.Budget;
+import rungbook.proof.plan.DictionaryInstallations;
+import rungbook.tree.Step;
+import rungbook.tree.Tree;
+
+class VoltageFinderTest {
+
+  private static Library library;
+
+  @BeforeAll
+  static void compile() throws IOException {
+    library = LibraryCompiler.compile(Folder.read(Path.of("")));
+  }
+
+  private static Tree tree(String id) {
+    return library.tree(id).orElseThrow().tree();
+  }
+
+  private static double volts(Tree tree, String check) {
+    Step step = tree.steps().stream().filter(one -> one.id().equals(check)).findFirst().orElseThrow();
+    return new VoltageFinder().of(tree, library.text()).at(tree.steps().indexOf(step)).orElseThrow();
+  }
+
+  /** The system's text: two legs of at most 126 V, and 24 V from 120 V with 10 to 14 % of regulation. */
+  @Test
+  void highestVoltageIsTheSupplysAtItsLeads() {
+    assertEquals(252, volts(tree("outdoor-unit-silent-24-volts-present"), "line-side-of-the-disconnect"), 0.1);
+    double secondary = volts(tree("nothing-runs-thermostat-blank"), "transformer-secondary");
+    assertTrue(secondary > 24 * 1.05 && secondary <= 24 * 1.05 * 1.14, secondary + " V");
+  }
+
+  /** An open switch has the supply across it, though a healthy one has nothing. */
+  @Test
+  void everyFaultCounts() {
+    assertTrue(volts(tree("no-cooling-blower-runs"), "across-the-high-pressure-switch") > 24);
+  }
+
+  /** The corners that are left out move the highest voltage by less than a tenth of a pack's margin. */
+  @Test
+  void fewInstallationsAreEnough() {
+    Tree tree = tree("no-heat-inducer-runs");
+    PreparedSystem every = new PreparedSystems(system -> DictionaryInstallations.of(system, 16), Budget.inForce())
+        .of(tree, library.text()).orElseThrow();
+    Map<Integer, Double> corners = HighestVoltages
+        .of(tree, every.circuit().installations().orElseThrow(), every.walkTimes(), Budget.inForce()).byStep();
+    Map<Integer, Double> few = new VoltageFinder().of(tree, library.text()).byStep();
+    assertEquals(corners.keySet(), few.keySet());
+    corners.forEach((step, volts) -> assertEquals(volts, few.get(step), volts / 100));
+    assertTrue(corners.size() > 3, corners.toString());
+  }
+
+  @Test
+  void onlyVoltsAreBounded() {
+    Tree tree = tree("control-fuse-keeps-opening");
+    new VoltageFinder().of(tree, library.text()).byStep().keySet().forEach(step -> assertTrue(
+        tree.steps().get(step) instanceof Step.MeterCheck check && check.quantity().isVolts()));
+  }
+
+  @Test
+  void nothingIsKnownWithoutASystem() {
+    LibraryText text = new LibraryText(new TreeMap<>(), new TreeMap<>(), List.of());
+    assertEquals(HighestVoltages.unknown(), new VoltageFinder().of(tree("no-cooling-blower-runs"), text));
+  }
+}
