@@ -41,7 +41,10 @@ public final class LibraryFolder {
     return of(packs, List.of());
   }
 
-  /** The packs under their lasting names, {@code index.html}, and {@code sw.js} with its manifest. The index names what is left out. */
+  /**
+   * The packs under their lasting names, {@code index.html}, and {@code sw.js} with its manifest. The index names what is
+   * left out.
+   */
   public static List<PackFile> of(List<Pack> packs, List<LeftOut> leftOut) {
     List<Pack> sorted = packs.stream().sorted(Comparator.comparing(Pack::tree)).toList();
     var files = new ArrayList<>(sorted.stream().map(Pack::inFolder).toList());

@@ -46,7 +46,9 @@ class DamageTest {
   private static byte[] sound;
 
   /** What happens to the file. */
-  enum Damage { ONE_BIT, BITS_IN_A_PAGE, ZEROED_PAGE, JUNK_APPENDED, CUT_OFF, CUT_OFF_AND_JUNK }
+  enum Damage {
+    ONE_BIT, BITS_IN_A_PAGE, ZEROED_PAGE, JUNK_APPENDED, CUT_OFF, CUT_OFF_AND_JUNK
+  }
 
   @BeforeAll
   static void fill() throws IOException, SQLException {

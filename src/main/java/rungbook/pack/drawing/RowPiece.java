@@ -75,7 +75,7 @@ final class RowPiece {
   /** @param nextX how far the next terminal is from the cell's edge, without the symbol */
   private void between(Symbol symbol, int x, int edge, int nextX) {
     switch (symbol) {
-      case GAP -> { }
+      case GAP -> {}
       case NEIGHBOR -> dividers.append("M" + edge + " " + frameTop + "v" + FRAME);
       default -> {
         svg.path("", "M%d %dH%dM%d %dH%d", x + TerminalMarks.RADIUS, screwY, edge, edge + symbol.width(), screwY,

@@ -192,7 +192,8 @@ final class StepSection {
   private Optional<ReadingZones> zones(int step) {
     return tree.steps().get(step) instanceof Step.MeterCheck check
         ? tree.meter().scale(check.quantity()).map(scale -> new ReadingZones(check, scale,
-            VoltageBound.of(check, scale, voltages.at(step), tree.system()))) : Optional.empty();
+            VoltageBound.of(check, scale, voltages.at(step), tree.system())))
+        : Optional.empty();
   }
 
   private static @Nullable String unit(Step step) {

@@ -64,7 +64,8 @@ class PacksApi {
 
   @GET
   @Produces("application/zip")
-  @Operation(summary = "Every pack and an index, as a zip", description = "Trees with errors are left out; the index names them and says why")
+  @Operation(summary = "Every pack and an index, as a zip",
+      description = "Trees with errors are left out; the index names them and says why")
   public Response packs() {
     var checked = library.checked();
     return download(new PackFile("packs.zip", zip(packs.all(checked), packs.leftOut(checked))), "application/zip");

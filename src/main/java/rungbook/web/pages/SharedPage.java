@@ -68,7 +68,8 @@ class SharedPage {
         folder(text, "systems", "Systems",
             "Locations, points, controls and faults that trees name; the circuit that proves them"),
         folder(text, "meters", "Meters", "What a meter can show, and how well"),
-        folder(text, "fragments", "Fragments", "Steps that many trees take in, such as making a unit dead")).toList(), checked));
+        folder(text, "fragments", "Fragments", "Steps that many trees take in, such as making a unit dead")).toList(),
+        checked));
   }
 
   private static Folder folder(LibraryText text, String name, String title, String about) {
