@@ -155,7 +155,9 @@ public final class HiddenFaults {
    * Two readings, coded as in {@link Reading}: a number against none, or two numbers that a display tells apart.
    */
   private static boolean differs(double one, double other) {
-    return Reading.isNumber(one) && Reading.isNumber(other)
-        ? Math.abs(one - other) > DIGIT * Math.max(1, Math.max(one, other)) : one != other;
+    if (!Reading.isNumber(one) || !Reading.isNumber(other)) {
+      return one != other;
+    }
+    return Math.abs(one - other) > DIGIT * Math.max(1, Math.max(one, other));
   }
 }
