@@ -14,6 +14,7 @@ import jakarta.persistence.Table;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.hibernate.annotations.Immutable;
 import rungbook.store.document.Chain;
 import rungbook.store.document.DocumentPath;
@@ -67,6 +68,12 @@ public class RevisionRow extends PanacheEntityBase {
 
   static List<RevisionRow> heads() {
     return list("from RevisionRow r join fetch r.document d where r.number = d.head order by d.path");
+  }
+
+  /** Every revision, a document's oldest first; to be closed. Only the current one is kept in memory. */
+  static Stream<RevisionRow> inOrder() {
+    return RevisionRow.<RevisionRow>stream("from RevisionRow r join fetch r.document d order by d.path, r.number")
+        .peek(row -> getEntityManager().clear());
   }
 
   static List<RevisionRow> before(DocumentPath path, int number, int most) {

@@ -9,7 +9,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.atomic.AtomicLong;
@@ -182,10 +181,13 @@ public class Store {
 
   /** The first broken revision of each document that has one. */
   Map<DocumentPath, Integer> broken() {
-    var broken = new TreeMap<DocumentPath, Integer>();
-    headNumbers().keySet().stream().map(DocumentPath::new)
-        .forEach(path -> firstBroken(path).ifPresent(number -> broken.put(path, number)));
-    return broken;
+    return QuarkusTransaction.joiningExisting().call(() -> {
+      var check = new LibraryCheck();
+      try (var all = RevisionRow.inOrder()) {
+        all.map(RevisionRow::toRevision).forEach(check::add);
+      }
+      return check.broken(headNumbers());
+    });
   }
 
   private List<Revision> between(DocumentPath path, int from, int end) {

@@ -11,14 +11,17 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import io.quarkus.test.junit.QuarkusTest;
 import jakarta.inject.Inject;
+import java.sql.SQLException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.Executors;
 import java.util.function.IntFunction;
 import java.util.stream.IntStream;
 import org.hibernate.exception.ConstraintViolationException;
+import javax.sql.DataSource;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import rungbook.store.document.DocumentPath;
@@ -33,6 +36,8 @@ import rungbook.store.document.StoreLimits;
 class StoreTest {
   @Inject
   Store store;
+  @Inject
+  DataSource database;
 
   @Test
   void aFirstRunHasTheStarterLibrary() {
@@ -95,6 +100,31 @@ class StoreTest {
     save(path, 0, "one");
     var insert = QuarkusTransaction.requiringNew();
     assertThrows(ConstraintViolationException.class, () -> insert.run(() -> DocumentRow.insert(path)));
+  }
+
+  @Test
+  void everyDamagedHistoryIsFound() throws SQLException {
+    var changed = new DocumentPath("trees/store-damaged.md");
+    var cutOff = new DocumentPath("trees/store-cut-off.md");
+    for (var path : List.of(changed, cutOff, new DocumentPath("trees/store-sound.md"))) {
+      save(path, 0, "one");
+      save(path, 1, "two");
+    }
+    assertEquals(Map.of(), store.broken());
+    execute("update revision set author = 'Nobody' where number = 1 and document_id = (select id from document"
+        + " where path = '" + changed + "')");
+    execute("update document set head = 3 where path = '" + cutOff + "'");
+    assertEquals(Map.of(changed, 1, cutOff, 3), store.broken());
+    assertEquals(Optional.of(1), store.firstBroken(changed));
+    execute("update revision set author = 'Odalys' where author = 'Nobody'");
+    execute("update document set head = 2 where path = '" + cutOff + "'");
+    assertEquals(Map.of(), store.broken());
+  }
+
+  private void execute(String change) throws SQLException {
+    try (var connection = database.getConnection(); var statement = connection.createStatement()) {
+      assertEquals(1, statement.executeUpdate(change));
+    }
   }
 
   @Test
