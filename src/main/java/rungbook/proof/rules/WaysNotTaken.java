@@ -36,7 +36,7 @@ final class WaysNotTaken implements ProofRule {
   private static void inspect(int step, Step.Check check, ProofRuleContext context, Problems out) {
     int taken = 0;
     for (int way = 0; way < check.ways().size(); way++) {
-      taken += isTaken(step, way, check, context) ? 1 : 0;
+      taken += isTaken(step, way, context) ? 1 : 0;
     }
     if (taken == 1) {
       Span span = check instanceof Step.MeterCheck meter ? meter.quantitySpan()
@@ -45,7 +45,7 @@ final class WaysNotTaken implements ProofRule {
       return;
     }
     for (int way = 0; way < check.ways().size() && taken > 1; way++) {
-      if (!isTaken(step, way, check, context)) {
+      if (!isTaken(step, way, context)) {
         out.add(Problem
             .at(canBeGiven(step, way, context) ? WAY_UNTAKEN : ANSWER_IMPOSSIBLE, check.source(),
                 check.ways().get(way).answerSpan())
@@ -54,7 +54,7 @@ final class WaysNotTaken implements ProofRule {
     }
   }
 
-  private static boolean isTaken(int step, int way, Step.Check check, ProofRuleContext context) {
+  private static boolean isTaken(int step, int way, ProofRuleContext context) {
     CheckTally tally = context.propagation().tallies().get(step);
     if (tally != null) {
       return tally.isTaken(way);
