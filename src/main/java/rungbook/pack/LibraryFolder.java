@@ -42,8 +42,8 @@ public final class LibraryFolder {
   }
 
   /**
-   * The packs under their lasting names, {@code index.html}, and {@code sw.js} with its manifest. The index names what is
-   * left out.
+   * The packs under their lasting names, {@code index.html}, and {@code sw.js} with its manifest. The index names what
+   * is left out.
    */
   public static List<PackFile> of(List<Pack> packs, List<LeftOut> leftOut) {
     List<Pack> sorted = packs.stream().sorted(Comparator.comparing(Pack::tree)).toList();

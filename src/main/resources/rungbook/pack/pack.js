@@ -154,9 +154,9 @@ function reading(page) {
     near = meaning === 'near' ? words : '';
     typed[page.id] = (first && words ? first + ', again ' : '') + words;
     on.className = 'ways' + (zone ? ' told-of ' + meaning : '');
-    ways(page).forEach(function (way, index) {
-      way.classList.toggle('points', meaning !== 'near' && taken.indexOf(String(index)) >= 0);
-      way.classList.toggle('beside', meaning === 'near' && taken.indexOf(String(index)) >= 0);
+    ways(page).forEach(function (link, index) {
+      link.classList.toggle('points', meaning !== 'near' && taken.indexOf(String(index)) >= 0);
+      link.classList.toggle('beside', meaning === 'near' && taken.indexOf(String(index)) >= 0);
     });
     say(zone ? says[meaning].replace('{}', words).replace('{limit}', zone[4]).replace('{leads}', own === 'A' ? 'jaw' : 'leads')
       .replace('{window}', page.querySelector('.window').textContent) : '', meaning || '');
