@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import rungbook.markdown.Entry;
+import rungbook.source.Code;
 import rungbook.source.Span;
 import rungbook.system.Condition;
 import rungbook.system.Interval;
@@ -43,7 +44,12 @@ final class PartLine {
   }
 
   String kind() {
-    return PartReader.kindOf(entry);
+    return kindWord(entry);
+  }
+
+  /** The first item of a line, which is to be a kind of part. */
+  static String kindWord(Entry entry) {
+    return entry.items().get(0).text();
   }
 
   List<PartBranch> branches() {
@@ -60,6 +66,11 @@ final class PartLine {
 
   void lacks(String what) {
     problems.add(PartReader.PART_LACKS, span(), "name", name(), "what", what);
+  }
+
+  /** Reports a problem of the whole line. */
+  void report(Code code) {
+    problems.add(code, span(), "name", name());
   }
 
   /** A required quantity. */

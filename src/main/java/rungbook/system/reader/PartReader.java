@@ -23,10 +23,6 @@ final class PartReader {
   static final Code UNKNOWN_PART_KIND = Code.of("unknown-part-kind");
   static final Code UNKNOWN_PARTICULAR = Code.of("unknown-particular");
 
-  static final List<String> KINDS = List.of("supply", "breaker", "fuse", "switch", "interlock", "contact", "cable",
-      "wire", "joint", "transformer", "coil", "motor", "load", "board", "thermostat", "input", "heater", "capacitor",
-      "state");
-
   /** Between two conductors of a jacketed control cable (common practice, no source). */
   static final Interval PICOFARADS_PER_FOOT = new Interval(20, 40);
 
@@ -48,53 +44,33 @@ final class PartReader {
     this.problems = problems;
   }
 
-  static String kindOf(Entry entry) {
-    return entry.items().get(0).text();
-  }
-
   Optional<Part> read(Entry entry) {
     var line = new PartLine(entry, terminals, conditions, problems);
-    if (!KINDS.contains(line.kind())) {
-      problems.unknown(UNKNOWN_PART_KIND, entry.items().get(0).span(), line.kind(), KINDS);
+    Optional<PartKind> kind = PartKind.of(entry);
+    if (kind.isEmpty()) {
+      problems.unknownAmong(UNKNOWN_PART_KIND, entry.items().get(0).span(), line.kind(), PartKind.words());
       return Optional.empty();
     }
-    if (line.kind().equals("capacitor") && lacksSizes(line)) {
+    if (kind.get() == PartKind.CAPACITOR && lacksSizes(line)) {
       return Optional.empty();
     }
-    Part part = part(line);
+    Part part = kind.get().read(line);
     line.reportLeftOver();
     return Optional.of(part);
   }
 
-  private Part part(PartLine line) {
-    return switch (line.kind()) {
-      case "supply" -> supply(line);
-      case "breaker", "fuse" -> fuse(line);
-      case "switch", "interlock", "contact" -> contact(line);
-      case "cable" -> cable(line);
-      case "wire" -> wire(line);
-      case "joint" -> new Part.Joint(line.name(), line.span(), line.branches(1));
-      case "transformer" -> transformer(line);
-      case "coil" -> coil(line);
-      case "motor" -> motor(line);
-      case "capacitor" -> new Part.Capacitor(line.name(), line.span(), line.branches(), line.microfarads());
-      case "state" -> state(line);
-      default -> load(line);
-    };
-  }
-
-  private static Part supply(PartLine line) {
+  static Part supply(PartLine line) {
     double nominal = line.need("V");
     Interval volts = line.find("from V").orElse(exactly(nominal));
     double hertz = line.findMiddle("Hz").orElse(60);
     return new Part.Supply(line.name(), line.span(), line.branches(1), nominal, volts, hertz, line.need("ohm"));
   }
 
-  private static Part fuse(PartLine line) {
+  static Part fuse(PartLine line) {
     return new Part.Fuse(line.name(), line.span(), line.branches(1), line.need("A"), line.kind().equals("breaker"));
   }
 
-  private static Part contact(PartLine line) {
+  static Part contact(PartLine line) {
     Optional<Condition> written = line.condition("closed when ");
     if (line.kind().equals("contact") && written.isEmpty()) {
       line.lacks("when it is closed, such as `closed when contactor on`");
@@ -103,18 +79,22 @@ final class PartReader {
     return new Part.Switch(line.name(), line.span(), line.branches(1), written.orElseGet(Condition::always), panel);
   }
 
-  private static Part cable(PartLine line) {
+  static Part cable(PartLine line) {
     return new Part.Cable(line.name(), line.span(), line.branches(), (int) line.need("AWG"), line.needRange("ft"),
         line.find("C").orElse(new Interval(0, 50)), line.find("pF/ft").orElse(PICOFARADS_PER_FOOT),
         line.find("pF/ft to ground").orElse(PICOFARADS_PER_FOOT_TO_GROUND));
   }
 
-  private static Part wire(PartLine line) {
+  static Part wire(PartLine line) {
     double ohms = line.findMiddle("ohm").orElse(Part.CONTACT_OHMS);
     return new Part.Wire(line.name(), line.span(), line.branches(1), ohms);
   }
 
-  private Part transformer(PartLine line) {
+  static Part joint(PartLine line) {
+    return new Part.Joint(line.name(), line.span(), line.branches(1));
+  }
+
+  static Part transformer(PartLine line) {
     double secondary = line.need("V secondary");
     double voltAmps = line.need("VA");
     Interval noLoad = noLoadVolts(line, secondary);
@@ -125,12 +105,12 @@ final class PartReader {
   }
 
   /** Regulation r of full load: V (1 + r); of no load: V / (1 − r). */
-  private Interval noLoadVolts(PartLine line, double secondary) {
+  private static Interval noLoadVolts(PartLine line, double secondary) {
     Optional<Interval> ofFull = line.find("regulation % of full load");
     Optional<Interval> ofNone = line.find("regulation % of no load");
     if (ofFull.isEmpty() && ofNone.isEmpty()) {
       line.find("regulation %");
-      problems.add(REGULATION_WITHOUT_BASIS, line.span(), "name", line.name());
+      line.report(REGULATION_WITHOUT_BASIS);
     }
     Interval percent = ofFull.orElse(exactly(10));
     return ofNone.map(r -> new Interval(secondary / (1 - r.low() / 100), secondary / (1 - r.high() / 100)))
@@ -144,7 +124,7 @@ final class PartReader {
         .mapToObj(i -> new PartBranch(line.name() + " " + sides.get(i), pairs.get(i).a(), pairs.get(i).b())).toList();
   }
 
-  private static Part coil(PartLine line) {
+  static Part coil(PartLine line) {
     double volts = line.need("V");
     OptionalDouble wire = line.findMiddle("ohm");
     var on = Part.Impedance.of(volts, line.need("VA"), wire, 0.4);
@@ -152,7 +132,7 @@ final class PartReader {
     return load(line, volts, inrush, on, wire.orElse(on.resistance()), PICKS_UP_SHARE, DROPS_OUT_SHARE);
   }
 
-  private static Part motor(PartLine line) {
+  static Part motor(PartLine line) {
     double volts = line.need("V");
     double factor = line.findMiddle("pf").orElse(0.8);
     OptionalDouble wire = line.findMiddle("ohm");
@@ -162,7 +142,7 @@ final class PartReader {
     return load(line, volts, inrush, on, wire.orElse(Math.min(on.resistance(), inrush.resistance())), 0.6, 0.5);
   }
 
-  private static Part load(PartLine line) {
+  static Part load(PartLine line) {
     double volts = line.need("V");
     Optional<Interval> watts = line.find("W")
         .or(() -> line.find("kW").map(kilowatts -> new Interval(kilowatts.low() * 1000, kilowatts.high() * 1000)));
@@ -183,6 +163,10 @@ final class PartReader {
     return new Part.Load(line.name(), line.span(), line.branches(1), inrush, on, wireOhms, onVolts, offVolts, only);
   }
 
+  static Part capacitor(PartLine line) {
+    return new Part.Capacitor(line.name(), line.span(), line.branches(), line.microfarads());
+  }
+
   private static boolean lacksSizes(PartLine line) {
     int sizes = line.microfarads().size();
     if (sizes == line.branches().size() && sizes > 0) {
@@ -192,7 +176,7 @@ final class PartReader {
     return true;
   }
 
-  private static Part state(PartLine line) {
+  static Part state(PartLine line) {
     Optional<Condition> when = line.condition("when ");
     Optional<Condition> set = line.condition("set when ");
     int after = line.find("after rounds").map(rounds -> (int) rounds.middle()).orElse(1);

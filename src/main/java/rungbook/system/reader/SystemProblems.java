@@ -36,8 +36,17 @@ final class SystemProblems {
 
   /** Reports an unknown name and the nearest known one. */
   void unknown(Code code, Span span, String name, Collection<String> known) {
-    problems.add(Problem.at(code, source, span).with("name", name).near(name,
-        ++unknown > MOST_SUGGESTIONS ? Optional.empty() : Nearest.to(name, known)));
+    problems.add(unknownName(code, span, name, known));
+  }
+
+  /** Reports an unknown name, the nearest known one, and all the known ones, which are few. */
+  void unknownAmong(Code code, Span span, String name, Collection<String> few) {
+    problems.add(unknownName(code, span, name, few).with("known", String.join(", ", few)));
+  }
+
+  private Problem unknownName(Code code, Span span, String name, Collection<String> known) {
+    return Problem.at(code, source, span).with("name", name).near(name,
+        ++unknown > MOST_SUGGESTIONS ? Optional.empty() : Nearest.to(name, known));
   }
 
   /**

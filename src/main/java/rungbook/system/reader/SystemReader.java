@@ -15,6 +15,7 @@ import rungbook.system.Names;
 import rungbook.system.Part;
 import rungbook.system.TerminalStrip;
 import rungbook.system.Vocabulary;
+import rungbook.system.reader.PartKind.Asked;
 
 /** Reads a system's text: vocabulary, parts, faults and sights, and their problems. */
 public final class SystemReader {
@@ -24,10 +25,6 @@ public final class SystemReader {
 
   /** More parts than any control circuit has; the proof's memory grows with them. */
   public static final int MOST_PARTS = 400;
-
-  private static final Set<String> SWITCHES = Set.of("switch", "interlock", "contact", "fuse", "breaker");
-  private static final Set<
-      String> LOADS = Set.of("coil", "motor", "load", "board", "thermostat", "input", "heater");
 
   private final Document document;
   private final Vocabulary vocabulary;
@@ -40,8 +37,8 @@ public final class SystemReader {
     this.vocabulary = VocabularyReader.read(id, document);
     this.problems = new SystemProblems(document.source());
     this.terminals = new Terminals(vocabulary, problems);
-    this.conditions = new ConditionReader(vocabulary, problems, keysOf(SWITCHES), keysOf(LOADS),
-        keysOf(Set.of("state")));
+    this.conditions = new ConditionReader(vocabulary, problems, keysOf(Asked.POSITION), keysOf(Asked.OPERATION),
+        keysOf(Asked.STATE));
   }
 
   /**
@@ -94,8 +91,8 @@ public final class SystemReader {
     return document.blocks(kind).stream().flatMap(block -> block.entries().stream());
   }
 
-  private Set<String> keysOf(Set<String> kinds) {
-    return entries("parts").filter(entry -> kinds.contains(PartReader.kindOf(entry)))
+  private Set<String> keysOf(Asked asked) {
+    return entries("parts").filter(entry -> PartKind.of(entry).filter(kind -> kind.asked() == asked).isPresent())
         .map(entry -> Names.key(entry.key())).collect(toSet());
   }
 }

@@ -86,7 +86,7 @@ public final class VocabularyReader {
   }
 
   private Part part(Entry entry) {
-    return new Part(entry.key(), items(entry).findFirst().orElse("").split(" ", 2)[0]);
+    return new Part(entry.key(), PartLine.kindWord(entry));
   }
 
   private Control control(Entry entry) {
