@@ -22,9 +22,8 @@ import java.util.stream.Collectors;
  *
  * @param rooms by room, the rooms it depends on
  * @param packages by package, the packages of its own room that it depends on
- * @param files by package, the number of its source files
  */
-record Architecture(Map<String, Set<String>> rooms, Map<String, Set<String>> packages, Map<String, Long> files) {
+record Architecture(Map<String, Set<String>> rooms, Map<String, Set<String>> packages) {
 
   private static final Pattern FIRST_SENTENCE = Pattern.compile("/\\*\\*(.*?\\.)(?:\\s|\\*/)", Pattern.DOTALL);
 
@@ -44,10 +43,7 @@ record Architecture(Map<String, Set<String>> rooms, Map<String, Set<String>> pac
         }
       }
     }
-    Map<String, Long> files = program.stream().filter(JavaClass::isTopLevelClass)
-        .filter(type -> !type.getSimpleName().equals("package-info"))
-        .collect(Collectors.groupingBy(JavaClass::getPackageName, TreeMap::new, Collectors.counting()));
-    return new Architecture(rooms, packages, files);
+    return new Architecture(rooms, packages);
   }
 
   private static String room(String packageName) {
@@ -63,16 +59,16 @@ record Architecture(Map<String, Set<String>> rooms, Map<String, Set<String>> pac
       text.append("  ").append(room).append('\n');
       direct(room).forEach(below -> text.append("  ").append(below).append(" --> ").append(room).append('\n'));
     }
-    text.append("```\n\n| package | files | what it does | uses, in its room |\n|---|---|---|---|\n");
+    text.append("```\n\n| package | what it does | uses, in its room |\n|---|---|---|\n");
     for (String room : ordered) {
-      files.keySet().stream().filter(name -> room(name).equals(room)).forEach(name -> text.append(row(name)));
+      packages.keySet().stream().filter(name -> room(name).equals(room)).forEach(name -> text.append(row(name)));
     }
     return text.toString();
   }
 
   private String row(String name) {
     String uses = packages.get(name).stream().map(Architecture::shortName).collect(Collectors.joining(", "));
-    return "| `" + shortName(name) + "` | " + files.get(name) + " | " + summary(name) + " | " + uses + " |\n";
+    return "| `" + shortName(name) + "` | " + summary(name) + " | " + uses + " |\n";
   }
 
   private static String shortName(String packageName) {
