@@ -67,7 +67,7 @@ record Batch(Optional<Path> library, Optional<Path> loose, SortedSet<Path> files
    */
   static boolean isLibrary(Path folder) {
     return Files.isDirectory(folder.resolve("trees"))
-        || Stream.of("systems", "cautions", "meters", "fragments")
+        || Stream.of("systems", "cautions", "qualifications", "meters", "fragments")
             .anyMatch(part -> Files.isDirectory(folder.resolve("shared").resolve(part)));
   }
 

@@ -4,14 +4,10 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.function.Supplier;
 import rungbook.markdown.Document;
 import rungbook.markdown.DocumentReader;
-import rungbook.markdown.Entry;
-import rungbook.source.Code;
-import rungbook.source.Nearest;
 import rungbook.source.Problem;
 import rungbook.source.Problems;
 import rungbook.source.Source;
@@ -23,16 +19,16 @@ import rungbook.system.reader.SystemReader;
 import rungbook.system.reader.VocabularyReader;
 import rungbook.tree.Caution;
 import rungbook.tree.Meter;
+import rungbook.tree.Qualification;
 import rungbook.tree.Shared;
-import rungbook.tree.SignalWord;
+import rungbook.tree.reader.CautionReader;
 import rungbook.tree.reader.Fragments;
 import rungbook.tree.reader.MeterReader;
+import rungbook.tree.reader.QualificationReader;
 import rungbook.tree.reader.StepKeys;
 
 /** Reads the shared texts of a library. */
 final class SharedTexts {
-
-  static final Code CAUTION_LEVEL = Code.of("caution-level");
 
   private static final String SYSTEMS = "shared/systems/";
 
@@ -71,8 +67,8 @@ final class SharedTexts {
   private Shared shared(Take take, Map<String, Vocabulary> systems, Map<String, ControlSystem> circuits,
       BiFunction<String, Document, Document> fragment) {
     return new Shared(systems, circuits, take.from("shared/meters/", this::meter),
-        take.from("shared/cautions/", this::caution), take.from("shared/fragments/", fragment),
-        text.in("trees/").keySet());
+        take.from("shared/cautions/", this::caution), take.from("shared/qualifications/", this::qualification),
+        take.from("shared/fragments/", fragment), text.in("trees/").keySet());
   }
 
   private <T> Map<String, T> now(String folder, BiFunction<String, Document, T> read) {
@@ -125,15 +121,11 @@ final class SharedTexts {
     return read.meter();
   }
 
+  private Qualification qualification(String id, Document document) {
+    return QualificationReader.read(id, document, problems);
+  }
+
   private Caution caution(String id, Document document) {
-    String title = document.front("title").map(Entry::value).orElse(id);
-    String level = document.front("level").map(Entry::value).orElse("");
-    Optional<SignalWord> signal = SignalWord.of(level);
-    if (signal.isEmpty()) {
-      var span = document.front("level").map(Entry::valueSpan).orElse(document.frontSpan());
-      problems.add(Problem.at(CAUTION_LEVEL, document.source(), span).with("level", level).near(level,
-          Nearest.to(level, SignalWord.words())));
-    }
-    return new Caution(id, title, signal.orElse(SignalWord.WARNING), document); // too much care does no harm
+    return CautionReader.read(id, document, problems);
   }
 }

@@ -14,8 +14,7 @@ import rungbook.system.Vocabulary;
  */
 public record Shared(
     Map<String, Vocabulary> systems, Map<String, ControlSystem> circuits, Map<String, Meter> meters,
-    Map<String, Caution> cautions,
-    Map<String, Document> fragments,
+    Map<String, Caution> cautions, Map<String, Qualification> qualifications, Map<String, Document> fragments,
     Set<String> trees) {
 
   /** The default meter of a tree that names none. */

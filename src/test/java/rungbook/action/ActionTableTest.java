@@ -166,7 +166,8 @@ class ActionTableTest {
   private static TreeReader.Read read(String action, String thing) {
     String text = "---\ntitle: Sample\ncomplaint: Any\nsystem: sample\n---\n\n## Do\n\n```task\n" + action + ": "
         + thing + "\nat: furnace\n```\n\n- done: [End](#end)\n\n## End\n\n```finding\nhealthy: yes\n```\n";
-    var shared = new Shared(Map.of("sample", SYSTEM), Map.of(), Map.of(), Map.of(), Map.of(), Set.of("sample"));
+    var shared = new Shared(Map.of("sample", SYSTEM), Map.of(), Map.of(), Map.of(), Map.of(),
+        Map.of(), Set.of("sample"));
     return TreeReader.read("sample", DocumentReader.read(new Source("trees/sample.md", text)), shared);
   }
 

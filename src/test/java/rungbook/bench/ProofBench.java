@@ -60,9 +60,8 @@ public class ProofBench {
     Document document = DocumentReader.read(new Source(name, Files.readString(Path.of(name))));
     system = SystemReader.read("split-cooling-gas-furnace", document);
     walks = WalkTimesReader.read(document);
-    var shared = new Shared(Map.of("split cooling gas furnace", system.system().vocabulary()),
-        Map.of(), Map.of(), Map.of(),
-        Map.of(), Set.of());
+    var shared = new Shared(Map.of("split cooling gas furnace", system.system().vocabulary()), Map.of(), Map.of(),
+        Map.of(), Map.of(), Map.of(), Set.of());
     tree = TreeReader.read("forty", DocumentReader.read(new Source("trees/forty.md", text())), shared).tree();
     solved = DictionaryInstallations.of(system.system(), DRAWN);
     if (proveOnSolved().proved().isEmpty()) {

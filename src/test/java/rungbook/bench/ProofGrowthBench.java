@@ -67,7 +67,7 @@ public class ProofGrowthBench {
     }
     var words = new Vocabulary("made-up", "Made up", Map.of("box", new Vocabulary.Location("box", Optional.empty())),
         points, Map.of(), Map.of(), Map.of(), names, Map.of());
-    var shared = new Shared(Map.of("made up", words), Map.of(), Map.of(), Map.of(), Map.of(), Set.of());
+    var shared = new Shared(Map.of("made up", words), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Set.of());
     tree = TreeReader.read("chain", DocumentReader.read(new Source("trees/chain.md", text())), shared).tree();
     installations = new MadeUp();
   }

@@ -81,7 +81,7 @@ public final class Example {
     }
     Shared known = SHARED_LIBRARY.shared();
     Shared shared = new Shared(known.systems(), known.circuits(), known.meters(), known.cautions(),
-        known.fragments(), text.in("trees/").keySet());
+        known.qualifications(), known.fragments(), text.in("trees/").keySet());
     return new Library(text, shared, LibraryCompiler.trees(text, shared, id -> true).toList(),
         SHARED_LIBRARY.ofShared());
   }

@@ -136,6 +136,8 @@ class SilencingTest {
         ---
         title: Hot parts
         level: warning
+        hazard: Hot parts burn skin.
+        avoid: Wait until they are cool.
         QUIET---
 
         Wait <b>long</b>.

@@ -57,7 +57,7 @@ final class RandomWork {
   }
 
   static Tree tree(long seed) {
-    var shared = new Shared(Map.of("bench", WORDS), Map.of(), Map.of(), Map.of(), Map.of(), Set.of("work"));
+    var shared = new Shared(Map.of("bench", WORDS), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Set.of("work"));
     Source source = new Source("trees/work-" + seed + ".md", new RandomWork(seed).text());
     return TreeReader.read("work", DocumentReader.read(source), shared).tree();
   }

@@ -3,8 +3,6 @@ package rungbook.tree;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.util.Map;
-import java.util.Set;
 import org.junit.jupiter.api.Test;
 import rungbook.markdown.DocumentReader;
 import rungbook.source.Source;
@@ -88,7 +86,7 @@ class ReadingsTest {
   @Test
   void everyStepIsReadWithoutAProblem() {
     assertEquals(java.util.List.of(), TreeReader.read("t", DocumentReader.read(new Source("trees/t.md", TREE)),
-        new Shared(Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Set.of())).problems());
+        SingleTree.NOTHING_SHARED).problems());
     assertEquals(5, tree.steps().size());
   }
 }

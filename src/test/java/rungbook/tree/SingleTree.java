@@ -9,7 +9,8 @@ import rungbook.tree.reader.TreeReader;
 /** A tree by itself: no system, meter or fragment, and no other tree. */
 public final class SingleTree {
 
-  public static final Shared NOTHING_SHARED = new Shared(Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Set.of());
+  public static final Shared NOTHING_SHARED = new Shared(Map.of(), Map.of(), Map.of(), Map.of(), Map.of(),
+      Map.of(), Set.of());
 
   private SingleTree() {}
 

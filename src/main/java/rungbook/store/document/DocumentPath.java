@@ -12,7 +12,7 @@ import rungbook.source.PictureKind;
  */
 public record DocumentPath(String text) implements Comparable<DocumentPath> {
   public static final int LONGEST = 200;
-  private static final Set<String> SHARED = Set.of("cautions", "meters", "systems", "fragments");
+  private static final Set<String> SHARED = Set.of("cautions", "qualifications", "meters", "systems", "fragments");
   private static final Pattern SEGMENT = Pattern.compile("[\\p{L}\\p{M}\\p{N}_(][\\p{L}\\p{M}\\p{N} _.,()'+-]*");
   /** Whose library it is: the one text outside the folders. */
   public static final DocumentPath COMPANY = new DocumentPath("company.md");
@@ -42,7 +42,8 @@ public record DocumentPath(String text) implements Comparable<DocumentPath> {
     var inShared = segments.get(0).equals("shared") && segments.size() >= 3 && SHARED.contains(segments.get(1));
     if (!inTrees && !inShared && !text.equals("company.md")) {
       throw new Refused("`" + text + "` lies in no folder of the library",
-          "put it in `trees/`, `shared/cautions/`, `shared/meters/`, `shared/systems/` or `shared/fragments/`");
+          "put it in `trees/`, `shared/cautions/`, `shared/qualifications/`, `shared/meters/`, `shared/systems/` or "
+              + "`shared/fragments/`");
     }
   }
 

@@ -23,7 +23,7 @@ public final class StepKeys {
 
   static final Set<String> FRONT = Set.of("title", "complaint", "system", "meter", "exits", QuietReader.KEY);
 
-  private static final Set<String> COMMON = Set.of("at", "minutes", "cautions", QuietReader.KEY);
+  private static final Set<String> COMMON = Set.of("at", "minutes", "who", "cautions", QuietReader.KEY);
   private static final Set<
       String> ACTIONS = Arrays.stream(ActionKind.values()).map(ActionKind::words).collect(Collectors.toSet());
   private static final Set<String> CHECK = with(COMMON,

@@ -24,6 +24,7 @@ import rungbook.tree.Action;
 import rungbook.tree.Answer;
 import rungbook.tree.NameRef;
 import rungbook.tree.Numbers;
+import rungbook.tree.Qualification;
 import rungbook.tree.Quantity;
 import rungbook.tree.Shared;
 import rungbook.tree.Step;
@@ -138,7 +139,12 @@ final class StepParts {
         Problem.at(UNKNOWN_CAUTION, source, name.span()).with("caution", name.text()).near(name.text(),
             Nearest.to(name.text(), shared.cautions().keySet()))));
     return new StepHeader(unresolved.id(), unresolved.scope().document(), unresolved.section(), block, at, minutes(),
-        cautions, ways);
+        cautions, who(), ways);
+  }
+
+  private List<Qualification> who() {
+    List<NameRef> names = block.entry("who").map(this::items).orElse(List.of());
+    return QualificationReader.named(names, shared, unresolved.scope().document(), problems);
   }
 
   private BigDecimal minutes() {

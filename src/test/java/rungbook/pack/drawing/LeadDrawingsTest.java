@@ -232,7 +232,8 @@ class LeadDrawingsTest {
         expect: 24 to 28
         ```
         """.formatted(at, quantity, String.join(", ", leads));
-    var shared = new Shared(Map.of("bench", SYSTEM.vocabulary()), Map.of(), Map.of(), Map.of(), Map.of(), Set.of());
+    var shared = new Shared(Map.of("bench", SYSTEM.vocabulary()), Map.of(), Map.of(), Map.of(), Map.of(),
+        Map.of(), Set.of());
     Tree tree = TreeReader.read("sample", DocumentReader.read(new Source("trees/sample.md", text)), shared).tree();
     return (Step.MeterCheck) tree.steps().get(0);
   }

@@ -12,7 +12,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 class DocumentPathTest {
   @ParameterizedTest
   @ValueSource(strings = {"trees/no-cooling.md", "trees/rooftop/no heat (2).md", "shared/cautions/gas.md",
-      "trees/pictures/board.PNG", "company.md", "trees/kein-kühlen.md", "shared/fragments/dead/strip.svg"})
+      "trees/pictures/board.PNG", "company.md", "trees/kein-kühlen.md", "shared/fragments/dead/strip.svg",
+      "shared/qualifications/epa-608.md"})
   void aPlaceInTheLibraryIsTaken(String path) {
     assertEquals(path, new DocumentPath(path).text());
   }

@@ -29,7 +29,7 @@ class FragmentsTest {
   private static TreeReader.Read read(String steps, Map<String, String> fragments) {
     Map<String, Document> documents = fragments.entrySet().stream().collect(toMap(entry -> Names.key(entry.getKey()),
         entry -> DocumentReader.read(new Source("shared/fragments/" + entry.getKey() + ".md", entry.getValue()))));
-    Shared shared = new Shared(Map.of(), Map.of(), Map.of(), Map.of(), documents, Set.of("other"));
+    Shared shared = new Shared(Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), documents, Set.of("other"));
     return TreeReader.read("t",
         DocumentReader.read(new Source("trees/t.md", "---\ntitle: T\ncomplaint: C\n---\n\n" + steps)), shared);
   }
