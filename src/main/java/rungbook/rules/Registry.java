@@ -27,6 +27,7 @@ import rungbook.rules.safety.LineVoltageUnsaid;
 import rungbook.rules.safety.MeterNotProved;
 import rungbook.rules.safety.ProvedBeforeIsolating;
 import rungbook.rules.safety.TooManyNames;
+import rungbook.rules.safety.WhoUnsaid;
 import rungbook.rules.state.CallNotMade;
 import rungbook.rules.state.LiveAfterIsolating;
 import rungbook.rules.state.MeasuredLive;
@@ -79,6 +80,7 @@ public final class Registry {
       new MeterNotProved(),
       new ProvedBeforeIsolating(),
       new LineVoltageUnsaid(),
+      new WhoUnsaid(),
       new FuseAgain(),
       new GasGoesOn(),
       new TooManyNames());

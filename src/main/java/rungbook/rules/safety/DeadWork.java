@@ -61,7 +61,7 @@ public final class DeadWork extends StateRule {
   }
 
   /** At a place with line voltage, that place must be proved dead; elsewhere, any place will do. */
-  private static int proved(Step step, Tree tree, FactTable facts) {
+  static int proved(Step step, Tree tree, FactTable facts) {
     boolean here = tree.system().isPresent() && Sources.hasLineVoltage(tree.system().get(), FactTable.place(step));
     return here ? facts.of(Fact.PROVED_AT, FactTable.place(step)) : facts.of(Fact.PROVED_ANYWHERE);
   }

@@ -81,7 +81,8 @@ public final class PanelClosed extends StateRule {
     return false;
   }
 
-  private static boolean reachesIn(Action action, FactTable facts) {
+  /** Whether an action takes hands or leads behind a panel. */
+  public static boolean reachesIn(Action action, FactTable facts) {
     for (StateChange change : action.changes()) {
       if ((change instanceof StateChange.Begin begin && begin.condition().isBehindPanel())
           || (change instanceof StateChange.End end && end.condition().isBehindPanel() && isBegun(end, facts))) {

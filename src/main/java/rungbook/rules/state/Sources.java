@@ -25,7 +25,7 @@ public final class Sources {
   }
 
   /** Whether a point is named after any of a system's power switches. */
-  static boolean mayBeAheadOfAny(Vocabulary system, String point) {
+  public static boolean mayBeAheadOfAny(Vocabulary system, String point) {
     for (Control control : system.controls().values()) {
       if (control.role() == Vocabulary.Role.ISOLATOR && mayBeAheadOf(Names.key(control.name()), point)) {
         return true;
@@ -45,7 +45,7 @@ public final class Sources {
     return here && !mayBeAheadOf(source, point) && (isLineVoltage(known) || hasTransformer(system, place));
   }
 
-  static boolean isLineVoltage(Point point) {
+  public static boolean isLineVoltage(Point point) {
     OptionalDouble volts = point.volts();
     return volts.isPresent() && volts.getAsDouble() >= Vocabulary.LINE_VOLTS;
   }
