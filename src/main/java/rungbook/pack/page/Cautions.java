@@ -10,7 +10,7 @@ import rungbook.tree.SignalWord;
 import rungbook.tree.Step;
 import rungbook.tree.Tree;
 
-/** Cautions: in full at the start, and at each step by level, title and first sentences. */
+/** Cautions: in full at the start, and at each step by level, title, hazard and how to avoid it. */
 final class Cautions {
 
   private static final String USUAL = "before-you-start";
@@ -37,14 +37,26 @@ final class Cautions {
   private void inFull(Html html, Caution caution) {
     html.open("div", "class", "caution " + style(caution.level()), "id", anchor(caution)).open("h3");
     head(html, caution);
-    html.close("h3").raw(prose.of(caution)).close("div").line();
+    html.close("h3");
+    line(html, "hazard", caution.hazard());
+    line(html, "avoid", caution.avoid());
+    html.raw(prose.whole(caution.document())).close("div").line();
   }
 
   void atStep(Html html, Step step) {
     for (Caution caution : at(step)) {
       html.open("div", "class", "caution " + style(caution.level())).open("a", "href", "#" + anchor(caution));
       head(html, caution);
-      html.close("a").raw(prose.opening(caution)).close("div").line();
+      html.close("a");
+      line(html, "hazard", caution.hazard());
+      line(html, "avoid", caution.avoid());
+      html.close("div").line();
+    }
+  }
+
+  private static void line(Html html, String kind, String words) {
+    if (!words.isEmpty()) {
+      html.element("p", words, "class", kind).text(" ");
     }
   }
 

@@ -37,13 +37,14 @@ public final class PackPage {
 
   private String write() {
     Cautions cautions = new Cautions(tree, prose);
-    StepSection sections = new StepSection(tree, voltages, outline, prose, cautions,
+    WhoMayDoIt who = new WhoMayDoIt(tree, prose);
+    StepSection sections = new StepSection(tree, voltages, outline, prose, cautions, who,
         new LeadDrawings(circuit()));
     Frame.head(html, tree.title(), Assets.PACK_STYLE, Assets.PACK_SCRIPT, "");
     html.open("body", "data-file", FileNames.inFolder(tree.id())).line();
     TitleBlock.of(html, tree, edition);
     html.open("main").line();
-    start(cautions);
+    start(cautions, who);
     outline.order().forEach(place -> steps(sections, place));
     html.close("main").line();
     Frame.foot(html, Assets.PACK_SCRIPT);
@@ -55,13 +56,15 @@ public final class PackPage {
         .flatMap(system -> Optional.ofNullable(material.shared().circuits().get(Names.key(system.id()))));
   }
 
-  private void start(Cautions cautions) {
+  private void start(Cautions cautions, WhoMayDoIt who) {
     html.open("section", "class", "page start", "id", ":start");
     html.element("p",
         "Local codes, the authority that enforces them, the manufacturer's instructions and licensed practice "
             + "come before anything on these pages.",
         "class", "deferral");
+    who.inShort(html);
     cautions.inFull(html);
+    who.inFull(html);
     html.open("div", "class", "words").raw(prose.introduction()).close("div").line();
     chapters().stream().filter(chapter -> chapter.span().start() < firstStep())
         .forEach(chapter -> chapter("div", "chapter", chapter));

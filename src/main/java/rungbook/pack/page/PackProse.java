@@ -11,7 +11,7 @@ import rungbook.tree.Caution;
 import rungbook.tree.Step;
 import rungbook.tree.Tree;
 
-/** The prose of a tree, its fragments and its cautions, with links that lead to places in the pack. */
+/** The prose of a tree and of the shared texts it names, with links that lead to places in the pack. */
 final class PackProse {
 
   private final Tree tree;
@@ -42,15 +42,9 @@ final class PackProse {
     return prose(tree.document(), "").of(chapter);
   }
 
-  String of(Caution caution) {
-    return prose(caution.document(), "").whole();
-  }
-
-  /** A caution's first paragraph. */
-  String opening(Caution caution) {
-    String whole = of(caution);
-    int end = whole.indexOf("</p>");
-    return end < 0 ? whole : whole.substring(0, end + "</p>".length());
+  /** The text of a caution or a qualification. */
+  String whole(Document shared) {
+    return prose(shared, "").whole();
   }
 
   private Prose prose(Document document, String prefix) {

@@ -16,23 +16,25 @@ import rungbook.tree.Setting;
 import rungbook.tree.Step;
 import rungbook.tree.Tree;
 
-/** A step as a section of the page: what can hurt, what to do, where the leads go, and the ways on. */
+/** A step as a section of the page: whom it is for, what can hurt, what to do, where the leads go, and the ways on. */
 final class StepSection {
 
   private final Tree tree;
   private final HighestVoltages voltages;
   private final PackProse prose;
   private final Cautions cautions;
+  private final WhoMayDoIt who;
   private final LeadDrawings drawings;
   private final ActionSentences actionSentences;
   private final WaysOn ways;
 
   StepSection(Tree tree, HighestVoltages voltages, Outline outline, PackProse prose, Cautions cautions,
-      LeadDrawings drawings) {
+      WhoMayDoIt who, LeadDrawings drawings) {
     this.tree = tree;
     this.voltages = voltages;
     this.prose = prose;
     this.cautions = cautions;
+    this.who = who;
     this.drawings = drawings;
     this.actionSentences = new ActionSentences(tree.system());
     this.ways = new WaysOn(tree, outline);
@@ -46,6 +48,7 @@ final class StepSection {
     html.open("h2").element("span", place.number(), "class", "n").text(" ").element("span", step.title()).close("h2")
         .line();
     where(html, step);
+    who.atStep(html, step);
     cautions.atStep(html, step);
     if (step instanceof Step.MeterCheck check) {
       meterCheck(html, check);

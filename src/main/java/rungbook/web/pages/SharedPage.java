@@ -9,12 +9,14 @@ import jakarta.ws.rs.core.MediaType;
 import java.util.List;
 import java.util.stream.Stream;
 import rungbook.library.LibraryText;
+import rungbook.markdown.Document;
 import rungbook.markdown.DocumentReader;
 import rungbook.markdown.Entry;
 import rungbook.markdown.Prose;
 import rungbook.source.Source;
 import rungbook.store.Store;
 import rungbook.store.document.Revision;
+import rungbook.text.English;
 import rungbook.text.UrlPath;
 import rungbook.web.service.CheckedLibrary;
 import rungbook.web.service.CompiledLibrary;
@@ -27,6 +29,7 @@ import rungbook.web.views.ProblemView;
 @Path("/")
 @Produces(MediaType.TEXT_HTML)
 class SharedPage {
+  private static final List<String> LINES = List.of("hazard", "avoid", "rule", "covers");
   private final CompiledLibrary library;
   private final Store store;
 
@@ -44,8 +47,11 @@ class SharedPage {
     }
   }
 
-  record TextView(Item item, String href, String prose, List<ProblemView> problems, DocumentEntry revision,
-      boolean isNewest) {}
+  /** A line of the front matter that a reader needs. */
+  record Line(String name, String words) {}
+
+  record TextView(Item item, String href, List<Line> lines, String prose, List<ProblemView> problems,
+      DocumentEntry revision, boolean isNewest) {}
 
   record ListView(List<Folder> folders, CheckedLibrary checked) {}
 
@@ -65,6 +71,8 @@ class SharedPage {
     var text = checked.library().text();
     return Templates.shared(new ListView(Stream.of(
         folder(text, "cautions", "Cautions", "What can hurt, named by every step where it can"),
+        folder(text, "qualifications", "Qualifications",
+            "What a person must hold to do a step, and the rule that asks for it"),
         folder(text, "systems", "Systems",
             "Locations, points, controls and faults that trees name; the circuit that proves them"),
         folder(text, "meters", "Meters", "What a meter can show, and how well"),
@@ -92,12 +100,18 @@ class SharedPage {
     return Templates.text(view(revision));
   }
 
+  private static List<Line> lines(Document document) {
+    return LINES.stream().flatMap(key -> document.front(key).stream()).filter(entry -> !entry.value().isEmpty())
+        .map(entry -> new Line(English.capital(entry.key()), entry.value())).toList();
+  }
+
   private TextView view(Revision revision) {
     var path = revision.path().text();
     var source = new Source(path, revision.text());
     var isNewest = library.checked().isNewest();
-    return new TextView(item(source), UrlPath.of(path),
-        Prose.of(DocumentReader.read(source), new PageLinks(path)).whole(),
+    var document = DocumentReader.read(source);
+    return new TextView(item(source), UrlPath.of(path), lines(document),
+        Prose.of(document, new PageLinks(path)).whole(),
         ProblemView.of(library.found(revision.path()).shown()), DocumentEntry.of(revision), isNewest);
   }
 }

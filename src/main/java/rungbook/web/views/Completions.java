@@ -37,7 +37,8 @@ public record Completions(Map<String, Collection<String>> keys, Map<String, Coll
     values.put("system", ids(library, "shared/systems/"));
     values.put("meter", ids(library, "shared/meters/"));
     values.put("fragment", ids(library, "shared/fragments/"));
-    values.put("cautions", ids(library, "shared/cautions/").stream().map(id -> id.replace('-', ' ')).toList());
+    values.put("cautions", spoken(ids(library, "shared/cautions/")));
+    values.put("who", spoken(ids(library, "shared/qualifications/")));
     values.put("measure", Quantity.allWords());
     values.put("quiet", Codes.silenceable());
     values.put("result", Step.Result.allWords());
@@ -68,6 +69,10 @@ public record Completions(Map<String, Collection<String>> keys, Map<String, Coll
 
   private static List<String> ids(Library library, String folder) {
     return List.copyOf(library.text().in(folder).keySet());
+  }
+
+  private static List<String> spoken(List<String> ids) {
+    return ids.stream().map(id -> id.replace('-', ' ')).toList();
   }
 
   private static Map<String, String> trees(Library library) {

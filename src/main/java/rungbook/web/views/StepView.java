@@ -13,13 +13,16 @@ import java.util.Optional;
  * @param takenFrom the fragment it came from; empty for the tree's own
  */
 public record StepView(String id, String title, String kind, String letter, int line, List<Fact> facts,
-    List<CautionView> cautions,
+    List<WhoView> who, List<CautionView> cautions,
     List<Lead> leads, String prose, List<WayView> ways, String takenFrom) {
 
   record Fact(String name, String value) {}
 
+  /** @param href the qualification's page; empty if there is none */
+  record WhoView(String title, String rule, String href) {}
+
   /** @param level danger, warning, caution or notice */
-  record CautionView(String title, String level, String href) {}
+  record CautionView(String title, String level, String hazard, String avoid, String href) {}
 
   /** A meter point and the color of the lead that goes there, in a word. */
   record Lead(String color, String point) {}

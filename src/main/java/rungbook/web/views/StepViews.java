@@ -13,6 +13,7 @@ import rungbook.text.English;
 import rungbook.text.UrlPath;
 import rungbook.tree.Caution;
 import rungbook.tree.NameRef;
+import rungbook.tree.Qualification;
 import rungbook.tree.Step;
 import rungbook.tree.Target;
 import rungbook.tree.Tree;
@@ -20,6 +21,7 @@ import rungbook.tree.Way;
 import rungbook.web.views.StepView.CautionView;
 import rungbook.web.views.StepView.Fact;
 import rungbook.web.views.StepView.Lead;
+import rungbook.web.views.StepView.WhoView;
 import rungbook.web.views.StepView.WayView;
 
 /** Turns a tree's steps into what a page shows of them. */
@@ -40,7 +42,8 @@ public final class StepViews {
     var header = step.header();
     return new StepView(step.id(), step.title(), kind(step), kind(step).substring(0, 1),
         step.source().placeAt(header.titleSpan().start()).line(),
-        facts(step), header.cautions().stream().map(this::caution).toList(), leads(step),
+        facts(step), header.who().stream().map(StepViews::who).toList(),
+        header.cautions().stream().map(this::caution).toList(), leads(step),
         prose(step.header().document()).of(header.section()),
         step.ways().stream().map(this::way).toList(), isTakenIn(step) ? step.source().name() : "");
   }
@@ -118,9 +121,15 @@ public final class StepViews {
 
   private CautionView caution(NameRef named) {
     return Optional.ofNullable(cautions.get(named.key()))
-        .map(caution -> new CautionView(caution.title(), caution.level().word(),
-            "/text/shared/cautions/" + UrlPath.of(caution.id()) + ".md"))
-        .orElseGet(() -> new CautionView(named.text(), "caution", ""));
+        .map(caution -> new CautionView(caution.title(), caution.level().word(), caution.hazard(),
+            caution.avoid(), "/text/shared/cautions/" + UrlPath.of(caution.id()) + ".md"))
+        .orElseGet(() -> new CautionView(named.text(), "caution", "", "", ""));
+  }
+
+  private static WhoView who(Qualification holder) {
+    var path = holder.document().source().name();
+    var known = path.startsWith("shared/qualifications/");
+    return new WhoView(holder.title(), holder.rule(), known ? "/text/" + UrlPath.of(path) : "");
   }
 
   private WayView way(Way way) {

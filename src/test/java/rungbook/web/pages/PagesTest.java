@@ -150,10 +150,21 @@ class PagesTest {
   }
 
   @Test
+  void aStepSaysWhomItIsForAndHowToAvoidItsHazards() {
+    page("/tree/trees/outdoor-unit-silent-24-volts-present.md").then().statusCode(200).body(allOf(
+        containsString("For: <a href=\"/text/shared/qualifications/qualified-person.md\">Qualified person</a>"),
+        containsString("29 CFR 1910.332"), containsString("<p class=\"avoid\">")));
+  }
+
+  @Test
   void everySharedTextCanBeReadAndEdited() {
     page("/shared").then().statusCode(200).body(
         allOf(containsString("/text/shared/cautions/gas.md"), containsString("/text/shared/meters/field-meter.md")));
     page("/text/shared/systems/heat-pump.md").then().statusCode(200).body(containsString("locations"));
+    page("/text/shared/cautions/gas.md").then().statusCode(200)
+        .body(allOf(containsString("<dt>Hazard</dt>"), containsString("<dt>Avoid</dt>")));
+    page("/text/shared/qualifications/epa-608.md").then().statusCode(200)
+        .body(allOf(containsString("<dt>Rule</dt><dd>40 CFR 82.161</dd>"), containsString("<dd>refrigerant</dd>")));
     page("/edit/shared/cautions/gas.md").then().statusCode(200).body(containsString("level: danger"));
   }
 
