@@ -45,10 +45,21 @@ public final class NewTexts {
   /** @param folder one of the shared folders, with its slash */
   public static String shared(String folder, String title) {
     return "---\ntitle: " + quoted(title) + "\n" + switch (folder) {
-      case "shared/cautions/" -> "level: caution\nhazard: What hurts, and what it does to you.\n"
-          + "avoid: What to do about it.\n---\n\nThe rest that a technician must know.\n";
-      case "shared/qualifications/" -> "rule: where the rule is\ncovers:\n---\n\nWho holds it, and what an "
-          + "apprentice may do.\n";
+      case "shared/cautions/" -> """
+          level: caution
+          hazard: What hurts, and what it does to you.
+          avoid: What to do about it.
+          ---
+
+          The rest that a technician must know.
+          """;
+      case "shared/qualifications/" -> """
+          rule: where the rule is
+          covers:
+          ---
+
+          Who holds it, and what an apprentice may do.
+          """;
       case "shared/meters/" -> "---\n\n```meter\nAC volts: 0 to 600 V, digit 0.1 V, 1 % + 3 digits, 10 Mohm\n```\n";
       case "shared/systems/" -> """
           ---

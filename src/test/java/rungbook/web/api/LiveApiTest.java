@@ -79,7 +79,8 @@ class LiveApiTest {
 
   @Test
   void newSharedTextsHaveNoProblemEither() {
-    for (var folder : new String[] {"shared/cautions/", "shared/qualifications/", "shared/meters/", "shared/fragments/"}) {
+    for (var folder : new String[] {"shared/cautions/", "shared/qualifications/", "shared/meters/",
+        "shared/fragments/"}) {
       check(folder + "live.md", NewTexts.shared(folder, "Something new")).body("problems", hasSize(0));
     }
   }
