@@ -1,6 +1,8 @@
 package rungbook.proof.plan;
 
+import java.util.ArrayDeque;
 import java.util.BitSet;
+import java.util.Deque;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -8,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import rungbook.tree.Step;
 import rungbook.tree.Target;
 import rungbook.tree.Tree;
@@ -22,7 +25,6 @@ public final class ReachableFindings {
   private final Map<String, Integer> caseByKey = new HashMap<>();
   private final Function<String, Optional<Tree>> others;
   private final Map<String, BitSet> byTree = new HashMap<>();
-  private final Set<String> open = new HashSet<>();
   private final BitSet everything = new BitSet();
 
   /** @param others the other trees of the library, by id */
@@ -85,33 +87,41 @@ public final class ReachableFindings {
     return elsewhere && way.target() instanceof Target.ToTree to ? of(to.tree()) : new BitSet();
   }
 
-  /** A tree that is not at hand may name anything. */
   private BitSet of(String tree) {
     BitSet known = byTree.get(tree);
     if (known == null) {
-      boolean circle = !open.add(tree);
-      known = circle ? new BitSet() : others.apply(tree).map(this::all).orElse(everything);
-      open.remove(tree);
-      if (!circle) {
-        byTree.put(tree, known);
-      }
+      known = all(tree);
+      byTree.put(tree, known);
     }
     return known;
   }
 
-  private BitSet all(Tree tree) {
+  /** Trees may lead to each other in a circle, so each is visited once. A tree that is not at hand may name anything. */
+  private BitSet all(String first) {
     BitSet all = new BitSet();
-    for (Step step : tree.steps()) {
-      if (step instanceof Step.Finding finding) {
-        all.or(named(finding));
-        all.set(0, all.get(0) || finding.healthy());
-      }
-      for (Way way : step.ways()) {
-        if (way.target() instanceof Target.ToTree to) {
-          all.or(of(to.tree()));
-        }
-      }
+    Set<String> seen = new HashSet<>(Set.of(first));
+    Deque<String> pending = new ArrayDeque<>(seen);
+    while (!pending.isEmpty()) {
+      Optional<Tree> tree = others.apply(pending.pop());
+      all.or(tree.map(this::findings).orElse(everything));
+      tree.stream().flatMap(ReachableFindings::takingOver).filter(seen::add).forEach(pending::push);
     }
     return all;
+  }
+
+  private BitSet findings(Tree tree) {
+    BitSet findings = new BitSet();
+    for (Step step : tree.steps()) {
+      if (step instanceof Step.Finding finding) {
+        findings.or(named(finding));
+        findings.set(0, findings.get(0) || finding.healthy());
+      }
+    }
+    return findings;
+  }
+
+  private static Stream<String> takingOver(Tree tree) {
+    return tree.steps().stream().flatMap(step -> step.ways().stream())
+        .flatMap(way -> way.target() instanceof Target.ToTree to ? Stream.of(to.tree()) : Stream.empty());
   }
 }
