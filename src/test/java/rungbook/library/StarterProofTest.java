@@ -67,7 +67,7 @@ class StarterProofTest {
 
   @Test
   void checkOnTheCommonWireDeletedLeavesItsFaultMissed() {
-    String check = "## C conductor broken";
+    String check = "## C conductor open";
     String whole = LIBRARY.text().texts().get(PATH).text();
     assertTrue(whole.contains(check), whole);
     assertEquals(1, outcome(StarterProofs.of(BLANK)).found(), 1e-9);
@@ -79,7 +79,7 @@ class StarterProofTest {
 
   /** The way on that leads to the finding goes where the other answers go. */
   private static String withoutCommonWire(String text) {
-    return text.replace("(#c-conductor-broken)", "(#thermostat-dead)").replace("[C conductor broken]",
+    return text.replace("(#c-conductor-open)", "(#thermostat-dead)").replace("[C conductor open]",
         "[Thermostat dead]");
   }
 
