@@ -128,9 +128,9 @@ class PackTest {
     String page = Samples.text(Samples.starter("no-cooling-blower-runs").inFolder());
     int finding = page.indexOf("class=\"page step finding\" id=\"contactor\"");
     String contactor = page.substring(finding, page.indexOf("</section>", finding));
-    assertTrue(contactor.contains("href=\"#call-off-for-the-contactor\""), contactor);
+    assertTrue(contactor.contains("href=\"#make-it-dead-for-the-contactor"), contactor);
     assertTrue(page.contains("<div class=\"concluded\"><p>Result: <b>repaired and proved</b></p></div>"));
-    assertTrue(page.contains("<p>Result: <b>left off and tagged</b></p><p>Tell: <b>an electrician</b></p>"));
+    assertTrue(page.contains("<p>Result: <b>left off and tagged</b></p><p>Tell: <b>a licensed electrician</b></p>"));
     assertTrue(page.contains("<p>Result: <b>referred</b></p><p>Call: <b>a senior technician</b></p>"));
   }
 

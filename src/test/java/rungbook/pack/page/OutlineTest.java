@@ -13,8 +13,8 @@ class OutlineTest {
   void fragmentStandsBehindTheStepThatTakesItIn() {
     Tree tree = Samples.STARTER.tree("outdoor-unit-silent-24-volts-present").orElseThrow().tree();
     List<Outline.Place> order = Outline.of(tree).order();
-    int taker = order.stream().map(Outline.Place::anchor).toList().indexOf("make-the-unit-dead");
-    assertEquals("make-the-unit-dead--switch-off-and-lock", order.get(taker + 1).anchor());
+    int taker = order.stream().map(Outline.Place::anchor).toList().indexOf("make-it-dead-for-the-fan");
+    assertEquals("make-it-dead-for-the-fan--call-off", order.get(taker + 1).anchor());
     assertEquals(order.get(taker).number() + ".1", order.get(taker + 1).number());
     assertEquals(tree.steps().size(), order.size());
   }
