@@ -96,7 +96,7 @@ public final class ReachableFindings {
     return known;
   }
 
-  /** Trees may lead to each other in a circle, so each is visited once. A tree that is not at hand may name anything. */
+  /** Trees may lead to each other, so each is visited once. A tree that is not at hand may name anything. */
   private BitSet all(String first) {
     BitSet all = new BitSet();
     Set<String> seen = new HashSet<>(Set.of(first));
