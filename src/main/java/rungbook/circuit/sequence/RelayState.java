@@ -32,16 +32,15 @@ public final class RelayState {
 
   @Override
   public boolean equals(Object other) {
-    return other instanceof RelayState s && Arrays.equals(loads, s.loads) && Arrays.equals(blown, s.blown)
-        && Arrays.equals(states, s.states) && Arrays.equals(rounds, s.rounds) && Arrays.equals(closed, s.closed);
+    return other instanceof RelayState s && Arrays.deepEquals(parts(), s.parts());
   }
 
   @Override
   public int hashCode() {
-    int hash = Arrays.hashCode(loads);
-    hash = 31 * hash + Arrays.hashCode(blown);
-    hash = 31 * hash + Arrays.hashCode(states);
-    hash = 31 * hash + Arrays.hashCode(rounds);
-    return 31 * hash + Arrays.hashCode(closed);
+    return Arrays.deepHashCode(parts());
+  }
+
+  private Object[] parts() {
+    return new Object[] {loads, blown, states, rounds, closed};
   }
 }

@@ -146,12 +146,16 @@ public final class SteadyStateSearch implements AutoCloseable {
 
   private void updateLoad(int i, Branch branch, byte mode, Network network, LoadLevels levels) {
     int load = model.logic().loadOf(i);
-    boolean unchanged = mode > 0 && !faulted.touches(i);
-    double[] share = mode == 0 ? new double[model.parameters().size()]
-        : unchanged ? fullShare : faulted.share(i, model.parameters().alternating(mode));
-    levels.updateLoad(load, network.volts(), branch, share, model.parameters().onVolts[load],
-        model.parameters().offVolts[load],
-        HUM_SHARE);
+    levels.updateLoad(load, network.volts(), branch, share(i, mode), model.parameters().onVolts[load],
+        model.parameters().offVolts[load], HUM_SHARE);
+  }
+
+  /** The share of a branch's voltage that its load gets, for each sample: none if it is disconnected. */
+  private double[] share(int branch, byte mode) {
+    if (mode == 0) {
+      return new double[model.parameters().size()];
+    }
+    return faulted.touches(branch) ? faulted.share(branch, model.parameters().alternating(mode)) : fullShare;
   }
 
   /** No fuse blown, [sample][fuse]. */
