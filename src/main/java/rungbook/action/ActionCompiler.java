@@ -42,7 +42,7 @@ public final class ActionCompiler {
     return switch (condition) {
       case PROVED_DEAD, TOUCHED -> place;
       case DISCONNECTED -> ObjectNames.loose(system, key, place);
-      case OPEN, BYPASSED, ISOLATED, TAGGED_OUT, REPLACED, REPAIRED, DISCHARGED, METER_PROVED -> key;
+      case OPEN, BYPASSED, ISOLATED, TRIED, TAGGED_OUT, REPLACED, REPAIRED, DISCHARGED, METER_PROVED -> key;
     };
   }
 }

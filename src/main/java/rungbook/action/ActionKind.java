@@ -29,6 +29,8 @@ public enum ActionKind {
   CLOSE(ActionObject.PANEL, "Close", begin(), end(EquipmentCondition.OPEN)),
   BYPASS(ActionObject.INTERLOCK, "Defeat for this test only", begin(BYPASSED)),
   ISOLATE(ActionObject.POWER_SWITCH, "Switch off and lock", begin(ISOLATED)),
+  TRY(ActionObject.POWER_SWITCH, "Call for it, see that nothing starts, then call off",
+      begin(EquipmentCondition.TRIED)),
   PROVE_DEAD(ActionObject.POINT, "Prove dead", begin(PROVED_DEAD)),
   DISCHARGE(ActionObject.CAPACITOR, "Discharge, then prove it flat on DC volts", begin(DISCHARGED)),
   DISCONNECT(ActionObject.THING, "Take off and keep clear", begin(TOUCHED, DISCONNECTED)),
@@ -81,6 +83,11 @@ public enum ActionKind {
 
   public static Optional<ActionKind> named(String written) {
     return Optional.ofNullable(BY_WORDS.get(written.toLowerCase(Locale.ROOT)));
+  }
+
+  /** The first action in the table that begins a condition. */
+  public static ActionKind beginning(EquipmentCondition condition) {
+    return Arrays.stream(values()).filter(kind -> kind.begins(condition)).findFirst().orElseThrow();
   }
 
   /** As trees write it: {@code prove dead}. */

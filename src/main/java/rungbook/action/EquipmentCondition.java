@@ -10,6 +10,8 @@ public enum EquipmentCondition {
   BYPASSED(Trait.BEHIND_PANEL, Trait.CHANGES_READINGS),
   /** A power source is switched off. */
   ISOLATED(Trait.CHANGES_READINGS),
+  /** What a power source feeds was told to start, while the source was off, and did not. */
+  TRIED(Trait.NEEDS_SUCCESS),
   /** A power source has a tag that says why it is off. */
   TAGGED_OUT,
   /** A part, or a terminal at one place, is taken off. */

@@ -67,6 +67,13 @@ public final class Dictionary {
     return table(state, probes, all);
   }
 
+  /** Solves one circuit state for the healthy system; the other cases' rows of the table hold no readings. */
+  public ReadingTable healthy(CircuitState state, List<Probe> probes) {
+    var healthy = new BitSet();
+    healthy.set(0);
+    return table(state, probes, healthy);
+  }
+
   /** Solves one circuit state for some cases; the other cases' rows of the table hold no readings. */
   ReadingTable table(CircuitState state, List<Probe> probes, BitSet wanted) {
     var table = new ReadingTable(probes, model.logic().sights(), cases.size(), samples());

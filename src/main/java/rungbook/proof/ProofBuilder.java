@@ -9,6 +9,7 @@ import rungbook.proof.accounting.CheckTally;
 import rungbook.proof.accounting.TestabilityMeasures;
 import rungbook.proof.plan.Installations;
 import rungbook.proof.plan.ProofContext;
+import rungbook.proof.plan.StateEnumeration;
 import rungbook.proof.propagation.ArrivalTable;
 import rungbook.proof.propagation.CaseFlow;
 import rungbook.proof.propagation.End;
@@ -29,6 +30,7 @@ final class ProofBuilder {
 
   private final Tree tree;
   private final ProofContext context;
+  private final StateEnumeration states;
   private final PropagationResult propagation;
   private final CaseFlow flow;
   private final Installations installations;
@@ -37,8 +39,10 @@ final class ProofBuilder {
   private final BitSet claimed = new BitSet();
   private double allLikelihood;
 
-  ProofBuilder(Tree tree, ProofContext context, PropagationResult propagation, Vocabulary words) {
+  ProofBuilder(Tree tree, ProofContext context, StateEnumeration states, PropagationResult propagation,
+      Vocabulary words) {
     this.tree = tree;
+    this.states = states;
     this.context = context;
     this.propagation = propagation;
     this.flow = propagation.flow();
@@ -73,7 +77,8 @@ final class ProofBuilder {
         measures(claimed), measures(all()), falseAlarmShare(), mean(flow::checks), mean(flow::minutes),
         falseAlarms(), new RepairSummary(tree, installations, names).of(propagation.repairs()),
         propagation.unmodeled().values().stream().toList(), List.of());
-    var rules = new ProofRuleContext(tree, context, propagation, names, ends, proof, new WitnessBudget());
+    var rules = new ProofRuleContext(tree, context, propagation, states.deadProofs(), names, ends, proof,
+        new WitnessBudget());
     return proof.with(rules.problems());
   }
 

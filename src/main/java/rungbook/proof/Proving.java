@@ -72,7 +72,7 @@ public final class Proving {
       return unproved(tree, plan.why());
     }
     PropagationResult propagation = Propagation.run(tree, context, plan.states().get(), order.get());
-    return new Result.Proved(new ProofBuilder(tree, context, propagation, words).proof());
+    return new Result.Proved(new ProofBuilder(tree, context, plan.states().get(), propagation, words).proof());
   }
 
   /** A tree that names no system, or one that the library does not have. */

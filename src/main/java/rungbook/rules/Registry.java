@@ -22,9 +22,11 @@ import rungbook.rules.repair.RepairedAndProved;
 import rungbook.rules.safety.DeadWork;
 import rungbook.rules.safety.FuseAgain;
 import rungbook.rules.safety.GasGoesOn;
+import rungbook.rules.safety.IsolationNotTried;
 import rungbook.rules.safety.LeftBehind;
 import rungbook.rules.safety.LineVoltageUnsaid;
 import rungbook.rules.safety.MeterNotProved;
+import rungbook.rules.safety.ProveDeadPoints;
 import rungbook.rules.safety.ProvedBeforeIsolating;
 import rungbook.rules.safety.TooManyNames;
 import rungbook.rules.safety.WhoUnsaid;
@@ -79,6 +81,8 @@ public final class Registry {
       new DeadWork(),
       new MeterNotProved(),
       new ProvedBeforeIsolating(),
+      new ProveDeadPoints(),
+      new IsolationNotTried(),
       new LineVoltageUnsaid(),
       new WhoUnsaid(),
       new FuseAgain(),

@@ -6,6 +6,7 @@ import java.util.Optional;
 import rungbook.markdown.Document;
 import rungbook.source.Source;
 import rungbook.system.Vocabulary;
+import rungbook.system.hazard.ElectricalHazards;
 import rungbook.system.remedy.Remedy;
 
 /**
@@ -13,11 +14,12 @@ import rungbook.system.remedy.Remedy;
  *
  * @param id the file's name without {@code .md}
  * @param remedies what takes each fault of the system away, by the fault's key; empty if no finding goes on
+ * @param hazards what the system's wiring says; nothing if no step proves dead
  * @param steps in the order of the text, starting with the first step; empty if the text has none
  */
 public record Tree(
     String id, String title, String complaint, Document document, Optional<Vocabulary> system,
-    Map<String, Remedy> remedies, Meter meter, List<Step> steps) {
+    Map<String, Remedy> remedies, ElectricalHazards hazards, Meter meter, List<Step> steps) {
 
   public Tree {
     steps = List.copyOf(steps);

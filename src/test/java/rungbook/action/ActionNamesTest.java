@@ -93,8 +93,8 @@ class ActionNamesTest {
 
   @Test
   void needsSuccess() {
-    assertEquals(Set.of("prove dead", "discharge"), actions(ActionKind::needsSuccess));
-    assertEquals(Set.of("PROVED_DEAD", "DISCHARGED"), conditions(EquipmentCondition::needsSuccess));
+    assertEquals(Set.of("discharge", "prove dead", "try"), actions(ActionKind::needsSuccess));
+    assertEquals(Set.of("PROVED_DEAD", "DISCHARGED", "TRIED"), conditions(EquipmentCondition::needsSuccess));
   }
 
   @Test

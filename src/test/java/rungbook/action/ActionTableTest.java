@@ -50,6 +50,9 @@ class ActionTableTest {
       isolate      | furnace switch | yes | +isolated *
       isolate      | others         | no  | +isolated *
 
+      try          | furnace switch | yes | +tried *
+      try          | others         | no  | +tried *
+
       tag out      | furnace switch | yes | +isolated *, +tagged out *
       tag out      | others         | no  | +isolated *, +tagged out *
 

@@ -97,7 +97,7 @@ class RulesAndProofAgreeTest {
       steps.add(with(step, i < ways.size() ? List.of(to(i + 1, step.ways().get(ways.get(i)))) : List.of()));
     }
     return new Tree(tree.id(), tree.title(), tree.complaint(), tree.document(), tree.system(), tree.remedies(),
-        tree.meter(), steps);
+        tree.hazards(), tree.meter(), steps);
   }
 
   private static Way to(int step, Way way) {

@@ -68,7 +68,7 @@ public record CircuitState(Map<String, String> positions, Set<String> off, Set<S
       case DISCONNECTED -> disconnect(key);
       case OPEN -> open(key);
       case REPLACED -> replace(key);
-      case REPAIRED, TAGGED_OUT, DISCHARGED, PROVED_DEAD, TOUCHED, METER_PROVED -> this;
+      case REPAIRED, TRIED, TAGGED_OUT, DISCHARGED, PROVED_DEAD, TOUCHED, METER_PROVED -> this;
     };
   }
 
@@ -78,7 +78,7 @@ public record CircuitState(Map<String, String> positions, Set<String> off, Set<S
       case BYPASSED -> new CircuitState(positions, off, minus(bypassed, key), disconnected, open, replaced);
       case DISCONNECTED -> new CircuitState(positions, off, bypassed, minus(disconnected, key), open, replaced);
       case OPEN -> new CircuitState(positions, off, bypassed, disconnected, minus(open, key), replaced);
-      case REPLACED, REPAIRED, TAGGED_OUT, DISCHARGED, PROVED_DEAD, TOUCHED, METER_PROVED -> this;
+      case REPLACED, REPAIRED, TRIED, TAGGED_OUT, DISCHARGED, PROVED_DEAD, TOUCHED, METER_PROVED -> this;
     };
   }
 
@@ -90,6 +90,11 @@ public record CircuitState(Map<String, String> positions, Set<String> off, Set<S
 
   public CircuitState isolate(String control) {
     return new CircuitState(positions, plus(off, control), bypassed, disconnected, open, replaced);
+  }
+
+  /** With every source switched on, all else as it is. */
+  public CircuitState withPower() {
+    return new CircuitState(positions, Set.of(), bypassed, disconnected, open, replaced);
   }
 
   public CircuitState bypass(String interlock) {

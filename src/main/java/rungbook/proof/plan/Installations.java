@@ -44,6 +44,19 @@ public interface Installations {
   Observations in(CircuitState state, List<Probe> probes);
 
   /**
+   * What the healthy system reads in one state, by probe, then by sample, coded as in
+   * {@link rungbook.circuit.Reading}.
+   */
+  default double[][] healthy(CircuitState state, List<Probe> probes) {
+    Observations observed = in(state, probes);
+    double[][] readings = new double[probes.size()][samples()];
+    for (int probe = 0; probe < readings.length; probe++) {
+      observed.readings(0, probes.get(probe), readings[probe]);
+    }
+    return readings;
+  }
+
+  /**
    * The case as which each sample reads once a case's fault is taken away. That is the healthy system, or the fault
    * that is an open fuse or breaker: what the fault has opened stays open until it is renewed.
    *

@@ -1,6 +1,7 @@
 package rungbook.proof.plan;
 
 import java.math.BigDecimal;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import rungbook.circuit.MeterFunction;
@@ -35,6 +36,19 @@ public final class ProbePlan {
     double load = inputOhms(check.quantity(), meter.get());
     return Optional.of(new Probe(meter.get(), load, red, leads.get(leads.size() - 1).get()))
         .filter(installations::models);
+  }
+
+  /** The voltage of each pair of points at a place, as far as the circuit models it. */
+  public List<Probe> pairs(List<String> points, String place) {
+    List<Terminal> terminals = points.stream().flatMap(point -> terminal(point, place).stream()).toList();
+    double load = inputOhms(Quantity.AC_VOLTS, MeterFunction.VOLTS);
+    List<Probe> pairs = new ArrayList<>();
+    for (int red = 0; red < terminals.size(); red++) {
+      for (int black = red + 1; black < terminals.size(); black++) {
+        pairs.add(new Probe(MeterFunction.VOLTS, load, terminals.get(red), terminals.get(black)));
+      }
+    }
+    return pairs.stream().filter(installations::models).toList();
   }
 
   /** The same leads with the meter at its low impedance, for a check at the high one. */

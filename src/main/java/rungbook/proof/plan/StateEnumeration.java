@@ -1,5 +1,6 @@
 package rungbook.proof.plan;
 
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
@@ -7,6 +8,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
+import rungbook.action.EquipmentCondition;
 import rungbook.circuit.Probe;
 import rungbook.circuit.network.Cancellation;
 import rungbook.circuit.network.CircuitState;
@@ -20,6 +23,7 @@ public final class StateEnumeration {
   private final Map<CircuitState, Set<Probe>> probes = new HashMap<>();
   private final Map<Integer, Set<Measurement>> measurements = new HashMap<>();
   private final Map<Integer, Set<Situation>> situations = new HashMap<>();
+  private final Map<Integer, Set<Situation>> deadProofs = new TreeMap<>();
   private final Set<CircuitState> solved = new HashSet<>();
   private int count;
 
@@ -72,6 +76,9 @@ public final class StateEnumeration {
     } else if (step instanceof Step.SenseCheck check && probePlan.shows(check)) {
       solved.add(situation.state());
     }
+    if (step.actions().stream().anyMatch(action -> action.kind().begins(EquipmentCondition.PROVED_DEAD))) {
+      deadProofs.computeIfAbsent(number, at -> new LinkedHashSet<>()).add(situation);
+    }
     Situation after = situation.after(step);
     for (Way way : step.ways()) {
       if (way.target() instanceof Target.ToStep to) {
@@ -89,6 +96,11 @@ public final class StateEnumeration {
   /** What each check measures, in every state in which some path reaches it; by the step's number. */
   public Map<Integer, Set<Measurement>> measurements() {
     return measurements;
+  }
+
+  /** By step, the situations in which something is proved dead there. */
+  public Map<Integer, Set<Situation>> deadProofs() {
+    return Collections.unmodifiableMap(deadProofs);
   }
 
   public List<Probe> probes(CircuitState state) {

@@ -2,9 +2,13 @@ package rungbook.proof.rules;
 
 import java.util.BitSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import rungbook.proof.plan.ProofContext;
+import rungbook.proof.plan.Situation;
+import rungbook.proof.plan.SituationPath;
 import rungbook.proof.propagation.ArrivalTable;
 import rungbook.proof.propagation.End;
 import rungbook.proof.propagation.PropagationResult;
@@ -21,10 +25,12 @@ import rungbook.tree.Tree;
 /**
  * A propagation as the rules see it.
  *
+ * @param deadProofs by step, the situations in which something is proved dead there
  * @param names of the cases, as the system writes them
  * @param ends in the order of the text
  */
-public record ProofRuleContext(Tree tree, ProofContext proofContext, PropagationResult propagation, List<String> names,
+public record ProofRuleContext(Tree tree, ProofContext proofContext, PropagationResult propagation,
+    Map<Integer, Set<Situation>> deadProofs, List<String> names,
     List<ArrivalTable.Arrivals> ends, Proof proof, WitnessBudget witnesses) {
 
   private static final List<ProofRule> RULES = List.of(
@@ -37,7 +43,8 @@ public record ProofRuleContext(Tree tree, ProofContext proofContext, Propagation
       new WaysNotTaken(),
       new RepairNotPassing(),
       new WrongRepairUnnoticed(),
-      new ExpectationNotMet());
+      new ExpectationNotMet(),
+      new ProveDeadTellsNothing());
 
   /** What the rules may report. */
   public static Stream<Code> codes() {
@@ -72,6 +79,12 @@ public record ProofRuleContext(Tree tree, ProofContext proofContext, Propagation
 
   Optional<Witness.Path> wayTo(int step, int caseNumber, int sample) {
     return witnesses.next() ? search(caseNumber, sample).toStep(step) : Optional.empty();
+  }
+
+  /** A way to a step in one situation, whatever is read on it. */
+  Optional<Witness.Path> wayTo(int step, Situation situation) {
+    return witnesses.next() ? new SituationPath(tree.steps(), proofContext.start()).to(step, situation)
+        : Optional.empty();
   }
 
   private WitnessSearch search(int caseNumber, int sample) {

@@ -116,6 +116,7 @@ final class ActionTransfer {
     switch (condition) {
       case ISOLATED -> {
         set(facts.of(Fact.OFF_UNTAGGED, key));
+        clear(facts.of(Fact.TRIED, key));
         set(facts.of(Fact.POWER_OFF));
       }
       case TAGGED_OUT -> clear(facts.of(Fact.OFF_UNTAGGED, key));
@@ -130,7 +131,7 @@ final class ActionTransfer {
         set(facts.of(Fact.UNCHECKED));
         facts.repairs().at(key).forEach(finding -> clear(facts.of(Fact.FAULT_LEFT, finding)));
       }
-      case OPEN, BYPASSED, REPLACED, METER_PROVED -> {}
+      case OPEN, BYPASSED, TRIED, REPLACED, METER_PROVED -> {}
     }
   }
 
@@ -139,6 +140,7 @@ final class ActionTransfer {
     if (condition == EquipmentCondition.ISOLATED) {
       facts.repairs().foundOff(key).forEach(this::switchOn);
       clear(facts.of(Fact.OFF_UNTAGGED, key));
+      set(facts.of(Fact.TRIED, key));
       if (facts.isSource(key)) {
         clearRow(facts.first(Fact.POWER_OFF), facts.end(Fact.DISCHARGED));
       }

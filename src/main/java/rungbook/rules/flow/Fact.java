@@ -22,6 +22,8 @@ public enum Fact {
   /** Proved dead, by the location of the task. */
   PROVED_AT,
   DISCHARGED,
+  /** A power source is on, or was tried since it was switched off. */
+  TRIED,
   /** A fuse replaced, and no short looked for since. */
   FUSE_REPLACED,
   /** A control at a position. */

@@ -102,6 +102,7 @@ public final class FactTable {
       case OPEN -> of(Fact.OPEN, key);
       case BYPASSED -> of(Fact.BYPASSED, key);
       case ISOLATED -> of(Fact.ISOLATED, key);
+      case TRIED -> of(Fact.TRIED, key);
       case TAGGED_OUT -> of(Fact.TAGGED_OUT);
       case DISCONNECTED -> of(Fact.DISCONNECTED, key);
       case REPLACED -> of(Fact.FUSE_REPLACED, key);
@@ -126,8 +127,11 @@ public final class FactTable {
     return words.get(fact);
   }
 
-  /** The facts that hold before the first step: every control at its system's first position. */
+  /** The facts that hold before the first step: every source on, every control at its system's first position. */
   void forStart(IntConsumer take) {
+    for (int source = first(Fact.TRIED); source < end(Fact.TRIED); source++) {
+      take.accept(source);
+    }
     system.ifPresent(known -> positions.keySet().forEach(control -> {
       Control selector = known.controls().get(control);
       if (selector != null && !selector.positions().isEmpty()) {
@@ -188,7 +192,9 @@ public final class FactTable {
       case ISOLATED -> {
         add(Fact.ISOLATED, key);
         add(Fact.OFF_UNTAGGED, key);
+        add(Fact.TRIED, key);
       }
+      case TRIED -> add(Fact.TRIED, key);
       case OPEN -> add(Fact.OPEN, key);
       case BYPASSED -> add(Fact.BYPASSED, key);
       case DISCHARGED -> add(Fact.DISCHARGED, key);

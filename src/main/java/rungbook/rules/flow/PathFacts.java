@@ -11,8 +11,8 @@ import rungbook.tree.Way;
 
 /**
  * What may hold and what must hold at every step and between its actions. A fact holds on some path, or is absent on
- * some path, or both; each is one dataflow problem. If a task's answer says that it failed, its {@code prove dead} and
- * {@code discharge} do not count.
+ * some path, or both; each is one dataflow problem. If a task's answer says that it failed, its {@code prove dead},
+ * {@code try} and {@code discharge} do not count.
  */
 public final class PathFacts {
 
@@ -143,6 +143,19 @@ public final class PathFacts {
       return FactTable.NONE;
     }
 
+    /**
+     * The first fact of a kind, at or after {@code from}, that does not hold on some path; {@link FactTable#NONE} if
+     * there is none.
+     */
+    public int nextLacking(Fact kind, int from) {
+      for (int fact = Math.max(from, facts.first(kind)); fact < facts.end(kind); fact++) {
+        if (!must(fact)) {
+          return fact;
+        }
+      }
+      return FactTable.NONE;
+    }
+
     /** A path to this point on which a fact holds; empty once the tree's budget for paths is spent. */
     public Optional<Witness> showHolding(int fact, String answer) {
       return shows(step, done, fact, true, answer);
@@ -207,11 +220,22 @@ public final class PathFacts {
       if (!Success.isMeant(ways.get(way).written(), way)) {
         marked = marked == null ? new long[holds.length][graph.ways()] : marked;
         for (int word = 0; word < holds.length; word++) {
-          marked[word][graph.firstWay(step) + way] = delta.on[word] & proofs(word);
+          marked[word][graph.firstWay(step) + way] = delta.on[word] & proofs(word) & ~switchedOn(delta, word);
         }
       }
     }
     return marked;
+  }
+
+  /** The sources that a step leaves on, as facts that they are on or tried: these do not fail. */
+  private long switchedOn(FactDelta delta, int word) {
+    long on = 0;
+    for (int source = facts.first(Fact.TRIED); source < facts.end(Fact.TRIED); source++) {
+      int isolated = facts.of(Fact.ISOLATED, facts.words(source));
+      boolean restored = isolated != FactTable.NONE && (delta.off[isolated >> 6] & 1L << isolated) != 0;
+      on |= restored && source >> 6 == word ? 1L << source : 0;
+    }
+    return on;
   }
 
   private boolean provesSomething(int step) {
@@ -226,6 +250,6 @@ public final class PathFacts {
 
   private long proofs(int word) {
     return FactDelta.mask(facts.first(Fact.PROVED_ANYWHERE), facts.end(Fact.DISCHARGED_ANY), word)
-        | FactDelta.mask(facts.first(Fact.PROVED_AT), facts.end(Fact.DISCHARGED), word);
+        | FactDelta.mask(facts.first(Fact.PROVED_AT), facts.end(Fact.TRIED), word);
   }
 }

@@ -4,6 +4,7 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import rungbook.action.EquipmentCondition;
 import rungbook.markdown.Document;
 import rungbook.markdown.Entry;
 import rungbook.source.Code;
@@ -13,6 +14,7 @@ import rungbook.source.Problems;
 import rungbook.source.Span;
 import rungbook.system.Names;
 import rungbook.system.Vocabulary;
+import rungbook.system.hazard.ElectricalHazards;
 import rungbook.system.remedy.Remedy;
 import rungbook.system.remedy.RemedyFinder;
 import rungbook.tree.Meter;
@@ -79,12 +81,23 @@ public final class TreeReader {
     Optional<Meter> meter = named("meter", UNKNOWN_METER, shared.meters());
     return new Tree(id, empty ? id : needed("title").orElse(id), empty ? "" : needed("complaint").orElse(""), document,
         system, Tree.hasRepairs(steps) ? remedies() : Map.of(),
+        provesDead(steps) ? hazards() : ElectricalHazards.NONE,
         meter.orElse(shared.usualMeter()), steps);
   }
 
   /** Looked up only for a tree with repairs: this needs the whole circuit, and most trees need only its words. */
   private Map<String, Remedy> remedies() {
     return named("system", shared.circuits()).map(RemedyFinder::of).orElse(Map.of());
+  }
+
+  /** Looked up only for a tree that proves dead, for the same reason. */
+  private ElectricalHazards hazards() {
+    return named("system", shared.circuits()).map(ElectricalHazards::of).orElse(ElectricalHazards.NONE);
+  }
+
+  private static boolean provesDead(List<Step> steps) {
+    return steps.stream().flatMap(step -> step.actions().stream())
+        .anyMatch(action -> action.kind().begins(EquipmentCondition.PROVED_DEAD));
   }
 
   private Optional<String> needed(String key) {

@@ -59,6 +59,7 @@ class PathFactsTest {
       compareRepairs();
       for (String name : List.of("breaker", "disconnect")) {
         compare(Fact.ISOLATED, name, world -> world.isolated.contains(name));
+        compare(Fact.TRIED, name, world -> !world.untried.contains(name));
         compare(Fact.OFF_UNTAGGED, name, world -> world.isolated.contains(name) && !world.tagged.contains(name));
       }
       for (String name : List.of("door switch", "limit")) {

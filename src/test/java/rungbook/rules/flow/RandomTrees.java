@@ -68,6 +68,7 @@ final class RandomTrees {
   private String deeds() {
     var lines = new StringBuilder();
     line(lines, "isolate", SWITCHES);
+    line(lines, "try", SWITCHES);
     line(lines, "open", List.of("door"));
     line(lines, "bypass", INTERLOCKS);
     line(lines, "prove dead", List.of("L1"));

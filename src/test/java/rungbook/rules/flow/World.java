@@ -20,6 +20,10 @@ final class World {
   final Set<String> open = new HashSet<>();
   final Set<String> disconnected = new HashSet<>();
   final Set<String> discharged = new HashSet<>();
+  /** Switched off, and not tried since. */
+  final Set<String> untried = new HashSet<>();
+  private final Set<String> tried = new HashSet<>();
+  private final Set<String> restored = new HashSet<>();
   final Set<String> findings = new HashSet<>();
   final Map<String, String> positions = new HashMap<>();
   boolean poweredOff;
@@ -50,6 +54,7 @@ final class World {
     copy.open.addAll(open);
     copy.disconnected.addAll(disconnected);
     copy.discharged.addAll(discharged);
+    copy.untried.addAll(untried);
     copy.findings.addAll(findings);
     copy.positions.putAll(positions);
     copy.poweredOff = poweredOff;
@@ -72,12 +77,14 @@ final class World {
     unchecked &= !(step instanceof Step.Check);
     step.actions().forEach(this::act);
     boolean proves = step.actions().stream()
-        .anyMatch(action -> action.kind() == ActionKind.PROVE_DEAD || action.kind() == ActionKind.DISCHARGE);
+        .anyMatch(action -> action.kind() == ActionKind.PROVE_DEAD || action.kind() == ActionKind.DISCHARGE
+            || action.kind() == ActionKind.TRY);
     if (proves && answer.equals("not dead")) {
       World alone = new World(sources);
       step.actions().forEach(alone::act);
       provedDead &= !alone.provedDead;
       discharged.removeAll(alone.discharged);
+      untried.addAll(alone.tried);
     }
   }
 
@@ -90,14 +97,18 @@ final class World {
       case CLOSE -> open.remove(thing);
       case BYPASS -> bypassed.add(thing);
       case ISOLATE -> {
-        isolated.add(thing);
+        isolate(thing);
         tagged.remove(thing);
-        poweredOff = true;
       }
       case TAG_OUT -> {
-        isolated.add(thing);
+        isolate(thing);
         tagged.add(thing);
-        poweredOff = true;
+      }
+      case TRY -> {
+        untried.remove(thing);
+        if (!restored.contains(thing)) {
+          tried.add(thing);
+        }
       }
       case PROVE_DEAD -> provedDead = true;
       case DISCHARGE -> discharged.add(thing);
@@ -119,6 +130,14 @@ final class World {
     }
   }
 
+  private void isolate(String source) {
+    isolated.add(source);
+    untried.add(source);
+    tried.remove(source);
+    restored.remove(source);
+    poweredOff = true;
+  }
+
   /** From a touch on a thing is taken for dead, so that one mistake is reported once. */
   private void touch(String thing) {
     poweredOff = true;
@@ -129,7 +148,8 @@ final class World {
   }
 
   private void restore(String thing) {
-    List.of(isolated, tagged, bypassed, open, disconnected).forEach(things -> things.remove(thing));
+    List.of(isolated, tagged, bypassed, open, disconnected, untried, tried).forEach(things -> things.remove(thing));
+    restored.add(thing);
     if (sources.contains(thing)) {
       poweredOff = false;
       provedDead = false;

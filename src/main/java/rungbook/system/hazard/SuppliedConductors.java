@@ -1,0 +1,138 @@
+package rungbook.system.hazard;
+
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Stream;
+import rungbook.system.Condition;
+import rungbook.system.ControlSystem;
+import rungbook.system.Part;
+import rungbook.system.PartBranch;
+import rungbook.system.Terminal;
+import rungbook.system.Vocabulary;
+import rungbook.system.Vocabulary.Point;
+import rungbook.system.Vocabulary.Role;
+
+/**
+ * The line-voltage conductors of a system that a supply reaches through metal, switches, interlocks, fuses, breakers
+ * and the poles of a contactor, but through no load and no single relay contact. A conductor on the line side of a
+ * power switch is left out: it stays live.
+ */
+final class SuppliedConductors {
+
+  private final ControlSystem system;
+  private final Metal metal;
+  private final Set<String> contactors;
+
+  private SuppliedConductors(ControlSystem system) {
+    this.system = system;
+    this.metal = Metal.of(system, SuppliedConductors::isMetal);
+    this.contactors = contactors();
+  }
+
+  static SuppliedConductors of(ControlSystem system) {
+    return new SuppliedConductors(system);
+  }
+
+  /**
+   * By place, without what is on the line side of a power switch; each as the keys of its points there. Empty if the
+   * system has no supply.
+   */
+  Map<String, List<Set<String>>> switchedOff() {
+    Set<Terminal> off = reached("");
+    isolators().forEach(isolator -> system.part(isolator).ifPresent(part -> {
+      Set<Terminal> without = reached(isolator);
+      ends(part).filter(without::contains).forEach(off::remove);
+    }));
+    return byPlace(off);
+  }
+
+  /** By place, the power switches without which some conductor there is dead. */
+  Map<String, Set<String>> feeders() {
+    Set<Terminal> on = reached("");
+    Map<String, Set<String>> feeders = new HashMap<>();
+    isolators().forEach(isolator -> {
+      Set<Terminal> cut = new HashSet<>(on);
+      cut.removeAll(reached(isolator));
+      byPlace(cut).keySet().forEach(place -> feeders.computeIfAbsent(place, any -> new HashSet<>()).add(isolator));
+    });
+    return feeders;
+  }
+
+  private List<String> isolators() {
+    return system.vocabulary().controls().entrySet().stream()
+        .filter(control -> control.getValue().role() == Role.ISOLATOR).map(Map.Entry::getKey).toList();
+  }
+
+  /** Those of some conductors that are at line voltage, by the places where leads can reach them. */
+  private Map<String, List<Set<String>>> byPlace(Set<Terminal> conductors) {
+    Map<String, Map<Terminal, Set<String>>> found = new LinkedHashMap<>();
+    system.vocabulary().points().forEach((key, point) -> {
+      if (isLineVoltage(point)) {
+        for (String place : point.locations()) {
+          Terminal root = metal.root(new Terminal(key, place));
+          if (conductors.contains(root)) {
+            found.computeIfAbsent(place, any -> new LinkedHashMap<>())
+                .computeIfAbsent(root, any -> new LinkedHashSet<>()).add(key);
+          }
+        }
+      }
+    });
+    Map<String, List<Set<String>>> listed = new HashMap<>();
+    found.forEach((place, byRoot) -> listed.put(place, List.copyOf(byRoot.values())));
+    return listed;
+  }
+
+  private static boolean isLineVoltage(Point point) {
+    return point.volts().orElse(0) >= Vocabulary.LINE_VOLTS;
+  }
+
+  private static boolean isMetal(Part part) {
+    return part instanceof Part.Wire || part instanceof Part.Joint || part instanceof Part.Cable;
+  }
+
+  /** The coils that move two contacts or more. */
+  private Set<String> contactors() {
+    Map<String, Integer> poles = new HashMap<>();
+    system.parts(Part.Switch.class).forEach(contact -> {
+      if (contact.closedWhen() instanceof Condition.On on) {
+        poles.merge(on.name(), contact.branches().size(), Integer::sum);
+      }
+    });
+    poles.values().removeIf(count -> count < 2);
+    return poles.keySet();
+  }
+
+  /** The conductors, by root, that a supply reaches while one switch is open. */
+  private Set<Terminal> reached(String open) {
+    Set<Terminal> reached = new HashSet<>();
+    system.parts(Part.Supply.class).flatMap(this::ends).forEach(reached::add);
+    List<PartBranch> passages = system.parts().stream().filter(part -> passes(part) && !part.key().equals(open))
+        .flatMap(part -> part.branches().stream()).toList();
+    boolean grows = true;
+    while (grows) {
+      grows = false;
+      for (PartBranch passage : passages) {
+        Terminal a = metal.root(passage.a());
+        Terminal b = metal.root(passage.b());
+        grows |= reached.contains(a) ? reached.add(b) : reached.contains(b) && reached.add(a);
+      }
+    }
+    return reached;
+  }
+
+  private Stream<Terminal> ends(Part part) {
+    return part.branches().stream().flatMap(branch -> Stream.of(branch.a(), branch.b()))
+        .map(metal::root);
+  }
+
+  private boolean passes(Part part) {
+    boolean byHand = system.vocabulary().controls().containsKey(part.key());
+    return part instanceof Part.Fuse || (part instanceof Part.Switch contact
+        && (byHand || (contact.closedWhen() instanceof Condition.On on && contactors.contains(on.name()))));
+  }
+}

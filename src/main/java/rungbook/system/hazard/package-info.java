@@ -1,0 +1,2 @@
+/** Where a system's wiring can hurt: conductors that a supply reaches. */
+package rungbook.system.hazard;
