@@ -15,7 +15,9 @@ class SamplesTest {
     return Arrays.stream(Tolerance.values()).map(tolerance -> draw.at(tolerance, part)).toList();
   }
 
-  /** Worked out from the formula in Python, with its integers cut to 64 bits: reports stay the same from year to year. */
+  /**
+   * Worked out from the formula in Python, with its integers cut to 64 bits: reports stay the same from year to year.
+   */
   @ParameterizedTest
   @CsvSource({"1, 0, SUPPLY, supply, -0.11303830412900395", "1, 1, LOAD, fan, 0.5961054501881697",
       "2, 7, CAPACITANCE, cable, -0.9542035645406208"})
