@@ -43,7 +43,7 @@ class BrokenFragmentTest {
 
   @Test
   void aStrayFenceIsReportedWhereItIsAndWhereItIsTakenIn() {
-    Library library = with(text().replaceFirst("\n## ", "\n```\n## "));
+    Library library = with(text().replaceFirst("\n## ", "\n~~~\n## "));
     Set<String> files = library.found().shown().stream()
         .filter(problem -> problem.code().name().equals("fragment-without-step"))
         .map(problem -> problem.source().name()).collect(Collectors.toSet());
