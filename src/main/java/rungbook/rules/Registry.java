@@ -19,15 +19,20 @@ import rungbook.rules.repair.FindingAfterFinding;
 import rungbook.rules.repair.FindingWithoutRepair;
 import rungbook.rules.repair.RepairElsewhere;
 import rungbook.rules.repair.RepairedAndProved;
+import rungbook.rules.safety.BypassNotProved;
 import rungbook.rules.safety.DeadWork;
 import rungbook.rules.safety.FuseAgain;
+import rungbook.rules.safety.FuseReadLive;
 import rungbook.rules.safety.GasGoesOn;
 import rungbook.rules.safety.IsolationNotTried;
 import rungbook.rules.safety.LeftBehind;
 import rungbook.rules.safety.LineVoltageUnsaid;
 import rungbook.rules.safety.MeterNotProved;
+import rungbook.rules.safety.PanelOpenedLive;
 import rungbook.rules.safety.ProveDeadPoints;
 import rungbook.rules.safety.ProvedBeforeIsolating;
+import rungbook.rules.safety.StillLiveUsed;
+import rungbook.rules.safety.SwitchedUnderLoad;
 import rungbook.rules.safety.TooManyNames;
 import rungbook.rules.safety.WhoUnsaid;
 import rungbook.rules.state.CallNotMade;
@@ -36,6 +41,8 @@ import rungbook.rules.state.MeasuredLive;
 import rungbook.rules.state.PanelClosed;
 import rungbook.rules.state.PlaceMissing;
 import rungbook.rules.state.PointElsewhere;
+import rungbook.rules.state.RestoreOfNothing;
+import rungbook.rules.state.StartNotSet;
 import rungbook.rules.structure.NoWayOn;
 import rungbook.rules.structure.OneAnswer;
 import rungbook.rules.structure.PathCircle;
@@ -64,10 +71,12 @@ public final class Registry {
       new AskedBefore(),
       new LiveAfterIsolating(),
       new CallNotMade(),
+      new StartNotSet(),
       new MeasuredLive(),
       new PlaceMissing(),
       new PointElsewhere(),
       new PanelClosed(),
+      new RestoreOfNothing(),
       LeftBehind.BYPASSED,
       LeftBehind.OFF,
       LeftBehind.DISCONNECTED,
@@ -83,6 +92,11 @@ public final class Registry {
       new ProvedBeforeIsolating(),
       new ProveDeadPoints(),
       new IsolationNotTried(),
+      new StillLiveUsed(),
+      new PanelOpenedLive(),
+      new BypassNotProved(),
+      new SwitchedUnderLoad(),
+      new FuseReadLive(),
       new LineVoltageUnsaid(),
       new WhoUnsaid(),
       new FuseAgain(),

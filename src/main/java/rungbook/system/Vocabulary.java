@@ -48,8 +48,10 @@ public record Vocabulary(
    * A control.
    *
    * @param positions the first is the initial position; only a selector has positions
+   * @param isPullOut whether it is a pull-out, which is not to break or make the current of a load
    */
-  public record Control(String name, Role role, List<String> positions, Set<String> locations) {}
+  public record Control(
+      String name, Role role, List<String> positions, Set<String> locations, boolean isPullOut) {}
 
   /** A point's name as the text writes it; its key if there is no such point. */
   public String pointName(String key) {

@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import rungbook.markdown.Document;
 import rungbook.source.Source;
+import rungbook.system.ControlSystem;
 import rungbook.system.Vocabulary;
 import rungbook.system.hazard.ElectricalHazards;
 import rungbook.system.remedy.Remedy;
@@ -13,13 +14,15 @@ import rungbook.system.remedy.Remedy;
  * A tree with its names resolved and its fragments included.
  *
  * @param id the file's name without {@code .md}
+ * @param circuit the system with its parts, as far as it has any; empty if the tree names no system
  * @param remedies what takes each fault of the system away, by the fault's key; empty if no finding goes on
  * @param hazards what the system's wiring says; nothing if no step proves dead
  * @param steps in the order of the text, starting with the first step; empty if the text has none
  */
 public record Tree(
     String id, String title, String complaint, Document document, Optional<Vocabulary> system,
-    Map<String, Remedy> remedies, ElectricalHazards hazards, Meter meter, List<Step> steps) {
+    Optional<ControlSystem> circuit, Map<String, Remedy> remedies, ElectricalHazards hazards, Meter meter,
+    List<Step> steps) {
 
   public Tree {
     steps = List.copyOf(steps);

@@ -31,9 +31,10 @@ class ActionNamesTest {
   private static final Vocabulary SYSTEM = new Vocabulary("sample", "Sample",
       Map.of("furnace", new Location("furnace", Optional.of("blower door"))),
       Map.of("y", new Point("Y", Set.of("furnace"), OptionalDouble.empty())),
-      Map.of("thermostat", new Control("thermostat", Role.SELECTOR, List.of("cooling", "off"), Set.of("furnace")),
-          "disconnect", new Control("disconnect", Role.ISOLATOR, List.of(), Set.of("furnace")),
-          "door switch", new Control("door switch", Role.INTERLOCK, List.of(), Set.of("furnace"))),
+      Map.of("thermostat",
+          new Control("thermostat", Role.SELECTOR, List.of("cooling", "off"), Set.of("furnace"), false),
+          "disconnect", new Control("disconnect", Role.ISOLATOR, List.of(), Set.of("furnace"), false),
+          "door switch", new Control("door switch", Role.INTERLOCK, List.of(), Set.of("furnace"), false)),
       Map.of(),
       Map.of("contactor", new Part("contactor", "relay"), "flux bank", new Part("flux bank", "capacitor")), Map.of(),
       Map.of());

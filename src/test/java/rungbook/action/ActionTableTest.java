@@ -98,9 +98,10 @@ class ActionTableTest {
           "condenser", new Location("condenser", Optional.empty())),
       Map.of("y", new Point("Y", Set.of("furnace", "condenser"), OptionalDouble.empty()),
           "coil y", new Point("coil Y", Set.of("condenser"), OptionalDouble.empty())),
-      Map.of("thermostat", new Control("thermostat", Role.SELECTOR, List.of("cooling", "off"), Set.of("furnace")),
-          "furnace switch", new Control("furnace switch", Role.ISOLATOR, List.of(), Set.of("furnace")),
-          "door switch", new Control("door switch", Role.INTERLOCK, List.of(), Set.of("furnace"))),
+      Map.of("thermostat",
+          new Control("thermostat", Role.SELECTOR, List.of("cooling", "off"), Set.of("furnace"), false),
+          "furnace switch", new Control("furnace switch", Role.ISOLATOR, List.of(), Set.of("furnace"), false),
+          "door switch", new Control("door switch", Role.INTERLOCK, List.of(), Set.of("furnace"), false)),
       Map.of(),
       Map.of("contactor", new Part("contactor", "relay"), "run capacitor", new Part("run capacitor", "capacitor")),
       Map.of(), Map.of());

@@ -31,7 +31,8 @@ class ProveTest {
     assertTrue(
         run.out().lines().anyMatch(line -> line.matches(" *Contactor welded +[0-9.]+ % +contactor welded closed")),
         run.out());
-    assertTrue(run.out().lines().anyMatch(line -> line.matches(" *R to Y without the thermostat, line .* +5 Ω  .*; nobody")),
+    assertTrue(
+        run.out().lines().anyMatch(line -> line.matches(" *R to Y without the thermostat, line .* +5 Ω  .*; nobody")),
         run.out());
   }
 

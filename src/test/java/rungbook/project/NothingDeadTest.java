@@ -38,6 +38,7 @@ class NothingDeadTest {
       Map.entry("rungbook.circuit.Dictionary.blown", "the low-rank solve is held to a full one from the same fuses"),
       Map.entry("rungbook.circuit.Dictionary.caseList", "as above, from the same cases"),
       Map.entry("rungbook.circuit.Dictionary.model", "as above, of the same circuit"),
+      Map.entry("rungbook.system.ladder.SettledLadder.loadsOn", "the ladder is held to the solved circuit by it"),
       Map.entry("rungbook.circuit.sequence.StateSolver.solveInFull", "the full solve itself"),
       Map.entry("rungbook.circuit.sequence.SteadyStateSearch.fault", "as above"));
 

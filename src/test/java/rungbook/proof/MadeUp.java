@@ -33,7 +33,8 @@ public final class MadeUp implements Installations {
       Map.of("hall", new Vocabulary.Location("hall", Optional.empty()), "attic",
           new Vocabulary.Location("attic", Optional.empty())),
       Map.of("a", point("A"), "b", point("B"), "x", point("X")),
-      Map.of("lever", new Vocabulary.Control("lever", Vocabulary.Role.SELECTOR, List.of("off", "on"), Set.of("hall"))),
+      Map.of("lever",
+          new Vocabulary.Control("lever", Vocabulary.Role.SELECTOR, List.of("off", "on"), Set.of("hall"), false)),
       Map.of("glow", "glow"), Map.of(), new TreeMap<>(Map.of("lamp dead", "lamp dead", "wire weak", "wire weak")),
       Map.of());
 

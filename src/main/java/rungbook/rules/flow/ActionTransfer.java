@@ -71,6 +71,9 @@ final class ActionTransfer {
     }
     for (Action action : step.actions()) {
       action.changes().forEach(this::add);
+      if (action.kind().begins(EquipmentCondition.PROVED_DEAD)) {
+        set(facts.of(Fact.PROVED_POINT, FactTable.pointKey(action.key(), FactTable.place(step))));
+      }
       endAction();
     }
   }
@@ -108,6 +111,7 @@ final class ActionTransfer {
     if (first != FactTable.NONE) {
       clearRow(first, first + facts.positions(change.control()));
       set(facts.at(change.control(), change.position()));
+      set(facts.of(Fact.SET, change.control()));
     }
   }
 
@@ -122,8 +126,12 @@ final class ActionTransfer {
       case TAGGED_OUT -> clear(facts.of(Fact.OFF_UNTAGGED, key));
       case DISCONNECTED -> clear(Fact.FUSE_REPLACED);
       case DISCHARGED -> set(facts.of(Fact.DISCHARGED_ANY));
-      case PROVED_DEAD -> set(facts.of(Fact.PROVED_ANYWHERE));
+      case PROVED_DEAD -> {
+        set(facts.of(Fact.PROVED_ANYWHERE));
+        clear(facts.of(Fact.STILL_LIVE, key));
+      }
       case TOUCHED -> {
+        clear(facts.of(Fact.STILL_LIVE, key));
         set(facts.of(Fact.POWER_OFF));
         set(facts.of(Fact.PROVED_ANYWHERE));
       }

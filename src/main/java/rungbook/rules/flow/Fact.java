@@ -21,6 +21,10 @@ public enum Fact {
   TAGGED_OUT,
   /** Proved dead, by the location of the task. */
   PROVED_AT,
+  /** A point proved dead, by its name and the location of the task. */
+  PROVED_POINT,
+  /** Power was proved to be still on, by the location of the task. */
+  STILL_LIVE,
   DISCHARGED,
   /** A power source is on, or was tried since it was switched off. */
   TRIED,
@@ -28,6 +32,8 @@ public enum Fact {
   FUSE_REPLACED,
   /** A control at a position. */
   AT,
+  /** A task has set a control. */
+  SET,
   ISOLATED,
   /** A power source switched off and not tagged. */
   OFF_UNTAGGED,

@@ -1,11 +1,13 @@
 package rungbook.rules.flow;
 
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.BiConsumer;
 import java.util.function.IntConsumer;
 import rungbook.action.EquipmentCondition;
 import rungbook.action.ObjectNames;
@@ -96,6 +98,12 @@ public final class FactTable {
     return place == null ? NONE : firstPosition(control) + place;
   }
 
+  /** Calls {@code take} with the control and the position of each fact that is about one. */
+  void eachPosition(BitSet holding, BiConsumer<String, String> take) {
+    positions.forEach((control, known) -> known.keySet().stream()
+        .filter(position -> holding.get(at(control, position))).forEach(position -> take.accept(control, position)));
+  }
+
   /** The fact that a condition holds for an object; {@link #NONE} if no task begins it or no rule uses it. */
   public int of(EquipmentCondition condition, String key) {
     return switch (condition) {
@@ -176,11 +184,25 @@ public final class FactTable {
       for (int j = 0; j < changes.size(); j++) {
         if (changes.get(j) instanceof StateChange.Begin begin) {
           gather(begin.condition(), begin.key());
-        } else if (changes.get(j) instanceof StateChange.SetPosition set && repairs.any()) {
+        } else if (changes.get(j) instanceof StateChange.SetPosition set) {
           addPosition(set.control(), set.position());
+          add(Fact.SET, set.control());
         }
       }
+      gatherProof(step, actions.get(i));
     }
+  }
+
+  private void gatherProof(Step step, Action action) {
+    if (action.kind().begins(EquipmentCondition.PROVED_DEAD)) {
+      add(Fact.PROVED_POINT, pointKey(action.key(), place(step)));
+      add(Fact.STILL_LIVE, place(step));
+    }
+  }
+
+  /** The key of a point at a place, as facts about points name it. */
+  public static String pointKey(String point, String place) {
+    return point + " at " + place;
   }
 
   private void addPosition(String control, String position) {

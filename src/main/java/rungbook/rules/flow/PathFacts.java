@@ -3,6 +3,7 @@ package rungbook.rules.flow;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import rungbook.action.EquipmentCondition;
 import rungbook.source.Witness;
 import rungbook.tree.Action;
 import rungbook.tree.Step;
@@ -26,6 +27,7 @@ public final class PathFacts {
   private final DataflowSolver[] holds;
   private final DataflowSolver[] lacks;
   private final WitnessPaths witnesses;
+  private @Nullable JointStates joint;
 
   private PathFacts(Tree tree, FlowGraph graph, FactTable facts, ActionTransfer transfer, DataflowSolver[] holds,
       DataflowSolver[] lacks) {
@@ -69,6 +71,14 @@ public final class PathFacts {
 
   public Step step(int step) {
     return tree.steps().get(step);
+  }
+
+  /** The states as wholes; found at the first call. Only for a tree whose system has parts. */
+  public JointStates joint() {
+    if (joint == null) {
+      joint = JointStates.of(tree.circuit().orElseThrow(), this, transfer, witnesses);
+    }
+    return joint;
   }
 
   /** A new point; call {@link ProgramPoint#enter} before using it. */
@@ -186,6 +196,7 @@ public final class PathFacts {
     long[][] gen = new long[words][size];
     long[][] kill = new long[words][size];
     long @Nullable [][] failed = null;
+    long @Nullable [][] stillLive = null;
     FactDelta delta = new FactDelta(words);
     for (int step : order()) {
       if (transfer.count(step) > 0) {
@@ -196,14 +207,16 @@ public final class PathFacts {
           kill[word][step] = delta.off[word];
         }
         failed = markFailures(step, delta, failed);
+        stillLive = markStillLive(step, stillLive);
       }
     }
     long[] start = new long[words];
     facts.forStart(fact -> start[fact >> 6] |= 1L << fact);
     for (int word = 0; word < words; word++) {
       long @Nullable [] onFailure = failed == null ? null : failed[word];
-      holds[word] = DataflowSolver.solve(graph, start[word], gen[word], kill[word], null, onFailure);
-      lacks[word] = DataflowSolver.solve(graph, ~start[word], kill[word], gen[word], onFailure, null);
+      long @Nullable [] live = stillLive == null ? null : stillLive[word];
+      holds[word] = DataflowSolver.solve(graph, start[word], gen[word], kill[word], live, onFailure);
+      lacks[word] = DataflowSolver.solve(graph, ~start[word], kill[word], gen[word], onFailure, live);
     }
   }
 
@@ -236,6 +249,27 @@ public final class PathFacts {
       on |= restored && source >> 6 == word ? 1L << source : 0;
     }
     return on;
+  }
+
+  /** Marks, on the ways on that say that a proof failed, the place that is still live; by word, then by way. */
+  private long @Nullable [][] markStillLive(int step, long @Nullable [][] stillLive) {
+    int fact = facts.of(Fact.STILL_LIVE, FactTable.place(step(step)));
+    if (fact == FactTable.NONE || !proves(step(step))) {
+      return stillLive;
+    }
+    long @Nullable [][] marked = stillLive;
+    List<Way> ways = step(step).ways();
+    for (int way = 0; way < ways.size(); way++) {
+      if (!Success.isMeant(ways.get(way).written(), way)) {
+        marked = marked == null ? new long[holds.length][graph.ways()] : marked;
+        marked[fact >> 6][graph.firstWay(step) + way] |= 1L << fact;
+      }
+    }
+    return marked;
+  }
+
+  private static boolean proves(Step step) {
+    return step.actions().stream().anyMatch(action -> action.kind().begins(EquipmentCondition.PROVED_DEAD));
   }
 
   private boolean provesSomething(int step) {

@@ -53,6 +53,8 @@ public final class DeadWork extends StateRule {
     int proved = proved(step, context.tree(), facts);
     if (!point.isPowerOff()) {
       report(TOUCHED_LIVE, action, step, facts.of(Fact.POWER_OFF), point, out);
+    } else if (point.may(StillLiveUsed.stillLive(step, facts))) {
+      return; // the other rule reports it
     } else if (action.touches() && !point.must(proved)) {
       report(NOT_PROVED_DEAD, action, step, proved, point, out);
     } else if (action.touches() && facts.isCapacitor(key) && !point.must(facts.of(Fact.DISCHARGED, key))) {

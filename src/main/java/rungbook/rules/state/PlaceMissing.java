@@ -59,7 +59,7 @@ public final class PlaceMissing implements Rule {
   }
 
   /** Whether an action disconnects or reconnects a terminal that is at several places. */
-  private static boolean isOneOfSeveral(Action action, Vocabulary system) {
+  static boolean isOneOfSeveral(Action action, Vocabulary system) {
     return action.isAboutConnecting()
         && ObjectNames.terminal(system, action.key()).filter(point -> point.locations().size() > 1).isPresent();
   }

@@ -97,7 +97,7 @@ public final class VocabularyReader {
     List<String> positions = role != Role.SELECTOR ? List.of()
         : words.stream().filter(word -> !word.startsWith("at ") && !places.contains(Names.key(word))).map(Names::key)
             .toList();
-    return new Control(entry.key(), role, positions, places);
+    return new Control(entry.key(), role, positions, places, words.contains("pull-out"));
   }
 
   /** Keys of the items that name a location, with or without {@code at}. */

@@ -12,10 +12,10 @@ import rungbook.source.Nearest;
 import rungbook.source.Problem;
 import rungbook.source.Problems;
 import rungbook.source.Span;
+import rungbook.system.ControlSystem;
 import rungbook.system.Names;
 import rungbook.system.Vocabulary;
 import rungbook.system.hazard.ElectricalHazards;
-import rungbook.system.remedy.Remedy;
 import rungbook.system.remedy.RemedyFinder;
 import rungbook.tree.Meter;
 import rungbook.tree.Shared;
@@ -79,20 +79,11 @@ public final class TreeReader {
   private Tree tree(List<Step> steps, Optional<Vocabulary> system) {
     boolean empty = document.source().text().isBlank();
     Optional<Meter> meter = named("meter", UNKNOWN_METER, shared.meters());
+    Optional<ControlSystem> circuit = system.flatMap(words -> named("system", shared.circuits()));
     return new Tree(id, empty ? id : needed("title").orElse(id), empty ? "" : needed("complaint").orElse(""), document,
-        system, Tree.hasRepairs(steps) ? remedies() : Map.of(),
-        provesDead(steps) ? hazards() : ElectricalHazards.NONE,
+        system, circuit, circuit.filter(known -> Tree.hasRepairs(steps)).map(RemedyFinder::of).orElse(Map.of()),
+        circuit.filter(known -> provesDead(steps)).map(ElectricalHazards::of).orElse(ElectricalHazards.NONE),
         meter.orElse(shared.usualMeter()), steps);
-  }
-
-  /** Looked up only for a tree with repairs: this needs the whole circuit, and most trees need only its words. */
-  private Map<String, Remedy> remedies() {
-    return named("system", shared.circuits()).map(RemedyFinder::of).orElse(Map.of());
-  }
-
-  /** Looked up only for a tree that proves dead, for the same reason. */
-  private ElectricalHazards hazards() {
-    return named("system", shared.circuits()).map(ElectricalHazards::of).orElse(ElectricalHazards.NONE);
   }
 
   private static boolean provesDead(List<Step> steps) {

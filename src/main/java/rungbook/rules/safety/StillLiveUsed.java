@@ -1,0 +1,70 @@
+package rungbook.rules.safety;
+
+import java.util.List;
+import rungbook.action.EquipmentCondition;
+import rungbook.rules.api.RuleContext;
+import rungbook.rules.api.StateRule;
+import rungbook.rules.flow.Fact;
+import rungbook.rules.flow.FactTable;
+import rungbook.rules.flow.PathFacts;
+import rungbook.source.Code;
+import rungbook.source.Problem;
+import rungbook.source.Problems;
+import rungbook.source.Span;
+import rungbook.tree.Action;
+import rungbook.tree.Step;
+
+/**
+ * Work goes on at a place that, on some path, was found still live: after that answer the isolation does not count as
+ * off. Switching off another source, proving dead again, tagging out and closing up are fine.
+ */
+public final class StillLiveUsed extends StateRule {
+
+  static final Code STILL_LIVE_USED = Code.of("still-live-used");
+
+  private static final List<EquipmentCondition> WORK = List.of(EquipmentCondition.TOUCHED,
+      EquipmentCondition.DISCHARGED, EquipmentCondition.BYPASSED, EquipmentCondition.OPEN);
+
+  @Override
+  public List<Code> codes() {
+    return List.of(STILL_LIVE_USED);
+  }
+
+  @Override
+  protected boolean concerns(RuleContext context) {
+    return context.state().facts().any(Fact.STILL_LIVE);
+  }
+
+  @Override
+  protected boolean concerns(Step step, RuleContext context) {
+    return step instanceof Step.MeterCheck check ? check.quantity().needsDeadCircuit() : !step.actions().isEmpty();
+  }
+
+  @Override
+  protected void inspect(Step step, RuleContext context, PathFacts.ProgramPoint point, Problems out) {
+    int live = stillLive(step, context.state().facts());
+    if (step instanceof Step.MeterCheck check) {
+      report(check.quantitySpan(), step, live, point, out);
+      return;
+    }
+    for (Action action : step.actions()) {
+      if (WORK.stream().anyMatch(action.kind()::begins) && report(action.thing().span(), step, live, point, out)) {
+        return;
+      }
+      point.pass();
+    }
+  }
+
+  /** The fact that the place of a step was found still live. */
+  static int stillLive(Step step, FactTable facts) {
+    return facts.of(Fact.STILL_LIVE, FactTable.place(step));
+  }
+
+  private static boolean report(Span span, Step step, int live, PathFacts.ProgramPoint point, Problems out) {
+    if (!point.may(live)) {
+      return false;
+    }
+    out.add(Problem.at(STILL_LIVE_USED, step.source(), span).shownBy(point.showHolding(live, "")));
+    return true;
+  }
+}
