@@ -30,6 +30,9 @@ public final class LibraryCompiler {
     Problems problems = new Problems();
     problems.addAll(text.unreadable());
     problems.addAll(shared.problems());
+    WordCheck words = new WordCheck(text);
+    problems.addAll(words.ofList());
+    problems.addAll(words.inspect(shared.documents()));
     ProblemList found = Silencing.ofShared(shared.documents(), problems.inReadingOrder());
     return new Library(text, shared.shared(), List.of(), Listed.of(found, TextLimits.inForce()));
   }
@@ -44,9 +47,9 @@ public final class LibraryCompiler {
 
   /** Compiles the wanted trees in parallel, in the order of their ids. */
   public static Stream<CompiledTree> trees(LibraryText text, Shared shared, Predicate<String> wanted) {
-    Crossings crossings = new Crossings(text);
+    Surroundings around = Surroundings.of(text);
     return text.in("trees/").entrySet().parallelStream().filter(tree -> wanted.test(tree.getKey()))
-        .map(tree -> compile(tree.getKey(), tree.getValue(), shared, text, crossings));
+        .map(tree -> compile(tree.getKey(), tree.getValue(), shared, around));
   }
 
   /**
@@ -55,11 +58,18 @@ public final class LibraryCompiler {
    * @param id the file's name without {@code .md}
    */
   public static CompiledTree compile(String id, Source source, Shared shared, LibraryText text) {
-    return compile(id, source, shared, text, new Crossings(text));
+    return compile(id, source, shared, Surroundings.of(text));
   }
 
-  private static CompiledTree compile(String id, Source source, Shared shared, LibraryText text, Crossings crossings) {
-    return Guarded.read(source, () -> compile(id, DocumentReader.read(source), shared, text, crossings),
+  /** What a tree is checked against besides the shared texts, set up once for all trees. */
+  private record Surroundings(LibraryText text, Crossings crossings, WordCheck words) {
+    static Surroundings of(LibraryText text) {
+      return new Surroundings(text, new Crossings(text), new WordCheck(text));
+    }
+  }
+
+  private static CompiledTree compile(String id, Source source, Shared shared, Surroundings around) {
+    return Guarded.read(source, () -> compile(id, DocumentReader.read(source), shared, around),
         problem -> refused(id, Document.refused(source, problem, TextLimits.inForce()), shared));
   }
 
@@ -72,14 +82,14 @@ public final class LibraryCompiler {
     return "trees/" + id + ".md";
   }
 
-  private static CompiledTree compile(String id, Document document, Shared shared, LibraryText text,
-      Crossings crossings) {
+  private static CompiledTree compile(String id, Document document, Shared shared, Surroundings around) {
     TreeReader.Read read = TreeReader.read(id, document, shared);
     Problems problems = new Problems();
     problems.addAll(read.problems());
     problems.addAll(Registry.inspect(read.tree()));
-    problems.addAll(crossings.inspect(read.tree()));
-    problems.addAll(PictureLinks.inspect(read.tree(), text.pictures()));
+    problems.addAll(around.crossings().inspect(read.tree()));
+    problems.addAll(PictureLinks.inspect(read.tree(), around.text().pictures()));
+    problems.addAll(around.words().inspect(read.tree()));
     ProblemList found = Silencing.ofCheck(read.tree(), problems.inReadingOrder());
     return new CompiledTree(path(id), read.tree(), Listed.of(found, document.limits()));
   }

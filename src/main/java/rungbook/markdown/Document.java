@@ -16,6 +16,9 @@ import rungbook.source.TextLimits;
  * @param sections the level-2 headings in order, steps and plain chapters alike
  * @param loose blocks before the first level-2 heading (systems and meters keep theirs there)
  * @param pictures every picture in the text
+ * @param runs the plain text of paragraphs, headings, lists, tables and links, in order: no code, no addresses, no
+ * HTML. A run ends at any markup, and may go over line breaks
+ * @param anchors links to headings of this text
  * @param misspelled words after a fence that almost match a step's kind; each has a problem, and its heading may be
  * meant as a step
  * @param unread problems that left part of the text unread: whatever seems to be missing may be in that part
@@ -24,13 +27,24 @@ import rungbook.source.TextLimits;
  */
 public record Document(
     Source source, List<Entry> front, Span frontSpan, List<Section> sections, List<Block> loose, List<Picture> pictures,
-    List<Span> misspelled, List<Problem> unread, List<Problem> remarks, TextLimits limits) {
+    List<Span> runs, List<Anchor> anchors, List<Span> misspelled, List<Problem> unread, List<Problem> remarks,
+    TextLimits limits) {
+
+  /**
+   * The address of a link to a heading of the same text.
+   *
+   * @param target with its number sign: {@code #measure-coil}
+   * @param span the address as written
+   */
+  public record Anchor(String target, Span span) {}
 
   public Document {
     front = List.copyOf(front);
     sections = List.copyOf(sections);
     loose = List.copyOf(loose);
     pictures = List.copyOf(pictures);
+    runs = List.copyOf(runs);
+    anchors = List.copyOf(anchors);
     misspelled = List.copyOf(misspelled);
     unread = List.copyOf(unread);
     remarks = List.copyOf(remarks);
@@ -38,8 +52,8 @@ public record Document(
 
   /** A text that was rejected unread, and why. */
   public static Document refused(Source source, Problem why, TextLimits limits) {
-    return new Document(source, List.of(), Span.at(0), List.of(), List.of(), List.of(), List.of(), List.of(why),
-        List.of(), limits);
+    return new Document(source, List.of(), Span.at(0), List.of(), List.of(), List.of(), List.of(), List.of(),
+        List.of(), List.of(why), List.of(), limits);
   }
 
   /** All problems of the text itself, in no particular order. */

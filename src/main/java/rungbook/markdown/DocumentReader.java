@@ -73,8 +73,8 @@ public final class DocumentReader {
     endSection(source.text().length());
     var inlines = Inlines.of(root, source, front.end());
     remarks.addAll(inlines.problems());
-    return new Document(source, lines.entries(), front.inner(), sections, loose, inlines.pictures(), misspelled,
-        unread.all(), remarks.all(), limits);
+    return new Document(source, lines.entries(), front.inner(), sections, loose, inlines.pictures(),
+        inlines.runs(), inlines.anchors(), misspelled, unread.all(), remarks.all(), limits);
   }
 
   private void take(Node node) {

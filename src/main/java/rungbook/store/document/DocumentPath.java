@@ -12,10 +12,14 @@ import rungbook.source.PictureKind;
  */
 public record DocumentPath(String text) implements Comparable<DocumentPath> {
   public static final int LONGEST = 200;
+  private static final Set<String> OUTSIDE_FOLDERS = Set.of("company.md", "shared/words.md");
   private static final Set<String> SHARED = Set.of("cautions", "qualifications", "meters", "systems", "fragments");
   private static final Pattern SEGMENT = Pattern.compile("[\\p{L}\\p{M}\\p{N}_(][\\p{L}\\p{M}\\p{N} _.,()'+-]*");
   /** Whose library it is: the one text outside the folders. */
   public static final DocumentPath COMPANY = new DocumentPath("company.md");
+
+  /** The words that the library avoids: the one shared text outside the folders. */
+  public static final DocumentPath WORDS = new DocumentPath("shared/words.md");
 
   /** @throws Refused when the text names no place in a library */
   public DocumentPath {
@@ -40,8 +44,8 @@ public record DocumentPath(String text) implements Comparable<DocumentPath> {
   private static void requireRoom(String text, List<String> segments) {
     var inTrees = segments.get(0).equals("trees") && segments.size() >= 2;
     var inShared = segments.get(0).equals("shared") && segments.size() >= 3 && SHARED.contains(segments.get(1));
-    if (!inTrees && !inShared && !text.equals("company.md")) {
-      throw new Refused("`" + text + "` lies in no folder of the library",
+    if (!inTrees && !inShared && !OUTSIDE_FOLDERS.contains(text)) {
+      throw new Refused("`" + text + "` is in no folder of the library",
           "put it in `trees/`, `shared/cautions/`, `shared/qualifications/`, `shared/meters/`, `shared/systems/` or "
               + "`shared/fragments/`");
     }

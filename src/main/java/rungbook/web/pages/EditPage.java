@@ -103,6 +103,13 @@ class EditPage {
     return Templates.edit(view(free(folder, title), NewTexts.shared(folder, title.strip()), 0, 1, author, request));
   }
 
+  @GET
+  @Path("new/words")
+  public TemplateInstance beginWords(@CookieParam(AuthorCookie.NAME) @DefaultValue("") String author,
+      @Context RoutingContext request) {
+    return Templates.edit(view(requireFree(DocumentPath.WORDS), NewTexts.WORDS, 0, 1, author, request));
+  }
+
   // a removed document's name can be used again: its next revision follows the one that removed it
   private DocumentPath free(String folder, String title) {
     var slug = Slug.of(title);
@@ -110,7 +117,10 @@ class EditPage {
       throw ProblemException.badRequest("a new text needs a title",
           "give it the words that people use, such as `No heat, blower runs`");
     }
-    var at = new DocumentPath(folder + slug.substring(0, Math.min(slug.length(), 80)) + ".md");
+    return requireFree(new DocumentPath(folder + slug.substring(0, Math.min(slug.length(), 80)) + ".md"));
+  }
+
+  private DocumentPath requireFree(DocumentPath at) {
     if (store.head(at).filter(Revision::isThere).isPresent()) {
       throw ProblemException
           .of(409, "There is such a text already", "`" + at + "` is in the library",

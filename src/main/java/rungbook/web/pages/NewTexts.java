@@ -2,6 +2,17 @@ package rungbook.web.pages;
 
 /** The texts that new documents begin with: small, complete, and free of problems. */
 public final class NewTexts {
+  /** A list of words to avoid. */
+  public static final String WORDS = """
+      ---
+      title: Words to avoid
+      ---
+
+      | avoid | use | why |
+      |---|---|---|
+      | gas cock | gas shutoff | one name for one thing |
+      """;
+
   private NewTexts() {}
 
   public static String tree(String title, String complaint, String system) {

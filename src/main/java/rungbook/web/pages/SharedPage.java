@@ -7,6 +7,7 @@ import jakarta.ws.rs.Path;
 import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.MediaType;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import rungbook.library.LibraryText;
 import rungbook.markdown.Document;
@@ -15,6 +16,7 @@ import rungbook.markdown.Entry;
 import rungbook.markdown.Prose;
 import rungbook.source.Source;
 import rungbook.store.Store;
+import rungbook.store.document.DocumentPath;
 import rungbook.store.document.Revision;
 import rungbook.text.English;
 import rungbook.text.UrlPath;
@@ -53,7 +55,8 @@ class SharedPage {
   record TextView(Item item, String href, List<Line> lines, String prose, List<ProblemView> problems,
       DocumentEntry revision, boolean isNewest) {}
 
-  record ListView(List<Folder> folders, CheckedLibrary checked) {}
+  /** @param words the list of words to avoid; empty if the library has none */
+  record ListView(List<Folder> folders, Optional<Item> words, CheckedLibrary checked) {}
 
   @CheckedTemplate(basePath = "")
   static final class Templates {
@@ -77,7 +80,7 @@ class SharedPage {
             "Locations, points, controls and faults that trees name; the circuit that proves them"),
         folder(text, "meters", "Meters", "What a meter can show, and how well"),
         folder(text, "fragments", "Fragments", "Steps that many trees take in, such as making a unit dead")).toList(),
-        checked));
+        Optional.ofNullable(text.texts().get(DocumentPath.WORDS.text())).map(SharedPage::item), checked));
   }
 
   private static Folder folder(LibraryText text, String name, String title, String about) {

@@ -13,7 +13,7 @@ class DocumentPathTest {
   @ParameterizedTest
   @ValueSource(strings = {"trees/no-cooling.md", "trees/rooftop/no heat (2).md", "shared/cautions/gas.md",
       "trees/pictures/board.PNG", "company.md", "trees/kein-kühlen.md", "shared/fragments/dead/strip.svg",
-      "shared/qualifications/epa-608.md"})
+      "shared/qualifications/epa-608.md", "shared/words.md"})
   void aPlaceInTheLibraryIsTaken(String path) {
     assertEquals(path, new DocumentPath(path).text());
   }

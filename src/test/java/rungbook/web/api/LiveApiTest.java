@@ -83,6 +83,13 @@ class LiveApiTest {
         "shared/fragments/"}) {
       check(folder + "live.md", NewTexts.shared(folder, "Something new")).body("problems", hasSize(0));
     }
+    check("shared/words.md", NewTexts.WORDS).body("problems", hasSize(0));
+  }
+
+  @Test
+  void aListOfWordsIsCheckedWhileItIsWritten() {
+    check("shared/words.md", NewTexts.WORDS.replace("gas shutoff", "")).body("problems.code",
+        hasItem("word-row-unreadable"));
   }
 
   @Test

@@ -22,12 +22,16 @@ import rungbook.store.Store;
 import rungbook.store.document.DocumentPath;
 import rungbook.store.document.LibraryArchive;
 import rungbook.store.document.Save;
+import rungbook.web.service.CompiledLibrary;
 
 @Tag("server")
 @QuarkusTest
 class PagesTest {
   @Inject
   Store store;
+
+  @Inject
+  CompiledLibrary library;
 
   @Test
   void theFirstPageHasTheCompanysTreesAndFindsThemByComplaint() {
@@ -166,6 +170,16 @@ class PagesTest {
     page("/text/shared/qualifications/epa-608.md").then().statusCode(200)
         .body(allOf(containsString("<dt>Rule</dt><dd>40 CFR 82.161</dd>"), containsString("<dd>refrigerant</dd>")));
     page("/edit/shared/cautions/gas.md").then().statusCode(200).body(containsString("level: danger"));
+  }
+
+  @Test
+  void aListOfWordsIsWrittenOnceAndThenShown() {
+    page("/shared").then().body(containsString("href=\"/new/words\""));
+    page("/new/words").then().statusCode(200).body(containsString("shared/words.md"));
+    save("shared/words.md", NewTexts.WORDS.replace("gas cock", "lamp oil cock"));
+    library.newest();
+    page("/shared").then().body(containsString("href=\"/text/shared/words.md\""));
+    page("/new/words").then().statusCode(409);
   }
 
   private static io.restassured.response.Response page(String path) {
