@@ -28,13 +28,13 @@ public enum ActionKind {
   OPEN(ActionObject.PANEL, "Open", begin(EquipmentCondition.OPEN)),
   CLOSE(ActionObject.PANEL, "Close", begin(), end(EquipmentCondition.OPEN)),
   BYPASS(ActionObject.INTERLOCK, "Defeat for this test only", begin(BYPASSED)),
-  ISOLATE(ActionObject.POWER_SWITCH, "Switch off and lock", begin(ISOLATED)),
+  ISOLATE(ActionObject.POWER_SWITCH, "Shut off and lock", begin(ISOLATED)),
   TRY(ActionObject.POWER_SWITCH, "Call for it, see that nothing starts, then call off",
       begin(EquipmentCondition.TRIED)),
   PROVE_DEAD(ActionObject.POINT, "Prove dead", begin(PROVED_DEAD)),
   DISCHARGE(ActionObject.CAPACITOR, "Discharge, then prove it flat on DC volts", begin(DISCHARGED)),
-  DISCONNECT(ActionObject.THING, "Take off and keep clear", begin(TOUCHED, DISCONNECTED)),
-  RECONNECT(ActionObject.THING, "Put back where it was", begin(TOUCHED), end(DISCONNECTED)),
+  DISCONNECT(ActionObject.THING, "Disconnect and keep clear", begin(TOUCHED, DISCONNECTED)),
+  RECONNECT(ActionObject.THING, "Reconnect where it was", begin(TOUCHED), end(DISCONNECTED)),
   REPLACE(ActionObject.THING, "Replace", begin(TOUCHED, REPLACED, REPAIRED)),
   REPAIR(ActionObject.THING, "Repair in place", begin(TOUCHED, REPAIRED)),
   RESTORE(ActionObject.RESTORABLE, "Put back", begin(), end(BYPASSED, EquipmentCondition.OPEN, DISCONNECTED, ISOLATED)),
@@ -45,8 +45,8 @@ public enum ActionKind {
       .collect(Collectors.toUnmodifiableMap(ActionKind::words, kind -> kind));
 
   /** The instruction to restore a control that is not simply put back. */
-  private static final Map<Role, String> RESTORING = Map.of(Role.ISOLATOR, "Take the lock off and switch on",
-      Role.INTERLOCK, "Take the bypass off");
+  private static final Map<Role, String> RESTORING = Map.of(Role.ISOLATOR, "Remove the lock and turn on",
+      Role.INTERLOCK, "Remove the bypass");
 
   private final String words = name().toLowerCase(Locale.ROOT).replace('_', ' ');
   private final ActionObject object;

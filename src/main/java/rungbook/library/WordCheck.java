@@ -67,7 +67,7 @@ final class WordCheck {
   }
 
   private static boolean isProse(String path) {
-    return Stream.of("cautions/", "fragments/", "qualifications/").anyMatch(folder -> path.startsWith("shared/" + folder));
+    return Stream.of("shared/cautions/", "shared/fragments/", "shared/qualifications/").anyMatch(path::startsWith);
   }
 
   /** Whether any text links to a heading by its file's name. Reads all texts, once, when first asked. */

@@ -63,7 +63,7 @@ final class Yaml {
       int at = e.getProblemMark().map(this::offset).orElse(span.start());
       problems.add(Problem.at(NOT_YAML, source, Span.at(at)).with("why", e.getProblem()));
     } catch (YamlEngineException e) {
-      problems.add(Problem.at(NOT_YAML, source, span).with("why", "a character that may not stand here"));
+      problems.add(Problem.at(NOT_YAML, source, span).with("why", "a character that is not allowed here"));
     }
   }
 

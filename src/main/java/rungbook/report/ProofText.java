@@ -68,8 +68,8 @@ public final class ProofText {
       fact("work", String.format(Locale.ROOT, "%.1f checks and %.0f minutes on average, walking included",
           proof.meanChecks(), proof.meanMinutes()));
     }
-    fact("false alarms", proof.falseAlarmShare() == 0 ? "no healthy system condemned"
-        : ReportNumbers.percent(proof.falseAlarmShare()) + " of healthy systems condemned");
+    fact("false alarms", proof.falseAlarmShare() == 0 ? "no healthy system gets a fault"
+        : ReportNumbers.percent(proof.falseAlarmShare()) + " of healthy systems get a fault");
     out.append('\n');
   }
 
@@ -135,7 +135,7 @@ public final class ProofText {
         .map(one -> one.fault() + " " + (one.share() == 0 ? "in the worst case" : ReportNumbers.percent(one.share()))
             + ", at " + one.circumstances())
         .limit(MOST_NAMED).collect(Collectors.joining("; "));
-    return who.isEmpty() ? "; nobody" : "; wrong: " + who;
+    return who.isEmpty() ? "; none wrong" : "; wrong: " + who;
   }
 
   private void fact(String name, String words) {

@@ -118,11 +118,11 @@ const says = {
   near: '{} is as good as {limit} for this meter. Hold the leads on for 10 seconds and read again.',
   still: '{} is again as good as {limit}. This meter cannot tell these two ways apart.',
   none: '{}: no way on takes this reading. Read again, then ask.',
-  minus: '{}: a minus sign here means a wrong setting, a wrong zero or swapped leads. Put it right and read again.',
-  off: '{} is nothing that this meter shows here. Check the unit and read again.',
+  minus: '{}: a minus sign here means a wrong setting, a wrong zero or swapped leads. Correct it and read again.',
+  off: 'This meter cannot show {} here. Check the unit and read again.',
   cannot: '{} cannot be at these points. Check the meter’s setting and both leads, and read again.',
   high: '{} is more than this meter may read. Take the {leads} off.',
-  danger: '{}: line voltage on a control wire.\nHands out.\nSwitch off.\nDo not go on.\nCall for help.'
+  danger: '{}: line voltage on a control wire.\nHands out.\nShut off power.\nDo not go on.\nCall for help.'
 };
 function reading(page) {
   const zones = page.dataset.r.split(';').map(function (zone) { return zone.split(','); }), digits = zones.shift();

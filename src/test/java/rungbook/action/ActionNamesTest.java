@@ -115,8 +115,8 @@ class ActionNamesTest {
 
   @Test
   void instructionOfRestoreGoesByTheRole() {
-    assertEquals("Take the bypass off", ActionKind.RESTORE.instruction(Optional.of(Role.INTERLOCK)));
-    assertEquals("Take the lock off and switch on", ActionKind.RESTORE.instruction(Optional.of(Role.ISOLATOR)));
+    assertEquals("Remove the bypass", ActionKind.RESTORE.instruction(Optional.of(Role.INTERLOCK)));
+    assertEquals("Remove the lock and turn on", ActionKind.RESTORE.instruction(Optional.of(Role.ISOLATOR)));
     assertEquals("Put back", ActionKind.RESTORE.instruction(Optional.of(Role.SELECTOR)));
     assertEquals("Put back", ActionKind.RESTORE.instruction(Optional.empty()));
     assertEquals("Replace", ActionKind.REPLACE.instruction(Optional.of(Role.INTERLOCK)));

@@ -43,7 +43,7 @@ class HistoryTest {
     given().get("/api/history/" + path + "?before=1").then().statusCode(404).body("detail",
         containsString("no revision before 1"));
     given().accept("text/html").get("/history/" + path).then()
-        .body(allOf(containsString("?before=71"), containsString("chain of hashes holds")));
+        .body(allOf(containsString("?before=71"), containsString("chain of hashes is intact")));
     given().accept("text/html").get("/history/" + path + "?before=21&from=1&to=2").then()
         .body(allOf(not(containsString("Older revisions")), containsString("From revision 1 to 2")));
   }

@@ -114,7 +114,7 @@ class ProofTest {
   @Test
   void aLimitThatCondemnsHealthySystemsComesWithItsMendingEdits() {
     live(BUZZES, limitAt26()).statusCode(200)
-        .body("condemned", hasItem(containsString("of healthy systems would be condemned at `Wrong tap`")))
+        .body("condemned", hasItem(containsString("of healthy systems would get a fault at `Wrong tap`")))
         .body("limits.find { it.at == '26 V' }.says[0]", containsString("furnace supply"))
         .body("limits.find { it.at == '26 V' }.edits.size()", greaterThan(0));
     live(BUZZES, text(BUZZES)).statusCode(200).body("condemned", hasSize(0));
@@ -149,20 +149,20 @@ class ProofTest {
   void movingALimitSaysHowManyWouldBeCondemnedAndOneClickMendsIt() {
     browser.size(1280, 900).open(address + "edit/" + BUZZES);
     browser.until(PROVED);
-    assertFalse(browser.find("#proof").getText().contains("would be condemned"), browser.find("#proof").getText());
+    assertFalse(browser.find("#proof").getText().contains("would get a fault"), browser.find("#proof").getText());
     write(limitAt26());
-    browser.until(PROVED + " && document.getElementById('proof').textContent.includes('would be condemned')");
+    browser.until(PROVED + " && document.getElementById('proof').textContent.includes('would get a fault')");
     var says = browser.find("#proof").getText();
     assertTrue(says.matches(
-        "(?s).*\\d+(\\.\\d)? % of healthy systems would be condemned at Wrong tap: with furnace supply \\d+\\.\\d "
+        "(?s).*\\d+(\\.\\d)? % of healthy systems would get a fault at Wrong tap: with furnace supply \\d+\\.\\d "
             + "V.*"),
         says);
     assertEquals(List.of(), browser.violations());
     browser.screenshot(PICTURES.resolve("editor-condemns.png"));
     browser.find("#proof button").click();
-    browser.until(PROVED + " && !document.getElementById('proof').textContent.includes('would be condemned')");
+    browser.until(PROVED + " && !document.getElementById('proof').textContent.includes('would get a fault')");
     browser.find("#undo").click();
-    browser.until(PROVED + " && document.getElementById('proof').textContent.includes('would be condemned')");
+    browser.until(PROVED + " && document.getElementById('proof').textContent.includes('would get a fault')");
   }
 
   @Test
@@ -185,7 +185,7 @@ class ProofTest {
       for (var width : new int[] {360, 1280}) {
         browser.scheme(scheme).size(width, width == 360 ? 740 : 900).open(address + "tree/" + BUZZES);
         browser.until("document.querySelector('#proof .histogram')");
-        assertTrue(browser.find("#proof").getText().contains("no healthy system condemned"));
+        assertTrue(browser.find("#proof").getText().contains("no healthy system gets a fault"));
         assertTrue(browser.find(".mapframe").getText().contains(" %"), "the page's map says what passes each way");
         shoot("proof-" + width + "-" + scheme.name().toLowerCase(java.util.Locale.ROOT));
         faults.addAll(browser.violationsAndFaintText());

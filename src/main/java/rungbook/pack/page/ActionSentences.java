@@ -63,7 +63,7 @@ final class ActionSentences {
     String source = things(actions, EquipmentCondition.METER_PROVED).stream().findFirst()
         .orElse("one that you know is live");
     return List.of(new Sentence("Prove the meter on a known live source: " + source),
-        new Sentence("Test each pair on AC volts, phase to phase and phase to ground, and find nothing:",
+        new Sentence("Test each pair on AC volts, phase to phase and phase to ground, and read no voltage:",
             pairs(things(actions, EquipmentCondition.PROVED_DEAD))),
         new Sentence("Prove the meter again on the same source"));
   }

@@ -49,10 +49,10 @@ public final class Frame {
   public static void foot(Html html, String script) {
     html.open("footer").open("details", "class", "light").element("summary", "Light").open("fieldset").element("legend",
         "Colors for");
-    light(html, "auto", "As the phone has it", true);
+    light(html, "auto", "Same as the phone", true);
     light(html, "day", "Day", false);
     light(html, "night", "Night", false);
-    light(html, "dim", "Dim: red, keeps the eyes used to the dark", false);
+    light(html, "dim", "Dim red, for work in the dark", false);
     html.close("fieldset").close("details").close("footer").line();
     html.raw(BEFORE_SCRIPT).raw(script).raw(AFTER_SCRIPT);
   }

@@ -145,7 +145,7 @@ final class StepSection {
     html.close("div").line();
     prose(html, finding);
     if (!finding.repair().isEmpty()) {
-      html.element("p", "Put right and close up, in this order:", "class", "order");
+      html.element("p", "Repair and close up, in this order:", "class", "order");
     }
     actions(html, finding.repair());
   }

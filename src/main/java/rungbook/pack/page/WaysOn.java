@@ -104,7 +104,7 @@ final class WaysOn {
   static String leads(List<NameRef> leads) {
     return switch (leads.size()) {
       case 0 -> "";
-      case 1 -> "the jaw round " + leads.get(0).text() + " alone";
+      case 1 -> "the jaw around " + leads.get(0).text() + " alone";
       default -> "red lead on " + leads.get(0).text() + ", black lead on " + leads.get(1).text();
     };
   }

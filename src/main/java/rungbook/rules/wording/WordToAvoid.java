@@ -18,9 +18,9 @@ import rungbook.source.Span;
 import rungbook.system.Vocabulary;
 
 /**
- * Words that the library's own list avoids, in what people read of a text: its title, complaint and hazard, headings, prose,
- * answers and labels of links. Not in names, which belong to a system or a file: blocks, addresses, code, and the
- * answers that are a fragment's exits.
+ * Words that the library's own list avoids, in what people read of a text: its title, complaint and hazard, headings,
+ * prose, answers and labels of links. Not in names, which belong to a system or a file: blocks, addresses, code, and
+ * the answers that are a fragment's exits.
  */
 public final class WordToAvoid {
 

@@ -33,7 +33,7 @@ class HistoryApi {
 
   @GET
   @Path("history/{path:.+}")
-  @Operation(summary = "A document's newest revisions, oldest first, and whether the chain of hashes holds",
+  @Operation(summary = "A document's newest revisions, oldest first, and whether the chain of hashes is intact",
       description = "At most " + Requests.REVISIONS_AT_ONCE + " of them; `before` asks for those older than a revision")
   public History history(String path, @QueryParam("before") @DefaultValue("2147483647") int before) {
     var at = Requests.path(path);

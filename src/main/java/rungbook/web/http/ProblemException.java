@@ -71,7 +71,7 @@ public final class ProblemException extends RuntimeException {
 
   /** @param path one that names no tree */
   public static ProblemException noTree(String path) {
-    return notFound("`" + path + "` is no tree", "a tree lies directly in `trees/`");
+    return notFound("`" + path + "` is no tree", "a tree is a file directly in `trees/`");
   }
 
   public static ProblemException tooLarge(String detail, String hint) {

@@ -41,7 +41,7 @@ class HistoryPage {
    * @param revisions some of them, newest first
    * @param older the smallest number of these when there are older ones; else 0
    * @param drafts the newest; {@code moreDrafts} is the number of older ones
-   * @param firstBroken 0 while the chain of hashes holds
+   * @param firstBroken 0 while the chain of hashes is intact
    */
   record View(String path, String href, String viewHref, boolean picture, List<DocumentEntry> revisions, int older,
       int from, int to,

@@ -23,7 +23,7 @@ public final class Misroutes {
   /** Healthy systems that end at a finding which names a fault, with the supply of one of them. */
   public static Stream<String> falseAlarms(Proof proof) {
     return proof.falseAlarms().stream()
-        .map(one -> English.capital(one.shown()) + " of healthy systems would be condemned at `" + one.title()
+        .map(one -> English.capital(one.shown()) + " of healthy systems would get a fault at `" + one.title()
             + "`: with " + one.circumstances());
   }
 

@@ -70,10 +70,10 @@ public final class ProofViews {
 
   private String falseAlarms() {
     if (proof.falseAlarmShare() > 0) {
-      return percent(proof.falseAlarmShare()) + " of healthy systems condemned";
+      return percent(proof.falseAlarmShare()) + " of healthy systems get a fault";
     }
     return Misroutes.falseAlarms(proof).findAny().isPresent()
-        ? "healthy systems condemned in corners of the tolerances only" : "no healthy system condemned";
+        ? "healthy systems get a fault only in corners of the tolerances" : "no healthy system gets a fault";
   }
 
   private ProofView.Fault fault(Proof.Outcome outcome) {

@@ -1,4 +1,4 @@
-// Says beside the text what the tree finds, misses and condemns, and offers a limit's better place.
+// Says beside the text what the tree finds and misses, and which healthy systems get a fault, and offers a limit's better place.
 import { makeFix } from "./fix.js";
 import { later } from "./later.js";
 
@@ -49,7 +49,7 @@ export function prover(path, place, count) {
     parts.push(...proof.condemned.map(sentence => paragraph(sentence, "strong")));
     parts.push(...proof.limits.flatMap(limit => limitParts(view, limit)));
     if (proof.missed.length) parts.push(paragraph("Not always found:"), list(proof.missed));
-    if (!parts.length) parts.push(paragraph(proof.named ? "Every fault it names is found, no healthy system is condemned, every limit is sound." : "It names no fault yet."));
+    if (!parts.length) parts.push(paragraph(proof.named ? "Every fault it names is found, no healthy system gets a fault, every limit is sound." : "It names no fault yet."));
     return parts;
   }
 

@@ -42,7 +42,7 @@ class ActionSentencesTest {
   @Test
   void actionsKeepTheOrderWritten() {
     assertEquals(
-        List.of("Switch off and lock: outdoor disconnect", "Open: electrical cover", "Set: thermostat to cooling"),
+        List.of("Shut off and lock: outdoor disconnect", "Open: electrical cover", "Set: thermostat to cooling"),
         words("isolate: outdoor disconnect\nopen: electrical cover\nset: thermostat cooling"));
   }
 
@@ -50,7 +50,7 @@ class ActionSentencesTest {
   void provingDeadNamesEveryPairAndProvesTheMeterTwice() {
     assertEquals(List.of(
         new Sentence("Prove the meter on a known live source: a proving unit"),
-        new Sentence("Test each pair on AC volts, phase to phase and phase to ground, and find nothing:",
+        new Sentence("Test each pair on AC volts, phase to phase and phase to ground, and read no voltage:",
             List.of("L1 to L2", "L1 to ground", "L2 to ground")),
         new Sentence("Prove the meter again on the same source")),
         sentences("prove dead: L1, L2, ground\nknown source: a proving unit"));
@@ -64,8 +64,8 @@ class ActionSentencesTest {
   @Test
   void restoringSaysWhatIsDoneToTheThing() {
     assertEquals(
-        List.of("Put back: blower door", "Take the bypass off: door switch",
-            "Take the lock off and switch on: furnace switch"),
+        List.of("Put back: blower door", "Remove the bypass: door switch",
+            "Remove the lock and turn on: furnace switch"),
         words("restore: blower door, door switch, furnace switch"));
   }
 }
