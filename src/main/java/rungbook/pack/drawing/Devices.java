@@ -83,7 +83,7 @@ final class Devices {
   /** An input is inside its board, where no lead reaches it. */
   private boolean isDrawn(Part part) {
     return part instanceof Part.Switch || part instanceof Part.Fuse || part instanceof Part.Transformer
-        || part instanceof Part.Load && !system.vocabulary().isKind(part.name(), "input");
+        || (part instanceof Part.Load && !system.vocabulary().isKind(part.name(), "input"));
   }
 
   private void branches(Part part, List<PartBranch> branches) {

@@ -71,8 +71,8 @@ public final class ProveDeadPoints extends StateRule {
       }
     }
     Vocabulary.Point ground = system.points().get(Terminal.GROUND);
-    boolean grounded = ground != null && ground.locations().contains(place);
-    if (grounded && !conductors.isEmpty() && !named.contains(Terminal.GROUND)) {
+    if (ground != null && ground.locations().contains(place) && !conductors.isEmpty()
+        && !named.contains(Terminal.GROUND)) {
       missing.add(ground.name());
     }
     return missing;
