@@ -20,6 +20,7 @@ import rungbook.rules.repair.FindingWithoutRepair;
 import rungbook.rules.repair.RepairElsewhere;
 import rungbook.rules.repair.RepairedAndProved;
 import rungbook.rules.safety.BypassNotProved;
+import rungbook.rules.safety.CautionLacking;
 import rungbook.rules.safety.DeadWork;
 import rungbook.rules.safety.FuseAgain;
 import rungbook.rules.safety.FuseReadLive;
@@ -98,6 +99,7 @@ public final class Registry {
       new SwitchedUnderLoad(),
       new FuseReadLive(),
       new LineVoltageUnsaid(),
+      new CautionLacking(),
       new WhoUnsaid(),
       new FuseAgain(),
       new GasGoesOn(),

@@ -29,8 +29,9 @@ public record Vocabulary(
    * A location.
    *
    * @param panel the panel to open before working there
+   * @param isInAttic whether one climbs and works in an attic there
    */
-  public record Location(String name, Optional<String> panel) {}
+  public record Location(String name, Optional<String> panel, boolean isInAttic) {}
 
   /**
    * A test point.

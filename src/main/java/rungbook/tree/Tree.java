@@ -3,6 +3,7 @@ package rungbook.tree;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import rungbook.markdown.Document;
 import rungbook.source.Source;
 import rungbook.system.ControlSystem;
@@ -16,13 +17,14 @@ import rungbook.system.remedy.Remedy;
  * @param id the file's name without {@code .md}
  * @param circuit the system with its parts, as far as it has any; empty if the tree names no system
  * @param remedies what takes each fault of the system away, by the fault's key; empty if no finding goes on
- * @param hazards what the system's wiring says; nothing if no step proves dead
+ * @param hazards what the system's wiring says; nothing if no step works on dead equipment
+ * @param cautions the keys of the library's cautions
  * @param steps in the order of the text, starting with the first step; empty if the text has none
  */
 public record Tree(
     String id, String title, String complaint, Document document, Optional<Vocabulary> system,
-    Optional<ControlSystem> circuit, Map<String, Remedy> remedies, ElectricalHazards hazards, Meter meter,
-    List<Step> steps) {
+    Optional<ControlSystem> circuit, Map<String, Remedy> remedies, ElectricalHazards hazards, Set<String> cautions,
+    Meter meter, List<Step> steps) {
 
   public Tree {
     steps = List.copyOf(steps);

@@ -29,7 +29,7 @@ import rungbook.system.Vocabulary.Role;
 class ActionNamesTest {
 
   private static final Vocabulary SYSTEM = new Vocabulary("sample", "Sample",
-      Map.of("furnace", new Location("furnace", Optional.of("blower door"))),
+      Map.of("furnace", new Location("furnace", Optional.of("blower door"), false)),
       Map.of("y", new Point("Y", Set.of("furnace"), OptionalDouble.empty())),
       Map.of("thermostat",
           new Control("thermostat", Role.SELECTOR, List.of("cooling", "off"), Set.of("furnace"), false),

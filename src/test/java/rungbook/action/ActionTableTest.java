@@ -94,8 +94,8 @@ class ActionTableTest {
       "Y", "coil Y", "contactor", "run capacitor");
 
   private static final Vocabulary SYSTEM = new Vocabulary("sample", "Sample",
-      Map.of("furnace", new Location("furnace", Optional.of("blower door")),
-          "condenser", new Location("condenser", Optional.empty())),
+      Map.of("furnace", new Location("furnace", Optional.of("blower door"), false),
+          "condenser", new Location("condenser", Optional.empty(), false)),
       Map.of("y", new Point("Y", Set.of("furnace", "condenser"), OptionalDouble.empty()),
           "coil y", new Point("coil Y", Set.of("condenser"), OptionalDouble.empty())),
       Map.of("thermostat",

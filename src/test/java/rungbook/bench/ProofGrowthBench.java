@@ -65,7 +65,8 @@ public class ProofGrowthBench {
     for (int i = 0; i < checks; i++) {
       points.put("t" + i, new Vocabulary.Point("t" + i, Set.of("box"), OptionalDouble.empty()));
     }
-    var words = new Vocabulary("made-up", "Made up", Map.of("box", new Vocabulary.Location("box", Optional.empty())),
+    var words = new Vocabulary("made-up", "Made up",
+        Map.of("box", new Vocabulary.Location("box", Optional.empty(), false)),
         points, Map.of(), Map.of(), Map.of(), names, Map.of());
     var shared = new Shared(Map.of("made up", words), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Set.of());
     tree = TreeReader.read("chain", DocumentReader.read(new Source("trees/chain.md", text())), shared).tree();

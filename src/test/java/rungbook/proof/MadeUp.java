@@ -30,8 +30,8 @@ import rungbook.tree.reader.TreeReader;
 public final class MadeUp implements Installations {
 
   public static final Vocabulary WORDS = new Vocabulary("lamp", "Lamp",
-      Map.of("hall", new Vocabulary.Location("hall", Optional.empty()), "attic",
-          new Vocabulary.Location("attic", Optional.empty())),
+      Map.of("hall", new Vocabulary.Location("hall", Optional.empty(), false), "attic",
+          new Vocabulary.Location("attic", Optional.empty(), false)),
       Map.of("a", point("A"), "b", point("B"), "x", point("X")),
       Map.of("lever",
           new Vocabulary.Control("lever", Vocabulary.Role.SELECTOR, List.of("off", "on"), Set.of("hall"), false)),

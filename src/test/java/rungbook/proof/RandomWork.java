@@ -26,8 +26,9 @@ import rungbook.tree.reader.TreeReader;
 final class RandomWork {
 
   static final Vocabulary WORDS = new Vocabulary("bench", "Bench",
-      Map.of("hall", new Location("hall", Optional.of("lid")), "attic", new Location("attic", Optional.of("hatch")),
-          "cellar", new Location("cellar", Optional.empty())),
+      Map.of("hall", new Location("hall", Optional.of("lid"), false), "attic",
+          new Location("attic", Optional.of("hatch"), false),
+          "cellar", new Location("cellar", Optional.empty(), false)),
       Map.of("a", point("A", "hall", "attic"), "b", point("B", "attic"), "c", point("C", "hall", "cellar"),
           "main", point("main", "hall", "attic", "cellar")),
       Map.of("lever", new Control("lever", Role.SELECTOR, List.of("off", "on", "auto"), Set.of("hall"), false),

@@ -97,7 +97,7 @@ class RulesAndProofAgreeTest {
       steps.add(with(step, i < ways.size() ? List.of(to(i + 1, step.ways().get(ways.get(i)))) : List.of()));
     }
     return new Tree(tree.id(), tree.title(), tree.complaint(), tree.document(), tree.system(), tree.circuit(),
-        tree.remedies(), tree.hazards(), tree.meter(), steps);
+        tree.remedies(), tree.hazards(), tree.cautions(), tree.meter(), steps);
   }
 
   private static Way to(int step, Way way) {

@@ -89,7 +89,7 @@ public final class FlowGraph {
   }
 
   /** The ways of a shortest path from the first step to a reachable one. */
-  int[] shortestTo(int step) {
+  public int[] shortestTo(int step) {
     if (shortest == null) {
       shortest = breadthFirst();
     }

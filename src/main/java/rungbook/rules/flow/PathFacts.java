@@ -178,6 +178,11 @@ public final class PathFacts {
     }
   }
 
+  /** A path to a step by these ways; empty once the tree's budget for paths is spent. */
+  public Optional<Witness> show(int[] ways, int step) {
+    return witnesses.isSpent() ? Optional.empty() : witnesses.along(ways, step, "");
+  }
+
   private Optional<Witness> shows(int step, int done, int fact, boolean holding, String answer) {
     if (witnesses.isSpent()) {
       return Optional.empty();

@@ -30,16 +30,17 @@ public final class LineVoltageUnsaid implements Rule {
       if (context.graph().isReached(step)) {
         Step reached = steps.get(step);
         Optional<Span> shown = LineVoltage.met(reached, context.tree());
-        if (shown.isPresent() && !warns(reached)) {
+        if (shown.isPresent() && !warns(reached, CAUTION)) {
           out.add(Problem.at(LINE_VOLTAGE_UNSAID, reached.source(), shown.get()));
         }
       }
     }
   }
 
-  private static boolean warns(Step step) {
-    for (NameRef caution : step.header().cautions()) {
-      if (caution.key().equals(CAUTION)) {
+  /** Whether a step names a caution, by its key. */
+  static boolean warns(Step step, String caution) {
+    for (NameRef named : step.header().cautions()) {
+      if (named.key().equals(caution)) {
         return true;
       }
     }

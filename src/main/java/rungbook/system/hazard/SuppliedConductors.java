@@ -91,7 +91,7 @@ final class SuppliedConductors {
     return point.volts().orElse(0) >= Vocabulary.LINE_VOLTS;
   }
 
-  private static boolean isMetal(Part part) {
+  static boolean isMetal(Part part) {
     return part instanceof Part.Wire || part instanceof Part.Joint || part instanceof Part.Cable;
   }
 

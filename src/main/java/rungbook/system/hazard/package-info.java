@@ -1,2 +1,2 @@
-/** Where a system's wiring can hurt: conductors that a supply reaches. */
+/** Where a system's wiring can hurt: conductors that a supply reaches, and parts that hold a charge. */
 package rungbook.system.hazard;

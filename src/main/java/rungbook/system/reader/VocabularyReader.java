@@ -30,6 +30,7 @@ public final class VocabularyReader {
   private static final Pattern VOLTS = Pattern.compile("(\\d+(?:\\.\\d+)?) V");
 
   private static final String CONDUCTOR = "conductor ";
+  private static final String IN_ATTIC = "in attic";
 
   private final Document document;
 
@@ -76,7 +77,7 @@ public final class VocabularyReader {
   private Location location(Entry entry) {
     Optional<String> panel = items(entry).filter(item -> item.startsWith("panel "))
         .map(item -> item.substring(6).strip()).findFirst();
-    return new Location(entry.key(), panel);
+    return new Location(entry.key(), panel, items(entry).anyMatch(IN_ATTIC::equals));
   }
 
   private Point point(Entry entry) {

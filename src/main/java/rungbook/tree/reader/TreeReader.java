@@ -17,6 +17,7 @@ import rungbook.system.Names;
 import rungbook.system.Vocabulary;
 import rungbook.system.hazard.ElectricalHazards;
 import rungbook.system.remedy.RemedyFinder;
+import rungbook.tree.Action;
 import rungbook.tree.Meter;
 import rungbook.tree.Shared;
 import rungbook.tree.Step;
@@ -82,13 +83,18 @@ public final class TreeReader {
     Optional<ControlSystem> circuit = system.flatMap(words -> named("system", shared.circuits()));
     return new Tree(id, empty ? id : needed("title").orElse(id), empty ? "" : needed("complaint").orElse(""), document,
         system, circuit, circuit.filter(known -> Tree.hasRepairs(steps)).map(RemedyFinder::of).orElse(Map.of()),
-        circuit.filter(known -> provesDead(steps)).map(ElectricalHazards::of).orElse(ElectricalHazards.NONE),
-        meter.orElse(shared.usualMeter()), steps);
+        circuit.filter(known -> worksDead(steps)).map(ElectricalHazards::of).orElse(ElectricalHazards.NONE),
+        shared.cautions().keySet(), meter.orElse(shared.usualMeter()), steps);
   }
 
-  private static boolean provesDead(List<Step> steps) {
-    return steps.stream().flatMap(step -> step.actions().stream())
-        .anyMatch(action -> action.kind().begins(EquipmentCondition.PROVED_DEAD));
+  private static boolean worksDead(List<Step> steps) {
+    return steps.stream().anyMatch(step -> step.actions().stream().anyMatch(TreeReader::needsDead)
+        || (step instanceof Step.MeterCheck check && check.quantity().needsDeadCircuit()));
+  }
+
+  private static boolean needsDead(Action action) {
+    return action.touches() || action.kind().begins(EquipmentCondition.PROVED_DEAD)
+        || action.kind().begins(EquipmentCondition.DISCHARGED);
   }
 
   private Optional<String> needed(String key) {

@@ -45,7 +45,9 @@ class FaultCaseTest {
     assertEquals(may, fault(network(effect)).mayBlowFuses());
   }
 
-  /** Norton: I = V / R of the source, 24 V / 0.5 Ω; with 1.5 Ω more in series 24 / 2; 13 V at the middle of 12 to 14. */
+  /**
+   * Norton: I = V / R of the source, 24 V / 0.5 Ω; with 1.5 Ω more in series 24 / 2; 13 V at the middle of 12 to 14.
+   */
   @ParameterizedTest
   @CsvSource({"raise supply by 1.5 ohm, 12", "lower supply to 12 to 14 V, 26", "open supply, 0"})
   void aFaultOfTheSupplyChangesItsCurrent(String effect, double amps) {
