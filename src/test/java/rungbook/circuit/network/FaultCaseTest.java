@@ -37,6 +37,30 @@ class FaultCaseTest {
     return FaultCase.of(network.system().faults().get(0), network);
   }
 
+  /**
+   * Weakened 3 times, a winding has 2 times its ohms more, all in the core, which had a quarter of them: 1 + 4 · 2. The
+   * tap for 208 V has 120/208 of the ratio.
+   */
+  @Test
+  void aFaultOfATransformerChangesItsOwnCore() {
+    CircuitNetwork network = CircuitNetwork.of(BenchSystem.read("L1 N A B C", """
+        ```parts
+        supply: supply, 120 V, 0.05 ohm, L1 to N
+        bond: joint, N to ground, C to ground
+        first: transformer, 120 V primary, 24 V secondary, 40 VA, L1 to N, A to C
+        second: transformer, 120 V primary, 24 V secondary, 40 VA, L1 to N, B to C
+        ```
+
+        ```faults
+        weak: weaken second 3 times
+        tapped: tap second for 208 V
+        ```
+        """).system());
+    List<NetworkChange> changes = network.system().faults().stream()
+        .flatMap(fault -> FaultCase.of(fault, network).changes().stream()).toList();
+    assertEquals(List.of(new NetworkChange.Core(1, 9, 1), new NetworkChange.Core(1, 1, 120 / 208.0)), changes);
+  }
+
   /** Only more current than before opens a fuse. */
   @ParameterizedTest
   @CsvSource({"short lamp, true", "short A to B, true", "hold pole closed, true", "hold pole open, false",
