@@ -12,7 +12,7 @@ import rungbook.system.BenchSystem;
 /** How names find nodes and branches. */
 class CircuitNetworkTest {
 
-  private static final CircuitNetwork NETWORK = CircuitNetwork.of(BenchSystem.read("L1 N A B D E F G P Q", """
+  private final CircuitNetwork network = CircuitNetwork.of(BenchSystem.read("L1 N A B D E F G P Q", """
       ```parts
       supply: supply, 24 V, 0.05 ohm, L1 to N
       bond: joint, N to ground
@@ -34,20 +34,20 @@ class CircuitNetworkTest {
       ```
       """).system());
 
-  private static int node(String point) {
-    return NETWORK.node(point, "bench").orElseThrow();
+  private int node(String point) {
+    return network.node(point, "bench").orElseThrow();
   }
 
-  private static List<String> branches(String name) {
-    return keys(NETWORK.branchesOf(name));
+  private List<String> branches(String name) {
+    return keys(network.branchesOf(name));
   }
 
-  private static List<String> keys(int[] branches) {
-    return Arrays.stream(branches).mapToObj(i -> NETWORK.branches().get(i).key()).toList();
+  private List<String> keys(int[] branches) {
+    return Arrays.stream(branches).mapToObj(i -> network.branches().get(i).key()).toList();
   }
 
-  private static Optional<String> clamped(String point) {
-    return NETWORK.conductorAt(node(point)).map(i -> NETWORK.branches().get(i).key());
+  private Optional<String> clamped(String point) {
+    return network.conductorAt(node(point)).map(i -> network.branches().get(i).key());
   }
 
   @Test
@@ -61,8 +61,8 @@ class CircuitNetworkTest {
   @Test
   void aPointWithNoWiringHasANodeOnlyIfAFaultReachesIt() {
     assertTrue(node("Q") > 0);
-    assertEquals(Optional.empty(), NETWORK.node("G", "bench"));
-    assertEquals(Optional.empty(), NETWORK.node("A", "elsewhere"));
+    assertEquals(Optional.empty(), network.node("G", "bench"));
+    assertEquals(Optional.empty(), network.node("A", "elsewhere"));
   }
 
   @Test
@@ -75,9 +75,9 @@ class CircuitNetworkTest {
 
   @Test
   void onlyWiresComeOffATerminal() {
-    assertEquals(List.of("wire"), keys(NETWORK.wiresAt(node("A"))));
-    assertEquals(List.of("wire"), keys(NETWORK.wiresAt(node("B"))));
-    assertEquals(List.of(), keys(NETWORK.wiresAt(node("D"))));
+    assertEquals(List.of("wire"), keys(network.wiresAt(node("A"))));
+    assertEquals(List.of("wire"), keys(network.wiresAt(node("B"))));
+    assertEquals(List.of(), keys(network.wiresAt(node("D"))));
   }
 
   /** A clamp goes around a wire if there is one; a supply, a capacitor or a joint has nothing to go around. */

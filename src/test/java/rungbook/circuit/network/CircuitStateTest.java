@@ -19,20 +19,20 @@ class CircuitStateTest {
     return BenchSystem.read("L1", "```controls\n" + String.join("\n", controls) + "\n```\n").system().vocabulary();
   }
 
-  private static final Vocabulary WORDS = words("call: off, on, at bench", "fan: auto, low, high, at bench",
+  private final Vocabulary words = words("call: off, on, at bench", "fan: auto, low, high, at bench",
       "main: isolates power, at bench");
 
-  private static final CircuitState START = CircuitState.start(WORDS);
+  private final CircuitState start = CircuitState.start(words);
 
   /** Every set named after its own key, so that none is taken for another. */
-  private static CircuitState worked() {
-    return START.isolate("Main").bypass("Latch").disconnect("Y").open("Door").replace("Fuse");
+  private CircuitState worked() {
+    return start.isolate("Main").bypass("Latch").disconnect("Y").open("Door").replace("Fuse");
   }
 
   @Test
   void startsWithEverySelectorAtItsFirstPosition() {
     assertEquals(new CircuitState(Map.of("call", "off", "fan", "auto"), Set.of(), Set.of(), Set.of(), Set.of(),
-        Set.of()), START);
+        Set.of()), start);
   }
 
   @Test
@@ -50,17 +50,25 @@ class CircuitStateTest {
         .<StateChange>map(e -> new StateChange.Begin(e.getKey(), e.getValue())).toList();
     List<StateChange> ended = keys.entrySet().stream()
         .<StateChange>map(e -> new StateChange.End(e.getKey(), e.getValue())).toList();
-    assertEquals(worked(), START.after(begun));
-    assertEquals(START.replace("fuse"), START.after(begun).after(ended), "a new fuse stays new");
-    assertEquals(START.set("fan", "low"), START.after(List.of(new StateChange.SetPosition("fan", "high"),
+    assertEquals(worked(), start.after(begun));
+    assertEquals(start.replace("fuse"), start.after(begun).after(ended), "a new fuse stays new");
+    assertEquals(start.set("fan", "low"), start.after(List.of(new StateChange.SetPosition("fan", "high"),
         new StateChange.SetPosition("fan", "low"))));
+  }
+
+  @Test
+  void oneThingThatEndsLeavesTheOthers() {
+    CircuitState both = start.isolate("main").isolate("disconnect");
+    assertEquals(start.isolate("disconnect"),
+        both.after(List.of(new StateChange.End(EquipmentCondition.ISOLATED, "main"))));
+    assertEquals(start.open("door"), both.open("door").withPower());
   }
 
   /** 2 positions of the call times 3 of the fan; the main switch has none. */
   @Test
   void everyPositionIsEachCombinationOnce() {
-    List<CircuitState> all = START.isolate("main").everyPosition(WORDS);
-    assertEquals(6, CircuitState.positionCount(WORDS));
+    List<CircuitState> all = start.isolate("main").everyPosition(words);
+    assertEquals(6, CircuitState.positionCount(words));
     assertEquals(6, all.size());
     assertEquals(Set.of("off auto", "off low", "off high", "on auto", "on low", "on high"), all.stream()
         .map(state -> state.positions().get("call") + " " + state.positions().get("fan")).collect(Collectors.toSet()));

@@ -8,15 +8,15 @@ import org.junit.jupiter.api.Test;
 class PhasorTest {
 
   private static final Phasor A = new Phasor(3, 4);
-  private static final Phasor B = new Phasor(1, -2);
+  private static final Phasor B = new Phasor(2, -5);
 
   @Test
   void addsSubtractsMultipliesAndDivides() {
-    assertEquals(new Phasor(4, 2), A.plus(B));
-    assertEquals(new Phasor(2, 6), A.minus(B));
-    assertEquals(new Phasor(11, -2), A.times(B));
+    assertEquals(new Phasor(5, -1), A.plus(B));
+    assertEquals(new Phasor(1, 9), A.minus(B));
+    assertEquals(new Phasor(26, -7), A.times(B));
     assertEquals(new Phasor(6, 8), A.times(2));
-    assertEquals(new Phasor(-1, 2), A.over(B));
+    assertEquals(new Phasor(-14 / 29.0, 23 / 29.0), A.over(B));
     assertEquals(new Phasor(3 / 25.0, -4 / 25.0), A.inverse());
   }
 

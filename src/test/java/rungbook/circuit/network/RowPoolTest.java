@@ -29,6 +29,14 @@ class RowPoolTest {
   }
 
   @Test
+  void rowsOfANumberThatNobodyAskedForAreKept() {
+    var rows = new ComplexRows(1, 2);
+    pool.give(rows);
+    assertSame(rows, pool.copy(new ComplexRows(1, 2)));
+    assertArrayEquals(new double[2], pool.copy(new ComplexRows(5, 2)).re[4]);
+  }
+
+  @Test
   void aCopyHasTheNumbersAndRowsOfItsOwn() {
     ComplexRows original = used();
     ComplexRows idle = used();

@@ -26,17 +26,17 @@ class RelayLogicTest {
       """).system();
 
   private static final CircuitState STATE = CircuitState.start(SYSTEM.vocabulary());
-  private static final RelayLogic LOGIC = new RelayLogic(CircuitNetwork.of(SYSTEM));
+  private final RelayLogic logic = new RelayLogic(CircuitNetwork.of(SYSTEM));
 
   /** Enough for the coil to pull in; nothing on the lamps. */
   private static final byte[] PULL_IN = {3, 0, 0};
 
-  private static RelayState initial(boolean isBlown) {
-    return LOGIC.initial(new boolean[] {isBlown}, STATE, FaultCase.HEALTHY);
+  private RelayState initial(boolean isBlown) {
+    return logic.initial(new boolean[] {isBlown}, STATE, FaultCase.HEALTHY);
   }
 
-  private static RelayState next(RelayState now, boolean isOverloaded) {
-    return LOGIC.next(now, PULL_IN, new boolean[] {isOverloaded}, STATE, FaultCase.HEALTHY);
+  private RelayState next(RelayState now, boolean isOverloaded) {
+    return logic.next(now, PULL_IN, new boolean[] {isOverloaded}, STATE, FaultCase.HEALTHY);
   }
 
   @Test
