@@ -167,9 +167,10 @@ public final class Browser implements AutoCloseable {
     return driver.executeScript(script, arguments);
   }
 
-  /** Waits until a script's expression is true, for a minute at most. */
+  /** Waits until a script's expression is true, for a minute at most. What a page does not have yet is not true. */
   public Browser until(String expression) {
-    new WebDriverWait(driver, PATIENCE).until(any -> Boolean.TRUE.equals(run("return !!(" + expression + ")")));
+    String tried = "try { return !!(" + expression + "); } catch { return false; }";
+    new WebDriverWait(driver, PATIENCE).until(any -> Boolean.TRUE.equals(run(tried)));
     return this;
   }
 

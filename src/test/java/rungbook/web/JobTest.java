@@ -128,7 +128,7 @@ class JobTest {
     browser.until("document.getElementById('count').textContent !== ''");
     keys(Keys.END);
     browser.find("#complete").click();
-    browser.until("[...document.querySelectorAll('.cm-completionLabel')].some(label => label.textContent === 'Y')");
+    browser.until("[...document.querySelectorAll('.cm-completionLabel')].some(label => label.textContent === 'C')");
     keys(Keys.ESCAPE);
     browser.open(address + "edit/trees/job-words.md?line=13");
     browser.until("document.getElementById('count').textContent !== ''");
