@@ -115,6 +115,7 @@ class JobTest {
     browser.until("document.getElementById('state').textContent === 'Saved as revision 1'");
     browser.find("#close").click();
     browser.until("document.querySelector('h1').textContent === 'Fan never rests'");
+    browser.until("document.querySelector('a[download]') || void setTimeout(() => location.reload(), 200)");
     assertTrue(browser.find("a[download]").isDisplayed());
     assertEquals("Odalys Fernhollow", store.head(new DocumentPath("trees/fan-never-rests.md")).orElseThrow().author());
   }
