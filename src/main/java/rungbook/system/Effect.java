@@ -18,7 +18,7 @@ public sealed interface Effect {
   /** A contact or switch that is stuck. */
   record Hold(String branch, boolean closed) implements Effect {}
 
-  /** A load or state that never comes on; a load still draws its resting current. */
+  /** A load or state that never comes on; a load still draws its inrush current. */
   record Stop(String part) implements Effect {}
 
   /** Two conductors that are swapped at their second end. */

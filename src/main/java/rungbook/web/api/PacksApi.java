@@ -56,7 +56,7 @@ class PacksApi {
             () -> ProblemException.notFound("`" + path + "` is no tree in the library", "choose one from the library"));
     if (!tree.isSound()) {
       throw ProblemException.of(409, "No pack", "`" + path + "` has errors, and a tree with errors has no pack",
-          "put right what its page lists");
+          "fix what its page lists");
     }
     var pack = packs.of(tree, checked);
     return download(digest ? pack.alone() : pack.inFolder(), "text/html; charset=UTF-8");
