@@ -107,7 +107,7 @@ final class Checker {
   private Stream<ProblemList> withShared(Set<String> requested, LibraryText text) {
     Library library = LibraryCompiler.readShared(text);
     Predicate<Problem> inRequested = problem -> requested.contains(problem.source().name());
-    Stream<ProblemList> inTrees = LibraryCompiler.trees(text, library.shared(), id -> true)
+    Stream<ProblemList> inTrees = LibraryCompiler.trees(library, id -> true)
         .map(tree -> requested.contains(tree.path()) ? found(tree) : found(tree).filter(inRequested));
     return Stream.of(Library.join(library.ofShared().filter(inRequested), inTrees));
   }

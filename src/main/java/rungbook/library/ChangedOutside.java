@@ -21,7 +21,7 @@ public final class ChangedOutside {
   /** Adds the problem to each tree at the given paths, which makes it unsound. */
   public static Library mark(Library library, Set<String> paths) {
     var trees = library.trees().stream().map(tree -> paths.contains(tree.path()) ? mark(tree) : tree).toList();
-    return new Library(library.text(), library.shared(), trees, library.ofShared());
+    return library.with(library.text(), trees);
   }
 
   /** Adds the problem to a tree, which makes it unsound. */

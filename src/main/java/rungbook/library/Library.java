@@ -3,18 +3,26 @@ package rungbook.library;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import rungbook.rules.wording.WordList;
 import rungbook.source.ProblemList;
 import rungbook.tree.Shared;
 
 /**
  * A compiled library.
  *
+ * @param words to avoid in its texts
  * @param ofShared the problems of the shared texts, and of files that could not be read
  */
-public record Library(LibraryText text, Shared shared, List<CompiledTree> trees, ProblemList ofShared) {
+public record Library(LibraryText text, Shared shared, WordList words, List<CompiledTree> trees,
+    ProblemList ofShared) {
 
   public Library {
     trees = List.copyOf(trees);
+  }
+
+  /** The same texts around other trees. */
+  public Library with(LibraryText text, List<CompiledTree> trees) {
+    return new Library(text, shared, words, trees, ofShared);
   }
 
   /** All problems, each once. */

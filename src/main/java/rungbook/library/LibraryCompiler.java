@@ -1,11 +1,14 @@
 package rungbook.library;
 
 import java.util.List;
+import java.util.concurrent.CompletableFuture;
 import java.util.function.Predicate;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 import rungbook.markdown.Document;
 import rungbook.markdown.DocumentReader;
 import rungbook.rules.Registry;
+import rungbook.rules.wording.WordList;
 import rungbook.source.ProblemList;
 import rungbook.source.Problems;
 import rungbook.source.Source;
@@ -20,8 +23,7 @@ public final class LibraryCompiler {
 
   public static Library compile(LibraryText text) {
     Library library = readShared(text);
-    return new Library(text, library.shared(), trees(text, library.shared(), id -> true).toList(),
-        library.ofShared());
+    return library.with(text, trees(library, id -> true).toList());
   }
 
   /** A library without its trees, for callers that compile only some of them. */
@@ -30,11 +32,11 @@ public final class LibraryCompiler {
     Problems problems = new Problems();
     problems.addAll(text.unreadable());
     problems.addAll(shared.problems());
-    WordCheck words = new WordCheck(text);
-    problems.addAll(words.ofList());
-    problems.addAll(words.inspect(shared.documents()));
+    WordListFile.Read words = WordListFile.read(text);
+    problems.addAll(words.problems());
+    problems.addAll(new WordCheck(text, words::list).inspect(shared.documents()));
     ProblemList found = Silencing.ofShared(shared.documents(), problems.inReadingOrder());
-    return new Library(text, shared.shared(), List.of(), Listed.of(found, TextLimits.inForce()));
+    return new Library(text, shared.shared(), words.list(), List.of(), Listed.of(found, TextLimits.inForce()));
   }
 
   /**
@@ -45,9 +47,20 @@ public final class LibraryCompiler {
     return SharedTexts.asNeeded(text);
   }
 
-  /** Compiles the wanted trees in parallel, in the order of their ids. */
+  /** Compiles the wanted trees in parallel, in the order of their ids, and reads the list of words beside them. */
   public static Stream<CompiledTree> trees(LibraryText text, Shared shared, Predicate<String> wanted) {
-    Surroundings around = Surroundings.of(text);
+    var words = CompletableFuture.supplyAsync(() -> WordListFile.read(text).list());
+    return trees(text, shared, words::join, wanted);
+  }
+
+  /** Compiles the wanted trees in parallel, in the order of their ids. */
+  public static Stream<CompiledTree> trees(Library library, Predicate<String> wanted) {
+    return trees(library.text(), library.shared(), library::words, wanted);
+  }
+
+  private static Stream<CompiledTree> trees(LibraryText text, Shared shared, Supplier<WordList> words,
+      Predicate<String> wanted) {
+    Surroundings around = Surroundings.of(text, words);
     return text.in("trees/").entrySet().parallelStream().filter(tree -> wanted.test(tree.getKey()))
         .map(tree -> compile(tree.getKey(), tree.getValue(), shared, around));
   }
@@ -57,14 +70,14 @@ public final class LibraryCompiler {
    *
    * @param id the file's name without {@code .md}
    */
-  public static CompiledTree compile(String id, Source source, Shared shared, LibraryText text) {
-    return compile(id, source, shared, Surroundings.of(text));
+  public static CompiledTree compile(String id, Source source, Library library) {
+    return compile(id, source, library.shared(), Surroundings.of(library.text(), library::words));
   }
 
   /** What a tree is checked against besides the shared texts, set up once for all trees. */
   private record Surroundings(LibraryText text, Crossings crossings, WordCheck words) {
-    static Surroundings of(LibraryText text) {
-      return new Surroundings(text, new Crossings(text), new WordCheck(text));
+    static Surroundings of(LibraryText text, Supplier<WordList> words) {
+      return new Surroundings(text, new Crossings(text), new WordCheck(text, words));
     }
   }
 

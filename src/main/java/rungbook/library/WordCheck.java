@@ -1,69 +1,43 @@
 package rungbook.library;
 
-import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 import rungbook.markdown.Document;
-import rungbook.markdown.DocumentReader;
 import rungbook.rules.wording.WordList;
-import rungbook.rules.wording.WordListReader;
 import rungbook.rules.wording.WordToAvoid;
 import rungbook.source.Problem;
 import rungbook.source.Source;
 import rungbook.tree.Tree;
-import rungbook.tree.reader.StepKeys;
 
 /** Checks a library's texts against its own list of words to avoid, {@code shared/words.md}. */
 final class WordCheck {
 
-  private static final String LIST = "shared/words.md";
   private static final String LINK = ".md#";
   /** In characters on either side of {@code .md#}; longer than any name of a file, or heading with a fix. */
   private static final int LONGEST_NAME = 250;
 
   private final LibraryText text;
-  private final WordList list;
-  private final List<Problem> problems = new ArrayList<>();
+  private final Supplier<WordList> list;
   private volatile Optional<Set<String>> links = Optional.empty();
 
-  WordCheck(LibraryText text) {
+  /** @param list is asked when the first text is checked */
+  WordCheck(LibraryText text, Supplier<WordList> list) {
     this.text = text;
-    this.list = Optional.ofNullable(text.texts().get(LIST)).map(this::read).orElse(new WordList(List.of()));
-  }
-
-  private WordList read(Source source) {
-    return Guarded.read(source, () -> read(DocumentReader.read(source)), problem -> {
-      problems.add(problem);
-      return new WordList(List.of());
-    });
-  }
-
-  private WordList read(Document document) {
-    problems.addAll(document.problems());
-    if (document.unread().isEmpty() && document.front("title").isEmpty()) {
-      problems.add(StepKeys.missing("title", "the front matter", document.source(), document.frontSpan()));
-    }
-    WordListReader.Read read = WordListReader.read(document);
-    problems.addAll(read.problems());
-    return read.list();
-  }
-
-  /** What is wrong with the list itself. */
-  List<Problem> ofList() {
-    return problems;
+    this.list = list;
   }
 
   List<Problem> inspect(Tree tree) {
-    return WordToAvoid.inspect(tree.document(), tree.system(), list, this::isLinked);
+    return WordToAvoid.inspect(tree.document(), tree.system(), list.get(), this::isLinked);
   }
 
   /** The words to avoid in the shared texts that people read; the others are names and numbers. */
   List<Problem> inspect(List<Document> shared) {
     return shared.stream().filter(document -> isProse(document.source().name()))
-        .flatMap(document -> WordToAvoid.inspect(document, Optional.empty(), list, this::isLinked).stream()).toList();
+        .flatMap(document -> WordToAvoid.inspect(document, Optional.empty(), list.get(), this::isLinked).stream()).toList();
   }
 
   private static boolean isProse(String path) {

@@ -1,5 +1,7 @@
 package rungbook.system;
 
+import org.jspecify.annotations.Nullable;
+
 /**
  * A point at one location: one electrical node. {@code Y} at the thermostat and {@code Y} at the furnace are two
  * terminals, and the wire between them can be open.
@@ -18,6 +20,17 @@ public record Terminal(String point, String place) {
 
   public boolean isGround() {
     return point.equals(GROUND);
+  }
+
+  // a record's own equality is linked at run time, which a short check would wait for
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof Terminal terminal && point.equals(terminal.point) && place.equals(terminal.place);
+  }
+
+  @Override
+  public int hashCode() {
+    return 31 * point.hashCode() + place.hashCode();
   }
 
   @Override

@@ -15,11 +15,11 @@ import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 import rungbook.library.CompiledTree;
+import rungbook.library.Library;
 import rungbook.library.LibraryCompiler;
 import rungbook.library.LibraryText;
 import rungbook.markdown.BareParser;
 import rungbook.source.Source;
-import rungbook.tree.SingleTree;
 
 /**
  * A full check of one tree beside the bare Markdown parse of the same text. The limits are raised for the largest of
@@ -37,7 +37,7 @@ public class CheckBench {
   @Param({"10", "100", "1000", "10000"})
   public int steps;
 
-  private final LibraryText none = new LibraryText(new TreeMap<>(), new TreeMap<>(), List.of());
+  private final Library empty = LibraryCompiler.readShared(new LibraryText(new TreeMap<>(), new TreeMap<>(), List.of()));
   private String text;
 
   @Setup
@@ -56,6 +56,6 @@ public class CheckBench {
 
   @Benchmark
   public CompiledTree check() {
-    return LibraryCompiler.compile("sample", new Source("trees/sample.md", text), SingleTree.NOTHING_SHARED, none);
+    return LibraryCompiler.compile("sample", new Source("trees/sample.md", text), empty);
   }
 }

@@ -82,8 +82,8 @@ public final class Example {
     Shared known = SHARED_LIBRARY.shared();
     Shared shared = new Shared(known.systems(), known.circuits(), known.meters(), known.cautions(),
         known.qualifications(), known.fragments(), text.in("trees/").keySet());
-    return new Library(text, shared, LibraryCompiler.trees(text, shared, id -> true).toList(),
-        SHARED_LIBRARY.ofShared());
+    var library = new Library(text, shared, SHARED_LIBRARY.words(), List.of(), SHARED_LIBRARY.ofShared());
+    return library.with(text, LibraryCompiler.trees(library, id -> true).toList());
   }
 
   private static SortedMap<String, Source> sharedTexts(LibraryText text) {

@@ -18,8 +18,8 @@ import rungbook.tree.Tree;
 class ProofLimitsTest {
 
   private static final Tree TREE = LibraryCompiler.compile("no-cooling-blower-runs",
-      WholeWay.STARTER.texts().get("trees/no-cooling-blower-runs.md"), LibraryCompiler.sharedAsNeeded(WholeWay.STARTER),
-      WholeWay.STARTER).tree();
+      WholeWay.STARTER.texts().get("trees/no-cooling-blower-runs.md"), 
+      LibraryCompiler.readShared(WholeWay.STARTER)).tree();
 
   private static Proving.Result prove(Map<String, String> settings) {
     Budget budget = Budget.of(new LimitSettings(name -> Optional.ofNullable(settings.get(name))));

@@ -112,7 +112,7 @@ class SafetyMutantsTest {
       return LibraryCompiler.compile(text).trees();
     }
     String id = mutant.path().substring("trees/".length(), mutant.path().length() - ".md".length());
-    return List.of(LibraryCompiler.compile(id, source, LIBRARY.shared(), text));
+    return List.of(LibraryCompiler.compile(id, source, LIBRARY.with(text, List.of())));
   }
 
   private static Map<Code, Long> proved(CompiledTree tree) {

@@ -116,9 +116,10 @@ final class WholeWay {
     var texts = new TreeMap<>(STARTER.texts());
     texts.put(path, decoded.source());
     LibraryText text = new LibraryText(texts, STARTER.pictures(), List.of());
-    Library library = path.startsWith("shared/") ? LibraryCompiler.readShared(text) : STARTER_LIBRARY;
+    Library library = path.startsWith("shared/") ? LibraryCompiler.readShared(text)
+        : STARTER_LIBRARY.with(text, List.of());
     String taker = takerOf(path);
-    CompiledTree tree = LibraryCompiler.compile(idOf(taker), texts.get(taker), library.shared(), text);
+    CompiledTree tree = LibraryCompiler.compile(idOf(taker), texts.get(taker), library);
     int longest = Math.max(show(decoded.source()),
         Drawing.of(Diagram.of(tree.tree(), Diagram.Shares.UNKNOWN)).length());
     int packs = tree.isSound() ? pack(tree, new PackInput(library.shared(), text.pictures())) : 0;

@@ -157,13 +157,14 @@ public class CompiledLibrary {
     if (!isSharedAlike(text, before.text())) {
       return LibraryCompiler.compile(text);
     }
+    var around = before.with(text, List.of());
     var known = before.trees().stream().collect(Collectors.toMap(CompiledTree::path, tree -> tree));
     var trees = text.in("trees/").entrySet().stream().map(entry -> {
       var old = known.get(entry.getValue().name());
       return old != null && old.tree().source().text().equals(entry.getValue().text()) ? old
-          : LibraryCompiler.compile(entry.getKey(), entry.getValue(), before.shared(), text);
+          : LibraryCompiler.compile(entry.getKey(), entry.getValue(), around);
     }).toList();
-    return new Library(text, before.shared(), trees, before.ofShared());
+    return around.with(text, trees);
   }
 
   private static boolean isSharedAlike(LibraryText now, LibraryText before) {
@@ -205,14 +206,13 @@ public class CompiledLibrary {
     var library = last.library();
     var source = new Source(head.path().text(), head.text());
     var tree = last.tree(head.path()).filter(known -> known.tree().source().text().equals(source.text()))
-        .orElseGet(() -> LibraryCompiler.compile(id(head.path()), source, library.shared(), library.text()));
+        .orElseGet(() -> LibraryCompiler.compile(id(head.path()), source, library));
     return head.isIntact() ? tree : ChangedOutside.mark(tree);
   }
 
   /** A tree's text as somebody has it on the screen, against the library as saved. */
   public CompiledTree compile(DocumentPath path, String text) {
-    var library = current();
-    return LibraryCompiler.compile(id(path), new Source(path.text(), text), library.shared(), library.text());
+    return LibraryCompiler.compile(id(path), new Source(path.text(), text), current());
   }
 
   /** What is wrong with any text as somebody has it on the screen. */

@@ -29,7 +29,6 @@ import rungbook.library.Library;
 import rungbook.library.LibraryText;
 import rungbook.library.Prover;
 import rungbook.proof.Proving;
-import rungbook.source.ProblemList;
 import rungbook.source.Source;
 import rungbook.web.http.Asker;
 import rungbook.web.http.ProblemException;
@@ -176,11 +175,10 @@ class ProofServiceTest {
   @Test
   void aRealProofOfAThousandStatesStopsWithinASecondAndTheSystemStaysOfUse() throws Exception {
     var text = Folder.read(Path.of("."));
-    var shared = LibraryCompiler.sharedAsNeeded(text);
-    var large = LibraryCompiler.compile("large", new Source("trees/large.md", LargeTree.TEXT), shared, text);
-    var small = LibraryCompiler.trees(text, shared, "contactor-buzzes-control-voltage-low"::equals).findFirst()
+    var library = LibraryCompiler.readShared(text);
+    var large = LibraryCompiler.compile("large", new Source("trees/large.md", LargeTree.TEXT), library);
+    var small = LibraryCompiler.trees(library, "contactor-buzzes-control-voltage-low"::equals).findFirst()
         .orElseThrow();
-    var library = new Library(text, shared, List.of(), ProblemList.of(List.of()));
     service = new ProofService(() -> library,
         ProofService.provenBy(new Prover(Samples.USUAL)), SETTINGS);
     var gone = new Gone();
@@ -230,8 +228,7 @@ class ProofServiceTest {
   }
 
   private static CompiledTree tree(String id) {
-    var text = LIBRARY.text();
     return LibraryCompiler.compile(id, new Source("trees/" + id + ".md", "---\ntitle: T\ncomplaint: C\n---\n"),
-        LIBRARY.shared(), text);
+        LIBRARY);
   }
 }
