@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import rungbook.markdown.preflight.Preflight;
 import rungbook.source.Code;
 import rungbook.source.Nearest;
 import rungbook.source.Problem;

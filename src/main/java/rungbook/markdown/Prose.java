@@ -14,6 +14,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import rungbook.markdown.preflight.Preflight;
 
 /**
  * A document's prose as safe HTML: HTML in the text is displayed as text, and links and pictures lead only where {@link

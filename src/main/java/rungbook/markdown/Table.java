@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import java.util.stream.StreamSupport;
+import rungbook.markdown.preflight.Preflight;
 import rungbook.source.Source;
 import rungbook.source.Span;
 

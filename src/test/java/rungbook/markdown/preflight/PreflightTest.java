@@ -1,4 +1,4 @@
-package rungbook.markdown;
+package rungbook.markdown.preflight;
 
 import static java.time.Duration.ofSeconds;
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -9,6 +9,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import rungbook.markdown.DocumentReader;
 import rungbook.source.Problem;
 import rungbook.source.Source;
 

@@ -1,4 +1,4 @@
-package rungbook.markdown;
+package rungbook.markdown.preflight;
 
 import java.util.Optional;
 import rungbook.source.Code;
@@ -12,7 +12,7 @@ import rungbook.source.TextLimits;
  * paragraphs, deep nesting, thousands of brackets in one paragraph, tens of thousands of lines. Makes one pass over the
  * text.
  */
-final class Preflight {
+public final class Preflight {
 
   static final Code NESTED_TOO_DEEP = Code.of("nested-too-deep");
   static final Code PARAGRAPH_TOO_LONG = Code.of("paragraph-too-long");
@@ -43,7 +43,7 @@ final class Preflight {
   }
 
   /** The first reason to reject the text, if there is one. */
-  static Optional<Problem> inspect(Source source, TextLimits limits) {
+  public static Optional<Problem> inspect(Source source, TextLimits limits) {
     return new Preflight(source, limits).inspect();
   }
 

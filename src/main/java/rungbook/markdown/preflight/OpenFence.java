@@ -1,4 +1,4 @@
-package rungbook.markdown;
+package rungbook.markdown.preflight;
 
 /**
  * Tracks whether a line is inside a fenced block, where the paragraph limit does not apply. When in doubt, it is not: a

@@ -1,4 +1,4 @@
-package rungbook.markdown;
+package rungbook.markdown.preflight;
 
 import java.util.Optional;
 import rungbook.source.Code;
