@@ -36,14 +36,13 @@ import rungbook.rules.safety.StillLiveUsed;
 import rungbook.rules.safety.SwitchedUnderLoad;
 import rungbook.rules.safety.TooManyNames;
 import rungbook.rules.safety.WhoUnsaid;
-import rungbook.rules.state.CallNotMade;
 import rungbook.rules.state.LiveAfterIsolating;
 import rungbook.rules.state.MeasuredLive;
 import rungbook.rules.state.PanelClosed;
 import rungbook.rules.state.PlaceMissing;
 import rungbook.rules.state.PointElsewhere;
+import rungbook.rules.state.PresumedSetting;
 import rungbook.rules.state.RestoreOfNothing;
-import rungbook.rules.state.StartNotSet;
 import rungbook.rules.structure.NoWayOn;
 import rungbook.rules.structure.OneAnswer;
 import rungbook.rules.structure.PathCircle;
@@ -71,8 +70,7 @@ public final class Registry {
       new WordAnswers(),
       new AskedBefore(),
       new LiveAfterIsolating(),
-      new CallNotMade(),
-      new StartNotSet(),
+      new PresumedSetting(),
       new MeasuredLive(),
       new PlaceMissing(),
       new PointElsewhere(),

@@ -7,7 +7,6 @@ import rungbook.action.ActionKind;
 import rungbook.action.EquipmentCondition;
 import rungbook.markdown.Entry;
 import rungbook.rules.api.RuleContext;
-import rungbook.rules.api.StateRule;
 import rungbook.rules.flow.Fact;
 import rungbook.rules.flow.FactTable;
 import rungbook.rules.flow.PathFacts;
@@ -17,13 +16,14 @@ import rungbook.source.Fix;
 import rungbook.source.Problem;
 import rungbook.source.Problems;
 import rungbook.source.Span;
+import rungbook.tree.Action;
 import rungbook.tree.Step;
 
 /**
  * A circuit is proved dead although, on some path, a source of that place was isolated and nobody has tried to start
  * what it feeds: 29 CFR 1910.333(b)(2)(iv)(A), from memory.
  */
-public final class IsolationNotTried extends StateRule {
+public final class IsolationNotTried extends DeadProofRule {
 
   static final Code ISOLATION_NOT_TRIED = Code.of("isolation-not-tried");
 
@@ -38,21 +38,12 @@ public final class IsolationNotTried extends StateRule {
   }
 
   @Override
-  protected boolean concerns(Step step, RuleContext context) {
-    return MeterNotProved.first(EquipmentCondition.PROVED_DEAD, step) >= 0;
-  }
-
-  @Override
-  protected void inspect(Step step, RuleContext context, PathFacts.ProgramPoint point, Problems out) {
-    int proof = MeterNotProved.first(EquipmentCondition.PROVED_DEAD, step);
-    for (int action = 0; action < proof; action++) {
-      point.pass();
-    }
+  protected void inspect(Action proof, Step step, RuleContext context, PathFacts.ProgramPoint point, Problems out) {
     List<Integer> untried = untried(step, context, point);
     if (!untried.isEmpty()) {
       List<String> sources = untried.stream().map(context.state().facts()::words).toList();
       Optional<Fix> fix = sources.size() > 1 ? Optional.empty() : fix(sources.get(0), context.tree().steps());
-      out.add(Problem.at(ISOLATION_NOT_TRIED, step.source(), step.actions().get(proof).thing().span())
+      out.add(Problem.at(ISOLATION_NOT_TRIED, step.source(), proof.thing().span())
           .with("sources", String.join("`, `", sources)).with("line", String.join(", ", sources)).fixedBy(fix)
           .shownBy(point.showLacking(untried.get(0), "")));
     }

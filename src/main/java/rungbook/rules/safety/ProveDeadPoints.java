@@ -7,7 +7,6 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import rungbook.action.EquipmentCondition;
 import rungbook.rules.api.RuleContext;
-import rungbook.rules.api.StateRule;
 import rungbook.rules.flow.FactTable;
 import rungbook.rules.flow.PathFacts;
 import rungbook.rules.state.Sources;
@@ -28,7 +27,7 @@ import rungbook.tree.Tree;
  * The points that are proved dead are too few: one point is no pair, and every line-voltage conductor of the place, and
  * ground, belongs to the pairs.
  */
-public final class ProveDeadPoints extends StateRule {
+public final class ProveDeadPoints extends DeadProofRule {
 
   static final Code PROVE_DEAD_INCOMPLETE = Code.of("prove-dead-incomplete");
   static final Code PROVE_DEAD_ONE_POINT = Code.of("prove-dead-one-point");
@@ -39,19 +38,14 @@ public final class ProveDeadPoints extends StateRule {
   }
 
   @Override
-  protected boolean concerns(Step step, RuleContext context) {
-    return MeterNotProved.first(EquipmentCondition.PROVED_DEAD, step) >= 0;
-  }
-
-  @Override
-  protected void inspect(Step step, RuleContext context, PathFacts.ProgramPoint point, Problems out) {
+  protected void inspect(Action proof, Step step, RuleContext context, PathFacts.ProgramPoint point, Problems out) {
     List<NameRef> named = step.actions().stream()
         .filter(action -> action.kind().begins(EquipmentCondition.PROVED_DEAD)).map(Action::thing).toList();
     Set<String> keys = named.stream().map(NameRef::key).collect(Collectors.toSet());
     List<String> missing = missing(keys, FactTable.place(step), context.tree());
     if (keys.size() < 2 || !missing.isEmpty()) {
       Problem problem = Problem.at(keys.size() < 2 ? PROVE_DEAD_ONE_POINT : PROVE_DEAD_INCOMPLETE, step.source(),
-          named.get(0).span()).with("missing", String.join("`, `", missing));
+          proof.thing().span()).with("missing", String.join("`, `", missing));
       out.add(problem.fixedBy(fix(step, named.get(named.size() - 1), missing))
           .shownBy(point.showLacking(FactTable.NONE, "")));
     }
