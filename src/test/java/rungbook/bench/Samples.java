@@ -24,11 +24,11 @@ public final class Samples {
     for (int i = 1; i <= checks; i++) {
       check(text, i, i < checks ? "Terminal " + (i + 1) : "Nothing wrong");
       if (i < checks || steps % 2 == 1) {
-        finding(text, "Part " + i + " is open", "fault: part " + i + " open");
+        finding(text, "Part " + i + " is open", "fault: part " + i + " open\nrefer: a senior technician");
       }
     }
     if (steps % 2 == 0) {
-      finding(text, "Part " + checks + " is open", "fault: part " + checks + " open");
+      finding(text, "Part " + checks + " is open", "fault: part " + checks + " open\nrefer: a senior technician");
     }
     finding(text, "Nothing wrong", "healthy: yes");
     return text.toString();

@@ -140,7 +140,7 @@ class CheckTest {
   @Test
   void looseTreesOfOneFolderMayLeadToEachOther() {
     write("a.md", Texts.SOUND.replace("[Dark](#dark)", "[B](b.md)")
-        .replace("## Dark\n\n```finding\nfault: board dead\n```\n", ""));
+        .replace("## Dark\n\n```finding\nfault: board dead\nrefer: a senior technician\n```\n", ""));
     write("b.md", Texts.SOUND);
     assertEquals(0, Run.in(folder, "check", "a.md").exit(), Run.in(folder, "check", "a.md").out());
   }

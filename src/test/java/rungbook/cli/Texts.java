@@ -33,6 +33,7 @@ final class Texts {
 
       ```finding
       fault: board dead
+      refer: a senior technician
       ```
       """;
 

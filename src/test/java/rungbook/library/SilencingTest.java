@@ -50,6 +50,7 @@ class SilencingTest {
 
       ```finding
       fault: contactor coil open
+      refer: a senior technician
       ```
       ~~~~
       """;

@@ -144,7 +144,7 @@ class PackTest {
   @Test
   void goodReadingThatLeavesOnlyFaultsSaysSo() {
     Tree tree = Samples.tree(check("", "- 24 to 28: [Fine](#fine)\n- anything else: [Fine](#fine)\n")
-        + ENDING.replace("healthy: yes", "fault: contactor coil open"));
+        + ENDING.replace("healthy: yes", "fault: contactor coil open\nrefer: a senior technician"));
     String page = Samples.text(Samples.pack(tree, Edition.draft()).inFolder());
     assertTrue(page.contains("<em>as it should be here; the fault is elsewhere</em>"));
   }

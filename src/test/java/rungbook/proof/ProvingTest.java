@@ -33,12 +33,14 @@ class ProvingTest {
 
       ```finding
       fault: wire weak
+      refer: a senior technician
       ```
 
       ## Dead
 
       ```finding
       fault: lamp dead
+      refer: a senior technician
       ```
 
       ## Call

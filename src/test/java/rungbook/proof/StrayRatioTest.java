@@ -43,6 +43,7 @@ class StrayRatioTest {
 
       ```finding
       fault: lamp dead, wire weak
+      refer: a senior technician
       ```
 
       ## Call

@@ -39,18 +39,21 @@ class ReadingsTest {
 
       ```finding
       fault: weak supply
+      refer: a senior technician
       ```
 
       ## None
 
       ```finding
       fault: no supply
+      refer: a senior technician
       ```
 
       ## High
 
       ```finding
       fault: high supply
+      refer: a senior technician
       ```
       """;
 

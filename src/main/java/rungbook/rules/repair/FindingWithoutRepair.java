@@ -6,10 +6,9 @@ import rungbook.rules.api.RuleContext;
 import rungbook.source.Code;
 import rungbook.source.Problem;
 import rungbook.source.Problems;
-import rungbook.source.Span;
 import rungbook.tree.Step;
 
-/** A finding names a fault and nothing follows, in a tree that has an {@code end} for its other findings. */
+/** A finding names a fault, and neither a step nor a person to call follows. */
 public final class FindingWithoutRepair implements Rule {
 
   static final Code FINDING_WITHOUT_REPAIR = Code.of("finding-without-repair");
@@ -21,11 +20,7 @@ public final class FindingWithoutRepair implements Rule {
 
   @Override
   public void inspect(RuleContext context, Problems out) {
-    List<Step> steps = context.tree().steps();
-    if (steps.stream().noneMatch(Step.End.class::isInstance)) {
-      return;
-    }
-    for (Step step : steps) {
+    for (Step step : context.tree().steps()) {
       if (step instanceof Step.Finding finding && lacksRepair(finding)) {
         out.add(Problem.at(FINDING_WITHOUT_REPAIR, step.source(), finding.faults().get(0).span()).with("step",
             step.title()));
@@ -34,14 +29,7 @@ public final class FindingWithoutRepair implements Rule {
   }
 
   private static boolean lacksRepair(Step.Finding finding) {
-    boolean stops = finding.refer().isPresent() || finding.evacuate() || finding.faults().isEmpty();
-    return finding.isLast() && !stops && finding.header().section().unread().isEmpty()
-        && !hasRepairOfItsOwn(finding);
-  }
-
-  /** A repair in the finding's own lines or words is accepted in place of steps. */
-  private static boolean hasRepairOfItsOwn(Step.Finding finding) {
-    Span words = new Span(finding.header().block().span().end(), finding.header().section().span().end());
-    return !finding.repair().isEmpty() || !finding.source().text(words).isBlank();
+    boolean stops = finding.refer().isPresent() || finding.evacuate() || finding.healthy();
+    return !finding.faults().isEmpty() && !stops && finding.isLast() && finding.header().section().unread().isEmpty();
   }
 }
