@@ -9,6 +9,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import rungbook.circuit.Reading;
 import rungbook.proof.report.LimitFix;
 import rungbook.proof.report.Proof;
@@ -172,6 +174,35 @@ class ProvingTest {
     assertEquals(0.5, proof.outcomes().get(1).found(), 1e-12);
     assertEquals(0.5, proof.outcomes().get(1).healthy(), 1e-12);
     assertEquals(0, proof.outcomes().get(1).referred());
+  }
+
+  /** The circuit knows no current of a flame; the author says what a healthy system reads. */
+  @ParameterizedTest
+  @ValueSource(strings = {"20 to 30 V", "over 20 V", "20 V or more"})
+  void aHealthySystemReadsAsExpectedWhereTheCircuitKnowsNothing(String expect) {
+    String ways = "- 20 or more: [Sound](#sound)\n- under 20: [Dead](#dead)\n";
+    Proof proof = lamp().prove(MadeUp.tree("one", volts("X, B", "hall", expect, ways) + ENDS));
+    assertEquals(List.of(), proof.falseAlarms());
+    assertEquals(List.of("Volts"), proof.unmodeled());
+    assertEquals(1, proof.outcomes().get(0).healthy(), 1e-12);
+  }
+
+  /** A sight that the system does not have: the answer that leads to faults only is one of a faulty system. */
+  @Test
+  void aHealthySystemGivesTheAnswerThatCanEndHealthy() {
+    String smell = "## Volts\n\n```check\nsmell: smoke\nat: hall\n```\n\n- no: [Sound](#sound)\n- yes: "
+        + "[Dead](#dead)\n";
+    Proof proof = lamp().prove(MadeUp.tree("one", ON + smell + ENDS));
+    assertEquals(List.of(), proof.falseAlarms());
+    assertEquals(0.5, proof.outcomes().get(1).found(), 1e-12);
+  }
+
+  /** Without a finding of no fault, no answer is better than another, and the false alarm is the author's. */
+  @Test
+  void aTreeThatNeverEndsHealthyCondemnsTheHealthySystem() {
+    String smell = "## Volts\n\n```check\nsmell: smoke\nat: hall\n```\n\n- no: [Weak](#weak)\n- yes: "
+        + "[Dead](#dead)\n";
+    assertEquals(1, lamp().prove(MadeUp.tree("one", ON + smell + ENDS)).falseAlarmShare(), 1e-12);
   }
 
   @Test

@@ -43,7 +43,7 @@ public final class PossibleAnswers {
     if (asked instanceof Step.MeterCheck check) {
       Optional<Probe> probe = context.probePlan().probe(check, situation.place());
       return probe.isEmpty() || tree.meter().scale(check.quantity()).isEmpty()
-          ? given(check, open(check), "")
+          ? given(check, open(check, caseNumber), "")
           : measured(tally(step), readings(probe.get(), situation, caseNumber)[sample]);
     }
     if (asked instanceof Step.SenseCheck check) {
@@ -56,8 +56,8 @@ public final class PossibleAnswers {
     return given(asked, way -> way == 0, ""); // a task is done as it says: its first way on
   }
 
-  private IntPredicate open(Step step) {
-    boolean[] open = reachable.openWays(step);
+  private IntPredicate open(Step step, int caseNumber) {
+    boolean[] open = reachable.openWays(step, caseNumber);
     return way -> open[way];
   }
 
@@ -94,7 +94,7 @@ public final class PossibleAnswers {
   }
 
   private SenseSplit senses(Step.SenseCheck check, Situation situation, int caseNumber) {
-    SenseSplit split = new SenseSplit(context.installations(), check, reachable.openWays(check));
+    SenseSplit split = new SenseSplit(context.installations(), check, reachable.openWays(check, caseNumber));
     if (context.probePlan().shows(check)) {
       split.look(observed.in(situation.state()), caseNumber);
     }

@@ -183,14 +183,16 @@ public final class Propagation {
   }
 
   private void look(Step.SenseCheck check, SituationNode node) {
-    SenseSplit split = new SenseSplit(installations, check, reachable.openWays(check));
-    if (!split.allModeled()) {
+    SenseSplit ofFaults = new SenseSplit(installations, check, reachable.openWays(check, 1));
+    SenseSplit ofHealthy = new SenseSplit(installations, check, reachable.openWays(check, 0));
+    if (!ofFaults.allModeled()) {
       unmodeled.put(node.step, check.title());
     }
     boolean shows = context.probePlan().shows(check);
     double[][] byWay = new double[check.ways().size() + 1][installations.samples()];
     for (int i = 0; i < node.weights.length; i++) {
       if (node.weights[i] != null) {
+        SenseSplit split = i == 0 ? ofHealthy : ofFaults;
         if (shows) {
           split.look(observed.in(node.situation.state()), i);
         }
@@ -206,20 +208,23 @@ public final class Propagation {
   }
 
   private void takeEveryWay(SituationNode node) {
-    boolean[] open = reachable.openWays(tree.steps().get(node.step));
+    for (int i = 0; i < node.weights.length; i++) {
+      if (node.weights[i] != null) {
+        takeEveryWay(node, i, reachable.openWays(tree.steps().get(node.step), i));
+      }
+    }
+  }
+
+  private void takeEveryWay(SituationNode node, int caseNumber, boolean[] open) {
     int count = 0;
     for (boolean way : open) {
       count += way ? 1 : 0;
     }
     double part = 1.0 / Math.max(1, count);
-    for (int i = 0; i < node.weights.length; i++) {
-      if (node.weights[i] != null) {
-        double[] share = Arrays.stream(node.weights[i]).map(weight -> weight * part).toArray();
-        for (int way = count == 0 ? Segments.NONE : 0; way < open.length; way++) {
-          if (way == Segments.NONE || open[way]) {
-            send(node, node.situation, way, i, share.clone());
-          }
-        }
+    double[] share = Arrays.stream(node.weights[caseNumber]).map(weight -> weight * part).toArray();
+    for (int way = count == 0 ? Segments.NONE : 0; way < open.length; way++) {
+      if (way == Segments.NONE || open[way]) {
+        send(node, node.situation, way, caseNumber, share.clone());
       }
     }
   }

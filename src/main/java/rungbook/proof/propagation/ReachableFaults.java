@@ -1,6 +1,5 @@
 package rungbook.proof.propagation;
 
-import java.util.Arrays;
 import rungbook.proof.accounting.CheckTally;
 import rungbook.proof.plan.ReachableFindings;
 import rungbook.tree.Step;
@@ -10,10 +9,12 @@ final class ReachableFaults {
 
   private final ReachableFindings findings;
   private final ReachableFindings.ByStep byStep;
+  private final OpenWays openWays;
 
   ReachableFaults(ReachableFindings findings, ReachableFindings.ByStep byStep) {
     this.findings = findings;
     this.byStep = byStep;
+    this.openWays = new OpenWays(findings, byStep);
   }
 
   CheckTally.NamedCases byWay(Step step) {
@@ -21,20 +22,8 @@ final class ReachableFaults {
         step.ways().stream().map(way -> findings.any(way, byStep)).toList());
   }
 
-  /**
-   * The ways that a fault of this system may take at a check that the circuit does not model. A way that reaches
-   * referrals only is for something else: no fault of the circuit smells of gas.
-   */
-  boolean[] openWays(Step step) {
-    boolean[] open = new boolean[step.ways().size()];
-    boolean any = false;
-    for (int way = 0; way < open.length; way++) {
-      open[way] = !findings.any(step.ways().get(way), byStep).isEmpty();
-      any |= open[way];
-    }
-    if (!any) {
-      Arrays.fill(open, true);
-    }
-    return open;
+  /** The ways that a case may take at a check that the circuit does not model. */
+  boolean[] openWays(Step step, int caseNumber) {
+    return openWays.of(step, caseNumber);
   }
 }

@@ -35,8 +35,30 @@ final class SenseSplit {
     }
   }
 
-  /** The ways that may be taken: one where everything is modeled, each with an equal share where not. */
+  /**
+   * The ways that may be taken: one where everything is modeled, each with an equal share where not. Where what is
+   * seen leaves none of the open ways, any way that fits.
+   */
   boolean[] ways(int sample) {
+    boolean[] may = ways(sample, open);
+    if (allModeled() || anyOf(may)) {
+      return may;
+    }
+    boolean[] every = new boolean[open.length];
+    Arrays.fill(every, true);
+    return ways(sample, every);
+  }
+
+  private static boolean anyOf(boolean[] ways) {
+    for (boolean way : ways) {
+      if (way) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private boolean[] ways(int sample, boolean[] open) {
     List<Way> ways = check.ways();
     boolean[] may = new boolean[ways.size()];
     boolean any = false;
