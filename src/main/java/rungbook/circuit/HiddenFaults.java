@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
 import java.util.function.UnaryOperator;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import rungbook.circuit.network.CircuitState;
-import rungbook.circuit.network.Draw;
 import rungbook.circuit.network.Samples;
 import rungbook.system.ControlSystem;
 import rungbook.system.Fault;
@@ -15,7 +15,8 @@ import rungbook.system.Vocabulary;
 
 /**
  * Finds the faults that change no reading and no sight, in any position of the controls, with the power on or off and
- * the panels closed or open. Nothing is disconnected, and every tolerance is at its middle.
+ * the panels closed or open. Nothing is disconnected, every tolerance is at its middle, and a
+ * fault with a range is at either end of it.
  *
  * <p>Most faults show in a voltage to ground. Only those that do not are looked for between every two points.
  */
@@ -36,7 +37,7 @@ public final class HiddenFaults {
 
   private HiddenFaults(ControlSystem system) {
     words = system.vocabulary();
-    dictionary = Dictionary.of(system, new Samples(List.of(Draw.MIDDLE)));
+    dictionary = Dictionary.of(system, Samples.faultEnds());
     hidden.set(1, dictionary.cases().size());
   }
 
@@ -143,12 +144,17 @@ public final class HiddenFaults {
   }
 
   private static boolean shows(ReadingTable table, int number) {
+    return IntStream.range(0, table.samples()).anyMatch(sample -> shows(table, number, sample));
+  }
+
+  private static boolean shows(ReadingTable table, int number, int sample) {
     for (int p = 0; p < table.probes().size(); p++) {
-      if (differs(table.reading(0, 0, p), table.reading(number, 0, p))) {
+      if (differs(table.reading(0, sample, p), table.reading(number, sample, p))) {
         return true;
       }
     }
-    return table.sights().stream().anyMatch(sight -> table.seen(0, 0, sight) != table.seen(number, 0, sight));
+    return table.sights().stream()
+        .anyMatch(sight -> table.seen(0, sample, sight) != table.seen(number, sample, sight));
   }
 
   /**

@@ -1,19 +1,22 @@
 package rungbook.system;
 
-/** What a fault does to the circuit. A {@code branch} or {@code part} is a key. */
+/**
+ * What a fault does to the circuit. A {@code branch} or {@code part} is a key. Each installation has its own value out
+ * of an interval.
+ */
 public sealed interface Effect {
 
   /** An open branch. */
   record Open(String branch) implements Effect {}
 
   /** Ohms across a branch. */
-  record Bridge(String branch, double ohms) implements Effect {}
+  record Bridge(String branch, Interval ohms) implements Effect {}
 
   /** A connection between two terminals. */
-  record Join(Terminal a, Terminal b, double ohms) implements Effect {}
+  record Join(Terminal a, Terminal b, Interval ohms) implements Effect {}
 
   /** Ohms in series with a branch: a bad connection. */
-  record Raise(String branch, double ohms) implements Effect {}
+  record Raise(String branch, Interval ohms) implements Effect {}
 
   /** A contact or switch that is stuck. */
   record Hold(String branch, boolean closed) implements Effect {}
@@ -25,7 +28,16 @@ public sealed interface Effect {
   record Cross(String branch, String other) implements Effect {}
 
   /** A transformer whose winding resistance is multiplied. */
-  record Weaken(String part, double times) implements Effect {}
+  record Weaken(String part, Interval times) implements Effect {}
+
+  /** A capacitor that has only a share of its capacitance. */
+  record Derate(String branch, Interval share) implements Effect {}
+
+  /** A load whose running current is multiplied. */
+  record Overload(String part, Interval times) implements Effect {}
+
+  /** A load that needs other volts to pull in or start. */
+  record Stiffen(String part, Interval volts) implements Effect {}
 
   /** A transformer connected by the wrong primary lead. */
   record Tap(String part, double primaryVolts) implements Effect {}

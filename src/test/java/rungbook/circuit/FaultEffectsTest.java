@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeSet;
+import java.util.function.BiFunction;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -88,8 +89,11 @@ class FaultEffectsTest {
   /** When the pole is closed, beside the call. */
   private enum Pole { WITH_CALL, ALWAYS, NEVER }
 
-  /** @param call when the contact of the call is closed; null as the call says */
-  private record Row(String effect, String kind, UnaryOperator<Sketch> drawn, Pole pole, Boolean call) {
+  /**
+   * @param drawn the sketch with the fault, with the call or without
+   * @param call when the contact of the call is closed; null as the call says
+   */
+  private record Row(String effect, String kind, BiFunction<Sketch, Boolean, Sketch> drawn, Pole pole, Boolean call) {
     @Override
     public String toString() {
       return effect;
@@ -97,14 +101,26 @@ class FaultEffectsTest {
   }
 
   private static Row row(String effect, String kind, UnaryOperator<Sketch> drawn) {
-    return new Row(effect, kind, drawn, Pole.WITH_CALL, null);
+    return new Row(effect, kind, (s, call) -> drawn.apply(s), Pole.WITH_CALL, null);
   }
 
   private static Row dark(String effect, String kind, UnaryOperator<Sketch> drawn) {
-    return new Row(effect, kind, drawn, Pole.NEVER, null);
+    return new Row(effect, kind, (s, call) -> drawn.apply(s), Pole.NEVER, null);
   }
 
   static Stream<Row> rows() {
+    return Stream.concat(ofParts(), betweenPoints());
+  }
+
+  /** Where a range is given, the middle of it is the reading of {@link Draw#MIDDLE}. */
+  private static Stream<Row> betweenPoints() {
+    return Stream.of(
+        row("short R at far to ground at far through 500 to 1500 ohm", "points", s -> s.join("rf", "0", 1000)),
+        row("short S to H through 200 ohm", "points", s -> s.join("s", "h", 200)),
+        dark("short R at far to ground at far", "points", s -> s.join("rf", "0").open("fuse")));
+  }
+
+  private static Stream<Row> ofParts() {
     return Stream.of(
         dark("open supply", "supply", s -> s.open("supply")),
         dark("short supply", "supply", s -> s.join("l1", "0")),
@@ -122,16 +138,16 @@ class FaultEffectsTest {
         dark("hold isolator open", "switch", s -> s.open("isolator")),
         row("hold isolator closed", "switch", s -> s),
         dark("open call contact", "contact", s -> s.open("call contact")),
-        new Row("short call contact", "contact", s -> s.join("rf", "yf"), Pole.ALWAYS, null),
+        new Row("short call contact", "contact", (s, call) -> s.join("rf", "yf"), Pole.ALWAYS, null),
         row("raise call contact by 2 ohm", "contact", s -> s.raise("call contact", 2)),
-        new Row("hold call contact open", "contact", s -> s, Pole.NEVER, false),
-        new Row("hold call contact closed", "contact", s -> s, Pole.ALWAYS, true),
+        new Row("hold call contact open", "contact", (s, call) -> s, Pole.NEVER, false),
+        new Row("hold call contact closed", "contact", (s, call) -> s, Pole.ALWAYS, true),
         dark("open R cable", "conductor", s -> s.open("R cable")),
         row("raise Y cable by 2 ohm", "conductor", s -> s.raise("Y cable", 2)),
         row("cross R cable with Y cable", "conductor", s -> s.cross("R cable", "Y cable")),
         row("open lamp wire", "wire", s -> s.open("lamp wire")),
-        row("raise lamp wire by 4 ohm", "wire", s -> s.raise("lamp wire", 4)),
-        new Row("cross lamp wire with coil wire", "wire", s -> s.cross("lamp wire", "coil wire"), Pole.ALWAYS, null),
+        row("raise lamp wire by 2 to 6 ohm", "wire", s -> s.raise("lamp wire", 4)),
+        new Row("cross lamp wire with coil wire", "wire", (s, call) -> s.cross("lamp wire", "coil wire"), Pole.ALWAYS, null),
         dark("open transformer primary", "transformer", s -> s.open("primary")),
         dark("short transformer primary", "transformer", s -> s.join("s", "0").open("breaker")),
         row("raise transformer primary by 5 ohm", "transformer", s -> s.raise("primary", 5)),
@@ -139,17 +155,27 @@ class FaultEffectsTest {
         dark("short transformer secondary", "transformer", s -> s.join("t", "0")),
         row("raise transformer secondary by 1 ohm", "transformer", s -> s.raise("secondary", 1)),
         row("weaken transformer 3 times", "transformer", s -> s.weaken(3)),
+        row("weaken transformer 2 to 6 times", "transformer", s -> s.weaken(4)),
         dark("tap transformer for 208 V", "transformer", s -> s.tap(208)),
         dark("open coil", "coil", s -> s.open("coil")),
         dark("short coil", "coil", s -> s.join("k", "0").open("fuse")),
         row("raise coil by 2 ohm", "coil", s -> s.raise("coil", 2)),
+        row("short coil through 30 to 50 ohm", "coil", s -> s.join("k", "0", 40)),
         dark("stop coil", "coil", s -> s),
+        new Row("overload coil to 120 to 160 %", "coil", (s, call) -> call ? s.overload("coil", 1.4) : s,
+            Pole.WITH_CALL, null),
+        dark("stiffen coil to 26 to 28 V", "coil", s -> s),
+        row("stiffen coil to 20 to 22 V", "coil", s -> s),
         row("open heater", "heater", s -> s.open("heater")),
         dark("short heater", "heater", s -> s.join("h", "0").open("breaker")),
         row("raise heater by 5 ohm", "heater", s -> s.raise("heater", 5)),
+        row("short heater through 50 ohm", "heater", s -> s.join("h", "0", 50)),
         row("stop heater", "heater", s -> s),
+        row("overload heater to 150 %", "heater", s -> s.overload("heater", 1.5)),
+        row("stiffen heater to 130 V", "heater", s -> s),
         row("open capacitor", "capacitor", s -> s.open("capacitor")),
         dark("short capacitor", "capacitor", s -> s.join("s", "0").open("breaker")),
+        row("weaken capacitor to 50 to 80 %", "capacitor", s -> s.capacitor(6.5)),
         row("raise capacitor by 5 ohm", "capacitor", s -> s.raise("capacitor", 5)),
         dark("stop running", "state", s -> s));
   }
@@ -182,7 +208,7 @@ class FaultEffectsTest {
   private static Netlist drawn(Row row, boolean call) {
     boolean pole = row.pole() == Pole.ALWAYS || row.pole() == Pole.WITH_CALL && call;
     boolean contact = row.call() == null ? call : row.call();
-    Sketch sketch = row.drawn().apply(new Sketch());
+    Sketch sketch = row.drawn().apply(new Sketch(), call);
     Sketch poled = pole ? sketch : sketch.open("pole");
     return (contact || row.effect().equals("open call contact") ? poled : poled.open("call contact")).netlist();
   }
@@ -219,14 +245,15 @@ class FaultEffectsTest {
     var accepted = new TreeSet<String>();
     for (String form : List.of("open %s", "short %s", "raise %s by 1 ohm", "hold %s open", "stop %s",
         "cross %s with R cable",
-        "cross %s with coil wire", "weaken %s 2 times", "tap %s for 208 V", "lower %s to 90 to 91 V")) {
+        "cross %s with coil wire", "weaken %s 2 times", "weaken %s to 50 to 80 %%", "overload %s to 150 %%",
+        "stiffen %s to 20 V", "short %s through 5 ohm", "tap %s for 208 V", "lower %s to 90 to 91 V")) {
       bench.vocabulary().parts()
           .forEach((key, part) -> branches(bench, key)
               .filter(branch -> read(String.format(form, branch)).problems().isEmpty())
               .forEach(branch -> accepted.add(form.split(" ")[0] + " " + part.kind())));
     }
     accepted.remove("cross cable");
-    var covered = rows().map(row -> row.effect().split(" ")[0] + " " + row.kind())
+    var covered = ofParts().map(row -> row.effect().split(" ")[0] + " " + row.kind())
         .collect(Collectors.toCollection(TreeSet::new));
     assertEquals(covered, accepted);
     assertTrue(covered.size() > 30);

@@ -101,6 +101,21 @@ class OperationConstantsTest {
         supplied(24, "fuse: " + kind + ", 1 A, R to A", "load, 24 V, " + 24 * share * 1.02 + " VA").seen("blown"));
   }
 
+  /** Where the text says so, at another multiple. */
+  @ParameterizedTest
+  @CsvSource({"'fuse, 1 A, opens at 2 times', 2", "'breaker, 1 A, trips at 10 times', 10"})
+  void fusesOpenAtTheMultipleOfTheText(String fuse, double times) {
+    assertFalse(supplied(24, "fuse: " + fuse + ", R to A", "load, 24 V, " + 24 * times * 0.97 + " VA").seen("blown"));
+    assertTrue(supplied(24, "fuse: " + fuse + ", R to A", "load, 24 V, " + 24 * times * 1.05 + " VA").seen("blown"));
+  }
+
+  /** Half of 20.4 V. */
+  @Test
+  void coilHumsFromTheShareOfTheText() {
+    assertTrue(supplied(10.2 * 1.01, FUSE, "coil, 24 V, 6 VA, hums from 50 %").seen("humming"));
+    assertFalse(supplied(10.2 * 0.99, FUSE, "coil, 24 V, 6 VA, hums from 50 %").seen("humming"));
+  }
+
   /** A breaker that is switched off has the whole supply across it, and no current. */
   @Test
   void breakerThatIsSwitchedOffHasNotTripped() {

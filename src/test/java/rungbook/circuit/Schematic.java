@@ -74,8 +74,7 @@ final class Schematic {
     Branch branch = network.branches().get(i);
     Phasor ohms = (modes[i] == 2 ? branch.on() : branch.released()).apply(draw).inverse();
     for (NetworkChange change : fault.changes()) {
-      ohms = change instanceof NetworkChange.Raise raise && raise.branch() == i ? ohms.plus(Phasor.of(raise.ohms()))
-          : ohms;
+      ohms = changed(ohms, change, i);
     }
     SourceBranch source = sourceOfBranch.get(i);
     if (source == null) {
@@ -84,6 +83,18 @@ final class Schematic {
       elements.add(Element.voltage("source" + i, "s" + i, node(branch.b()), Phasor.of(volts(source))));
       add("link" + i, node(branch.a()), "s" + i, ohms);
     }
+  }
+
+  private Phasor changed(Phasor ohms, NetworkChange change, int i) {
+    if (change instanceof NetworkChange.Raise raise && raise.branch() == i) {
+      return ohms.plus(Phasor.of(raise.ohms().at(draw)));
+    }
+    if (change instanceof NetworkChange.Derate derate && derate.branch() == i) {
+      return ohms.times(1 / derate.share().at(draw));
+    }
+    return change instanceof NetworkChange.Overload overload && overload.branch() == i && modes[i] == 2
+        ? ohms.times(1 / overload.times().at(draw))
+        : ohms;
   }
 
   private double volts(SourceBranch source) {
@@ -96,7 +107,7 @@ final class Schematic {
     if (change instanceof NetworkChange.Join join) {
       add(name, node(join.a()), node(join.b()), join.siemens().apply(draw).inverse());
     } else if (change instanceof NetworkChange.Bridge bridge && !overrides.disconnected(bridge.branch())) {
-      add(name, node(bridge.a()), node(bridge.b()), Phasor.of(bridge.ohms()));
+      add(name, node(bridge.a()), node(bridge.b()), Phasor.of(bridge.ohms().at(draw)));
     }
   }
 
@@ -107,11 +118,11 @@ final class Schematic {
     for (NetworkChange change : fault.changes()) {
       if (change instanceof NetworkChange.Core other && other.index() == i) {
         ratio *= other.timesRatio();
-        ohms *= other.timesOhms();
+        ohms *= other.timesOhms().at(draw);
       }
     }
     elements
         .add(new Element.Transformer("core" + i, node(core.pa()), node(core.pb()), "t" + i, node(core.sb()), ratio));
-    add("leakage" + i, "t" + i, node(core.sa()), TransformerCore.admittance(ohms).inverse());
+    add("leakage" + i, "t" + i, node(core.sa()), core.admittance(ohms).inverse());
   }
 }

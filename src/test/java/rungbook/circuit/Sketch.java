@@ -76,7 +76,24 @@ final class Sketch {
 
   /** A screw's resistance between two nodes. */
   Sketch join(String a, String b) {
-    resistor("extra" + extras++, a, b, 0.02);
+    return join(a, b, 0.02);
+  }
+
+  Sketch join(String a, String b, double ohms) {
+    resistor("extra" + extras++, a, b, ohms);
+    return this;
+  }
+
+  /** The capacitor with this many microfarads. */
+  Sketch capacitor(double microfarads) {
+    put(Element.capacitor("capacitor", "s", "0", microfarads * 1e-6));
+    return this;
+  }
+
+  /** A load that draws a multiple of its current. */
+  Sketch overload(String name, double times) {
+    var at = (Element.Branch) branches.get(name);
+    put(new Element.Branch(name, at.a(), at.b(), at.ohms() / times, at.henries() / times, at.farads()));
     return this;
   }
 

@@ -116,6 +116,10 @@ final class Trial {
   }
 
   boolean seen(String sight) {
-    return dictionary.table(state(), List.of()).seen(0, 0, sight);
+    return seenWith("healthy", sight);
+  }
+
+  boolean seenWith(String fault, String sight) {
+    return dictionary.table(state(), List.of()).seen(dictionary.cases().indexOf(fault), 0, sight);
   }
 }

@@ -17,6 +17,7 @@ import rungbook.source.Source;
 import rungbook.system.ControlSystem;
 import rungbook.system.Effect;
 import rungbook.system.Fault;
+import rungbook.system.Interval;
 import rungbook.system.Vocabulary;
 import rungbook.system.WalkTimes;
 import rungbook.tree.Shared;
@@ -40,7 +41,7 @@ public final class MadeUp implements Installations {
 
   private static final ControlSystem CIRCUIT = new ControlSystem(WORDS, List.of(),
       List.of(new Fault("lamp dead", List.of(new Effect.Stop("lamp")), 1),
-          new Fault("wire weak", List.of(new Effect.Raise("wire", 5)), 2)),
+          new Fault("wire weak", List.of(new Effect.Raise("wire", Interval.exactly(5))), 2)),
       List.of(), List.of());
 
   static final WalkTimes WALK_TIMES = new WalkTimes("hall", Map.of("attic", new WalkTimes.Walk("hall", 3)));

@@ -33,8 +33,7 @@ public record Branch(
     return new Branch(key, part, a, b, Kind.FIXED, ac, ac, direct);
   }
 
-  static Branch contact(String key, String part, int a, int b, Kind kind, double ohms) {
-    Function<Draw, Phasor> closed = draw -> Phasor.of(1 / ohms);
+  static Branch contact(String key, String part, int a, int b, Kind kind, Function<Draw, Phasor> closed) {
     return new Branch(key, part, a, b, kind, closed, closed, closed);
   }
 }

@@ -6,6 +6,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Stream;
 import rungbook.system.Effect;
 import rungbook.system.Fault;
 import rungbook.system.Interval;
@@ -20,18 +21,18 @@ import rungbook.system.PartBranch;
  * @param holds branches of stuck contacts by index, and whether they are stuck closed
  * @param stopped keys of boards and states that never come on
  * @param supplies volts of each faulty supply, by the supply's key
+ * @param pickUps volts at which each stiff load pulls in, by the load's key
  */
 public record FaultCase(String name, List<NetworkChange> changes, Map<Integer, Boolean> holds, Set<String> stopped,
-    Map<String, Interval> supplies) {
+    Map<String, Interval> supplies, Map<String, Spread> pickUps) {
 
-  public static final FaultCase HEALTHY = new FaultCase("healthy", List.of(), Map.of(), Set.of(), Map.of());
+  public static final FaultCase HEALTHY = new FaultCase("healthy", List.of(), Map.of(), Set.of(), Map.of(), Map.of());
 
   public static FaultCase of(Fault fault, CircuitNetwork network) {
-    var builder = new Builder(network);
+    var builder = new Builder(network, fault.key());
     fault.effects().forEach(builder::take);
     return new FaultCase(fault.key(), List.copyOf(builder.changes), Map.copyOf(builder.holds),
-        Set.copyOf(builder.stopped),
-        Map.copyOf(builder.supplies));
+        Set.copyOf(builder.stopped), Map.copyOf(builder.supplies), Map.copyOf(builder.pickUps));
   }
 
   /**
@@ -39,7 +40,8 @@ public record FaultCase(String name, List<NetworkChange> changes, Map<Integer, B
    */
   public boolean mayBlowFuses() {
     return holds.containsValue(true)
-        || changes.stream().anyMatch(c -> c instanceof NetworkChange.Bridge || c instanceof NetworkChange.Join);
+        || changes.stream().anyMatch(change -> change instanceof NetworkChange.Bridge
+            || change instanceof NetworkChange.Join || change instanceof NetworkChange.Overload);
   }
 
   boolean opens(int branch) {
@@ -47,14 +49,18 @@ public record FaultCase(String name, List<NetworkChange> changes, Map<Integer, B
   }
 
   /** Ohms that the fault adds in series with a branch. */
-  double raisedOhms(int branch) {
-    return changes.stream().filter(change -> change instanceof NetworkChange.Raise raise && raise.branch() == branch)
-        .mapToDouble(change -> ((NetworkChange.Raise) change).ohms()).sum();
+  double raisedOhms(int branch, Draw draw) {
+    return raises(branch).mapToDouble(raise -> raise.ohms().at(draw)).sum();
   }
 
-  /** Whether the fault changes a branch's admittance. */
+  /** Whether the fault changes the admittance of a source's branch. */
   boolean alters(int branch) {
-    return opens(branch) || raisedOhms(branch) > 0;
+    return opens(branch) || raises(branch).findAny().isPresent();
+  }
+
+  private Stream<NetworkChange.Raise> raises(int branch) {
+    return changes.stream().filter(NetworkChange.Raise.class::isInstance).map(NetworkChange.Raise.class::cast)
+        .filter(raise -> raise.branch() == branch);
   }
 
   private static final class Builder {
@@ -63,16 +69,25 @@ public record FaultCase(String name, List<NetworkChange> changes, Map<Integer, B
     private final Map<Integer, Boolean> holds = new HashMap<>();
     private final Set<String> stopped = new HashSet<>();
     private final Map<String, Interval> supplies = new HashMap<>();
+    private final Map<String, Spread> pickUps = new HashMap<>();
+    private final String fault;
+    private int number;
 
-    Builder(CircuitNetwork network) {
+    Builder(CircuitNetwork network, String fault) {
       this.network = network;
+      this.fault = fault;
+    }
+
+    private Spread spread(Interval range) {
+      return new Spread(range, fault + " " + number);
     }
 
     void take(Effect effect) {
+      number++;
       if (effect instanceof Effect.Open open) {
         changes.add(new NetworkChange.Open(network.indexOf(open.branch())));
       } else if (effect instanceof Effect.Raise raise) {
-        changes.add(new NetworkChange.Raise(network.indexOf(raise.branch()), raise.ohms()));
+        changes.add(new NetworkChange.Raise(network.indexOf(raise.branch()), spread(raise.ohms())));
       } else if (effect instanceof Effect.Bridge bridge) {
         bridge(bridge);
       } else if (effect instanceof Effect.Hold hold) {
@@ -81,23 +96,33 @@ public record FaultCase(String name, List<NetworkChange> changes, Map<Integer, B
         stopped.add(stop.part());
       } else if (effect instanceof Effect.Lower lower) {
         supplies.put(lower.part(), lower.volts());
+      } else if (effect instanceof Effect.Join join) {
+        Spread ohms = spread(join.ohms());
+        changes.add(new NetworkChange.Join(network.node(join.a()).orElseThrow(), network.node(join.b()).orElseThrow(),
+            draw -> Phasor.of(1 / ohms.at(draw))));
       } else {
-        takeRare(effect);
+        takeWeakness(effect);
       }
     }
 
-    private void takeRare(Effect effect) {
-      if (effect instanceof Effect.Join join) {
-        Phasor siemens = Phasor.of(1 / join.ohms());
-        changes.add(new NetworkChange.Join(network.node(join.a()).orElseThrow(), network.node(join.b()).orElseThrow(),
-            draw -> siemens));
+    private void takeWeakness(Effect effect) {
+      if (effect instanceof Effect.Derate derate) {
+        changes.add(new NetworkChange.Derate(network.indexOf(derate.branch()), spread(derate.share())));
+      } else if (effect instanceof Effect.Overload overload) {
+        Spread times = spread(overload.times());
+        for (int branch : network.branchesOf(overload.part())) {
+          changes.add(new NetworkChange.Overload(branch, times));
+        }
+      } else if (effect instanceof Effect.Stiffen stiffen) {
+        pickUps.put(stiffen.part(), spread(stiffen.volts()));
       } else if (effect instanceof Effect.Cross cross) {
         cross(network.indexOf(cross.branch()), network.indexOf(cross.other()));
       } else if (effect instanceof Effect.Weaken weaken) {
         // the core holds a quarter of the windings' ohms; the other three quarters do not change
-        changes.add(new NetworkChange.Core(coreIndex(weaken.part()), 1 + 4 * (weaken.times() - 1), 1));
+        Interval core = weaken.times().map(times -> 1 + 4 * (times - 1));
+        changes.add(new NetworkChange.Core(coreIndex(weaken.part()), spread(core), 1));
       } else if (effect instanceof Effect.Tap tap) {
-        changes.add(new NetworkChange.Core(coreIndex(tap.part()), 1, primaryVolts(tap.part()) / tap.primaryVolts()));
+        changes.add(NetworkChange.Core.ofRatio(coreIndex(tap.part()), primaryVolts(tap.part()) / tap.primaryVolts()));
       }
     }
 
@@ -106,7 +131,7 @@ public record FaultCase(String name, List<NetworkChange> changes, Map<Integer, B
       PartBranch branch = network.system().branch(bridge.branch()).orElseThrow();
       int a = network.node(branch.a()).orElseThrow();
       int b = network.node(branch.b()).orElseThrow();
-      changes.add(new NetworkChange.Bridge(network.indexOf(bridge.branch()), a, b, bridge.ohms()));
+      changes.add(new NetworkChange.Bridge(network.indexOf(bridge.branch()), a, b, spread(bridge.ohms())));
     }
 
     private void cross(int p, int q) {

@@ -2,7 +2,6 @@ package rungbook.circuit.network;
 
 import static rungbook.circuit.network.Tolerance.CAPACITANCE;
 import static rungbook.circuit.network.Tolerance.LENGTH;
-import static rungbook.circuit.network.Tolerance.LOAD;
 import static rungbook.circuit.network.Tolerance.SUPPLY;
 import static rungbook.circuit.network.Tolerance.TEMPERATURE;
 import static rungbook.circuit.network.Tolerance.TRANSFORMER;
@@ -23,14 +22,6 @@ import rungbook.system.Terminal;
 
 /** Builds the network's nodes and branches from the system's parts. */
 final class NetworkBuilder {
-
-  /** Capacitance between the windings of a 40 VA transformer (common practice, no source). */
-  private static final double WINDINGS_FARADS = 100e-12;
-
-  /** Share of the rated volt-amperes that an unloaded transformer draws (common practice, no source). */
-  private static final double MAGNETIZING_SHARE = 0.15;
-
-  private static final double MAGNETIZING_POWER_FACTOR = 0.4;
 
   private final ControlSystem system;
   private final double radiansPerSecond;
@@ -92,13 +83,13 @@ final class NetworkBuilder {
     if (part instanceof Part.Supply supply) {
       supply.branches().forEach(branch -> addSource(supply, branch));
     } else if (part instanceof Part.Fuse fuse) {
-      fuse.branches().forEach(branch -> add(contact(branch, fuse, Branch.Kind.FUSE)));
+      fuse.branches().forEach(branch -> add(contact(branch, fuse, fuse.ohms(), Branch.Kind.FUSE)));
     } else if (part instanceof Part.Switch contact) {
-      contact.branches().forEach(branch -> add(contact(branch, contact, Branch.Kind.SWITCH)));
+      contact.branches().forEach(branch -> add(contact(branch, contact, contact.ohms(), Branch.Kind.SWITCH)));
     } else if (part instanceof Part.Cable cable) {
       addCable(cable);
     } else if (part instanceof Part.Wire wire) {
-      wire.branches().forEach(branch -> add(fixed(branch, wire, draw -> Phasor.of(1 / wire.ohms()))));
+      wire.branches().forEach(branch -> add(fixed(branch, wire, draw -> Phasor.of(1 / ohms(wire, wire.ohms(), draw)))));
     } else if (part instanceof Part.Transformer transformer) {
       addTransformer(transformer);
     } else if (part instanceof Part.Load load) {
@@ -114,8 +105,9 @@ final class NetworkBuilder {
     return branches.size() - 1;
   }
 
-  private Branch contact(PartBranch branch, Part part, Branch.Kind kind) {
-    return Branch.contact(branch.key(), part.key(), node(branch.a()), node(branch.b()), kind, CONTACT_OHMS);
+  private Branch contact(PartBranch branch, Part part, Interval ohms, Branch.Kind kind) {
+    return Branch.contact(branch.key(), part.key(), node(branch.a()), node(branch.b()), kind,
+        draw -> Phasor.of(1 / ohms(part, ohms, draw)));
   }
 
   private Branch fixed(PartBranch branch, Part part, Function<Draw, Phasor> siemens) {
@@ -123,8 +115,12 @@ final class NetworkBuilder {
   }
 
   private void addSource(Part.Supply supply, PartBranch branch) {
-    int index = add(fixed(branch, supply, draw -> Phasor.of(1 / supply.ohms())));
+    int index = add(fixed(branch, supply, draw -> Phasor.of(1 / ohms(supply, supply.ohms(), draw))));
     sources.add(new SourceBranch(index, supply.key(), draw -> supply.volts().at(draw.at(SUPPLY, supply.key()))));
+  }
+
+  private static double ohms(Part part, Interval ohms, Draw draw) {
+    return ohms.at(draw.at(TEMPERATURE, part.key()));
   }
 
   private void addCable(Part.Cable cable) {
@@ -176,14 +172,14 @@ final class NetworkBuilder {
         draw -> Phasor.of(square(ratio.applyAsDouble(draw)) * 2 / ohms.applyAsDouble(draw))));
     add(fixed(new PartBranch(secondary.name(), coil, secondary.a()), t,
         draw -> Phasor.of(4 / ohms.applyAsDouble(draw))));
-    Phasor magnetizing = Phasor.polar(t.voltAmps() * MAGNETIZING_SHARE / square(t.primaryVolts()),
-        -Math.toDegrees(Math.acos(MAGNETIZING_POWER_FACTOR)));
+    Phasor magnetizing = Phasor.polar(t.voltAmps() * t.core().magnetizingShare() / square(t.primaryVolts()),
+        -Math.toDegrees(Math.acos(t.core().magnetizingPowerFactor())));
     String inner = t.key() + " core";
     add(Branch.fixed(inner + " magnetizing", inner, node(core), node(primary.b()), draw -> magnetizing,
         draw -> Phasor.ZERO));
-    add(capacitance(inner + " between windings", inner, node(core), node(coil), draw -> WINDINGS_FARADS));
+    add(capacitance(inner + " between windings", inner, node(core), node(coil), draw -> 1e-12 * t.core().picofarads()));
     cores.add(new TransformerCore(t.key(), node(core), node(primary.b()), node(coil), node(secondary.b()), ratio,
-        draw -> ohms.applyAsDouble(draw) / 4, 1 / CONTACT_OHMS));
+        draw -> ohms.applyAsDouble(draw) / 4, t.core().reactanceShare(), 1 / CONTACT_OHMS));
   }
 
   private static double square(double x) {
@@ -191,22 +187,17 @@ final class NetworkBuilder {
   }
 
   private void addLoad(Part.Load load, PartBranch branch) {
-    Function<Draw, Double> share = draw -> 1 / (1 + Tolerance.LOAD_SHARE * draw.at(LOAD, load.key()));
     add(new Branch(branch.key(), load.key(), node(branch.a()), node(branch.b()), Branch.Kind.LOAD,
-        draw -> siemens(load.inrushOhms()).times(share.apply(draw)),
-        draw -> siemens(load.onOhms()).times(share.apply(draw)),
-        draw -> Phasor.of(share.apply(draw) / load.wireOhms())));
-  }
-
-  private static Phasor siemens(Part.Impedance ohms) {
-    return new Phasor(ohms.resistance(), ohms.reactance()).inverse();
+        draw -> new LoadDraw(load, draw).siemens(load.inrush()), draw -> new LoadDraw(load, draw).siemens(load.on()),
+        draw -> Phasor.of(1 / new LoadDraw(load, draw).wireOhms())));
   }
 
   private void addCapacitor(Part.Capacitor capacitor) {
     for (int i = 0; i < capacitor.branches().size(); i++) {
       PartBranch branch = capacitor.branches().get(i);
-      double farads = capacitor.microfarads().get(i) * 1e-6;
-      add(capacitance(branch.key(), capacitor.key(), node(branch.a()), node(branch.b()), draw -> farads));
+      Interval microfarads = capacitor.microfarads().get(i);
+      add(capacitance(branch.key(), capacitor.key(), node(branch.a()), node(branch.b()),
+          draw -> 1e-6 * microfarads.at(draw.at(CAPACITANCE, branch.key()))));
     }
   }
 }

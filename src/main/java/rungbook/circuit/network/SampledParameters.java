@@ -23,8 +23,8 @@ public final class SampledParameters {
   /** Norton current of each source, [source][sample], amps. */
   public final ComplexRows currents;
 
-  /** Pick-up voltage, [load][sample]. */
-  public final double[][] onVolts;
+  /** Pick-up voltage of the healthy system, [load][sample]. */
+  private final double[][] onVolts;
 
   /** Drop-out voltage, [load][sample]. */
   public final double[][] offVolts;
@@ -58,12 +58,19 @@ public final class SampledParameters {
     return rows;
   }
 
-  private double[] values(ToDoubleFunction<Draw> quantity) {
+  /** Evaluates a quantity for every sample. */
+  public double[] values(ToDoubleFunction<Draw> quantity) {
     return draws.stream().mapToDouble(quantity).toArray();
   }
 
   private static ToDoubleFunction<Draw> pickUp(Part.Load load, Interval volts) {
     return draw -> volts.at(draw.at(Tolerance.PICK_UP, load.key()));
+  }
+
+  /** Pick-up voltage of a load, by its number and key, with a fault: [sample]. */
+  public double[] onVolts(int load, String key, FaultCase fault) {
+    Spread stiff = fault.pickUps().get(key);
+    return stiff == null ? onVolts[load] : values(stiff::at);
   }
 
   /** Norton current of a source: its volts times the admittance of its internal resistance, amps. */
@@ -88,8 +95,8 @@ public final class SampledParameters {
     var current = current(volts == null ? source
         : new SourceBranch(source.branch(), source.part(), draw -> volts.at(draw.at(Tolerance.SUPPLY, source.part()))));
     var siemens = network.branches().get(source.branch()).on();
-    double raised = fault.raisedOhms(source.branch());
-    return draw -> current.apply(draw).over(siemens.apply(draw).times(raised).plus(Phasor.ONE));
+    return draw -> current.apply(draw)
+        .over(siemens.apply(draw).times(fault.raisedOhms(source.branch(), draw)).plus(Phasor.ONE));
   }
 
   /** The admittance rows for alternating current of a branch in this mode. */

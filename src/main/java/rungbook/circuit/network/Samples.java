@@ -27,15 +27,25 @@ public record Samples(List<Draw> draws) {
     return new Samples(draws);
   }
 
-  /** The middle, then every corner of the tolerance box; each tolerance moves all parts together. */
+  /**
+   * The middle, then corners of the tolerance box; each tolerance moves all parts together. They are every corner of
+   * the healthy system's tolerances; a fault's is at the high end in half of them, the half with an odd number of high
+   * ends (a half fraction of two levels, so that it is at either end with any of the others).
+   */
   public static Samples corners() {
     var draws = new ArrayList<Draw>();
     draws.add(Draw.MIDDLE);
-    for (int corner = 0; corner < 1 << Tolerance.values().length; corner++) {
-      int bits = corner;
+    for (int corner = 0; corner < 1 << Tolerance.FAULT.ordinal(); corner++) {
+      int bits = corner | (Integer.bitCount(corner) & 1) << Tolerance.FAULT.ordinal();
       draws.add((tolerance, part) -> (bits >> tolerance.ordinal() & 1) == 1 ? 1 : -1);
     }
     return new Samples(draws);
+  }
+
+  /** A fault at either end of its range, with all else in the middle. */
+  public static Samples faultEnds() {
+    return new Samples(List.of((tolerance, part) -> tolerance == Tolerance.FAULT ? -1 : 0,
+        (tolerance, part) -> tolerance == Tolerance.FAULT ? 1 : 0));
   }
 
   /**
@@ -51,7 +61,7 @@ public record Samples(List<Draw> draws) {
         case SUPPLY -> 1;
         case TRANSFORMER -> transformer;
         case LOAD -> load;
-        case TEMPERATURE, LENGTH, PICK_UP, CAPACITANCE -> 0;
+        case TEMPERATURE, LENGTH, PICK_UP, CAPACITANCE, FAULT -> 0;
       });
     }
     return new Samples(draws);

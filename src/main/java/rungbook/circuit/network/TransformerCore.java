@@ -11,14 +11,12 @@ import java.util.function.ToDoubleFunction;
  * @param part key of the transformer
  * @param ratio n, secondary over primary volts without load
  * @param ohms series resistance, referred to the secondary
+ * @param reactanceShare reactance over resistance of the series impedance
  * @param directPrimary primary admittance for direct current, siemens
  */
 public record TransformerCore(
     String part, int pa, int pb, int sa, int sb, ToDoubleFunction<Draw> ratio, ToDoubleFunction<Draw> ohms,
-    double directPrimary) {
-
-  /** Reactance over resistance of a small transformer (common practice, no source). */
-  static final double REACTANCE_SHARE = 0.3;
+    double reactanceShare, double directPrimary) {
 
   /** The four nodes in the order of u. */
   public int[] nodes() {
@@ -31,7 +29,7 @@ public record TransformerCore(
   }
 
   /** The series admittance y from its resistance, siemens. */
-  public static Phasor admittance(double ohms) {
-    return new Phasor(ohms, REACTANCE_SHARE * ohms).inverse();
+  public Phasor admittance(double ohms) {
+    return new Phasor(ohms, reactanceShare * ohms).inverse();
   }
 }

@@ -24,17 +24,6 @@ import rungbook.circuit.solver.Network;
  */
 public final class SteadyStateSearch implements AutoCloseable {
 
-  /** Multiple of its rating that a fuse carries forever (UL 248-14: it opens at 135 % within an hour; from memory). */
-  static final double FUSE_FACTOR = 1.35;
-
-  /**
-   * Multiple of its rating at which a breaker trips instantly; motor inrush stays below (common practice, no source).
-   */
-  static final double BREAKER_FACTOR = 5;
-
-  /** A coil hums above this share of its pick-up voltage (common practice, no source). */
-  private static final double HUM_SHARE = 0.3;
-
   private final StateSolver solver;
   private final CircuitModel model;
   private final FaultCase fault;
@@ -137,7 +126,7 @@ public final class SteadyStateSearch implements AutoCloseable {
         updateLoad(i, branch, modes[i], network, levels);
       } else if (branch.kind() == Branch.Kind.FUSE && modes[i] > 0 && !faulted.opens(i)) {
         var fuse = logic.fuses().get(logic.fuseOf(i));
-        double most = fuse.ratedAmps() * (fuse.breaker() ? BREAKER_FACTOR : FUSE_FACTOR);
+        double most = fuse.ratedAmps() * fuse.opensAtTimes();
         levels.updateFuse(logic.fuseOf(i), network.volts(), faulted.effective(i, model.parameters().on), most);
       }
     }
@@ -146,8 +135,9 @@ public final class SteadyStateSearch implements AutoCloseable {
 
   private void updateLoad(int i, Branch branch, byte mode, Network network, LoadLevels levels) {
     int load = model.logic().loadOf(i);
-    levels.updateLoad(load, network.volts(), branch, share(i, mode), model.parameters().onVolts[load],
-        model.parameters().offVolts[load], HUM_SHARE);
+    double[] onVolts = model.parameters().onVolts(load, branch.part(), fault);
+    levels.updateLoad(load, network.volts(), branch, share(i, mode), onVolts, model.parameters().offVolts[load],
+        model.logic().loads().get(load).humShare());
   }
 
   /** The share of a branch's voltage that its load gets, for each sample: none if it is disconnected. */

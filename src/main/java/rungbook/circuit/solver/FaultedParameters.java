@@ -13,13 +13,16 @@ import rungbook.circuit.network.ComplexRows;
 import rungbook.circuit.network.FaultCase;
 import rungbook.circuit.network.NetworkChange.Bridge;
 import rungbook.circuit.network.NetworkChange.Core;
+import rungbook.circuit.network.NetworkChange.Derate;
 import rungbook.circuit.network.NetworkChange.Join;
 import rungbook.circuit.network.NetworkChange.Open;
+import rungbook.circuit.network.NetworkChange.Overload;
 import rungbook.circuit.network.NetworkChange.Raise;
 import rungbook.circuit.network.NetworkChange;
 import rungbook.circuit.network.Phasor;
 import rungbook.circuit.network.RankOneUpdate;
 import rungbook.circuit.network.SampledParameters;
+import rungbook.circuit.network.Spread;
 
 /** The network changes of one case, evaluated for every sample. */
 public final class FaultedParameters {
@@ -28,7 +31,9 @@ public final class FaultedParameters {
   private final SampledParameters parameters;
   private final boolean[] opened;
   private boolean opens;
-  private final Map<Integer, Double> raised = new HashMap<>();
+  private final Map<Integer, double[]> raised = new HashMap<>();
+  private final Map<Integer, double[]> derated = new HashMap<>();
+  private final Map<Integer, double[]> overloaded = new HashMap<>();
   private final List<Bridge> bridges = new ArrayList<>();
   private final List<Join> joins = new ArrayList<>();
   private final Map<Integer, Core> coreChanges = new HashMap<>();
@@ -42,7 +47,11 @@ public final class FaultedParameters {
         opened[open.branch()] = true;
         opens = true;
       } else if (change instanceof Raise raise) {
-        raised.merge(raise.branch(), raise.ohms(), Double::sum);
+        raised.merge(raise.branch(), parameters.values(raise.ohms()::at), FaultedParameters::sum);
+      } else if (change instanceof Derate derate) {
+        derated.put(derate.branch(), parameters.values(derate.share()::at));
+      } else if (change instanceof Overload overload) {
+        overloaded.put(overload.branch(), parameters.values(overload.times()::at));
       } else if (change instanceof Bridge bridge) {
         bridges.add(bridge);
       } else if (change instanceof Join join) {
@@ -59,7 +68,7 @@ public final class FaultedParameters {
 
   /** The change of a transformer core; factors of 1 if the fault does not change it. */
   Core coreChange(int index) {
-    return coreChanges.getOrDefault(index, new Core(index, 1, 1));
+    return coreChanges.getOrDefault(index, Core.ofRatio(index, 1));
   }
 
   /** Whether every change is an admittance between two nodes, and so of rank one. */
@@ -69,22 +78,38 @@ public final class FaultedParameters {
 
   /** Whether the fault leaves all admittances alone; it may still hold contacts. */
   public boolean isEmpty() {
-    return !opens && raised.isEmpty() && bridges.isEmpty() && joins.isEmpty() && coreChanges.isEmpty();
+    return !opens && raised.isEmpty() && derated.isEmpty() && overloaded.isEmpty() && bridges.isEmpty() && joins.isEmpty() && coreChanges.isEmpty();
   }
 
-  /** A branch's admittance y, or y / (1 + y R) with R the ohms that the fault adds in series. */
+  private static double[] sum(double[] one, double[] other) {
+    double[] sum = new double[one.length];
+    Arrays.setAll(sum, s -> one[s] + other[s]);
+    return sum;
+  }
+
+  /**
+   * A branch's admittance y with a fault that weakens or overloads it, or y / (1 + y R) with R the ohms that the fault
+   * adds in series.
+   */
   public RankOneUpdate effective(int branch, ComplexRows own) {
     Branch between = network.branches().get(branch);
-    Double ohms = raised.get(branch);
-    if (ohms == null) {
+    if (Stream.of(raised, derated, overloaded).noneMatch(changed -> changed.containsKey(branch))) {
       return new RankOneUpdate(between.a(), between.b(), own.re[branch], own.im[branch]);
     }
+    double[] ohms = raised.getOrDefault(branch, new double[parameters.size()]);
     var row = new ComplexRows(1, parameters.size());
     for (int s = 0; s < parameters.size(); s++) {
-      Phasor y = new Phasor(own.re[branch][s], own.im[branch][s]);
-      row.set(0, s, y.over(y.times(ohms).plus(Phasor.ONE)));
+      Phasor y = siemens(branch, own, s);
+      row.set(0, s, y.over(y.times(ohms[s]).plus(Phasor.ONE)));
     }
     return new RankOneUpdate(between.a(), between.b(), row.re[0], row.im[0]);
+  }
+
+  /** The admittance of the branch's own part; an overload changes it only while the part is on. */
+  private Phasor siemens(int branch, ComplexRows own, int sample) {
+    Phasor y = new Phasor(own.re[branch][sample], own.im[branch][sample]);
+    double[] times = own == parameters.on ? overloaded.get(branch) : derated.get(branch);
+    return times == null ? y : y.times(times[sample]);
   }
 
   /** The fraction of a branch's voltage that its load gets: 1 / |1 + y R|, 0 if the branch is open. */
@@ -93,8 +118,7 @@ public final class FaultedParameters {
     Arrays.fill(share, opens(branch) ? 0 : 1);
     if (raised.containsKey(branch)) {
       for (int s = 0; s < share.length; s++) {
-        Phasor y = new Phasor(own.re[branch][s], own.im[branch][s]);
-        share[s] = 1 / y.times(raised.get(branch)).plus(Phasor.ONE).magnitude();
+        share[s] = 1 / siemens(branch, own, s).times(raised.get(branch)[s]).plus(Phasor.ONE).magnitude();
       }
     }
     return share;
@@ -102,7 +126,7 @@ public final class FaultedParameters {
 
   /** Whether the fault changes a branch's admittance. */
   public boolean touches(int branch) {
-    return opened[branch] || raised.containsKey(branch);
+    return opened[branch] || Stream.of(raised, derated, overloaded).anyMatch(of -> of.containsKey(branch));
   }
 
   /** The pairs of nodes that bridges and joins connect. */
@@ -120,7 +144,7 @@ public final class FaultedParameters {
     var extras = new ArrayList<RankOneUpdate>();
     for (Bridge bridge : bridges) {
       if (!overrides.disconnected(bridge.branch())) {
-        extras.add(constant(bridge.a(), bridge.b(), Phasor.of(1 / bridge.ohms())));
+        extras.add(bridge(bridge.a(), bridge.b(), bridge.ohms()));
       }
     }
     for (Join join : joins) {
@@ -130,8 +154,8 @@ public final class FaultedParameters {
     return extras;
   }
 
-  private RankOneUpdate constant(int a, int b, Phasor siemens) {
-    ComplexRows row = parameters.rows(List.of(draw -> siemens));
+  private RankOneUpdate bridge(int a, int b, Spread ohms) {
+    ComplexRows row = parameters.rows(List.of(draw -> Phasor.of(1 / ohms.at(draw))));
     return new RankOneUpdate(a, b, row.re[0], row.im[0]);
   }
 

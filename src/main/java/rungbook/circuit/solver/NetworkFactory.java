@@ -156,11 +156,11 @@ public final class NetworkFactory {
   private static Phasor mutual(TransformerCore core, NetworkChange.Core change, Draw draw, int i, int j) {
     double ratio = core.ratio().applyAsDouble(draw) * change.timesRatio();
     double[] u = core.turns(ratio);
-    return TransformerCore.admittance(ohms(core, change, draw)).times(-u[i] * u[j]);
+    return core.admittance(ohms(core, change, draw)).times(-u[i] * u[j]);
   }
 
   private static double ohms(TransformerCore core, NetworkChange.Core change, Draw draw) {
-    return core.ohms().applyAsDouble(draw) * change.timesOhms();
+    return core.ohms().applyAsDouble(draw) * change.timesOhms().at(draw);
   }
 
   private RankOneUpdate row(int a, int b, Function<Draw, Phasor> siemens) {

@@ -24,7 +24,10 @@ enum EffectKind {
   HOLD("held", "hold %s open", Part.Switch.class),
   STOP("stopped", "stop %s", Part.Load.class, Part.State.class),
   CROSS("crossed", "cross %s with CONDUCTOR", Part.Cable.class, Part.Wire.class),
-  WEAKEN("weakened", "weaken %s 2 times", Part.Transformer.class),
+  WEAKEN("weakened by a factor", "weaken %s 2 times", Part.Transformer.class),
+  DERATE("weakened to a percentage", "weaken %s to 50 to 80 %%", Part.Capacitor.class),
+  OVERLOAD("overloaded", "overload %s to 120 to 160 %%", Part.Load.class),
+  STIFFEN("stiffened", "stiffen %s to 20 to 26 V", Part.Load.class),
   TAP("tapped", "tap %s for 208 V", Part.Transformer.class),
   LOWER("lowered", "lower %s to 85 to 95 V", Part.Supply.class);
 

@@ -2,11 +2,14 @@ package rungbook.system.reader;
 
 import static rungbook.system.Part.CONTACT_OHMS;
 import static rungbook.system.reader.EffectKind.CROSS;
+import static rungbook.system.reader.EffectKind.DERATE;
 import static rungbook.system.reader.EffectKind.HOLD;
 import static rungbook.system.reader.EffectKind.LOWER;
 import static rungbook.system.reader.EffectKind.OPEN;
+import static rungbook.system.reader.EffectKind.OVERLOAD;
 import static rungbook.system.reader.EffectKind.RAISE;
 import static rungbook.system.reader.EffectKind.SHORT;
+import static rungbook.system.reader.EffectKind.STIFFEN;
 import static rungbook.system.reader.EffectKind.STOP;
 import static rungbook.system.reader.EffectKind.TAP;
 import static rungbook.system.reader.EffectKind.WEAKEN;
@@ -34,6 +37,13 @@ final class FaultReader {
 
   private static final String N = "(\\d+(?:\\.\\d+)?)";
 
+  /** One number, or two. */
+  private static final String RANGE = N + "(?: to " + N + ")?";
+
+  private static final Interval TOUCHING = Interval.exactly(CONTACT_OHMS);
+  private static final double MOST_WEAK_PERCENT = 99;
+  private static final double MOST_OVERLOAD_PERCENT = 1000;
+
   private static final Pattern LIKELIHOOD = Pattern.compile("likelihood (-?\\d+(?:\\.\\d+)?)");
 
   private record Form(Pattern pattern, BiFunction<Written, Matcher, Optional<Effect>> read) {}
@@ -57,25 +67,41 @@ final class FaultReader {
     this.terminals = terminals;
     this.problems = problems;
     this.parts = new FaultyParts(system, problems);
+    openingsAndShorts();
+    weaknesses();
+  }
+
+  private void openingsAndShorts() {
     form("open (.+)", (w, m) -> parts.branch(OPEN, m.group(1), w.item()).map(Effect.Open::new));
-    form("short (.+) to (.+)", (w, m) -> join(w, m.group(1), m.group(2)));
-    form("short (.+)",
-        (w, m) -> parts.branch(SHORT, m.group(1), w.item()).map(key -> new Effect.Bridge(key, CONTACT_OHMS)));
-    form("raise (.+) by " + N + " ohm",
-        (w, m) -> parts.branch(RAISE, m.group(1), w.item()).map(key -> new Effect.Raise(key, quantity(w, m, 2, 0))));
+    form("short (.+?) to (.+?) through " + RANGE + " ohm",
+        (w, m) -> join(w, m.group(1), m.group(2), range(w, m, 3, 0, PartLine.MOST_QUANTITY)));
+    form("short (.+?) through " + RANGE + " ohm", (w, m) -> parts.branch(SHORT, m.group(1), w.item())
+        .map(key -> new Effect.Bridge(key, range(w, m, 2, 0, PartLine.MOST_QUANTITY))));
+    form("short (.+) to (.+)", (w, m) -> join(w, m.group(1), m.group(2), TOUCHING));
+    form("short (.+)", (w, m) -> parts.branch(SHORT, m.group(1), w.item()).map(key -> new Effect.Bridge(key, TOUCHING)));
+    form("raise (.+?) by " + RANGE + " ohm", (w, m) -> parts.branch(RAISE, m.group(1), w.item())
+        .map(key -> new Effect.Raise(key, range(w, m, 2, 0, PartLine.MOST_QUANTITY))));
     form("hold (.+) (open|closed)",
         (w, m) -> parts.branch(HOLD, m.group(1), w.item())
             .map(key -> new Effect.Hold(key, m.group(2).equals("closed"))));
     form("stop (.+)", (w, m) -> parts.part(STOP, m.group(1), w.item()).map(Effect.Stop::new));
     form("cross (.+) with (.+)", (w, m) -> cross(w, m.group(1), m.group(2)));
-    // one time its resistance is a healthy transformer
-    form("weaken (.+) " + N + " times",
-        (w, m) -> parts.part(WEAKEN, m.group(1), w.item()).map(key -> new Effect.Weaken(key, quantity(w, m, 2, 1))));
-    form("tap (.+) for " + N + " V",
-        (w, m) -> parts.part(TAP, m.group(1), w.item()).map(key -> new Effect.Tap(key, quantity(w, m, 2, 0))));
-    form("lower (.+) to " + N + " to " + N + " V",
-        (w, m) -> parts.part(LOWER, m.group(1), w.item())
-            .map(key -> new Effect.Lower(key, range(w, quantity(w, m, 2, 0), quantity(w, m, 3, 0)))));
+  }
+
+  private void weaknesses() {
+    // one time its resistance is a healthy transformer, all of its microfarads a healthy capacitor
+    form("weaken (.+?) " + RANGE + " times", (w, m) -> parts.part(WEAKEN, m.group(1), w.item())
+        .map(key -> new Effect.Weaken(key, range(w, m, 2, 1, PartLine.MOST_QUANTITY))));
+    form("weaken (.+?) to " + RANGE + " %", (w, m) -> parts.branch(DERATE, m.group(1), w.item())
+        .map(key -> new Effect.Derate(key, percent(range(w, m, 2, 0, MOST_WEAK_PERCENT)))));
+    form("overload (.+?) to " + RANGE + " %", (w, m) -> parts.part(OVERLOAD, m.group(1), w.item())
+        .map(key -> new Effect.Overload(key, percent(range(w, m, 2, 100, MOST_OVERLOAD_PERCENT)))));
+    form("stiffen (.+?) to " + RANGE + " V", (w, m) -> parts.part(STIFFEN, m.group(1), w.item())
+        .map(key -> new Effect.Stiffen(key, range(w, m, 2, 0, PartLine.MOST_QUANTITY))));
+    form("tap (.+) for " + N + " V", (w, m) -> parts.part(TAP, m.group(1), w.item())
+        .map(key -> new Effect.Tap(key, quantity(w, m, 2, 0, PartLine.MOST_QUANTITY))));
+    form("lower (.+?) to " + RANGE + " V", (w, m) -> parts.part(LOWER, m.group(1), w.item())
+        .map(key -> new Effect.Lower(key, range(w, m, 2, 0, PartLine.MOST_QUANTITY))));
   }
 
   private void form(String pattern, BiFunction<Written, Matcher, Optional<Effect>> read) {
@@ -86,21 +112,28 @@ final class FaultReader {
     return Double.parseDouble(match.group(group));
   }
 
-  /** A number that must be more than {@code least}; reports an impossible one and returns a possible one. */
-  private double quantity(Written written, Matcher match, int group, double least) {
+  /** A number above {@code least}, up to {@code most}; reports an impossible one and returns a possible one. */
+  private double quantity(Written written, Matcher match, int group, double least, double most) {
     double number = number(match, group);
-    if (number > least && number <= PartLine.MOST_QUANTITY) {
+    if (number > least && number <= most) {
       return number;
     }
     absurd(written);
-    return least + 1;
+    return most;
   }
 
-  private Interval range(Written written, double low, double high) {
+  /** One number, or the range of this group and the next. */
+  private Interval range(Written written, Matcher match, int group, double least, double most) {
+    double low = quantity(written, match, group, least, most);
+    double high = match.group(group + 1) == null ? low : quantity(written, match, group + 1, least, most);
     if (low > high) {
       absurd(written);
     }
     return new Interval(Math.min(low, high), Math.max(low, high));
+  }
+
+  private static Interval percent(Interval percent) {
+    return percent.map(each -> each / 100);
   }
 
   private void absurd(Written written) {
@@ -144,13 +177,13 @@ final class FaultReader {
     return Optional.empty();
   }
 
-  private Optional<Effect> join(Written written, String a, String b) {
+  private Optional<Effect> join(Written written, String a, String b, Interval ohms) {
     Optional<Terminal> from = terminals.find(a, written.item().span());
     Optional<Terminal> till = terminals.find(b, written.item().span());
     if (from.isPresent() && from.equals(till)) {
       joinsItself(written, from.get());
     }
-    return from.flatMap(x -> till.map(y -> new Effect.Join(x, y, CONTACT_OHMS)));
+    return from.flatMap(x -> till.map(y -> new Effect.Join(x, y, ohms)));
   }
 
   private Optional<Effect> cross(Written written, String first, String second) {

@@ -36,9 +36,9 @@ final class FaultyParts {
     List<String> branches = system.parts().stream().flatMap(part -> part.branches().stream()).map(PartBranch::name)
         .toList();
     String key = Names.key(written);
-    // a state has no branch; report the effect and not the name
-    Optional<
-        Part> part = system.partOfBranch(key).or(() -> system.part(key).filter(named -> named.branches().isEmpty()));
+    // a part that cannot have the effect is known by its own name, not only by its branches'
+    Optional<Part> part = system.partOfBranch(key)
+        .or(() -> system.part(key).filter(named -> named.branches().isEmpty() || !effect.fits(named)));
     return fit(effect, part, written, branches, item);
   }
 

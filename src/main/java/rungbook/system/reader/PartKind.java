@@ -20,7 +20,7 @@ enum PartKind {
   CABLE(Asked.NOTHING, PartReader::cable),
   WIRE(Asked.NOTHING, PartReader::wire),
   JOINT(Asked.NOTHING, PartReader::joint),
-  TRANSFORMER(Asked.NOTHING, PartReader::transformer),
+  TRANSFORMER(Asked.NOTHING, TransformerReader::read),
   COIL(Asked.OPERATION, PartReader::coil),
   MOTOR(Asked.OPERATION, PartReader::motor),
   LOAD(Asked.OPERATION, PartReader::load),

@@ -4,13 +4,13 @@ import static rungbook.system.Interval.exactly;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import rungbook.markdown.Entry;
 import rungbook.source.Code;
 import rungbook.source.Span;
 import rungbook.system.Condition;
 import rungbook.system.Interval;
 import rungbook.system.PartBranch;
+import rungbook.system.Quantity;
 
 /** One line of {@code parts}: its tokens and branches. A missing item is reported and replaced by a typical value. */
 final class PartLine {
@@ -18,6 +18,10 @@ final class PartLine {
   /** No quantity of a control circuit is larger, in any unit. */
   static final double MOST_QUANTITY = 1e6;
 
+  static final Code RANGE_NOT_DRAWN = Code.of("range-not-drawn");
+
+  private static final String TOLERANCE = "tolerance %";
+  private static final double MOST_TOLERANCE_PERCENT = 50;
   private static final double LEAST_CELSIUS = -60;
   private static final double MOST_CELSIUS = 150;
 
@@ -73,9 +77,9 @@ final class PartLine {
     problems.add(code, span(), "name", name());
   }
 
-  /** A required quantity. */
+  /** A required quantity that is one number. */
   double need(String key) {
-    return needRange(key).middle();
+    return findOne(key).orElseGet(() -> needRange(key).low());
   }
 
   Interval needRange(String key) {
@@ -85,18 +89,39 @@ final class PartLine {
     });
   }
 
-  /** An optional quantity. */
+  /** An optional quantity, which may be a range. */
   Optional<Interval> find(String key) {
-    return tokens.find(key);
+    return tokens.find(key).map(PartTokens.Quantity::value);
   }
 
-  OptionalDouble findMiddle(String key) {
-    return find(key).map(value -> OptionalDouble.of(value.middle())).orElse(OptionalDouble.empty());
+  /** An optional quantity that is one number; reports a range, because nothing would draw from it. */
+  Optional<Double> findOne(String key) {
+    return tokens.find(key).map(quantity -> {
+      if (quantity.value().low() != quantity.value().high()) {
+        problems.add(RANGE_NOT_DRAWN, quantity.span(), "name", name(), "what", key);
+      }
+      return quantity.value().low();
+    });
+  }
+
+  /** A quantity of a load. */
+  Optional<Quantity> findQuantity(String key) {
+    return find(key).map(written -> Quantity.of(key, written));
+  }
+
+  /** What a quantity without a range may be off by, as a share. */
+  double tolerance(double usual) {
+    return findOne(TOLERANCE).map(percent -> percent / 100).orElse(usual);
+  }
+
+  /** Whether the line has this item. */
+  boolean says(String words) {
+    return tokens.takeWord(words);
   }
 
   /** The capacitances that follow the pairs of points, microfarads. */
-  List<Double> microfarads() {
-    return tokens.repeated().stream().map(quantity -> quantity.value().middle()).toList();
+  List<Interval> microfarads() {
+    return tokens.repeated().stream().map(PartTokens.Quantity::value).toList();
   }
 
   /** The rest of the item that starts with these words. */
@@ -123,10 +148,17 @@ final class PartLine {
   private void reportAbsurd(String key, PartTokens.Quantity quantity) {
     double low = quantity.value().low();
     double high = quantity.value().high();
-    boolean possible = key.equals("C") ? low >= LEAST_CELSIUS && high <= MOST_CELSIUS
-        : low > 0 && high <= MOST_QUANTITY;
-    if (!possible || low > high) {
+    if (!isPossible(key, low, high) || low > high) {
       problems.add(PartReader.ABSURD_QUANTITY, quantity.span(), "name", name());
     }
+  }
+
+  private static boolean isPossible(String key, double low, double high) {
+    return switch (key) {
+      case "C" -> low >= LEAST_CELSIUS && high <= MOST_CELSIUS;
+      case TOLERANCE -> low >= 0 && high <= MOST_TOLERANCE_PERCENT;
+      case "pf", "pf inrush", "pf magnetizing" -> low > 0 && high <= 1;
+      default -> low > 0 && high <= MOST_QUANTITY;
+    };
   }
 }

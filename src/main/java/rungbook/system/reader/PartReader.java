@@ -4,22 +4,19 @@ import static rungbook.system.Interval.exactly;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.stream.IntStream;
 import rungbook.markdown.Entry;
 import rungbook.source.Code;
 import rungbook.system.Condition;
 import rungbook.system.Interval;
 import rungbook.system.Names;
 import rungbook.system.Part;
-import rungbook.system.PartBranch;
+import rungbook.system.Quantity;
 
 /** Reads a line of {@code parts} as a {@link Part}. A missing item is reported and replaced by a typical value. */
 final class PartReader {
 
   static final Code ABSURD_QUANTITY = Code.of("absurd-quantity");
   static final Code PART_LACKS = Code.of("part-lacks");
-  static final Code REGULATION_WITHOUT_BASIS = Code.of("regulation-without-basis");
   static final Code UNKNOWN_PART_KIND = Code.of("unknown-part-kind");
   static final Code UNKNOWN_PARTICULAR = Code.of("unknown-particular");
 
@@ -33,6 +30,24 @@ final class PartReader {
   private static final double PICKS_UP_SHARE = 0.85;
 
   private static final double DROPS_OUT_SHARE = 0.5;
+
+  /** Of the impedance of a load whose text gives no range (common practice, no source). */
+  private static final double LOAD_TOLERANCE = 0.1;
+
+  private static final double COIL_POWER_FACTOR = 0.4;
+  private static final double COIL_INRUSH_POWER_FACTOR = 0.6;
+  private static final double MOTOR_POWER_FACTOR = 0.8;
+
+  /** A coil hums from this percentage of its pick-up voltage (common practice, no source). */
+  private static final double HUM_PERCENT = 30;
+
+  /** Multiple of its rating that a fuse carries forever (UL 248-14: it opens at 135 % within an hour; from memory). */
+  private static final double FUSE_TIMES = 1.35;
+
+  /**
+   * Multiple of its rating at which a breaker trips instantly; motor inrush stays below (common practice, no source).
+   */
+  private static final double BREAKER_TIMES = 5;
 
   private final Terminals terminals;
   private final ConditionReader conditions;
@@ -62,12 +77,15 @@ final class PartReader {
   static Part supply(PartLine line) {
     double nominal = line.need("V");
     Interval volts = line.find("from V").orElse(exactly(nominal));
-    double hertz = line.findMiddle("Hz").orElse(60);
-    return new Part.Supply(line.name(), line.span(), line.branches(1), nominal, volts, hertz, line.need("ohm"));
+    double hertz = line.findOne("Hz").orElse(60.0);
+    return new Part.Supply(line.name(), line.span(), line.branches(1), nominal, volts, hertz, line.needRange("ohm"));
   }
 
   static Part fuse(PartLine line) {
-    return new Part.Fuse(line.name(), line.span(), line.branches(1), line.need("A"), line.kind().equals("breaker"));
+    boolean breaker = line.kind().equals("breaker");
+    double times = breaker ? line.findOne("trips at times").orElse(BREAKER_TIMES)
+        : line.findOne("opens at times").orElse(FUSE_TIMES);
+    return new Part.Fuse(line.name(), line.span(), line.branches(1), line.need("A"), times, contactOhms(line), breaker);
   }
 
   static Part contact(PartLine line) {
@@ -76,7 +94,12 @@ final class PartReader {
       line.lacks("when it is closed, such as `closed when contactor on`");
     }
     Optional<String> panel = line.after("opens with ").map(Names::key);
-    return new Part.Switch(line.name(), line.span(), line.branches(1), written.orElseGet(Condition::always), panel);
+    return new Part.Switch(line.name(), line.span(), line.branches(1), contactOhms(line),
+        written.orElseGet(Condition::always), panel);
+  }
+
+  private static Interval contactOhms(PartLine line) {
+    return line.find("ohm").orElse(exactly(Part.CONTACT_OHMS));
   }
 
   static Part cable(PartLine line) {
@@ -86,85 +109,69 @@ final class PartReader {
   }
 
   static Part wire(PartLine line) {
-    double ohms = line.findMiddle("ohm").orElse(Part.CONTACT_OHMS);
-    return new Part.Wire(line.name(), line.span(), line.branches(1), ohms);
+    return new Part.Wire(line.name(), line.span(), line.branches(1), contactOhms(line));
   }
 
   static Part joint(PartLine line) {
     return new Part.Joint(line.name(), line.span(), line.branches(1));
   }
 
-  static Part transformer(PartLine line) {
-    double secondary = line.need("V secondary");
-    double voltAmps = line.need("VA");
-    Interval noLoad = noLoadVolts(line, secondary);
-    double fullAmps = voltAmps / secondary;
-    var ohms = new Interval((noLoad.low() - secondary) / fullAmps, (noLoad.high() - secondary) / fullAmps);
-    return new Part.Transformer(line.name(), line.span(), windings(line), line.need("V primary"), secondary, voltAmps,
-        noLoad, ohms);
-  }
-
-  /** Regulation r of full load: V (1 + r); of no load: V / (1 − r). */
-  private static Interval noLoadVolts(PartLine line, double secondary) {
-    Optional<Interval> ofFull = line.find("regulation % of full load");
-    Optional<Interval> ofNone = line.find("regulation % of no load");
-    if (ofFull.isEmpty() && ofNone.isEmpty()) {
-      line.find("regulation %");
-      line.report(REGULATION_WITHOUT_BASIS);
-    }
-    Interval percent = ofFull.orElse(exactly(10));
-    return ofNone.map(r -> new Interval(secondary / (1 - r.low() / 100), secondary / (1 - r.high() / 100)))
-        .orElseGet(() -> new Interval(secondary * (1 + percent.low() / 100), secondary * (1 + percent.high() / 100)));
-  }
-
-  private static List<PartBranch> windings(PartLine line) {
-    List<PartBranch> pairs = line.branches(2);
-    List<String> sides = List.of("primary", "secondary");
-    return IntStream.range(0, Math.min(sides.size(), pairs.size()))
-        .mapToObj(i -> new PartBranch(line.name() + " " + sides.get(i), pairs.get(i).a(), pairs.get(i).b())).toList();
-  }
-
   static Part coil(PartLine line) {
     double volts = line.need("V");
-    OptionalDouble wire = line.findMiddle("ohm");
-    var on = Part.Impedance.of(volts, line.need("VA"), wire, 0.4);
-    var inrush = line.find("VA inrush").map(va -> Part.Impedance.of(volts, va.middle(), wire, 0.6)).orElse(on);
-    return load(line, volts, inrush, on, wire.orElse(on.resistance()), PICKS_UP_SHARE, DROPS_OUT_SHARE);
+    Optional<Quantity> wire = line.findQuantity("ohm");
+    Quantity pulledIn = Quantity.of("VA", line.needRange("VA"));
+    var on = new Part.Impedance(volts, pulledIn, wire, powerFactor(line, "pf", COIL_POWER_FACTOR));
+    Quantity inrushFactor = powerFactor(line, "pf inrush", COIL_INRUSH_POWER_FACTOR);
+    var inrush = line.findQuantity("VA inrush")
+        .map(va -> new Part.Impedance(volts, va, wire, inrushFactor)).orElse(on);
+    return load(line, inrush, on, wire, PICKS_UP_SHARE, DROPS_OUT_SHARE);
   }
 
   static Part motor(PartLine line) {
     double volts = line.need("V");
-    double factor = line.findMiddle("pf").orElse(0.8);
-    OptionalDouble wire = line.findMiddle("ohm");
-    var on = Part.Impedance.of(volts, volts * line.need("A"), OptionalDouble.empty(), factor);
-    var inrush = line.find("A locked")
-        .map(amps -> Part.Impedance.of(volts, volts * amps.middle(), OptionalDouble.empty(), factor)).orElse(on);
-    return load(line, volts, inrush, on, wire.orElse(Math.min(on.resistance(), inrush.resistance())), 0.6, 0.5);
+    Quantity factor = powerFactor(line, "pf", MOTOR_POWER_FACTOR);
+    Part.Impedance on = motor(volts, "A", line.needRange("A"), factor);
+    Part.Impedance locked = line.find("A locked").map(amps -> motor(volts, "A locked", amps, factor)).orElse(on);
+    return load(line, locked, on, line.findQuantity("ohm"), 0.6, 0.5);
+  }
+
+  private static Quantity powerFactor(PartLine line, String key, double usual) {
+    return line.findQuantity(key).orElse(new Quantity.Rated(usual));
+  }
+
+  private static Part.Impedance motor(double volts, String key, Interval amps, Quantity factor) {
+    return new Part.Impedance(volts, Quantity.of(key, amps.map(a -> a * volts)), Optional.empty(), factor);
   }
 
   static Part load(PartLine line) {
     double volts = line.need("V");
-    Optional<Interval> watts = line.find("W")
-        .or(() -> line.find("kW").map(kilowatts -> new Interval(kilowatts.low() * 1000, kilowatts.high() * 1000)));
-    double voltAmps = watts.or(() -> line.find("VA")).map(Interval::middle).orElseGet(() -> {
+    Optional<Quantity> watts = line.findQuantity("W")
+        .or(() -> line.find("kW").map(kilowatts -> Quantity.of("kW", kilowatts.map(kw -> kw * 1000))));
+    Quantity voltAmps = watts.or(() -> line.findQuantity("VA")).orElseGet(() -> {
       line.lacks("a quantity in VA, W or kW");
-      return 1.0;
+      return new Quantity.Rated(1);
     });
-    double factor = watts.isPresent() ? 1 : line.findMiddle("pf").orElse(1);
-    var ohms = Part.Impedance.of(volts, voltAmps, OptionalDouble.empty(), factor);
-    return load(line, volts, ohms, ohms, line.findMiddle("ohm").orElse(ohms.resistance()), 0.7, 0.6);
+    Quantity factor = watts.isPresent() ? new Quantity.Rated(1) : powerFactor(line, "pf", 1);
+    var ohms = new Part.Impedance(volts, voltAmps, Optional.empty(), factor);
+    return load(line, ohms, ohms, line.findQuantity("ohm"), 0.7, 0.6);
   }
 
-  private static Part load(PartLine line, double volts, Part.Impedance inrush, Part.Impedance on, double wireOhms,
+  private static Part load(PartLine line, Part.Impedance inrush, Part.Impedance on, Optional<Quantity> wireOhms,
       double onShare, double offShare) {
+    double volts = on.volts();
     Interval onVolts = line.find("picks up at V").or(() -> line.find("works above V")).orElse(exactly(volts * onShare));
     Interval offVolts = line.find("drops out at V").orElse(exactly(Math.min(onVolts.low(), volts * offShare)));
     Condition only = line.condition("only when ").orElseGet(Condition::always);
-    return new Part.Load(line.name(), line.span(), line.branches(1), inrush, on, wireOhms, onVolts, offVolts, only);
+    return new Part.Load(line.name(), line.span(), line.branches(1), inrush, on, wireOhms,
+        line.tolerance(LOAD_TOLERANCE), onVolts, offVolts, line.findOne("hums from %").orElse(HUM_PERCENT) / 100, only);
   }
 
+  /** One number has the tolerance of the line, none if the line states none. */
   static Part capacitor(PartLine line) {
-    return new Part.Capacitor(line.name(), line.span(), line.branches(), line.microfarads());
+    double share = line.tolerance(0);
+    List<Interval> sizes = line.microfarads().stream()
+        .map(size -> size.low() == size.high() ? Interval.around(size.low(), share) : size).toList();
+    return new Part.Capacitor(line.name(), line.span(), line.branches(), sizes);
   }
 
   private static boolean lacksSizes(PartLine line) {
@@ -179,7 +186,7 @@ final class PartReader {
   static Part state(PartLine line) {
     Optional<Condition> when = line.condition("when ");
     Optional<Condition> set = line.condition("set when ");
-    int after = line.find("after rounds").map(rounds -> (int) rounds.middle()).orElse(1);
+    int after = line.findOne("after rounds").map(Double::intValue).orElse(1);
     if (when.isPresent()) {
       return new Part.State(line.name(), line.span(), when.get(), Optional.empty(), after);
     }

@@ -22,7 +22,7 @@ import rungbook.system.Interval;
 final class PartTokens {
 
   private static final String NUMBER = "(-?\\d++(?:\\.\\d++)?)";
-  private static final String UNIT = "((?:V|VA|A|W|kW|ohm|Hz|%|ft|AWG|C|uF|pF/ft|pf|times|rounds)(?: [^\\d]+)?)";
+  private static final String UNIT = "((?:V|VA|A|W|kW|ohm|Hz|%|ft|AWG|C|uF|pF/ft|pF|pf|X/R|times|rounds)(?: [^\\d]+)?)";
   private static final Pattern QUANTITY = Pattern.compile(NUMBER + "(?: to " + NUMBER + ")?\\s++" + UNIT);
 
   record Quantity(Interval value, Span span) {}
@@ -75,9 +75,9 @@ final class PartTokens {
     return c >= '0' && c <= '9';
   }
 
-  Optional<Interval> find(String key) {
+  Optional<Quantity> find(String key) {
     asked.add(key);
-    return Optional.ofNullable(quantities.get(key)).map(Quantity::value);
+    return Optional.ofNullable(quantities.get(key));
   }
 
   List<Quantity> repeated() {
@@ -90,6 +90,11 @@ final class PartTokens {
 
   List<Entry.Item> words() {
     return words;
+  }
+
+  /** Removes an item that is exactly this text; returns whether there was one. */
+  boolean takeWord(String text) {
+    return words.removeIf(item -> item.text().equals(text));
   }
 
   /** Removes the items that start with these words; returns the rest of each. */

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 import rungbook.markdown.Document;
 import rungbook.source.Code;
 import rungbook.source.Span;
@@ -15,6 +16,7 @@ import rungbook.system.ControlSystem;
 import rungbook.system.Names;
 import rungbook.system.NominalVolts;
 import rungbook.system.Part;
+import rungbook.system.PowerLimit;
 import rungbook.system.Terminal;
 import rungbook.system.TerminalStrip;
 
@@ -22,6 +24,7 @@ import rungbook.system.TerminalStrip;
 final class SystemChecks {
 
   static final Code CONTROL_WITHOUT_CONTACT = Code.of("control-without-contact");
+  static final Code FREQUENCIES_DIFFER = Code.of("frequencies-differ");
   static final Code FUSE_OUTSIDE_CLASS_2 = Code.of("fuse-outside-class-2");
   static final Code LOAD_UNREACHABLE = Code.of("load-unreachable");
   static final Code NO_SUPPLY = Code.of("no-supply");
@@ -44,6 +47,7 @@ final class SystemChecks {
     if (system.parts().isEmpty() || !problems.all().isEmpty()) {
       return; // a vocabulary without parts is enough to check trees; a wrong line would only cause more reports
     }
+    checks.suppliesHaveOneFrequency();
     checks.transformersAreClass2();
     checks.fusesAreClass2();
     checks.loadsCanBeReached();
@@ -66,8 +70,16 @@ final class SystemChecks {
         .filter(entry -> entry.key().equals(strip.name())).findFirst().orElseThrow().keySpan();
   }
 
+  /** The circuit is solved at one frequency. */
+  private void suppliesHaveOneFrequency() {
+    List<Part.Supply> supplies = system.parts(Part.Supply.class).toList();
+    supplies.stream().filter(supply -> supply.hertz() != supplies.get(0).hertz())
+        .forEach(supply -> problems.add(FREQUENCIES_DIFFER, supply.span(), "name", supply.name(), "first",
+            supplies.get(0).name()));
+  }
+
   private void transformersAreClass2() {
-    system.parts(Part.Transformer.class).filter(t -> t.secondaryVolts() < t.primaryVolts()).forEach(t -> {
+    class2().filter(t -> t.secondaryVolts() < t.primaryVolts()).forEach(t -> {
       if (t.noLoadVolts().high() > Class2.MOST_VOLTS) {
         problems.add(TRANSFORMER_OUTSIDE_CLASS_2, t.span(), "name", t.name(), "what", "gives up to "
             + Math.round(t.noLoadVolts().high() * 10) / 10.0 + " V with nothing connected");
@@ -79,10 +91,14 @@ final class SystemChecks {
     });
   }
 
-  /** Only fuses that a transformer feeds are subject to Class 2. */
+  private Stream<Part.Transformer> class2() {
+    return system.parts(Part.Transformer.class).filter(t -> t.limit() != PowerLimit.CLASS_1);
+  }
+
+  /** Only fuses that a transformer feeds are subject to Class 2, and only where it does not limit itself. */
   private void fusesAreClass2() {
     var fed = new HashSet<Terminal>();
-    system.parts(Part.Transformer.class).filter(t -> t.branches().size() == 2)
+    class2().filter(t -> t.limit() == PowerLimit.FUSE && t.branches().size() == 2)
         .forEach(t -> fed.addAll(List.of(t.branches().get(1).a(), t.branches().get(1).b())));
     var near = reached(fed);
     system.parts(Part.Fuse.class).filter(fuse -> !fuse.breaker())
@@ -95,7 +111,7 @@ final class SystemChecks {
   }
 
   private double secondaryVolts() {
-    return system.parts(Part.Transformer.class).mapToDouble(Part.Transformer::secondaryVolts).max().orElse(24);
+    return class2().mapToDouble(Part.Transformer::secondaryVolts).max().orElse(24);
   }
 
   private Set<Terminal> nearSupply() {

@@ -42,7 +42,7 @@ public final class SystemReader {
   }
 
   /**
-   * A system as far as it could be read; a proof requires that there are no problems.
+   * A system as far as it could be read; a proof requires that no problem is an error.
    *
    * @param problems excluding those of the document
    */

@@ -63,6 +63,9 @@ public final class RemedyFinder {
     if (effect instanceof Effect.Raise raise) {
       return Stream.of(raise.branch());
     }
+    if (effect instanceof Effect.Derate derate) {
+      return Stream.of(derate.branch());
+    }
     if (effect instanceof Effect.Hold hold) {
       return Stream.of(hold.branch());
     }
@@ -78,6 +81,12 @@ public final class RemedyFinder {
     }
     if (effect instanceof Effect.Weaken weaken) {
       return weaken.part();
+    }
+    if (effect instanceof Effect.Overload overload) {
+      return overload.part();
+    }
+    if (effect instanceof Effect.Stiffen stiffen) {
+      return stiffen.part();
     }
     return effect instanceof Effect.Tap tap ? tap.part() : ((Effect.Lower) effect).part();
   }

@@ -9,6 +9,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import rungbook.system.BenchSystem;
 import rungbook.system.ControlSystem;
+import rungbook.system.Interval;
 
 /** What a fault changes, before anything is solved. */
 class FaultCaseTest {
@@ -58,13 +59,15 @@ class FaultCaseTest {
         """).system());
     List<NetworkChange> changes = network.system().faults().stream()
         .flatMap(fault -> FaultCase.of(fault, network).changes().stream()).toList();
-    assertEquals(List.of(new NetworkChange.Core(1, 9, 1), new NetworkChange.Core(1, 1, 120 / 208.0)), changes);
+    assertEquals(List.of(new NetworkChange.Core(1, new Spread(Interval.exactly(9), "weak 1"), 1),
+        NetworkChange.Core.ofRatio(1, 120 / 208.0)), changes);
   }
 
   /** Only more current than before opens a fuse. */
   @ParameterizedTest
   @CsvSource({"short lamp, true", "short A to B, true", "hold pole closed, true", "hold pole open, false",
-      "open wire, false", "raise wire by 2 ohm, false", "stop lamp, false"})
+      "open wire, false", "raise wire by 2 ohm, false", "stop lamp, false", "overload lamp to 150 %, true",
+      "stiffen lamp to 22 V, false", "short A to B through 1 to 2 ohm, true"})
   void onlyAShortOrAContactThatIsStuckClosedMayBlowFuses(String effect, boolean may) {
     assertEquals(may, fault(network(effect)).mayBlowFuses());
   }

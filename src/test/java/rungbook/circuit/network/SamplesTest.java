@@ -3,6 +3,7 @@ package rungbook.circuit.network;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.HashSet;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -36,11 +37,14 @@ class SamplesTest {
     assertEquals(4096, Samples.seeded(1, 4096).size());
   }
 
-  /** The middle, and each of the 2 to the 7th corners of seven tolerances once, for whatever part. */
+  /**
+   * The middle, and each of the 2 to the 7th corners of the healthy system's seven tolerances once, for whatever part.
+   * The fault's is at either end with either end of any other.
+   */
   @Test
   void cornersAreAllDifferent() {
     List<Draw> corners = Samples.corners().draws();
-    assertEquals(List.of(0.0, 0.0, 0.0, 0.0, 0.0, 0.0, 0.0), at(corners.get(0), "fan"));
+    assertEquals(Collections.nCopies(8, 0.0), at(corners.get(0), "fan"));
     var seen = new HashSet<List<Double>>();
     for (Draw corner : corners.subList(1, corners.size())) {
       assertEquals(at(corner, "fan"), at(corner, "cable"));
@@ -48,6 +52,11 @@ class SamplesTest {
       seen.add(at(corner, "fan"));
     }
     assertEquals(List.of(128, 129), List.of(seen.size(), corners.size()));
+    assertEquals(128, seen.stream().map(ends -> ends.subList(0, 7)).distinct().count());
+    for (int other = 0; other < 7; other++) {
+      int with = other;
+      assertEquals(4, seen.stream().map(ends -> List.of(ends.get(7), ends.get(with))).distinct().count());
+    }
   }
 
   /** Full supply, transformers and loads at either end, all else in the middle. */
@@ -60,7 +69,7 @@ class SamplesTest {
     var expected = new HashSet<List<Double>>();
     for (double transformer : new double[] {-1, 1}) {
       for (double load : new double[] {-1, 1}) {
-        expected.add(List.of(1.0, 0.0, 0.0, transformer, load, 0.0, 0.0));
+        expected.add(List.of(1.0, 0.0, 0.0, transformer, load, 0.0, 0.0, 0.0));
       }
     }
     assertEquals(expected, ends);

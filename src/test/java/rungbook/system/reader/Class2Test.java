@@ -19,7 +19,7 @@ class Class2Test {
       ```parts
       supply: supply, 120 V, 0.05 ohm, L to N
       bond: joint, N to ground
-      transformer: transformer, 120 V primary, 24 V secondary, %s VA, regulation %s %% of full load, L to N, R to C
+      transformer: transformer, 120 V primary, 24 V secondary, %s VA, regulation %s %% of full load, L to N, R to C%s
       fuse: fuse, %s A, R to A
       lamp: load, 24 V, 5 VA, A to C
       ```
@@ -30,7 +30,18 @@ class Class2Test {
       "101, 10, 3, transformer-outside-class-2",
       "40, 10, 4.16, ''", "40, 10, 4.17, fuse-outside-class-2"})
   void limitsHoldUpToTheirValue(String voltAmps, String regulation, String amps, String code) {
-    List<Problem> problems = BenchSystem.read("L N R C A", BLOCKS.formatted(voltAmps, regulation, amps)).problems();
+    List<Problem> problems = BenchSystem.read("L N R C A", BLOCKS.formatted(voltAmps, regulation, "", amps)).problems();
+    assertEquals(code.isEmpty() ? List.of() : List.of(code),
+        problems.stream().map(problem -> problem.code().name()).toList());
+  }
+
+  /** A transformer that limits its own current needs no fuse, and the limits are for Class 2 alone. */
+  @ParameterizedTest
+  @CsvSource({"40, 10, ', inherently limited', 5, ''", "101, 10, ', inherently limited', 5, transformer-outside-class-2",
+      "150, 30, ', class 1', 10, ''"})
+  void theTextSaysWhatLimitsThePower(String voltAmps, String regulation, String limit, String amps, String code) {
+    List<Problem> problems = BenchSystem.read("L N R C A", BLOCKS.formatted(voltAmps, regulation, limit, amps))
+        .problems();
     assertEquals(code.isEmpty() ? List.of() : List.of(code),
         problems.stream().map(problem -> problem.code().name()).toList());
   }
