@@ -13,7 +13,9 @@ import rungbook.proof.plan.Budget;
 import rungbook.proof.plan.Installations;
 import rungbook.proof.rules.FaultShowsNowhere;
 import rungbook.source.Problem;
+import rungbook.source.Severity;
 import rungbook.source.Source;
+import rungbook.source.Wording;
 import rungbook.system.ControlSystem;
 import rungbook.system.WalkTimes;
 import rungbook.system.reader.SystemReader;
@@ -76,7 +78,9 @@ final class PreparedSystem {
   private Circuit build() {
     SystemReader.Read read = SystemReader.read(id, document);
     ControlSystem system = read.system();
-    if (!read.problems().isEmpty() || system.parts().isEmpty()) {
+    boolean isWrong = read.problems().stream()
+        .anyMatch(problem -> Wording.of(problem).severity() == Severity.ERROR);
+    if (isWrong || system.parts().isEmpty()) {
       return Circuit.none("the circuit of its system cannot be built: check `shared/systems/" + id + ".md`");
     }
     long positions = CircuitState.positionCount(system.vocabulary());

@@ -6,6 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import rungbook.library.WholeWay.Done;
 import rungbook.proof.Proving;
 import rungbook.tree.Tree;
@@ -13,6 +15,7 @@ import rungbook.tree.Tree;
 /** A proof says what it shows or why it shows nothing. */
 class ProverTest {
 
+  private static final String SYSTEM = "shared/systems/split-cooling-gas-furnace.md";
   private static final String TREE = "trees/no-cooling-blower-runs.md";
 
   /** Leads that float show nothing, and no case belongs above: any limit above zero works. */
@@ -39,5 +42,15 @@ class ProverTest {
     assertEquals(List.of("proof-failed"), result.problems().stream().map(problem -> problem.code().name()).toList());
     assertTrue(result.problems().get(0).facts().get("why").startsWith("IllegalStateException"),
         result.problems().toString());
+  }
+
+  /** A warning about Class 2 is advice; an error leaves no circuit. */
+  @ParameterizedTest
+  @CsvSource({"150 VA, 1", "40 to 50 VA, 0"})
+  void onlyAnErrorOfTheSystemStopsAProof(String rating, int proofs) {
+    String text = WholeWay.STARTER.texts().get(SYSTEM).text();
+    String changed = text.replace("24 V secondary, 40 VA,", "24 V secondary, " + rating + ",");
+    assertNotEquals(text, changed);
+    assertEquals(proofs, WholeWay.of(SYSTEM, changed).provedBy(WholeWay.PROVER).go().proofs());
   }
 }
