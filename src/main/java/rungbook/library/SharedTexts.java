@@ -12,10 +12,10 @@ import rungbook.source.Problem;
 import rungbook.source.Problems;
 import rungbook.source.Source;
 import rungbook.source.TextLimits;
-import rungbook.system.ControlSystem;
 import rungbook.system.Names;
+import rungbook.system.SystemVariants;
 import rungbook.system.Vocabulary;
-import rungbook.system.reader.SystemReader;
+import rungbook.system.reader.VariantsReader;
 import rungbook.system.reader.VocabularyReader;
 import rungbook.tree.Caution;
 import rungbook.tree.Meter;
@@ -54,17 +54,17 @@ final class SharedTexts {
     SharedTexts reader = new SharedTexts(text);
     // the words of a system are all that trees ask for; only a pack draws its parts
     return reader.shared(reader::later, reader.later(SYSTEMS, VocabularyReader::read),
-        reader.later(SYSTEMS, (id, system) -> SystemReader.read(id, system).system()), (id, fragment) -> fragment);
+        reader.later(SYSTEMS, (id, system) -> VariantsReader.read(id, system).systems()), (id, fragment) -> fragment);
   }
 
   private Shared read() {
-    Map<String, ControlSystem> circuits = now(SYSTEMS, this::system);
+    Map<String, SystemVariants> circuits = now(SYSTEMS, this::system);
     var words = new HashMap<String, Vocabulary>();
-    circuits.forEach((key, system) -> words.put(key, system.vocabulary()));
+    circuits.forEach((key, system) -> words.put(key, system.base().vocabulary()));
     return shared(this::now, words, circuits, this::fragment);
   }
 
-  private Shared shared(Take take, Map<String, Vocabulary> systems, Map<String, ControlSystem> circuits,
+  private Shared shared(Take take, Map<String, Vocabulary> systems, Map<String, SystemVariants> circuits,
       BiFunction<String, Document, Document> fragment) {
     return new Shared(systems, circuits, take.from("shared/meters/", this::meter),
         take.from("shared/cautions/", this::caution), take.from("shared/qualifications/", this::qualification),
@@ -104,10 +104,10 @@ final class SharedTexts {
     }
   }
 
-  private ControlSystem system(String id, Document document) {
-    SystemReader.Read read = SystemReader.read(id, document);
+  private SystemVariants system(String id, Document document) {
+    VariantsReader.Read read = VariantsReader.read(id, document);
     problems.addAll(read.problems());
-    return read.system();
+    return read.systems();
   }
 
   private Document fragment(String id, Document document) {

@@ -66,10 +66,19 @@ public record Document(
     return front.stream().filter(entry -> entry.is(key)).findFirst();
   }
 
+  /** All blocks, in order. */
+  public Stream<Block> blocks() {
+    return Stream.concat(loose.stream(), sections.stream().flatMap(s -> s.blocks().stream()));
+  }
+
   /** All blocks of a kind, in order. */
   public List<Block> blocks(String kind) {
-    return Stream.concat(loose.stream(), sections.stream().flatMap(s -> s.blocks().stream()))
-        .filter(block -> block.kind().equals(kind))
-        .toList();
+    return blocks().filter(block -> block.kind().equals(kind)).toList();
+  }
+
+  /** The same text with other blocks, which are in no section. */
+  public Document with(List<Block> others) {
+    return new Document(source, front, frontSpan, List.of(), others, pictures, runs, anchors, misspelled, unread,
+        remarks, limits);
   }
 }

@@ -9,8 +9,11 @@ public final class Kinds {
 
   public static final Set<String> OF_STEPS = Set.of("check", "task", "finding", "end", "take", "exit");
   public static final Set<String> OF_SYSTEMS = Set.of("locations", "points", "controls", "supply", "parts", "states",
-      "sights", "boards", "cables", "strips", "faults", "assemblies");
+      "sights", "boards", "cables", "strips", "faults", "assemblies", "variants");
   public static final Set<String> OF_METERS = Set.of("meter");
+
+  /** Begins the words of a block that changes a system for one of its variants: {@code variant no float switch}. */
+  public static final String OF_VARIANT = "variant ";
 
   private static final Set<String> ALL = Stream.of(OF_STEPS, OF_SYSTEMS, OF_METERS).flatMap(Set::stream)
       .collect(Collectors.toUnmodifiableSet());
@@ -18,6 +21,6 @@ public final class Kinds {
   private Kinds() {}
 
   static boolean isKnown(String word) {
-    return ALL.contains(word);
+    return ALL.contains(word) || word.startsWith(OF_VARIANT);
   }
 }

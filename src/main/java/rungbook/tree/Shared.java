@@ -3,17 +3,17 @@ package rungbook.tree;
 import java.util.Map;
 import java.util.Set;
 import rungbook.markdown.Document;
-import rungbook.system.ControlSystem;
+import rungbook.system.SystemVariants;
 import rungbook.system.Vocabulary;
 
 /**
  * What the trees of a library share, keyed by the lookup key of the file name.
  *
- * @param circuits the systems with their parts, for those who draw or prove
+ * @param circuits the systems with their parts and variants, for those who draw or prove
  * @param trees the ids of every tree, for links between them
  */
 public record Shared(
-    Map<String, Vocabulary> systems, Map<String, ControlSystem> circuits, Map<String, Meter> meters,
+    Map<String, Vocabulary> systems, Map<String, SystemVariants> circuits, Map<String, Meter> meters,
     Map<String, Caution> cautions, Map<String, Qualification> qualifications, Map<String, Document> fragments,
     Set<String> trees) {
 

@@ -4,9 +4,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import rungbook.markdown.Document;
 import rungbook.source.Source;
 import rungbook.system.ControlSystem;
+import rungbook.system.SystemVariants;
+import rungbook.system.Variant;
 import rungbook.system.Vocabulary;
 import rungbook.system.hazard.ElectricalHazards;
 import rungbook.system.remedy.Remedy;
@@ -15,7 +18,9 @@ import rungbook.system.remedy.Remedy;
  * A tree with its names resolved and its fragments included.
  *
  * @param id the file's name without {@code .md}
- * @param circuit the system with its parts, as far as it has any; empty if the tree names no system
+ * @param circuits the system with its parts, as far as it has any, in each variant that the tree is for; empty if the
+ * tree names no system
+ * @param notFor the variants that it says it is not for
  * @param remedies what takes each fault of the system away, by the fault's key; empty if no finding goes on
  * @param hazards what the system's wiring says; nothing if no step works on dead equipment
  * @param cautions the keys of the library's cautions
@@ -23,11 +28,22 @@ import rungbook.system.remedy.Remedy;
  */
 public record Tree(
     String id, String title, String complaint, Document document, Optional<Vocabulary> system,
-    Optional<ControlSystem> circuit, Map<String, Remedy> remedies, ElectricalHazards hazards, Set<String> cautions,
+    Optional<SystemVariants> circuits, List<Variant> notFor, Map<String, Remedy> remedies, ElectricalHazards hazards, Set<String> cautions,
     Meter meter, List<Step> steps) {
 
   public Tree {
     steps = List.copyOf(steps);
+    notFor = List.copyOf(notFor);
+  }
+
+  /** The base of the system. */
+  public Optional<ControlSystem> circuit() {
+    return circuits.map(SystemVariants::base);
+  }
+
+  /** The keys of the variants that it says it is not for. */
+  public Set<String> notForKeys() {
+    return notFor.stream().map(Variant::key).collect(Collectors.toSet());
   }
 
   /** Whether some finding leads on to its repair. */

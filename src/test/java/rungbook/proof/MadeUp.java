@@ -18,6 +18,7 @@ import rungbook.system.ControlSystem;
 import rungbook.system.Effect;
 import rungbook.system.Fault;
 import rungbook.system.Interval;
+import rungbook.system.SystemVariants;
 import rungbook.system.Vocabulary;
 import rungbook.system.WalkTimes;
 import rungbook.tree.Shared;
@@ -61,7 +62,7 @@ public final class MadeUp implements Installations {
 
   public static Tree tree(String id, String steps) {
     String text = "---\ntitle: " + id + "\ncomplaint: dark\nsystem: lamp\n---\n\n" + steps;
-    var shared = new Shared(Map.of("lamp", WORDS), Map.of("lamp", CIRCUIT), Map.of(), Map.of(), Map.of(),
+    var shared = new Shared(Map.of("lamp", WORDS), Map.of("lamp", new SystemVariants(CIRCUIT, List.of())), Map.of(), Map.of(), Map.of(),
         Map.of(), Set.of("one", "other"));
     return TreeReader.read(id, DocumentReader.read(new Source("trees/" + id + ".md", text)), shared).tree();
   }

@@ -8,6 +8,7 @@ import rungbook.pack.drawing.LeadDrawings;
 import rungbook.proof.HighestVoltages;
 import rungbook.system.ControlSystem;
 import rungbook.system.Names;
+import rungbook.system.SystemVariants;
 import rungbook.tree.Tree;
 
 /** The whole page of a pack: everything is in it as plain HTML; style and script only narrow the view. */
@@ -53,7 +54,8 @@ public final class PackPage {
 
   private Optional<ControlSystem> circuit() {
     return tree.system()
-        .flatMap(system -> Optional.ofNullable(material.shared().circuits().get(Names.key(system.id()))));
+        .flatMap(system -> Optional.ofNullable(material.shared().circuits().get(Names.key(system.id()))))
+        .map(SystemVariants::base);
   }
 
   private void start(Cautions cautions, WhoMayDoIt who) {
@@ -62,6 +64,7 @@ public final class PackPage {
         "Local codes, the authority that enforces them, the manufacturer's instructions and licensed practice "
             + "come before anything on these pages.",
         "class", "deferral");
+    notFor();
     who.inShort(html);
     cautions.inFull(html);
     who.inFull(html);
@@ -75,6 +78,16 @@ public final class PackPage {
         .open("span").element("i", first.number()).text(" " + tree.steps().get(first.step()).title()).close("span")
         .close("a").close("li").close("ul"));
     html.close("section").line();
+  }
+
+  /** The equipment on which the tree may find the wrong part, said before anything is done. */
+  private void notFor() {
+    if (!tree.notFor().isEmpty()) {
+      html.open("div", "class", "deferral").element("p", "These pages are not for this equipment:").open("ul");
+      tree.notFor().forEach(variant -> html.element("li",
+          variant.name() + (variant.about().isEmpty() ? "" : ": " + variant.about())));
+      html.close("ul").close("div").line();
+    }
   }
 
   private void contents() {

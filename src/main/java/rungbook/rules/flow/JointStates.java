@@ -10,7 +10,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import rungbook.source.Witness;
-import rungbook.system.ControlSystem;
+import rungbook.system.SystemVariants;
 import rungbook.system.Vocabulary;
 import rungbook.system.ladder.ControlState;
 import rungbook.system.ladder.Ladder;
@@ -33,8 +33,8 @@ public final class JointStates {
   private final List<List<Arrival>> arrivals = new ArrayList<>();
   private final List<Set<BitSet>> known = new ArrayList<>();
   private final Vocabulary words;
-  private final Ladder ladder;
-  private final Map<BitSet, SettledLadder> settled = new HashMap<>();
+  private final List<Ladder> ladders;
+  private final Map<BitSet, List<SettledLadder>> settled = new HashMap<>();
 
   /** A step reached in one state. */
   public final class Arrival {
@@ -76,9 +76,9 @@ public final class JointStates {
     }
   }
 
-  private JointStates(ControlSystem circuit, PathFacts state, ActionTransfer transfer, WitnessPaths witnesses) {
-    this.words = circuit.vocabulary();
-    this.ladder = Ladder.of(circuit);
+  private JointStates(SystemVariants circuits, PathFacts state, ActionTransfer transfer, WitnessPaths witnesses) {
+    this.words = circuits.base().vocabulary();
+    this.ladders = circuits.all().map(Ladder::of).toList();
     this.state = state;
     this.transfer = transfer;
     this.witnesses = witnesses;
@@ -90,8 +90,8 @@ public final class JointStates {
     }
   }
 
-  static JointStates of(ControlSystem circuit, PathFacts state, ActionTransfer transfer, WitnessPaths witnesses) {
-    JointStates joint = new JointStates(circuit, state, transfer, witnesses);
+  static JointStates of(SystemVariants circuits, PathFacts state, ActionTransfer transfer, WitnessPaths witnesses) {
+    JointStates joint = new JointStates(circuits, state, transfer, witnesses);
     joint.search();
     return joint;
   }
@@ -101,9 +101,12 @@ public final class JointStates {
     return arrivals.get(step);
   }
 
-  /** The system's circuit, settled in a state. */
-  public SettledLadder settle(BitSet facts) {
-    return settled.computeIfAbsent(facts, any -> ladder.settle(controls(any)));
+  /** The circuit of the system, then of each variant, settled in a state: what may hurt in one of them counts. */
+  public List<SettledLadder> settle(BitSet facts) {
+    return settled.computeIfAbsent(facts, any -> {
+      ControlState state = controls(any);
+      return ladders.stream().map(ladder -> ladder.settle(state)).toList();
+    });
   }
 
   /** Facts as the state of the controls; one that the tree does not mention is at its first position. */

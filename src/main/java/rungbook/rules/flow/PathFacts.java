@@ -76,7 +76,7 @@ public final class PathFacts {
   /** The states as wholes; found at the first call. Only for a tree whose system has parts. */
   public JointStates joint() {
     if (joint == null) {
-      joint = JointStates.of(tree.circuit().orElseThrow(), this, transfer, witnesses);
+      joint = JointStates.of(tree.circuits().orElseThrow(), this, transfer, witnesses);
     }
     return joint;
   }

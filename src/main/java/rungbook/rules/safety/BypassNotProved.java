@@ -61,9 +61,10 @@ public final class BypassNotProved extends StateRule {
   }
 
   private static Stream<Terminal> lineTerminals(String interlock, RuleContext context) {
-    return context.tree().circuit().orElseThrow().part(interlock).stream().flatMap(part -> part.branches().stream())
+    return context.tree().circuits().orElseThrow().all().flatMap(system -> system.part(interlock).stream())
+        .flatMap(part -> part.branches().stream())
         .flatMap(limb -> Stream.of(limb.a(), limb.b()))
-        .filter(terminal -> Sources.isLineVoltage(context.tree().system(), terminal.point()));
+        .distinct().filter(terminal -> Sources.isLineVoltage(context.tree().system(), terminal.point()));
   }
 
   private static int proved(Terminal terminal, FactTable facts) {

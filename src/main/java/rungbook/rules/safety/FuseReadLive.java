@@ -11,6 +11,7 @@ import rungbook.source.Problem;
 import rungbook.source.Problems;
 import rungbook.system.Part;
 import rungbook.system.PartBranch;
+import rungbook.system.SystemVariants;
 import rungbook.system.Terminal;
 import rungbook.tree.NameRef;
 import rungbook.tree.Quantity;
@@ -42,7 +43,8 @@ public final class FuseReadLive implements Rule {
 
   private static Optional<Part.Fuse> fuse(Step.MeterCheck check, RuleContext context) {
     Set<String> leads = check.leads().stream().map(NameRef::key).collect(Collectors.toSet());
-    return context.tree().circuit().stream().flatMap(circuit -> circuit.parts(Part.Fuse.class))
+    return context.tree().circuits().stream().flatMap(SystemVariants::all)
+        .flatMap(system -> system.parts(Part.Fuse.class))
         .filter(fuse -> !fuse.breaker() && fuse.branches().stream().anyMatch(limb -> leads.equals(ends(limb))))
         .findFirst();
   }

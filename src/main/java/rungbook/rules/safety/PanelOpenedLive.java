@@ -46,7 +46,12 @@ public final class PanelOpenedLive extends JointRule {
     if (before.get(context.state().facts().of(Fact.OPEN, action.key()))) {
       return Optional.empty();
     }
-    SettledLadder settled = context.state().joint().settle(before);
+    return context.state().joint().settle(before).stream()
+        .flatMap(settled -> inspect(action, step, context, before, settled).stream()).findFirst();
+  }
+
+  private static Optional<Problem> inspect(Action action, Step step, RuleContext context, BitSet before,
+      SettledLadder settled) {
     return behind(action.key(), context).filter(settled::isLive)
         .filter(point -> !isOfASwitchThatIsOff(point, context, before))
         .flatMap(point -> switchFor(point, settled, context).stream().map(source -> Problem
@@ -68,7 +73,7 @@ public final class PanelOpenedLive extends JointRule {
   }
 
   private static boolean isOfASwitchThatIsOff(Terminal point, RuleContext context, BitSet before) {
-    return context.tree().circuit().orElseThrow().parts(Part.Switch.class)
+    return context.tree().circuits().orElseThrow().all().flatMap(system -> system.parts(Part.Switch.class))
         .filter(part -> part.branches().stream().anyMatch(limb -> limb.a().equals(point) || limb.b().equals(point)))
         .map(part -> context.state().facts().of(Fact.ISOLATED, part.key()))
         .anyMatch(isolated -> isolated != FactTable.NONE && before.get(isolated));

@@ -42,7 +42,8 @@ public final class SwitchedUnderLoad extends JointRule {
     if (isOff) {
       switchedOn.clear(isolated);
     }
-    return context.state().joint().settle(switchedOn).fedThrough(action.key())
+    return context.state().joint().settle(switchedOn).stream()
+        .flatMap(settled -> settled.fedThrough(action.key()).stream()).findFirst()
         .map(load -> Problem.at(SWITCHED_UNDER_LOAD, step.source(), action.thing().span()).with("load", load)
             .with("switch", action.thing().text()));
   }

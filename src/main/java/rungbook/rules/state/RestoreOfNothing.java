@@ -12,9 +12,9 @@ import rungbook.rules.flow.PathFacts;
 import rungbook.source.Code;
 import rungbook.source.Problem;
 import rungbook.source.Problems;
-import rungbook.system.ControlSystem;
 import rungbook.system.Names;
 import rungbook.system.Part;
+import rungbook.system.SystemVariants;
 import rungbook.system.Vocabulary;
 import rungbook.system.remedy.Remedy;
 import rungbook.system.remedy.RemedyFinder;
@@ -91,13 +91,13 @@ public final class RestoreOfNothing extends StateRule {
   /** Whether a finding on some path names a fault in a thing. What it means is unknown without the system's parts. */
   private static boolean isFoundSo(String key, Step step, RuleContext context, PathFacts.ProgramPoint point) {
     List<Step.Finding> findings = findings(step, context, point);
-    Optional<ControlSystem> circuit = context.tree().circuit().filter(system -> !system.parts().isEmpty());
-    if (findings.isEmpty() || circuit.isEmpty()) {
+    Optional<SystemVariants> circuits = context.tree().circuits().filter(known -> !known.base().parts().isEmpty());
+    if (findings.isEmpty() || circuits.isEmpty()) {
       return !findings.isEmpty();
     }
-    Map<String, Remedy> remedies = RemedyFinder.of(circuit.get());
+    Map<String, Remedy> remedies = RemedyFinder.of(circuits.get());
     return findings.stream().flatMap(finding -> finding.faults().stream()).map(NameRef::key)
-        .anyMatch(fault -> !remedies.containsKey(fault) || isAt(key, remedies.get(fault), circuit.get()));
+        .anyMatch(fault -> !remedies.containsKey(fault) || isAt(key, remedies.get(fault), circuits.get()));
   }
 
   /** The finding that a step is, and those that lead to it on some path. */
@@ -109,8 +109,8 @@ public final class RestoreOfNothing extends StateRule {
   }
 
   /** Whether a fault is in a thing, or in a switch that the thing, a panel, opens. */
-  private static boolean isAt(String key, Remedy remedy, ControlSystem circuit) {
-    return remedy.isAt(key) || circuit.parts(Part.Switch.class)
+  private static boolean isAt(String key, Remedy remedy, SystemVariants circuits) {
+    return remedy.isAt(key) || circuits.all().flatMap(system -> system.parts(Part.Switch.class))
         .filter(part -> part.opensWith().map(Names::key).filter(key::equals).isPresent())
         .anyMatch(part -> remedy.isAt(part.key()));
   }

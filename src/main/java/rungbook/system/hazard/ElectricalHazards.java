@@ -1,9 +1,13 @@
 package rungbook.system.hazard;
 
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import rungbook.system.ControlSystem;
+import rungbook.system.SystemVariants;
 
 /**
  * What a system's wiring says about where it can hurt. All names are keys.
@@ -25,9 +29,34 @@ public record ElectricalHazards(Map<String, List<Set<String>>> conductors, Map<S
     charged = Set.copyOf(charged);
   }
 
-  public static ElectricalHazards of(ControlSystem system) {
+  /** What is so in any variant. */
+  public static ElectricalHazards of(SystemVariants systems) {
+    return systems.all().map(ElectricalHazards::of).reduce(NONE, ElectricalHazards::or);
+  }
+
+  static ElectricalHazards of(ControlSystem system) {
     SuppliedConductors supplied = SuppliedConductors.of(system);
     return new ElectricalHazards(supplied.switchedOff(), supplied.feeders(), ChargedThings.of(system));
+  }
+
+  private ElectricalHazards or(ElectricalHazards other) {
+    var all = new HashMap<String, List<Set<String>>>();
+    Stream.concat(conductors.keySet().stream(), other.conductors.keySet().stream()).distinct()
+        .forEach(place -> all.put(place, narrowest(conductorsAt(place), other.conductorsAt(place))));
+    var switches = new HashMap<>(feeders);
+    other.feeders.forEach((place, more) -> switches.merge(place, more, ElectricalHazards::union));
+    return new ElectricalHazards(all, switches, union(charged, other.charged));
+  }
+
+  /** A conductor that is part of another in one of the variants: proving the part proves the whole. */
+  private static List<Set<String>> narrowest(List<Set<String>> first, List<Set<String>> second) {
+    List<Set<String>> all = Stream.concat(first.stream(), second.stream()).distinct().toList();
+    return all.stream().filter(one -> all.stream().noneMatch(other -> !other.equals(one) && one.containsAll(other)))
+        .toList();
+  }
+
+  private static Set<String> union(Set<String> first, Set<String> second) {
+    return Stream.concat(first.stream(), second.stream()).collect(Collectors.toSet());
   }
 
   /** The line-voltage conductors to be proved dead at a place. */

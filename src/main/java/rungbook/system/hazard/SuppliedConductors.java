@@ -68,22 +68,23 @@ final class SuppliedConductors {
         .filter(control -> control.getValue().role() == Role.ISOLATOR).map(Map.Entry::getKey).toList();
   }
 
-  /** Those of some conductors that are at line voltage, by the places where leads can reach them. */
+  /** Those of some conductors that have a point at line voltage, by the places where leads can reach them. */
   private Map<String, List<Set<String>>> byPlace(Set<Terminal> conductors) {
     Map<String, Map<Terminal, Set<String>>> found = new LinkedHashMap<>();
-    system.vocabulary().points().forEach((key, point) -> {
-      if (isLineVoltage(point)) {
-        for (String place : point.locations()) {
-          Terminal root = metal.root(new Terminal(key, place));
-          if (conductors.contains(root)) {
-            found.computeIfAbsent(place, any -> new LinkedHashMap<>())
-                .computeIfAbsent(root, any -> new LinkedHashSet<>()).add(key);
-          }
+    Map<String, Set<Terminal>> line = new HashMap<>();
+    system.vocabulary().points().forEach((key, point) -> point.locations().forEach(place -> {
+      Terminal root = metal.root(new Terminal(key, place));
+      if (conductors.contains(root)) {
+        found.computeIfAbsent(place, any -> new LinkedHashMap<>())
+            .computeIfAbsent(root, any -> new LinkedHashSet<>()).add(key);
+        if (isLineVoltage(point)) {
+          line.computeIfAbsent(place, any -> new HashSet<>()).add(root);
         }
       }
-    });
+    }));
     Map<String, List<Set<String>>> listed = new HashMap<>();
-    found.forEach((place, byRoot) -> listed.put(place, List.copyOf(byRoot.values())));
+    line.forEach((place, roots) -> listed.put(place, found.get(place).entrySet().stream()
+        .filter(conductor -> roots.contains(conductor.getKey())).map(Map.Entry::getValue).toList()));
     return listed;
   }
 

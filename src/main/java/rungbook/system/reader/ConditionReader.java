@@ -2,6 +2,7 @@ package rungbook.system.reader;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
@@ -23,24 +24,29 @@ final class ConditionReader {
   /** In UTF-16 units: longer than any real condition, short enough to evaluate for every fault. */
   private static final int LONGEST = 2_000;
 
+  private static final String VARIANT = "variant ";
+
   private final Vocabulary vocabulary;
   private final SystemProblems problems;
   private final Set<String> switches;
   private final Set<String> loads;
   private final Set<String> states;
+  private final Map<String, Boolean> variants;
 
   /**
    * @param switches keys of what can be open or closed
    * @param loads keys of what can be on or humming
    * @param states keys of what can only be on
+   * @param variants keys of the system's variants, and whether it is read as that one
    */
   ConditionReader(Vocabulary vocabulary, SystemProblems problems, Set<String> switches, Set<String> loads,
-      Set<String> states) {
+      Set<String> states, Map<String, Boolean> variants) {
     this.vocabulary = vocabulary;
     this.problems = problems;
     this.switches = switches;
     this.loads = loads;
     this.states = states;
+    this.variants = variants;
   }
 
   Condition read(Entry.Item item) {
@@ -76,7 +82,7 @@ final class ConditionReader {
 
   private Condition term(String text, Entry.Item item) {
     String key = Names.key(text);
-    return selected(key).or(() -> on(key)).or(() -> moved(key)).orElseGet(() -> {
+    return selected(key).or(() -> on(key)).or(() -> moved(key)).or(() -> variant(key)).orElseGet(() -> {
       problems.unknown(UNKNOWN_CONDITION, item.span(), text, known());
       return Condition.always();
     });
@@ -93,6 +99,12 @@ final class ConditionReader {
 
   private Optional<Condition> on(String key) {
     return loads.contains(key) || states.contains(key) ? Optional.of(new Condition.On(key)) : Optional.empty();
+  }
+
+  private Optional<Condition> variant(String key) {
+    return Optional.of(key).filter(words -> words.startsWith(VARIANT))
+        .map(words -> variants.get(words.substring(VARIANT.length())))
+        .map(holds -> holds ? Condition.always() : new Condition.Not(Condition.always()));
   }
 
   private Optional<Condition> moved(String key) {
@@ -113,6 +125,7 @@ final class ConditionReader {
     vocabulary.controls().values().forEach(c -> c.positions().forEach(p -> all.add(Names.key(c.name()) + " " + p)));
     Stream.concat(loads.stream(), states.stream()).sorted().forEach(name -> all.add(name + " on"));
     switches.stream().sorted().forEach(name -> all.add(name + " closed"));
+    variants.keySet().stream().sorted().forEach(name -> all.add(VARIANT + name));
     return all;
   }
 }

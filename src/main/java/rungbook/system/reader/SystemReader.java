@@ -1,8 +1,10 @@
 package rungbook.system.reader;
 
+import static java.util.stream.Collectors.toMap;
 import static java.util.stream.Collectors.toSet;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
@@ -32,13 +34,19 @@ public final class SystemReader {
   private final Terminals terminals;
   private final ConditionReader conditions;
 
-  private SystemReader(String id, Document document) {
+  private SystemReader(String id, Document document, String variant) {
     this.document = document;
     this.vocabulary = VocabularyReader.read(id, document);
     this.problems = new SystemProblems(document.source());
     this.terminals = new Terminals(vocabulary, problems);
     this.conditions = new ConditionReader(vocabulary, problems, keysOf(Asked.POSITION), keysOf(Asked.OPERATION),
-        keysOf(Asked.STATE));
+        keysOf(Asked.STATE), variants(variant));
+  }
+
+  /** Which variants the system states, and whether the text is that of this one. */
+  private Map<String, Boolean> variants(String variant) {
+    return entries("variants").map(entry -> Names.key(entry.key())).distinct()
+        .collect(toMap(key -> key, key -> key.equals(variant)));
   }
 
   /**
@@ -48,8 +56,19 @@ public final class SystemReader {
    */
   public record Read(ControlSystem system, List<Problem> problems) {}
 
+  /** Reads the base, without the changes of its variants. */
   public static Read read(String id, Document document) {
-    var reader = new SystemReader(id, document);
+    return read(id, document, "");
+  }
+
+  /**
+   * Reads one variant.
+   *
+   * @param document with the changes of the variant
+   * @param variant its key
+   */
+  public static Read read(String id, Document document, String variant) {
+    var reader = new SystemReader(id, document, variant);
     ControlSystem system = reader.read();
     SystemChecks.inspect(system, document, reader.problems);
     return new Read(system, reader.problems.all().stream().sorted(Problem.IN_READING_ORDER).toList());

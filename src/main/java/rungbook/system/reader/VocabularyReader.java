@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.function.BinaryOperator;
 import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -44,15 +45,16 @@ public final class VocabularyReader {
 
   private Vocabulary read(String id) {
     String title = document.front("title").map(Entry::value).orElse(id);
-    return new Vocabulary(id, title, lines("locations", this::location), lines("points", this::point),
+    return new Vocabulary(id, title, lines("locations", this::location),
+        lines("points", this::point, VocabularyReader::join),
         lines("controls", this::control), lines("sights", Entry::key), parts(), lines("faults", Entry::key),
-        lines("assemblies", entry -> items(entry).map(Names::key).collect(toSet())));
+        lines("assemblies", entry -> items(entry).map(Names::key).collect(toSet()), VocabularyReader::join));
   }
 
   /** The parts, each conductor of a cable by its own name, {@code Y outdoor cable}, and the assemblies. */
   private Map<String, Part> parts() {
     var parts = lines("parts", this::part);
-    document.blocks("parts").stream().flatMap(block -> block.entries().stream())
+    entries("parts")
         .forEach(entry -> items(entry).filter(item -> item.startsWith(CONDUCTOR)).forEach(item -> {
           String name = item.substring(CONDUCTOR.length()).split(" to ", 2)[0].strip() + " " + entry.key();
           parts.put(Names.key(name), new Part(name, "conductor"));
@@ -68,10 +70,30 @@ public final class VocabularyReader {
 
   /** The lines of a block by key; the first of several with the same key. */
   private <T> Map<String, T> lines(String kind, Function<Entry, T> read) {
+    return lines(kind, read, (first, second) -> first);
+  }
+
+  private <T> Map<String, T> lines(String kind, Function<Entry, T> read, BinaryOperator<T> join) {
     var found = new LinkedHashMap<String, T>();
-    document.blocks(kind).stream().flatMap(block -> block.entries().stream())
-        .forEach(entry -> found.putIfAbsent(Names.key(entry.key()), read.apply(entry)));
+    entries(kind).forEach(entry -> found.merge(Names.key(entry.key()), read.apply(entry), join));
     return found;
+  }
+
+  /** Those of the system, then those that only a variant has: a tree is for all of them. */
+  private Stream<Entry> entries(String kind) {
+    return Stream.concat(document.blocks(kind).stream().flatMap(block -> block.entries().stream()),
+        VariantBlock.in(document).filter(block -> block.lines().equals(kind)).flatMap(VariantBlock::changes));
+  }
+
+  private static Set<String> join(Set<String> first, Set<String> second) {
+    return Stream.concat(first.stream(), second.stream()).collect(toSet());
+  }
+
+  /** A point where it is in any variant, at the highest of its voltages. */
+  private static Point join(Point first, Point second) {
+    boolean more = second.volts().orElse(0) > first.volts().orElse(0);
+    return new Point(first.name(), join(first.locations(), second.locations()),
+        more ? second.volts() : first.volts());
   }
 
   private Location location(Entry entry) {

@@ -14,6 +14,7 @@ import rungbook.system.Effect;
 import rungbook.system.Fault;
 import rungbook.system.Part;
 import rungbook.system.PartBranch;
+import rungbook.system.SystemVariants;
 import rungbook.system.Terminal;
 import rungbook.system.Vocabulary;
 
@@ -26,11 +27,13 @@ public final class RemedyFinder {
     this.system = system;
   }
 
-  /** The remedy of each fault, by the fault's key. */
-  public static Map<String, Remedy> of(ControlSystem system) {
-    var finder = new RemedyFinder(system);
+  /** The remedy of each fault, by the fault's key: in the base, or else in the first variant that has the fault. */
+  public static Map<String, Remedy> of(SystemVariants systems) {
     var remedies = new LinkedHashMap<String, Remedy>();
-    system.faults().forEach(fault -> remedies.putIfAbsent(fault.key(), finder.remedy(fault)));
+    systems.all().forEach(system -> {
+      var finder = new RemedyFinder(system);
+      system.faults().forEach(fault -> remedies.computeIfAbsent(fault.key(), key -> finder.remedy(fault)));
+    });
     return Map.copyOf(remedies);
   }
 

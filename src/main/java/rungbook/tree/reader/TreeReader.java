@@ -4,6 +4,7 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import rungbook.action.EquipmentCondition;
 import rungbook.markdown.Document;
 import rungbook.markdown.Entry;
@@ -12,8 +13,9 @@ import rungbook.source.Nearest;
 import rungbook.source.Problem;
 import rungbook.source.Problems;
 import rungbook.source.Span;
-import rungbook.system.ControlSystem;
 import rungbook.system.Names;
+import rungbook.system.SystemVariants;
+import rungbook.system.Variant;
 import rungbook.system.Vocabulary;
 import rungbook.system.hazard.ElectricalHazards;
 import rungbook.system.remedy.RemedyFinder;
@@ -33,6 +35,9 @@ public final class TreeReader {
   static final Code NO_STEP = Code.of("no-step");
   static final Code UNKNOWN_METER = Code.of("unknown-meter");
   static final Code UNKNOWN_SYSTEM = Code.of("unknown-system");
+  static final Code UNKNOWN_VARIANT = Code.of("unknown-variant");
+
+  static final String NOT_FOR = "not for";
 
   private final String id;
   private final Document document;
@@ -80,11 +85,33 @@ public final class TreeReader {
   private Tree tree(List<Step> steps, Optional<Vocabulary> system) {
     boolean empty = document.source().text().isBlank();
     Optional<Meter> meter = named("meter", UNKNOWN_METER, shared.meters());
-    Optional<ControlSystem> circuit = system.flatMap(words -> named("system", shared.circuits()));
+    Optional<SystemVariants> known = system.flatMap(words -> named("system", shared.circuits()));
+    List<Variant> notFor = notFor(known);
+    Optional<SystemVariants> circuits = known
+        .map(all -> all.without(notFor.stream().map(Variant::key).collect(Collectors.toSet())));
     return new Tree(id, empty ? id : needed("title").orElse(id), empty ? "" : needed("complaint").orElse(""), document,
-        system, circuit, circuit.filter(known -> Tree.hasRepairs(steps)).map(RemedyFinder::of).orElse(Map.of()),
-        circuit.filter(known -> worksDead(steps)).map(ElectricalHazards::of).orElse(ElectricalHazards.NONE),
+        system, circuits, notFor,
+        circuits.filter(any -> Tree.hasRepairs(steps)).map(RemedyFinder::of).orElse(Map.of()),
+        circuits.filter(any -> worksDead(steps)).map(ElectricalHazards::of).orElse(ElectricalHazards.NONE),
         shared.cautions().keySet(), meter.orElse(shared.usualMeter()), steps);
+  }
+
+  /** The variants that the front matter leaves out. */
+  private List<Variant> notFor(Optional<SystemVariants> system) {
+    List<Variant> known = system.map(SystemVariants::variants).orElse(List.of());
+    return document.front(NOT_FOR).stream().flatMap(entry -> entry.items().stream())
+        .flatMap(item -> variant(item, known).stream()).toList();
+  }
+
+  private Optional<Variant> variant(Entry.Item item, List<Variant> known) {
+    Optional<Variant> found = known.stream().filter(one -> one.key().equals(Names.key(item.text()))).findFirst();
+    if (found.isEmpty()) {
+      List<String> names = known.stream().map(Variant::name).toList();
+      problems.add(Problem.at(UNKNOWN_VARIANT, document.source(), item.span()).with("name", item.text())
+          .with("known", names.isEmpty() ? "none" : String.join(", ", names))
+          .near(item.text(), Nearest.to(item.text(), names)));
+    }
+    return found;
   }
 
   private static boolean worksDead(List<Step> steps) {

@@ -159,6 +159,6 @@ class StarterDrawingsTest {
   }
 
   private static ControlSystem system(Tree tree) {
-    return Samples.STARTER.shared().circuits().get(Names.key(tree.system().orElseThrow().id()));
+    return Samples.STARTER.shared().circuits().get(Names.key(tree.system().orElseThrow().id())).base();
   }
 }

@@ -16,7 +16,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import rungbook.markdown.DocumentReader;
 import rungbook.source.Source;
 import rungbook.system.Names;
-import rungbook.system.reader.SystemReader;
+import rungbook.system.reader.VariantsReader;
 
 /** Where a technician would put each fault right. Common practice, no source. */
 class RemedyFinderTest {
@@ -26,7 +26,7 @@ class RemedyFinderTest {
   private static Map<String, Remedy> remedies(String system) throws IOException {
     Path file = Path.of("shared/systems", system + ".md");
     var document = DocumentReader.read(new Source(file.toString(), Files.readString(file)));
-    return RemedyFinder.of(SystemReader.read(system, document).system());
+    return RemedyFinder.of(VariantsReader.read(system, document).systems());
   }
 
   @ParameterizedTest

@@ -1,0 +1,85 @@
+package rungbook.system.reader;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import rungbook.markdown.Block;
+import rungbook.markdown.Document;
+import rungbook.markdown.Entry;
+import rungbook.system.Names;
+
+/** The text of a variant: a line of the same name takes the place of the base's, and a new one follows. */
+final class VariantDocument {
+
+  private final Document base;
+  private final VariantText variant;
+  private final Set<String> without;
+  private final Set<String> faultless;
+
+  private VariantDocument(Document base, VariantText variant, Set<String> faultless) {
+    this.base = base;
+    this.variant = variant;
+    this.without = variant.without().stream().map(item -> Names.key(item.text())).collect(Collectors.toSet());
+    this.faultless = faultless;
+  }
+
+  /** @param faultless keys of the base's faults that the variant does not have */
+  static Document of(Document base, VariantText variant, Set<String> faultless) {
+    return new VariantDocument(base, variant, faultless).merged();
+  }
+
+  private Document merged() {
+    List<Block> blocks = new ArrayList<>(
+        base.blocks().filter(block -> !VariantTexts.CHANGED.contains(block.kind())).toList());
+    for (String kind : VariantTexts.CHANGED) {
+      merged(kind).ifPresent(blocks::add);
+    }
+    return base.with(blocks);
+  }
+
+  private Optional<Block> merged(String kind) {
+    List<Block> own = base.blocks(kind);
+    Optional<Block> added = variant.blocks().stream().filter(block -> block.lines().equals(kind))
+        .map(VariantBlock::block).findFirst();
+    return own.stream().findFirst().or(() -> added).map(block -> new Block(kind, block.kindSpan(), block.span(), entries(kind, own)));
+  }
+
+  private List<Entry> entries(String kind, List<Block> own) {
+    Map<String, Entry> changed = new LinkedHashMap<>();
+    variant.lines(kind).forEach(entry -> changed.putIfAbsent(Names.key(entry.key()), entry));
+    List<Entry> entries = new ArrayList<>();
+    own.stream().flatMap(block -> block.entries().stream()).forEach(entry -> {
+      Entry instead = changed.remove(Names.key(entry.key()));
+      if (instead != null) {
+        entries.add(instead);
+      } else {
+        kept(kind, entry).ifPresent(entries::add);
+      }
+    });
+    entries.addAll(changed.values());
+    return entries;
+  }
+
+  private Optional<Entry> kept(String kind, Entry entry) {
+    String key = Names.key(entry.key());
+    return switch (kind) {
+      case "parts" -> Optional.of(entry).filter(part -> !without.contains(key));
+      case "faults" -> Optional.of(entry).filter(fault -> !faultless.contains(key));
+      case "assemblies" -> assembly(entry);
+      default -> Optional.of(entry);
+    };
+  }
+
+  /** An assembly without the parts that are taken away; none if it has no other. */
+  private Optional<Entry> assembly(Entry entry) {
+    List<Entry.Item> left = entry.items().stream().filter(item -> !without.contains(Names.key(item.text()))).toList();
+    String value = left.stream().map(Entry.Item::text).collect(Collectors.joining(", "));
+    return left.isEmpty() ? Optional.empty()
+        : Optional.of(left.size() == entry.items().size() ? entry
+            : new Entry(entry.key(), entry.keySpan(), value, entry.valueSpan()));
+  }
+}

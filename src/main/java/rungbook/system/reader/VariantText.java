@@ -1,0 +1,36 @@
+package rungbook.system.reader;
+
+import java.util.List;
+import rungbook.markdown.Entry;
+import rungbook.source.Span;
+import rungbook.system.Names;
+
+/**
+ * One variant as its text states it.
+ *
+ * @param span its name in the block {@code variants}
+ * @param share of the installations, from 0 to 1
+ * @param blocks that change the system for it
+ */
+record VariantText(String name, Span span, double share, String about, List<VariantBlock> blocks) {
+
+  String key() {
+    return Names.key(name);
+  }
+
+  /** Its lines of one kind. */
+  List<Entry> lines(String kind) {
+    return blocks.stream().filter(block -> block.lines().equals(kind)).flatMap(VariantBlock::changes).toList();
+  }
+
+  /** The parts that it takes away. */
+  List<Entry.Item> without() {
+    return blocks.stream().flatMap(VariantBlock::without).toList();
+  }
+
+  /** Whether a place is in one of its blocks. */
+  boolean has(Span place) {
+    return blocks.stream().map(block -> block.block().span())
+        .anyMatch(span -> span.start() <= place.start() && place.end() <= span.end());
+  }
+}
