@@ -43,7 +43,8 @@ final class SourceRenamer {
 
   private Witness of(Witness witness) {
     return !(witness instanceof Witness.Path path) ? witness : new Witness.Path(path.stops().stream()
-        .map(stop -> new Witness.Stop(stop.step(), of(stop.source()), stop.span(), stop.answer())).toList());
+        .map(stop -> new Witness.Stop(stop.step(), of(stop.source()), stop.span(), stop.answer())).toList(),
+        path.variant());
   }
 
   private Fix of(Fix fix) {

@@ -17,8 +17,9 @@ import rungbook.source.Severity;
 import rungbook.source.Source;
 import rungbook.source.Wording;
 import rungbook.system.ControlSystem;
+import rungbook.system.SystemVariants;
 import rungbook.system.WalkTimes;
-import rungbook.system.reader.SystemReader;
+import rungbook.system.reader.VariantsReader;
 import rungbook.system.reader.WalkTimesReader;
 
 /** A system's text, and its circuit once it was needed. */
@@ -26,7 +27,7 @@ final class PreparedSystem {
 
   private final String id;
   private final Source source;
-  private final Function<ControlSystem, Installations> build;
+  private final Function<SystemVariants, Installations> build;
   private final Budget budget;
   private final Document document;
   private final ReentrantLock building = new ReentrantLock(true);
@@ -40,7 +41,7 @@ final class PreparedSystem {
     }
   }
 
-  PreparedSystem(String id, Source source, Function<ControlSystem, Installations> build, Budget budget) {
+  PreparedSystem(String id, Source source, Function<SystemVariants, Installations> build, Budget budget) {
     this.id = id;
     this.source = source;
     this.build = build;
@@ -72,12 +73,12 @@ final class PreparedSystem {
   /** What its circuit shows to be wrong with the system itself; empty where it cannot be proved. */
   List<Problem> problems() {
     return circuit().installations().isEmpty() ? List.of()
-        : FaultShowsNowhere.inspect(SystemReader.read(id, document).system(), document);
+        : FaultShowsNowhere.inspect(VariantsReader.read(id, document).systems(), document);
   }
 
   private Circuit build() {
-    SystemReader.Read read = SystemReader.read(id, document);
-    ControlSystem system = read.system();
+    VariantsReader.Read read = VariantsReader.read(id, document);
+    ControlSystem system = read.systems().base();
     boolean isWrong = read.problems().stream()
         .anyMatch(problem -> Wording.of(problem).severity() == Severity.ERROR);
     if (isWrong || system.parts().isEmpty()) {
@@ -93,6 +94,6 @@ final class PreparedSystem {
       return Circuit
           .none("its system has " + system.faults().size() + " faults, and at most " + budget.faults() + " are tried");
     }
-    return new Circuit(Optional.of(build.apply(system)), "");
+    return new Circuit(Optional.of(build.apply(read.systems())), "");
   }
 }

@@ -7,7 +7,7 @@ import java.util.function.Function;
 import rungbook.proof.plan.Budget;
 import rungbook.proof.plan.Installations;
 import rungbook.source.Source;
-import rungbook.system.ControlSystem;
+import rungbook.system.SystemVariants;
 import rungbook.system.Vocabulary;
 import rungbook.tree.Tree;
 
@@ -16,7 +16,7 @@ final class PreparedSystems {
 
   private static final int MOST_KEPT = 8;
 
-  private final Function<ControlSystem, Installations> build;
+  private final Function<SystemVariants, Installations> build;
   private final Budget budget;
   private final Map<String, PreparedSystem> systems = new LinkedHashMap<>(16, 0.75f, true) {
     @Override
@@ -26,7 +26,7 @@ final class PreparedSystems {
   };
 
   /** @param build solves a system's circuit on the installations that are asked for */
-  PreparedSystems(Function<ControlSystem, Installations> build, Budget budget) {
+  PreparedSystems(Function<SystemVariants, Installations> build, Budget budget) {
     this.build = build;
     this.budget = budget;
   }

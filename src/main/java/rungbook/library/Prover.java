@@ -11,7 +11,7 @@ import java.util.stream.Stream;
 import rungbook.circuit.network.Samples;
 import rungbook.proof.Proving;
 import rungbook.proof.plan.Budget;
-import rungbook.proof.plan.DictionaryInstallations;
+import rungbook.proof.plan.MixedInstallations;
 import rungbook.source.Code;
 import rungbook.source.Problem;
 import rungbook.source.Span;
@@ -36,7 +36,7 @@ public final class Prover {
   /** @param budget the most work for one proof */
   public Prover(int drawn, Budget budget) {
     this.budget = budget;
-    this.systems = new PreparedSystems(system -> DictionaryInstallations.of(system, drawn), budget);
+    this.systems = new PreparedSystems(system -> MixedInstallations.of(system, drawn), budget);
   }
 
   /**
@@ -62,7 +62,8 @@ public final class Prover {
     }
     PreparedSystem system = known.get();
     PreparedSystem.Circuit circuit = system.circuit();
-    return circuit.installations().map(built -> Proving.prove(tree, built, system.walkTimes(), others, budget))
+    return circuit.installations().map(built -> built.without(tree.notForKeys()))
+        .map(built -> Proving.prove(tree, built, system.walkTimes(), others, budget))
         .orElseGet(() -> Proving.unproved(tree, circuit.why()));
   }
 

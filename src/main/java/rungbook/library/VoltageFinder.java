@@ -3,7 +3,7 @@ package rungbook.library;
 import java.util.concurrent.CancellationException;
 import rungbook.proof.HighestVoltages;
 import rungbook.proof.plan.Budget;
-import rungbook.proof.plan.DictionaryInstallations;
+import rungbook.proof.plan.MixedInstallations;
 import rungbook.tree.Tree;
 
 /**
@@ -13,7 +13,7 @@ import rungbook.tree.Tree;
 public final class VoltageFinder {
 
   private final Budget budget = Budget.inForce();
-  private final PreparedSystems systems = new PreparedSystems(DictionaryInstallations::atHighVoltage, budget);
+  private final PreparedSystems systems = new PreparedSystems(MixedInstallations::atHighVoltage, budget);
 
   /**
    * Nothing is known of a tree that cannot be proved; {@code prove} says why.
@@ -24,6 +24,7 @@ public final class VoltageFinder {
     try {
       return systems.of(tree, text)
           .flatMap(system -> system.circuit().installations()
+              .map(installations -> installations.without(tree.notForKeys()))
               .map(installations -> HighestVoltages.of(tree, installations, system.walkTimes(), budget)))
           .orElse(HighestVoltages.unknown());
     } catch (CancellationException givenUp) {

@@ -42,7 +42,7 @@ public record HighestVoltages(Map<Integer, Double> byStep) {
   public static HighestVoltages of(Tree tree, Installations installations, WalkTimes walkTimes, Budget budget) {
     Vocabulary words = tree.system().orElseThrow();
     ProofContext context = ProofContext.of(installations, walkTimes, words, tree.meter(), id -> Optional.empty());
-    int mostStates = Math.max(1, budget.solutions() / installations.cases().size());
+    int mostStates = Math.max(1, budget.solutions() / installations.solutions());
     return TopologicalOrder.of(tree.steps())
         .flatMap(order -> StateEnumeration.of(tree.steps(), order, context, mostStates, budget.arrivals()).states())
         .map(states -> of(tree, installations, states)).orElse(unknown());

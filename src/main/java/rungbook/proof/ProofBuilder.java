@@ -15,6 +15,7 @@ import rungbook.proof.propagation.CaseFlow;
 import rungbook.proof.propagation.End;
 import rungbook.proof.propagation.PropagationResult;
 import rungbook.proof.propagation.WitnessBudget;
+import rungbook.proof.report.EndShares;
 import rungbook.proof.report.LimitAnalysis;
 import rungbook.proof.report.Proof;
 import rungbook.proof.rules.ProofRuleContext;
@@ -36,6 +37,7 @@ final class ProofBuilder {
   private final Installations installations;
   private final List<String> names;
   private final List<ArrivalTable.Arrivals> ends;
+  private final EndTable endTable;
   private final BitSet claimed = new BitSet();
   private double allLikelihood;
 
@@ -49,6 +51,7 @@ final class ProofBuilder {
     this.installations = context.installations();
     names = installations.cases().stream().map(key -> words.faults().getOrDefault(key, key)).toList();
     ends = propagation.ends().stream().sorted(Comparator.comparingInt(this::place)).toList();
+    endTable = new EndTable(tree, context.findings(), ends);
     for (int i = 1; i < names.size(); i++) {
       allLikelihood += installations.likelihood(i);
     }
@@ -75,7 +78,8 @@ final class ProofBuilder {
     Proof proof = new Proof(tree, outcomes, endings, checks, ways(), installations.drawn(),
         installations.samples() - installations.drawn(),
         measures(claimed), measures(all()), falseAlarmShare(), mean(flow::checks), mean(flow::minutes),
-        falseAlarms(), new RepairSummary(tree, installations, names).of(propagation.repairs()),
+        falseAlarms(), new VariantSummary(installations, names, claimed, endTable).all(),
+        new RepairSummary(tree, installations, names).of(propagation.repairs()),
         propagation.unmodeled().values().stream().toList(), List.of());
     var rules = new ProofRuleContext(tree, context, propagation, states.deadProofs(), names, ends, proof,
         new WitnessBudget());
@@ -95,35 +99,14 @@ final class ProofBuilder {
   }
 
   private Proof.Outcome outcome(int caseNumber) {
-    double found = 0;
-    double mistaken = 0;
-    double healthy = 0;
-    double referred = 0;
-    double handedOn = 0;
-    double nothing = 0;
-    for (ArrivalTable.Arrivals arrivals : ends) {
-      double share = arrivals.shares()[caseNumber];
-      if (arrivals.end() instanceof End.HandedOn) {
-        handedOn += share;
-      } else if (arrivals.end() instanceof End.Ended) {
-        referred += share;
-      } else if (!(arrivals.end() instanceof End.Finding end)) {
-        nothing += share;
-      } else {
-        Step.Finding finding = (Step.Finding) tree.steps().get(end.step());
-        boolean names = context.findings().named(finding).get(caseNumber);
-        found += names ? share : 0;
-        mistaken += !names && !finding.faults().isEmpty() ? share : 0;
-        healthy += finding.healthy() ? share : 0;
-        referred += !finding.healthy() && finding.faults().isEmpty() ? share : 0;
-      }
-    }
+    EndShares at = endTable.of(caseNumber);
     return new Proof.Outcome(names.get(caseNumber), installations.likelihood(caseNumber), claimed.get(caseNumber),
-        found, mistaken, healthy, referred, handedOn, nothing, flow.checks(caseNumber), flow.minutes(caseNumber));
+        at.found(), at.mistaken(), at.healthy(), at.referred(), at.handedOn(), at.nothing(), flow.checks(caseNumber),
+        flow.minutes(caseNumber));
   }
 
   private double falseAlarmShare() {
-    return outcome(0).mistaken();
+    return endTable.of(0).mistaken();
   }
 
   private List<Proof.FalseAlarm> falseAlarms() {

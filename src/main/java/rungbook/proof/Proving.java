@@ -65,7 +65,7 @@ public final class Proving {
       return unproved(tree, "its ways on go in a circle, or it has no steps");
     }
     ProofContext context = ProofContext.of(installations, walkTimes, words, tree.meter(), others);
-    int mostStates = Math.max(1, budget.solutions() / installations.cases().size());
+    int mostStates = Math.max(1, budget.solutions() / installations.solutions());
     StateEnumeration.Attempt plan = StateEnumeration.of(tree.steps(), order.get(), context, mostStates,
         budget.arrivals());
     if (plan.states().isEmpty()) {

@@ -113,6 +113,9 @@ public final class JsonReport {
         }
       });
     } else if (witness instanceof Witness.Path path) {
+      if (!path.variant().isEmpty()) {
+        json.writeStringField("variant", path.variant());
+      }
       Json.array(json, "path", stops -> {
         for (Witness.Stop stop : path.stops()) {
           Json.item(stops, item -> writeStop(item, stop));

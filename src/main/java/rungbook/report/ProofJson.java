@@ -45,6 +45,9 @@ public final class ProofJson {
         array.writeString(title);
       }
     });
+    if (!proof.variants().isEmpty()) {
+      Json.array(json, "variants", array -> ProofJsonVariant.write(array, proof));
+    }
     Json.array(json, "cases", array -> writeOutcomes(array, proof));
     Json.array(json, "endings", array -> writeEndings(array, proof));
     Json.array(json, "checks", array -> writeChecks(array, proof));

@@ -35,6 +35,7 @@ public final class ProofText {
     ProofText text = new ProofText(proof, style);
     text.head(file);
     text.measures();
+    text.variants();
     text.endings();
     text.repairs();
     text.limits();
@@ -70,6 +71,19 @@ public final class ProofText {
     }
     fact("false alarms", proof.falseAlarmShare() == 0 ? "no healthy system gets a fault"
         : ReportNumbers.percent(proof.falseAlarmShare()) + " of healthy systems get a fault");
+    out.append('\n');
+  }
+
+  private void variants() {
+    if (proof.variants().isEmpty()) {
+      return;
+    }
+    row("variant", "share", "what it does there, and what is worse than in the base", style::strong);
+    for (Proof.InVariant variant : proof.variants()) {
+      row(ProofVariants.name(variant), ReportNumbers.percent(variant.share()), ProofVariants.words(variant),
+          text -> text);
+    }
+    proof.tree().notFor().forEach(left -> row(left.name(), "", ProofVariants.NOT_PROVED, text -> text));
     out.append('\n');
   }
 

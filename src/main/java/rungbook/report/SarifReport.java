@@ -134,6 +134,9 @@ public final class SarifReport {
     if (witness instanceof Witness.Reading reading) {
       return ", as a reading of " + reading.shown() + " shows";
     }
+    if (witness instanceof Witness.Path path) {
+      return path.variant().isEmpty() ? "" : ", in the variant " + path.variant();
+    }
     return witness instanceof Witness.Answers answers
         ? ", as the answer `" + String.join(", ", answers.words()) + "` shows" : "";
   }

@@ -92,8 +92,12 @@ public final class TextReport {
     }
   }
 
+  private static String inVariant(Witness.Path path) {
+    return path.variant().isEmpty() ? "" : ", in the variant " + Columns.printable(path.variant());
+  }
+
   private void writePath(Witness.Path path) {
-    out.append(INDENT).append(style.strong("shown by this path:")).append('\n');
+    out.append(INDENT).append(style.strong("shown by this path" + inVariant(path) + ":")).append('\n');
     int number = 1;
     for (Witness.Stop stop : path.stops()) {
       Place place = stop.source().placeAt(stop.span().start());

@@ -15,10 +15,18 @@ public sealed interface Witness {
     }
   }
 
-  /** A path through the tree, starting at the first step. */
-  record Path(List<Stop> stops) implements Witness {
+  /**
+   * A path through the tree, starting at the first step.
+   *
+   * @param variant of the system, where it is not the base; else empty
+   */
+  record Path(List<Stop> stops, String variant) implements Witness {
     public Path {
       stops = List.copyOf(stops);
+    }
+
+    public Path(List<Stop> stops) {
+      this(stops, "");
     }
   }
 

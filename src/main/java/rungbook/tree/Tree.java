@@ -28,8 +28,8 @@ import rungbook.system.remedy.Remedy;
  */
 public record Tree(
     String id, String title, String complaint, Document document, Optional<Vocabulary> system,
-    Optional<SystemVariants> circuits, List<Variant> notFor, Map<String, Remedy> remedies, ElectricalHazards hazards, Set<String> cautions,
-    Meter meter, List<Step> steps) {
+    Optional<SystemVariants> circuits, List<Variant> notFor, Map<String, Remedy> remedies,
+    ElectricalHazards hazards, Set<String> cautions, Meter meter, List<Step> steps) {
 
   public Tree {
     steps = List.copyOf(steps);

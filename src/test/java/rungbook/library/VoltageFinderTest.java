@@ -12,7 +12,7 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import rungbook.proof.HighestVoltages;
 import rungbook.proof.plan.Budget;
-import rungbook.proof.plan.DictionaryInstallations;
+import rungbook.proof.plan.MixedInstallations;
 import rungbook.tree.Step;
 import rungbook.tree.Tree;
 
@@ -52,7 +52,7 @@ class VoltageFinderTest {
   @Test
   void fewInstallationsAreEnough() {
     Tree tree = tree("no-heat-inducer-runs");
-    PreparedSystem every = new PreparedSystems(system -> DictionaryInstallations.of(system, 16), Budget.inForce())
+    PreparedSystem every = new PreparedSystems(system -> MixedInstallations.of(system, 16), Budget.inForce())
         .of(tree, library.text()).orElseThrow();
     Map<Integer, Double> corners = HighestVoltages
         .of(tree, every.circuit().installations().orElseThrow(), every.walkTimes(), Budget.inForce()).byStep();

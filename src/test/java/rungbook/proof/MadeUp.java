@@ -62,8 +62,8 @@ public final class MadeUp implements Installations {
 
   public static Tree tree(String id, String steps) {
     String text = "---\ntitle: " + id + "\ncomplaint: dark\nsystem: lamp\n---\n\n" + steps;
-    var shared = new Shared(Map.of("lamp", WORDS), Map.of("lamp", new SystemVariants(CIRCUIT, List.of())), Map.of(), Map.of(), Map.of(),
-        Map.of(), Set.of("one", "other"));
+    var shared = new Shared(Map.of("lamp", WORDS), Map.of("lamp", new SystemVariants(CIRCUIT, List.of())), Map.of(),
+        Map.of(), Map.of(), Map.of(), Set.of("one", "other"));
     return TreeReader.read(id, DocumentReader.read(new Source("trees/" + id + ".md", text)), shared).tree();
   }
 

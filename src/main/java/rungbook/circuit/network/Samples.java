@@ -2,6 +2,7 @@ package rungbook.circuit.network;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /** The installations that a system is evaluated on. */
 public record Samples(List<Draw> draws) {
@@ -46,6 +47,26 @@ public record Samples(List<Draw> draws) {
   public static Samples faultEnds() {
     return new Samples(List.of((tolerance, part) -> tolerance == Tolerance.FAULT ? -1 : 0,
         (tolerance, part) -> tolerance == Tolerance.FAULT ? 1 : 0));
+  }
+
+  /**
+   * The middle, then so few corners that each three tolerances still meet in every combination: a two-level fractional
+   * factorial of resolution IV. The pattern of each tolerance is a different mask of an odd number of bits.
+   */
+  public static Samples fewCorners() {
+    int tolerances = Tolerance.values().length;
+    int bits = 1;
+    while (1 << bits - 1 < tolerances) {
+      bits++;
+    }
+    int[] odd = IntStream.range(1, 1 << bits).filter(mask -> Integer.bitCount(mask) % 2 == 1).toArray();
+    var draws = new ArrayList<Draw>();
+    draws.add(Draw.MIDDLE);
+    for (int corner = 0; corner < 1 << bits; corner++) {
+      int run = corner;
+      draws.add((tolerance, part) -> Integer.bitCount(run & odd[tolerance.ordinal()]) % 2 == 1 ? 1 : -1);
+    }
+    return new Samples(draws);
   }
 
   /**

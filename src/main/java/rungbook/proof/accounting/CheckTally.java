@@ -1,7 +1,6 @@
 package rungbook.proof.accounting;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.BitSet;
 import java.util.List;
 import java.util.Optional;
@@ -50,7 +49,6 @@ public final class CheckTally {
     error = MeterError.of(scale);
     split = new ReadingSplit(segments, error, check.ways().size(), installations.samples());
     healthyWeights = new double[installations.samples()];
-    Arrays.fill(healthyWeights, 1);
     window = window(scale.digit().doubleValue());
     meterRisks = new Risks.Tally(window, window, error);
     histogram = new ReadingHistogram.Accumulator(histogramTop(scale.digit().doubleValue()));
@@ -111,13 +109,20 @@ public final class CheckTally {
     return named;
   }
 
-  /** What the healthy system reads in a state in which the check is met, whether or not a healthy system comes here. */
-  public void addHealthy(double[] read) {
+  /**
+   * What the healthy system reads in a state in which the check is met, whether or not a healthy system comes here.
+   *
+   * @param reaching the variants of which some installation comes here
+   */
+  public void addHealthy(double[] read, boolean[] reaching) {
     int inside = 0;
+    for (int sample = 0; sample < read.length; sample++) {
+      healthyWeights[sample] = reaching[installations.variant(sample)] ? 1 : 0;
+    }
     healthyFirst = healthyAll == 0 ? read[0] : healthyFirst;
     for (int sample = 0; sample < installations.drawn(); sample++) {
       double value = ReadingSplit.shownAbout(read[sample]);
-      boolean number = read[sample] >= 0 || read[sample] == Reading.FLOATING;
+      boolean number = healthyWeights[sample] > 0 && (read[sample] >= 0 || read[sample] == Reading.FLOATING);
       inside += number && window.contains(value) ? 1 : 0;
       if (number) {
         histogram.add(value, 1, 0);
@@ -126,7 +131,7 @@ public final class CheckTally {
     healthyAll += installations.drawn();
     healthyInside += inside;
     if (inside > 0) { // else the state is not the one that the author expects, and that is reported instead
-      limits.forEach(limit -> limit.assignHealthy(read, installations.drawn()));
+      limits.forEach(limit -> limit.assignHealthy(read, healthyWeights));
       addToLimits(0, read, healthyWeights);
     }
   }

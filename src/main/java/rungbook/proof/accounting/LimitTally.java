@@ -51,15 +51,17 @@ public final class LimitTally {
    * The healthy system belongs on the side of the expected window; where the limit cuts through the window, on the side
    * where most healthy systems read.
    */
-  void assignHealthy(double[] readings, int drawn) {
+  void assignHealthy(double[] readings, double[] weights) {
     if (concerns(0)) {
       return;
     }
-    int below = 0;
+    double below = 0;
+    double all = 0;
     for (int sample = 0; sample < drawn; sample++) {
-      below += ReadingSplit.shownAbout(readings[sample]) < edge ? 1 : 0;
+      below += ReadingSplit.shownAbout(readings[sample]) < edge ? weights[sample] : 0;
+      all += weights[sample];
     }
-    (2 * below > drawn ? mustBelow : mustAbove).set(0);
+    (2 * below > all ? mustBelow : mustAbove).set(0);
   }
 
   boolean concerns(int caseNumber) {

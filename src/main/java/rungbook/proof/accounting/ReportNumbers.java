@@ -34,7 +34,7 @@ public final class ReportNumbers {
 
   /** A share in percent: {@code 2.4 %}; what is there is never shown as nothing. */
   public static String percent(double share) {
-    double percent = 100 * share;
+    double percent = Share.isAll(share) ? 100 : share < Share.ROUNDING ? 0 : 100 * share;
     if (percent > 0 && percent < 0.1) {
       return "under 0.1 %";
     }

@@ -17,6 +17,7 @@ import rungbook.circuit.Probe;
 import rungbook.circuit.ReadingTable;
 import rungbook.circuit.network.Cancellation;
 import rungbook.circuit.network.CircuitState;
+import rungbook.circuit.network.Draw;
 import rungbook.circuit.network.Samples;
 import rungbook.circuit.network.Tolerance;
 import rungbook.system.ControlSystem;
@@ -70,9 +71,17 @@ public final class DictionaryInstallations implements Installations {
    * @param drawn the number of random installations, usually 256
    */
   public static DictionaryInstallations of(ControlSystem system, int drawn) {
-    var samples = new Samples(
-        Stream.concat(Samples.seeded(SEED, drawn).draws().stream(), Samples.corners().draws().stream()).toList());
-    return new DictionaryInstallations(system, samples, drawn);
+    return of(system, draws(drawn), Samples.corners());
+  }
+
+  /** The random installations, the same ones each time. */
+  static List<Draw> draws(int drawn) {
+    return Samples.seeded(SEED, drawn).draws();
+  }
+
+  static DictionaryInstallations of(ControlSystem system, List<Draw> draws, Samples corners) {
+    var samples = new Samples(Stream.concat(draws.stream(), corners.draws().stream()).toList());
+    return new DictionaryInstallations(system, samples, draws.size());
   }
 
   /** Only the few installations in which voltages are highest. */

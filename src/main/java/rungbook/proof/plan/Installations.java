@@ -67,6 +67,43 @@ public interface Installations {
   /** What makes one installation special, in words: {@code furnace supply 114.3 V}. */
   String circumstances(int caseNumber, int sample);
 
+  /**
+   * The variants of the system that the installations are of, the base first.
+   *
+   * @param name empty for the base
+   * @param share of all installations, from 0 to 1
+   * @param drawn how many of the drawn installations are of it
+   */
+  record Variant(String name, double share, int drawn) {}
+
+  default List<Variant> variants() {
+    return List.of(new Variant("", 1, drawn()));
+  }
+
+  /** Which of {@link #variants} an installation is. */
+  default int variant(int sample) {
+    return 0;
+  }
+
+  /** What an installation counts in a case; 0 if its variant does not have the fault. The mean of those drawn is 1. */
+  default double weight(int caseNumber, int sample) {
+    return 1;
+  }
+
+  /**
+   * The installations that are of no such variant.
+   *
+   * @param variants their keys
+   */
+  default Installations without(Set<String> variants) {
+    return this;
+  }
+
+  /** How many cases are solved in each state: those of every variant. */
+  default int solutions() {
+    return cases().size();
+  }
+
   /** What meters show and people see in one state of the equipment. */
   interface Observations {
 

@@ -5,28 +5,33 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import rungbook.proof.plan.Installations;
 
 /** The cases that arrive at each end of a tree. */
 public final class ArrivalTable {
 
   /**
    * @param shares by case, of the drawn samples
+   * @param byVariant by variant of the system and case, of the variant's drawn samples
    * @param witness by case the sample that shows it best; −1 if none arrives
    */
-  public record Arrivals(End end, double[] shares, int[] witness) {}
+  public record Arrivals(End end, double[] shares, double[][] byVariant, int[] witness) {}
 
+  private final Installations installations;
   private final int drawn;
   private final int cases;
   private final Map<End, double[]> best = new HashMap<>();
   private final Map<End, Arrivals> byEnd = new LinkedHashMap<>();
 
-  ArrivalTable(int cases, int drawn) {
-    this.cases = cases;
-    this.drawn = drawn;
+  ArrivalTable(Installations installations) {
+    this.installations = installations;
+    this.cases = installations.cases().size();
+    this.drawn = installations.drawn();
   }
 
   void arrive(End end, int caseNumber, double[] weights) {
-    Arrivals arrivals = byEnd.computeIfAbsent(end, e -> new Arrivals(e, new double[cases], noWitness()));
+    Arrivals arrivals = byEnd.computeIfAbsent(end, e -> new Arrivals(e, new double[cases],
+        new double[installations.variants().size()][cases], noWitness()));
     double[] heaviest = best.computeIfAbsent(end, e -> new double[cases]);
     for (int sample = 0; sample < weights.length; sample++) {
       // a drawn sample tells more than a corner, so a corner is a witness only where no drawn one is
@@ -35,8 +40,17 @@ public final class ArrivalTable {
         heaviest[caseNumber] = weights[sample];
         arrivals.witness()[caseNumber] = sample;
       }
-      arrivals.shares()[caseNumber] += sample < drawn ? weights[sample] / drawn : 0;
+      if (sample < drawn && weights[sample] > 0) {
+        add(arrivals, caseNumber, sample, weights[sample]);
+      }
     }
+  }
+
+  private void add(Arrivals arrivals, int caseNumber, int sample, double weight) {
+    int variant = installations.variant(sample);
+    arrivals.shares()[caseNumber] += weight / drawn;
+    arrivals.byVariant()[variant][caseNumber] += weight / installations.weight(caseNumber, sample)
+        / installations.variants().get(variant).drawn();
   }
 
   private int[] noWitness() {

@@ -51,7 +51,7 @@ public final class Propagation {
     this.reachable = reachable;
     int cases = installations.cases().size();
     flow = new CaseFlow(tree.steps(), cases, installations.drawn());
-    ends = new ArrivalTable(cases, installations.drawn());
+    ends = new ArrivalTable(installations);
     read = new double[installations.samples()];
     readLow = new double[installations.samples()];
   }
@@ -86,7 +86,9 @@ public final class Propagation {
     SituationNode first = node(0, context.start().to(tree.steps().get(0)));
     for (int i = 0; i < first.weights.length; i++) {
       double[] all = new double[installations.samples()];
-      Arrays.fill(all, 1);
+      for (int sample = 0; sample < all.length; sample++) {
+        all[sample] = installations.weight(i, sample);
+      }
       first.add(i, all);
     }
   }
@@ -147,7 +149,7 @@ public final class Propagation {
     Cancellation.check();
     Installations.Observations observations = observed.in(node.situation.state());
     observations.readings(0, probe, read);
-    tally.addHealthy(read);
+    tally.addHealthy(read, reaching(node));
     Optional<Probe> low = context.probePlan().lowImpedance(probe);
     for (int i = 0; i < node.weights.length; i++) {
       double[] weights = node.weights[i];
@@ -162,6 +164,17 @@ public final class Propagation {
         node.weights[i] = null;
       }
     }
+  }
+
+  /** The variants of the system of which some installation comes here, healthy or not. */
+  private boolean[] reaching(SituationNode node) {
+    boolean[] reaching = new boolean[installations.variants().size()];
+    for (double[] weights : node.weights) {
+      for (int sample = 0; weights != null && sample < weights.length; sample++) {
+        reaching[installations.variant(sample)] |= weights[sample] > 0;
+      }
+    }
+    return reaching;
   }
 
   private void compare(CheckTally tally, int caseNumber, Installations.Observations observations, Optional<Probe> low,

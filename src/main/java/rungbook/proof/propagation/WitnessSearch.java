@@ -24,13 +24,17 @@ public final class WitnessSearch {
   private final PossibleAnswers answers;
   private final int caseNumber;
   private final int sample;
+  private final String variant;
 
-  public WitnessSearch(Tree tree, Situation start, PossibleAnswers answers, int caseNumber, int sample) {
+  /** @param variant that the sample is of; empty for the base */
+  public WitnessSearch(Tree tree, Situation start, PossibleAnswers answers, int caseNumber, int sample,
+      String variant) {
     this.tree = tree;
     this.start = start;
     this.answers = answers;
     this.caseNumber = caseNumber;
     this.sample = sample;
+    this.variant = variant;
   }
 
   /**
@@ -82,6 +86,6 @@ public final class WitnessSearch {
       stops.add(0, new Witness.Stop(step.title(), step.source(), step.header().titleSpan(), answer));
       answer = at.answer();
     }
-    return new Witness.Path(stops);
+    return new Witness.Path(stops, variant);
   }
 }

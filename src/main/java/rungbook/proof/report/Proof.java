@@ -22,18 +22,20 @@ import rungbook.tree.Tree;
  * @param meanChecks over the faults it names, by likelihood
  * @param meanMinutes walking included
  * @param falseAlarms the findings which name a fault and at which some healthy system ends
+ * @param variants how the tree does in the base and in each variant of the system that it is for; empty if the system
+ * has no variants
  * @param repairs what follows each finding that leads on, where a fault that it names arrives and is repaired
  * @param unmodeled titles of the checks that the circuit does not model; each takes every answer alike
  */
 public record Proof(
     Tree tree, List<Outcome> outcomes, List<Ending> endings, List<Check> checks, List<WayFlow> ways, int drawn,
     int corners, TestabilityMeasures claimed, TestabilityMeasures whole, double falseAlarmShare, double meanChecks,
-    double meanMinutes, List<FalseAlarm> falseAlarms, List<Repair> repairs, List<String> unmodeled,
-    List<Problem> problems) {
+    double meanMinutes, List<FalseAlarm> falseAlarms, List<InVariant> variants, List<Repair> repairs,
+    List<String> unmodeled, List<Problem> problems) {
 
   public Proof with(List<Problem> found) {
     return new Proof(tree, outcomes, endings, checks, ways, drawn, corners, claimed, whole, falseAlarmShare, meanChecks,
-        meanMinutes, falseAlarms, repairs, unmodeled, found);
+        meanMinutes, falseAlarms, variants, repairs, unmodeled, found);
   }
 
   /**
@@ -44,6 +46,28 @@ public record Proof(
   public record Outcome(
       String name, double likelihood, boolean claimed, double found, double mistaken, double healthy, double referred,
       double handedOn, double nothing, double checks, double minutes) {}
+
+  /**
+   * How the tree does in one variant of the system.
+   *
+   * @param name empty for the base
+   * @param share of all installations
+   * @param drawn how many of the drawn installations are of it
+   * @param detected of the likelihood of the named faults that it can have, what is found
+   * @param mistaken of the likelihood of all faults that it can have, what ends at a finding that names only others
+   * @param falseAlarmShare the share of its healthy systems that end at a finding which names a fault
+   * @param changed the faults that end elsewhere than in the base
+   */
+  public record InVariant(String name, double share, int drawn, double detected, double mistaken,
+      double falseAlarmShare, List<ChangedFault> changed) {}
+
+  /**
+   * Where a fault ends in one variant, as shares of its installations there.
+   *
+   * @param claimed whether some finding of the tree names it
+   * @param isWorse whether less of it is found than in the base, or more of it mistaken or called healthy
+   */
+  public record ChangedFault(String fault, boolean claimed, EndShares ends, boolean isWorse) {}
 
   /**
    * The cases that arrive at an end of the tree.

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
 import rungbook.proof.accounting.ReportNumbers;
-import rungbook.proof.accounting.Share;
 import rungbook.proof.propagation.ArrivalTable;
 import rungbook.proof.propagation.End;
 import rungbook.source.Code;
@@ -38,8 +37,9 @@ final class FaultFoundWrongly implements ProofRule {
     List<String> wrong = new ArrayList<>();
     int first = -1;
     for (int i = 1; i < context.names().size(); i++) {
-      if (!named.get(i) && Share.isReported(arrivals.shares()[i])) {
-        wrong.add(context.names().get(i) + " (" + ReportNumbers.percent(arrivals.shares()[i]) + ")");
+      if (!named.get(i) && context.isReported(arrivals, i)) {
+        wrong.add(context.names().get(i) + " (" + ReportNumbers.percent(arrivals.shares()[i])
+            + context.onlyIn(arrivals, i) + ")");
         first = first < 0 ? i : first;
       }
     }

@@ -5,7 +5,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import rungbook.proof.accounting.Share;
+import rungbook.proof.plan.Installations;
 import rungbook.proof.plan.ProofContext;
 import rungbook.proof.plan.Situation;
 import rungbook.proof.plan.SituationPath;
@@ -66,6 +69,24 @@ public record ProofRuleContext(Tree tree, ProofContext proofContext, Propagation
     return tree.steps().get(step);
   }
 
+  /** Whether enough of a case arrives at an end, in one variant of the system at least. */
+  boolean isReported(ArrivalTable.Arrivals arrivals, int caseNumber) {
+    return Share.isReported(arrivals.shares()[caseNumber]) || !variantsOf(arrivals, caseNumber).isEmpty();
+  }
+
+  /** The variants in which a case arrives at an end, if it does not in the base: {@code , variant blower on Y}. */
+  String onlyIn(ArrivalTable.Arrivals arrivals, int caseNumber) {
+    List<String> in = variantsOf(arrivals, caseNumber);
+    return in.isEmpty() || in.contains("") ? "" : ", only in the variant " + String.join(", ", in);
+  }
+
+  private List<String> variantsOf(ArrivalTable.Arrivals arrivals, int caseNumber) {
+    List<Installations.Variant> variants = proofContext.installations().variants();
+    return IntStream.range(0, variants.size())
+        .filter(variant -> Share.isReported(arrivals.byVariant()[variant][caseNumber]))
+        .mapToObj(variant -> variants.get(variant).name()).toList();
+  }
+
   /** The way that one installation takes to an end, for the first problems at least. */
   Optional<Witness.Path> wayTo(End end, int caseNumber, int sample) {
     return witnesses.next() ? search(caseNumber, sample).to(end) : Optional.empty();
@@ -88,6 +109,8 @@ public record ProofRuleContext(Tree tree, ProofContext proofContext, Propagation
   }
 
   private WitnessSearch search(int caseNumber, int sample) {
-    return new WitnessSearch(tree, proofContext.start(), propagation.possibleAnswers(), caseNumber, sample);
+    Installations installations = proofContext.installations();
+    return new WitnessSearch(tree, proofContext.start(), propagation.possibleAnswers(), caseNumber, sample,
+        sample < 0 ? "" : installations.variants().get(installations.variant(sample)).name());
   }
 }

@@ -45,7 +45,8 @@ final class VariantDocument {
     List<Block> own = base.blocks(kind);
     Optional<Block> added = variant.blocks().stream().filter(block -> block.lines().equals(kind))
         .map(VariantBlock::block).findFirst();
-    return own.stream().findFirst().or(() -> added).map(block -> new Block(kind, block.kindSpan(), block.span(), entries(kind, own)));
+    return own.stream().findFirst().or(() -> added)
+        .map(block -> new Block(kind, block.kindSpan(), block.span(), entries(kind, own)));
   }
 
   private List<Entry> entries(String kind, List<Block> own) {

@@ -87,7 +87,8 @@ public final class VariantsReader {
     for (Problem problem : found) {
       if (text.has(problem.span())) {
         problems.add(problem);
-      } else if (!problem.code().equals(SystemChecks.CONTROL_WITHOUT_CONTACT)) { // a tree may still name what is not there
+      } else if (!problem.code().equals(SystemChecks.CONTROL_WITHOUT_CONTACT)) {
+        // a tree may still name a switch that is not there
         broken.add(lineAt(problem.span()).map(Entry::key).orElse("front matter") + "` (" + problem.code() + ")");
       }
     }

@@ -59,8 +59,9 @@ public record ProblemView(String file, int line, int column, int from, int to, S
     if (witness instanceof Witness.Answers answers) {
       return "the answer " + String.join(", ", answers.words());
     }
-    return ((Witness.Path) witness).stops().stream().map(ProblemView::stop)
-        .collect(Collectors.joining(" → ", "this way: ", ""));
+    var path = (Witness.Path) witness;
+    var start = path.variant().isEmpty() ? "this way: " : "this way, in the variant " + path.variant() + ": ";
+    return path.stops().stream().map(ProblemView::stop).collect(Collectors.joining(" → ", start, ""));
   }
 
   private static String stop(Witness.Stop stop) {

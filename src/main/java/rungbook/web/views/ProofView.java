@@ -8,12 +8,16 @@ import rungbook.text.InlineCode;
  *
  * @param walked what was walked, in a sentence
  * @param unmodeled titles of the checks of which the circuit knows nothing
+ * @param variants of the system, the base first; empty if it has none
  * @param named the faults that the tree names, the least found first; {@code others} it does not name
  * @param map the tree's drawing with shares at its ways
  */
 public record ProofView(String walked, List<Fact> facts, List<String> unmodeled, List<Fault> named, List<Fault> others,
-    List<Ending> endings,
+    List<Ending> endings, List<Variant> variants,
     List<Check> checks, String map) {
+
+  /** @param words what the tree does there */
+  record Variant(String name, String share, String words) {}
 
   record Fact(String name, String value) {}
 

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Stream;
 import rungbook.map.Diagram;
 import rungbook.map.Drawing;
 import rungbook.proof.accounting.ReportNumbers;
@@ -11,6 +12,7 @@ import rungbook.proof.accounting.Share;
 import rungbook.proof.propagation.End;
 import rungbook.proof.report.Bounds;
 import rungbook.proof.report.Proof;
+import rungbook.report.ProofVariants;
 import rungbook.text.UrlPath;
 import rungbook.tree.Step;
 import rungbook.text.InlineCode;
@@ -36,7 +38,7 @@ public final class ProofViews {
         faults.stream().filter(Proof.Outcome::claimed).sorted(Comparator.comparingDouble(Proof.Outcome::found))
             .map(views::fault).toList(),
         faults.stream().filter(outcome -> !outcome.claimed()).map(views::fault).toList(),
-        proof.endings().stream().map(views::ending).toList(),
+        proof.endings().stream().map(views::ending).toList(), views.variants(),
         proof.checks().stream().filter(check -> !check.limits().isEmpty()).map(views::check).toList(), views.map());
   }
 
@@ -74,6 +76,14 @@ public final class ProofViews {
     }
     return Misroutes.falseAlarms(proof).findAny().isPresent()
         ? "healthy systems get a fault only in corners of the tolerances" : "no healthy system gets a fault";
+  }
+
+  private List<ProofView.Variant> variants() {
+    var proved = proof.variants().stream()
+        .map(one -> new ProofView.Variant(ProofVariants.name(one), percent(one.share()), ProofVariants.words(one)));
+    var left = proof.variants().isEmpty() ? Stream.<ProofView.Variant>empty()
+        : proof.tree().notFor().stream().map(one -> new ProofView.Variant(one.name(), "", ProofVariants.NOT_PROVED));
+    return Stream.concat(proved, left).toList();
   }
 
   private ProofView.Fault fault(Proof.Outcome outcome) {

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import rungbook.markdown.DocumentReader;
 import rungbook.source.Source;
@@ -14,6 +15,7 @@ import rungbook.system.Condition;
 import rungbook.system.ControlSystem;
 import rungbook.system.Fault;
 import rungbook.system.Part;
+import rungbook.system.SystemVariants;
 import rungbook.system.Variant;
 
 /** What a variant's text makes of the base; the expected circuits are written down by hand. */
@@ -73,6 +75,10 @@ class VariantsReaderTest {
     return read.systems().variants().get(0);
   }
 
+  private static SystemVariants listed(String variants, String changes) {
+    return read("```variants\n" + variants + "\n```\n\n" + changes).systems();
+  }
+
   private static List<String> parts(ControlSystem system) {
     return system.parts().stream().map(Part::name).toList();
   }
@@ -101,13 +107,13 @@ class VariantsReaderTest {
     assertEquals(List.of("supply", "lever", "lamp"), parts(bare.system()));
     assertEquals(List.of("lamp open"), faults(bare.system()), "and no short at a point that no part has");
     assertEquals(Set.of("lever"), bare.system().vocabulary().assemblies().get("box").stream()
-        .filter(member -> bare.system().part(member).isPresent()).collect(java.util.stream.Collectors.toSet()));
+        .filter(member -> bare.system().part(member).isPresent()).collect(Collectors.toSet()));
   }
 
   @Test
   void faultsAndSightsChangeToo() {
-    Variant large = only("```variant large lamp, faults\nlamp open: open lamp, likelihood 9\nlamp dim: raise lamp by 9 ohm\n```\n"
-        + "\n```variant large lamp, sights\nglow: at bench, when not lamp on\n```\n");
+    Variant large = only("```variant large lamp, faults\nlamp open: open lamp, likelihood 9\n"
+        + "lamp dim: raise lamp by 9 ohm\n```\n\n```variant large lamp, sights\nglow: at bench, when not lamp on\n```\n");
     assertEquals(List.of("fuse open", "lamp open", "feed shorted", "lamp dim"), faults(large.system()));
     assertEquals(9, large.system().faults().get(1).likelihood());
     assertTrue(large.system().sights().get(0).when() instanceof Condition.Not);
@@ -115,16 +121,16 @@ class VariantsReaderTest {
 
   @Test
   void aSightMayBeThatOfOneVariant() {
-    var systems = read("```variants\nlarge lamp: share 10 %\n```\n\n```variant large lamp\nlamp: load, 120 V, 240 W, B to N\n```\n")
-        .systems();
+    var systems = listed("large lamp: share 10 %",
+        "```variant large lamp\nlamp: load, 120 V, 240 W, B to N\n```\n");
     assertEquals(Condition.always(), systems.variants().get(0).system().sights().get(1).when());
     assertEquals(new Condition.Not(Condition.always()), systems.base().sights().get(1).when());
   }
 
   @Test
   void theBaseHasTheRestOfTheShares() {
-    var systems = read("```variants\nlarge lamp: share 12.5 %\nother: share 30 %\n```\n\n"
-        + "```variant large lamp\nlamp: load, 120 V, 240 W, B to N\n```\n\n```variant other\nwithout: lamp\n```\n").systems();
+    var systems = listed("large lamp: share 12.5 %\nother: share 30 %",
+        "```variant large lamp\nlamp: load, 120 V, 240 W, B to N\n```\n\n```variant other\nwithout: lamp\n```\n");
     assertEquals(0.575, systems.baseShare(), 1e-12);
     assertEquals(0.125, systems.variants().get(0).share(), 1e-12);
     assertEquals(1, systems.without(Set.of("other")).variants().size());
@@ -132,13 +138,15 @@ class VariantsReaderTest {
 
   @Test
   void wordsAboutItGoToTheEndOfTheLine() {
-    assertEquals("it draws 2 A, and is blue", only("```variant large lamp\nlamp: load, 120 V, 240 W, B to N\n```\n").about());
+    Variant large = only("```variant large lamp\nlamp: load, 120 V, 240 W, B to N\n```\n");
+    assertEquals("it draws 2 A, and is blue", large.about());
   }
 
   @Test
   void treesMayUseTheNamesOfEveryVariant() {
-    var systems = read("```variants\nlarge lamp: share 10 %\n```\n\n```variant large lamp\nsecond: load, 120 V, 60 W, E to N\n"
-        + "third: wire, B to E\n```\n\n```variant large lamp, points\nE: at bench, 120 V\nN: at bench, 90 V\n```\n").systems();
+    var systems = listed("large lamp: share 10 %",
+        "```variant large lamp\nsecond: load, 120 V, 60 W, E to N\nthird: wire, B to E\n```\n\n"
+            + "```variant large lamp, points\nE: at bench, 120 V\nN: at bench, 90 V\n```\n");
     var words = systems.base().vocabulary();
     assertTrue(words.points().containsKey("e") && words.parts().containsKey("second"));
     assertEquals(90, words.points().get("n").volts().orElseThrow(), "the highest voltage that it has");

@@ -1,0 +1,232 @@
+package rungbook.proof.plan;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.IntStream;
+import rungbook.circuit.Probe;
+import rungbook.circuit.Reading;
+import rungbook.circuit.network.CircuitState;
+import rungbook.circuit.network.Draw;
+import rungbook.circuit.network.Samples;
+import rungbook.system.ControlSystem;
+import rungbook.system.Names;
+import rungbook.system.SystemVariants;
+
+/**
+ * Installations of a system and its variants: each drawn house has one of them, as often as its share says. The drawn
+ * ones of the base come first, then those of each variant; the corners follow in the same order.
+ */
+public final class MixedInstallations implements Installations {
+
+  private final List<Form> forms;
+  private final List<String> cases;
+  private final List<Variant> variants;
+  private final int[][] localCase;
+  private final MixedSamples samples;
+  private final double[] weights;
+
+  /** The base or a variant, solved by itself. */
+  private record Form(String name, double share, Installations of) {}
+
+  private MixedInstallations(List<Form> forms) {
+    this.forms = forms;
+    double all = forms.stream().mapToDouble(Form::share).sum();
+    variants = forms.stream().map(form -> new Variant(form.name(), form.share() / all, form.of().drawn())).toList();
+    cases = forms.stream().flatMap(form -> form.of().cases().stream()).distinct().toList();
+    localCase = forms.stream()
+        .map(form -> cases.stream().mapToInt(key -> form.of().cases().indexOf(key)).toArray()).toArray(int[][]::new);
+    samples = new MixedSamples(forms.stream().map(Form::of).toList());
+    weights = weights();
+  }
+
+  /** @param drawn the number of random installations, usually 256; each variant has one at least */
+  public static Installations of(SystemVariants systems, int drawn) {
+    if (systems.variants().isEmpty()) {
+      return DictionaryInstallations.of(systems.base(), drawn);
+    }
+    List<Draw> draws = DictionaryInstallations.draws(drawn + systems.variants().size());
+    int ofVariants = systems.variants().stream().mapToInt(variant -> part(variant.share(), drawn)).sum();
+    int from = Math.max(1, drawn - ofVariants);
+    List<Form> forms = new ArrayList<>();
+    forms.add(new Form("", systems.baseShare(),
+        DictionaryInstallations.of(systems.base(), draws.subList(0, from), Samples.corners())));
+    for (rungbook.system.Variant variant : systems.variants()) {
+      int till = Math.min(draws.size(), from + part(variant.share(), drawn));
+      forms.add(new Form(variant.name(), variant.share(),
+          DictionaryInstallations.of(variant.system(), draws.subList(from, till), Samples.fewCorners())));
+      from = till;
+    }
+    return new MixedInstallations(forms);
+  }
+
+  private static int part(double share, int drawn) {
+    return Math.max(1, (int) Math.round(share * drawn));
+  }
+
+  /** Only the few installations in which voltages are highest. */
+  public static Installations atHighVoltage(SystemVariants systems) {
+    Function<ControlSystem, Installations> solved = DictionaryInstallations::atHighVoltage;
+    List<Form> forms = new ArrayList<>(List.of(new Form("", systems.baseShare(), solved.apply(systems.base()))));
+    systems.variants()
+        .forEach(one -> forms.add(new Form(one.name(), one.share(), solved.apply(one.system()))));
+    return forms.size() == 1 ? forms.get(0).of() : new MixedInstallations(forms);
+  }
+
+  private double[] weights() {
+    double[] byCase = new double[cases.size()];
+    for (int one = 0; one < byCase.length; one++) {
+      int having = 0;
+      for (int form = 0; form < forms.size(); form++) {
+        having += localCase[form][one] < 0 ? 0 : forms.get(form).of().drawn();
+      }
+      byCase[one] = having == 0 ? 1 : (double) samples.drawn() / having;
+    }
+    return byCase;
+  }
+
+  @Override
+  public List<String> cases() {
+    return cases;
+  }
+
+  /** A fault that few installations can have is as much rarer. */
+  @Override
+  public double likelihood(int caseNumber) {
+    double likelihood = 0;
+    for (int form = 0; form < forms.size(); form++) {
+      int local = localCase[form][caseNumber];
+      likelihood += local < 0 ? 0 : variants.get(form).share() * forms.get(form).of().likelihood(local);
+    }
+    return likelihood;
+  }
+
+  @Override
+  public int samples() {
+    return samples.size();
+  }
+
+  @Override
+  public int drawn() {
+    return samples.drawn();
+  }
+
+  @Override
+  public boolean models(Probe probe) {
+    return forms.stream().anyMatch(form -> form.of().models(probe));
+  }
+
+  @Override
+  public boolean shows(String sight) {
+    return forms.stream().anyMatch(form -> form.of().shows(sight));
+  }
+
+  @Override
+  public List<Variant> variants() {
+    return variants;
+  }
+
+  @Override
+  public int variant(int sample) {
+    return samples.set(sample);
+  }
+
+  @Override
+  public double weight(int caseNumber, int sample) {
+    return localCase[samples.set(sample)][caseNumber] < 0 ? 0 : weights[caseNumber];
+  }
+
+  @Override
+  public Installations without(Set<String> keys) {
+    List<Form> left = forms.stream().filter(form -> !keys.contains(Names.key(form.name()))).toList();
+    return left.size() == forms.size() ? this : new MixedInstallations(left);
+  }
+
+  @Override
+  public int solutions() {
+    return forms.stream().mapToInt(form -> form.of().solutions()).sum();
+  }
+
+  @Override
+  public Observations in(CircuitState state, List<Probe> probes) {
+    return new Mixed(forms.stream().map(Form::of)
+        .map(of -> of.in(state, probes.stream().filter(of::models).toList())).toList());
+  }
+
+  @Override
+  public double[][] healthy(CircuitState state, List<Probe> probes) {
+    double[][] readings = new double[probes.size()][samples()];
+    for (int form = 0; form < forms.size(); form++) {
+      List<Probe> modeled = probes.stream().filter(forms.get(form).of()::models).toList();
+      double[][] own = forms.get(form).of().healthy(state, modeled);
+      for (int probe = 0; probe < probes.size(); probe++) {
+        int at = modeled.indexOf(probes.get(probe));
+        samples.copy(form, at < 0 ? floating(form) : own[at], readings[probe]);
+      }
+    }
+    return readings;
+  }
+
+  /** Where no part of a variant ends, the leads have no circuit between them. */
+  private double[] floating(int form) {
+    double[] readings = new double[forms.get(form).of().samples()];
+    Arrays.fill(readings, Reading.FLOATING);
+    return readings;
+  }
+
+  @Override
+  public int[] repaired(int caseNumber, Set<String> renewed) {
+    int[] as = new int[samples()];
+    for (int form = 0; form < forms.size(); form++) {
+      Installations of = forms.get(form).of();
+      int local = localCase[form][caseNumber];
+      int[] own = local < 0 ? new int[of.samples()] : of.repaired(local, renewed);
+      samples.copy(form, IntStream.of(own).map(one -> cases.indexOf(of.cases().get(one))).toArray(), as);
+    }
+    return as;
+  }
+
+  @Override
+  public String circumstances(int caseNumber, int sample) {
+    Form form = forms.get(samples.set(sample));
+    int local = Math.max(0, localCase[samples.set(sample)][caseNumber]);
+    String house = form.of().circumstances(local, samples.local(sample));
+    return form.name().isEmpty() ? house : "variant " + form.name() + ", " + house;
+  }
+
+  /** What is observed in each form, put together. */
+  private final class Mixed implements Observations {
+
+    private final List<Observations> of;
+
+    Mixed(List<Observations> of) {
+      this.of = of;
+    }
+
+    @Override
+    public void readings(int caseNumber, Probe probe, double[] into) {
+      for (int form = 0; form < forms.size(); form++) {
+        double[] own = floating(form);
+        int local = localCase[form][caseNumber];
+        if (local >= 0 && forms.get(form).of().models(probe)) {
+          of.get(form).readings(local, probe, own);
+        }
+        samples.copy(form, own, into);
+      }
+    }
+
+    @Override
+    public void seen(int caseNumber, String sight, boolean[] into) {
+      for (int form = 0; form < forms.size(); form++) {
+        boolean[] own = new boolean[forms.get(form).of().samples()];
+        int local = localCase[form][caseNumber];
+        if (local >= 0 && forms.get(form).of().shows(sight)) {
+          of.get(form).seen(local, sight, own);
+        }
+        samples.copy(form, own, into);
+      }
+    }
+  }
+}
