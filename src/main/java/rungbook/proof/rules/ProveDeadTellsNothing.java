@@ -102,7 +102,7 @@ final class ProveDeadTellsNothing implements ProofRule {
   private static double highest(Installations installations, CircuitState state, List<Probe> pairs) {
     double[][] readings = installations.healthy(state, pairs);
     return IntStream.range(0, installations.samples())
-        .mapToDouble(sample -> highest(readings, sample).orElse(0)).min().orElse(0);
+        .mapToDouble(sample -> Math.max(0, highest(readings, sample).orElse(0))).min().orElse(0);
   }
 
   private static OptionalDouble highest(double[][] readings, int sample) {
