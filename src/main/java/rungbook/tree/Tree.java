@@ -18,6 +18,8 @@ import rungbook.system.remedy.Remedy;
  * A tree with its names resolved and its fragments included.
  *
  * @param id the file's name without {@code .md}
+ * @param complaint what the customer says, in prose
+ * @param symptoms the same in the words of the system; empty if the text does not say it
  * @param circuits the system with its parts, as far as it has any, in each variant that the tree is for; empty if the
  * tree names no system
  * @param notFor the variants that it says it is not for
@@ -27,8 +29,8 @@ import rungbook.system.remedy.Remedy;
  * @param steps in the order of the text, starting with the first step; empty if the text has none
  */
 public record Tree(
-    String id, String title, String complaint, Document document, Optional<Vocabulary> system,
-    Optional<SystemVariants> circuits, List<Variant> notFor, Map<String, Remedy> remedies,
+    String id, String title, String complaint, Optional<Symptoms> symptoms, Document document,
+    Optional<Vocabulary> system, Optional<SystemVariants> circuits, List<Variant> notFor, Map<String, Remedy> remedies,
     ElectricalHazards hazards, Set<String> cautions, Meter meter, List<Step> steps) {
 
   public Tree {

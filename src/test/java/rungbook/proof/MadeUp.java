@@ -51,7 +51,10 @@ public final class MadeUp implements Installations {
 
   private final Map<String, double[]> readings;
 
-  /** @param readings by case and meter, {@code lamp dead VOLTS}; what is left out reads 24 V */
+  /**
+   * @param readings by case and meter, {@code lamp dead VOLTS}, or by case and sight, where more than 0 is seen; what is
+   * left out reads 24 V, and all but the dead lamp glow
+   */
   MadeUp(Map<String, double[]> readings) {
     this.readings = readings;
   }
@@ -61,7 +64,12 @@ public final class MadeUp implements Installations {
   }
 
   public static Tree tree(String id, String steps) {
-    String text = "---\ntitle: " + id + "\ncomplaint: dark\nsystem: lamp\n---\n\n" + steps;
+    return tree(id, "", steps);
+  }
+
+  /** @param symptoms more lines of the front matter */
+  static Tree tree(String id, String symptoms, String steps) {
+    String text = "---\ntitle: " + id + "\ncomplaint: dark\nsystem: lamp\n" + symptoms + "---\n\n" + steps;
     var shared = new Shared(Map.of("lamp", WORDS), Map.of("lamp", new SystemVariants(CIRCUIT, List.of())), Map.of(),
         Map.of(), Map.of(), Map.of(), Set.of("one", "other"));
     return TreeReader.read(id, DocumentReader.read(new Source("trees/" + id + ".md", text)), shared).tree();
@@ -130,7 +138,11 @@ public final class MadeUp implements Installations {
 
       @Override
       public void seen(int caseNumber, String sight, boolean[] into) {
-        java.util.Arrays.fill(into, on && caseNumber != 1);
+        double[] usual = caseNumber == 1 ? OFF : new double[] {1, 1, 1, 1};
+        double[] seen = readings.getOrDefault(cases().get(caseNumber) + " " + sight, usual);
+        for (int sample = 0; sample < into.length; sample++) {
+          into[sample] = on && seen[sample] > 0;
+        }
       }
     };
   }

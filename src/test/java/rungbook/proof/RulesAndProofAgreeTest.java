@@ -96,8 +96,8 @@ class RulesAndProofAgreeTest {
       Step step = tree.steps().get(path.get(i));
       steps.add(with(step, i < ways.size() ? List.of(to(i + 1, step.ways().get(ways.get(i)))) : List.of()));
     }
-    return new Tree(tree.id(), tree.title(), tree.complaint(), tree.document(), tree.system(), tree.circuits(),
-        tree.notFor(), tree.remedies(), tree.hazards(), tree.cautions(), tree.meter(), steps);
+    return new Tree(tree.id(), tree.title(), tree.complaint(), tree.symptoms(), tree.document(), tree.system(),
+        tree.circuits(), tree.notFor(), tree.remedies(), tree.hazards(), tree.cautions(), tree.meter(), steps);
   }
 
   private static Way to(int step, Way way) {

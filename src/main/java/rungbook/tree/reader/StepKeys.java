@@ -21,8 +21,9 @@ public final class StepKeys {
   static final Code UNKNOWN_KEY = Code.of("unknown-key");
   static final Code VALUE_MISSING = Code.of("value-missing");
 
-  static final Set<String> FRONT = Set.of("title", "complaint", "system", "meter", TreeReader.NOT_FOR, "exits",
-      QuietReader.KEY);
+  static final Set<String> FRONT = with(
+      Set.of("title", "complaint", "system", "meter", TreeReader.NOT_FOR, "exits", QuietReader.KEY),
+      Set.copyOf(SymptomsReader.KEYS));
 
   private static final Set<String> COMMON = Set.of("at", "minutes", "who", "cautions", QuietReader.KEY);
   private static final Set<

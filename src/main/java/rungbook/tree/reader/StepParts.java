@@ -160,6 +160,11 @@ final class StepParts {
   }
 
   List<NameRef> items(Entry entry) {
+    return items(entry, source, problems);
+  }
+
+  /** The names in a comma-separated value; reports those that are empty. */
+  static List<NameRef> items(Entry entry, Source source, Problems problems) {
     var items = new ArrayList<NameRef>();
     for (Entry.Item item : entry.items()) {
       if (!item.text().isEmpty()) {

@@ -27,6 +27,7 @@ public final class SystemNames {
   static final Code UNKNOWN_LOCATION = Code.of("unknown-location");
   static final Code UNKNOWN_POINT = Code.of("unknown-point");
   static final Code UNKNOWN_POSITION = Code.of("unknown-position");
+  static final Code UNKNOWN_SIGHT = Code.of("unknown-sight");
   static final Code UNKNOWN_THING = Code.of("unknown-thing");
 
   private static final int MOST_LISTED = 20;
@@ -56,6 +57,15 @@ public final class SystemNames {
     if (system.isPresent() && !system.get().faults().containsKey(name.key())) {
       refuse(UNKNOWN_FAULT, "fault", name, system.get().faults().values());
     }
+  }
+
+  /** Whether the system has the sight; if not, this is reported. */
+  boolean sight(NameRef name) {
+    boolean known = system.isEmpty() || system.get().sights().containsKey(name.key());
+    if (!known) {
+      refuse(UNKNOWN_SIGHT, "sight", name, system.get().sights().values().stream().sorted().toList());
+    }
+    return known;
   }
 
   /** Splits {@code thermostat cooling} into control and position. */

@@ -89,8 +89,8 @@ public final class TreeReader {
     List<Variant> notFor = notFor(known);
     Optional<SystemVariants> circuits = known
         .map(all -> all.without(notFor.stream().map(Variant::key).collect(Collectors.toSet())));
-    return new Tree(id, empty ? id : needed("title").orElse(id), empty ? "" : needed("complaint").orElse(""), document,
-        system, circuits, notFor,
+    return new Tree(id, empty ? id : needed("title").orElse(id), empty ? "" : needed("complaint").orElse(""),
+        SymptomsReader.read(document, system, problems), document, system, circuits, notFor,
         circuits.filter(any -> Tree.hasRepairs(steps)).map(RemedyFinder::of).orElse(Map.of()),
         circuits.filter(any -> worksDead(steps)).map(ElectricalHazards::of).orElse(ElectricalHazards.NONE),
         shared.cautions().keySet(), meter.orElse(shared.usualMeter()), steps);

@@ -56,7 +56,8 @@ public record Completions(Map<String, Collection<String>> keys, Map<String, Coll
     values.put("leads", new TreeSet<>(ActionObject.POINT.names(system)));
     values.put("with", new TreeSet<>(ActionObject.SETTING.names(system)));
     values.put("fault", new TreeSet<>(system.faults().values()));
-    Stream.of("look", "listen", "feel")
+    values.put("call", new TreeSet<>(ActionObject.SETTING.names(system)));
+    Stream.of("look", "listen", "feel", "seen", "not seen", "not all seen")
         .forEach(sense -> values.put(sense, system.sights().values().stream().sorted().toList()));
   }
 
