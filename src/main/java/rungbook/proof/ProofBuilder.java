@@ -15,6 +15,7 @@ import rungbook.proof.propagation.CaseFlow;
 import rungbook.proof.propagation.End;
 import rungbook.proof.propagation.PropagationResult;
 import rungbook.proof.propagation.WitnessBudget;
+import rungbook.proof.report.Complaint;
 import rungbook.proof.report.EndShares;
 import rungbook.proof.report.LimitAnalysis;
 import rungbook.proof.report.Proof;
@@ -38,6 +39,7 @@ final class ProofBuilder {
   private final List<String> names;
   private final List<ArrivalTable.Arrivals> ends;
   private final EndTable endTable;
+  private final BitSet population = new BitSet();
   private final BitSet claimed = new BitSet();
   private double allLikelihood;
 
@@ -52,11 +54,13 @@ final class ProofBuilder {
     names = installations.cases().stream().map(key -> words.faults().getOrDefault(key, key)).toList();
     ends = propagation.ends().stream().sorted(Comparator.comparingInt(this::place)).toList();
     endTable = new EndTable(tree, context.findings(), ends);
-    for (int i = 1; i < names.size(); i++) {
+    for (int i : context.population().cases()) {
+      population.set(i);
       allLikelihood += installations.likelihood(i);
     }
     tree.steps().stream().filter(Step.Finding.class::isInstance)
         .forEach(step -> claimed.or(context.findings().named((Step.Finding) step)));
+    claimed.and(population);
   }
 
   /** Findings in the order of the text, then trees that take over, then where it stops. */
@@ -69,15 +73,16 @@ final class ProofBuilder {
 
   Proof proof() {
     List<Proof.Outcome> outcomes = new ArrayList<>();
-    for (int i = 0; i < names.size(); i++) {
+    for (int i : context.population().cases()) {
       outcomes.add(outcome(i));
     }
     List<Proof.Check> checks = propagation.tallies().values().stream().map(this::check)
         .sorted(Comparator.comparingInt(Proof.Check::step)).toList();
     List<Proof.Ending> endings = ends.stream().map(this::ending).toList();
-    Proof proof = new Proof(tree, outcomes, endings, checks, ways(), installations.drawn(),
+    Complaint complaint = new ComplaintSummary(tree, context, names).complaint();
+    Proof proof = new Proof(tree, complaint, outcomes, endings, checks, ways(), installations.drawn(),
         installations.samples() - installations.drawn(),
-        measures(claimed), measures(all()), falseAlarmShare(), mean(flow::checks), mean(flow::minutes),
+        measures(claimed), measures(faults()), falseAlarmShare(), mean(flow::checks), mean(flow::minutes),
         falseAlarms(), new VariantSummary(installations, names, claimed, endTable).all(),
         new RepairSummary(tree, installations, names).of(propagation.repairs()),
         propagation.unmodeled().values().stream().toList(), List.of());
@@ -86,10 +91,10 @@ final class ProofBuilder {
     return proof.with(rules.problems());
   }
 
-  private BitSet all() {
-    BitSet all = new BitSet();
-    all.set(1, names.size());
-    return all;
+  private BitSet faults() {
+    BitSet faults = (BitSet) population.clone();
+    faults.clear(0);
+    return faults;
   }
 
   private Proof.Check check(CheckTally tally) {
@@ -185,6 +190,7 @@ final class ProofBuilder {
   /** The faults that a finding leaves: those it names, and those that come here without being named. */
   private int group(ArrivalTable.Arrivals arrivals) {
     BitSet group = (BitSet) named(arrivals).clone();
+    group.and(population);
     for (int i = 1; i < names.size(); i++) {
       if (arrivals.shares()[i] >= IN_GROUP) {
         group.set(i);

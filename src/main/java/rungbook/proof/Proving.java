@@ -8,6 +8,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import rungbook.proof.plan.Budget;
 import rungbook.proof.plan.Installations;
+import rungbook.proof.plan.Population;
 import rungbook.proof.plan.ProofContext;
 import rungbook.proof.plan.StateEnumeration;
 import rungbook.proof.plan.TopologicalOrder;
@@ -71,8 +72,12 @@ public final class Proving {
     if (plan.states().isEmpty()) {
       return unproved(tree, plan.why());
     }
-    PropagationResult propagation = Propagation.run(tree, context, plan.states().get(), order.get());
-    return new Result.Proved(new ProofBuilder(tree, context, plan.states().get(), propagation, words).proof());
+    if (tree.symptoms().map(Population::stateCount).orElse(0L) > mostStates) {
+      return unproved(tree, "its complaint is for more states than the " + mostStates + " that can be solved");
+    }
+    ProofContext onComplaint = context.on(tree.symptoms(), plan.states().get());
+    PropagationResult propagation = Propagation.run(tree, onComplaint, plan.states().get(), order.get());
+    return new Result.Proved(new ProofBuilder(tree, onComplaint, plan.states().get(), propagation, words).proof());
   }
 
   /** A tree that names no system, or one that the library does not have. */

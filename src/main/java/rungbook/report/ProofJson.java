@@ -35,6 +35,7 @@ public final class ProofJson {
     json.writeStringField("system", proof.tree().system().map(words -> words.id()).orElse(""));
     json.writeNumberField("drawn", proof.drawn());
     json.writeNumberField("corners", proof.corners());
+    Json.object(json, "complaint", fields -> ProofJsonComplaint.write(fields, proof.complaint()));
     Json.object(json, "named", fields -> write(fields, proof.claimed()));
     Json.object(json, "whole", fields -> write(fields, proof.whole()));
     json.writeNumberField("healthyCondemned", proof.falseAlarmShare());

@@ -9,6 +9,7 @@ import rungbook.proof.accounting.Share;
 import rungbook.proof.accounting.TestabilityMeasures;
 import rungbook.proof.propagation.End;
 import rungbook.proof.report.Bounds;
+import rungbook.proof.report.Complaint;
 import rungbook.proof.report.Proof;
 import rungbook.source.Place;
 import rungbook.text.English;
@@ -34,6 +35,7 @@ public final class ProofText {
   public static String of(Proof proof, String file, Style style) {
     ProofText text = new ProofText(proof, style);
     text.head(file);
+    text.complaint();
     text.measures();
     text.variants();
     text.endings();
@@ -45,7 +47,8 @@ public final class ProofText {
   private void head(String file) {
     line(style.strong(Columns.printable(proof.tree().title())) + style.faint("  " + Columns.printable(file)));
     String system = proof.tree().system().map(words -> words.id()).orElse("");
-    line("  proved on " + system + ": " + (proof.outcomes().size() - 1) + " faults and the healthy system, on "
+    line("  proved on " + system + ": " + English.counted(proof.outcomes().size() - 1, "fault")
+        + " and the healthy system, on "
         + proof.drawn()
         + " installations drawn at random and " + proof.corners() + " corners of the tolerances");
     if (!proof.unmodeled().isEmpty()) {
@@ -54,14 +57,34 @@ public final class ProofText {
     out.append('\n');
   }
 
+  private void complaint() {
+    Complaint complaint = proof.complaint();
+    fact("complaint", complaint.symptoms().map(Complaint::words)
+        .orElse("not said in the system's words, so every fault of the system counts"));
+    if (complaint.symptoms().isPresent()) {
+      fact("given by", (proof.outcomes().size() - 1) + " of " + English.counted(complaint.faults().size(), "fault")
+          + ", " + ReportNumbers.percent(complaint.likelihood())
+          + " of the system's likelihood; the percentages below are odds among them");
+      fact("not covered", uncovered(complaint));
+    }
+  }
+
+  private static String uncovered(Complaint complaint) {
+    return complaint.uncovered().isEmpty() ? "nothing: a finding here or in a tree that takes over names every fault"
+        : complaint.uncovered().stream().map(one -> one.fault() + " " + ReportNumbers.percent(one.likelihood()))
+            .collect(Collectors.joining(", "));
+  }
+
   private void measures() {
     TestabilityMeasures claimed = proof.claimed();
+    boolean stated = proof.complaint().symptoms().isPresent();
     double share = proof.whole().likelihood() == 0 ? 0 : claimed.likelihood() / proof.whole().likelihood();
     fact("names", English.counted(claimed.faults(), "fault") + ", " + ReportNumbers.percent(share)
-        + " of the system's likelihood");
+        + (stated ? " of what gives the complaint" : " of the system's likelihood"));
     if (claimed.faults() > 0) {
       fact("detected", ReportNumbers.percent(claimed.detected()) + " of that; "
-          + ReportNumbers.percent(proof.whole().detected()) + " of the whole system");
+          + ReportNumbers.percent(proof.whole().detected())
+          + (stated ? " of what gives the complaint" : " of the whole system"));
       fact("isolated",
           ReportNumbers.percent(claimed.isolatedTo(1)) + " to one fault, "
               + ReportNumbers.percent(claimed.isolatedTo(2)) + " to two or fewer, "

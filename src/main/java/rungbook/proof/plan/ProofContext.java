@@ -6,17 +6,36 @@ import rungbook.circuit.network.CircuitState;
 import rungbook.system.Vocabulary;
 import rungbook.system.WalkTimes;
 import rungbook.tree.Meter;
+import rungbook.tree.Symptoms;
 import rungbook.tree.Tree;
 
-/** All that a propagation needs beside the tree itself. */
-public record ProofContext(Installations installations, WalkTimes walkTimes, ProbePlan probePlan,
-    ReachableFindings findings, Situation start,
+/**
+ * All that a propagation needs beside the tree itself.
+ *
+ * @param installations whose likelihoods are those on the tree's complaint
+ * @param system the installations with the likelihoods of the system
+ * @param population the cases and installations that show the complaint
+ */
+public record ProofContext(Installations installations, Installations system, Population population,
+    WalkTimes walkTimes, ProbePlan probePlan, ReachableFindings findings, Situation start,
     Function<String, Optional<Tree>> others) {
 
   public static ProofContext of(Installations installations, WalkTimes walkTimes, Vocabulary words, Meter meter,
       Function<String, Optional<Tree>> others) {
-    return new ProofContext(installations, walkTimes, new ProbePlan(installations, words, meter),
-        new ReachableFindings(installations.cases(), others),
+    return new ProofContext(installations, installations, Population.everything(installations), walkTimes,
+        new ProbePlan(installations, words, meter), new ReachableFindings(installations.cases(), others),
         new Situation(CircuitState.start(words), walkTimes.start()), others);
+  }
+
+  /** The same for those that show the complaint, where it is said in the system's words. */
+  public ProofContext on(Optional<Symptoms> symptoms, StateEnumeration states) {
+    return symptoms.map(words -> on(words, states)).orElse(this);
+  }
+
+  private ProofContext on(Symptoms symptoms, StateEnumeration states) {
+    Population shown = Population.of(symptoms, system, Population.statesOf(symptoms, start.state()).stream()
+        .map(state -> system.in(state, states.probes(state))).toList());
+    return new ProofContext(new ComplaintInstallations(system, shown), system, shown, walkTimes, probePlan, findings,
+        start, others);
   }
 }

@@ -72,6 +72,13 @@ public final class ReachableFindings {
     return named;
   }
 
+  /** The cases that some finding of a tree names, or of a tree that takes over from it. */
+  public BitSet named(Tree tree) {
+    BitSet named = findings(tree);
+    takingOver(tree).forEach(other -> named.or(of(other)));
+    return named;
+  }
+
   public BitSet own(Way way, ByStep reachable) {
     return of(way, reachable.own(), false);
   }

@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 import rungbook.proof.plan.Installations;
 
 /** The cases that arrive at each end of a tree. */
@@ -12,7 +13,7 @@ public final class ArrivalTable {
 
   /**
    * @param shares by case, of the drawn samples
-   * @param byVariant by variant of the system and case, of the variant's drawn samples
+   * @param byVariant by variant of the system and case, of the variant's drawn samples that count in the case
    * @param witness by case the sample that shows it best; −1 if none arrives
    */
   public record Arrivals(End end, double[] shares, double[][] byVariant, int[] witness) {}
@@ -20,6 +21,7 @@ public final class ArrivalTable {
   private final Installations installations;
   private final int drawn;
   private final int cases;
+  private final long[][] counting;
   private final Map<End, double[]> best = new HashMap<>();
   private final Map<End, Arrivals> byEnd = new LinkedHashMap<>();
 
@@ -27,6 +29,7 @@ public final class ArrivalTable {
     this.installations = installations;
     this.cases = installations.cases().size();
     this.drawn = installations.drawn();
+    this.counting = new long[installations.variants().size()][cases];
   }
 
   void arrive(End end, int caseNumber, double[] weights) {
@@ -50,7 +53,18 @@ public final class ArrivalTable {
     int variant = installations.variant(sample);
     arrivals.shares()[caseNumber] += weight / drawn;
     arrivals.byVariant()[variant][caseNumber] += weight / installations.weight(caseNumber, sample)
-        / installations.variants().get(variant).drawn();
+        / counting(variant, caseNumber);
+  }
+
+  /** How many drawn installations of a variant count in a case. */
+  private long counting(int variant, int caseNumber) {
+    long known = counting[variant][caseNumber];
+    if (known == 0) {
+      known = IntStream.range(0, drawn).filter(
+          sample -> installations.variant(sample) == variant && installations.weight(caseNumber, sample) > 0).count();
+      counting[variant][caseNumber] = known;
+    }
+    return known;
   }
 
   private int[] noWitness() {

@@ -84,7 +84,7 @@ public final class Propagation {
 
   private void begin() {
     SituationNode first = node(0, context.start().to(tree.steps().get(0)));
-    for (int i = 0; i < first.weights.length; i++) {
+    for (int i : context.population().cases()) {
       double[] all = new double[installations.samples()];
       for (int sample = 0; sample < all.length; sample++) {
         all[sample] = installations.weight(i, sample);

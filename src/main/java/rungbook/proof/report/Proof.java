@@ -12,12 +12,13 @@ import rungbook.source.Problem;
 import rungbook.tree.Tree;
 
 /**
- * What a tree does with every fault of its system. Shares are from 0 to 1; everything is in the order of the text or of
+ * What a tree does with every fault of its system that shows its complaint. Shares are from 0 to 1; everything is in the order of the text or of
  * the system.
  *
+ * @param complaint which faults the tree is for; all else is about these
  * @param drawn how many installations were drawn at random; {@code corners} more are at the corners of the tolerances
  * @param claimed how the tree does with the faults that its findings name
- * @param whole how it does with every fault of the system
+ * @param whole how it does with every fault that shows the complaint
  * @param falseAlarmShare the share of healthy systems that end at a finding which names a fault
  * @param meanChecks over the faults it names, by likelihood
  * @param meanMinutes walking included
@@ -28,19 +29,20 @@ import rungbook.tree.Tree;
  * @param unmodeled titles of the checks that the circuit does not model; each takes every answer alike
  */
 public record Proof(
-    Tree tree, List<Outcome> outcomes, List<Ending> endings, List<Check> checks, List<WayFlow> ways, int drawn,
-    int corners, TestabilityMeasures claimed, TestabilityMeasures whole, double falseAlarmShare, double meanChecks,
-    double meanMinutes, List<FalseAlarm> falseAlarms, List<InVariant> variants, List<Repair> repairs,
-    List<String> unmodeled, List<Problem> problems) {
+    Tree tree, Complaint complaint, List<Outcome> outcomes, List<Ending> endings, List<Check> checks,
+    List<WayFlow> ways, int drawn, int corners, TestabilityMeasures claimed, TestabilityMeasures whole,
+    double falseAlarmShare, double meanChecks, double meanMinutes, List<FalseAlarm> falseAlarms,
+    List<InVariant> variants, List<Repair> repairs, List<String> unmodeled, List<Problem> problems) {
 
   public Proof with(List<Problem> found) {
-    return new Proof(tree, outcomes, endings, checks, ways, drawn, corners, claimed, whole, falseAlarmShare, meanChecks,
-        meanMinutes, falseAlarms, variants, repairs, unmodeled, found);
+    return new Proof(tree, complaint, outcomes, endings, checks, ways, drawn, corners, claimed, whole, falseAlarmShare,
+        meanChecks, meanMinutes, falseAlarms, variants, repairs, unmodeled, found);
   }
 
   /**
-   * Where one case ends, as shares of its installations.
+   * Where one case ends, as shares of its installations that show the complaint.
    *
+   * @param likelihood that the fault gives this complaint, against the other faults of the system
    * @param claimed whether some finding of the tree names it
    */
   public record Outcome(

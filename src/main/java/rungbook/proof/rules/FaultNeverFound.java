@@ -33,7 +33,7 @@ final class FaultNeverFound implements ProofRule {
 
   private static void inspect(Step.Finding finding, NameRef fault, ProofRuleContext context, Problems out) {
     int number = context.proofContext().installations().cases().indexOf(fault.key());
-    if (number > 0 && !isFound(number, context)) {
+    if (number > 0 && context.proofContext().population().has(number) && !isFound(number, context)) {
       String instead = context.proof().endings().stream()
           .filter(ending -> ending.arrived().stream()
               .anyMatch(one -> one.fault().equals(context.names().get(number)) && Share.isReported(one.share())))

@@ -36,7 +36,9 @@ public record ProofRuleContext(Tree tree, ProofContext proofContext, Propagation
     Map<Integer, Set<Situation>> deadProofs, List<String> names,
     List<ArrivalTable.Arrivals> ends, Proof proof, WitnessBudget witnesses) {
 
+  private static final ProofRule COMPLAINT = new ComplaintShown();
   private static final List<ProofRule> RULES = List.of(
+      COMPLAINT,
       new LimitMisroutes(),
       new HealthyCondemned(),
       new FaultNeverFound(),
@@ -54,9 +56,11 @@ public record ProofRuleContext(Tree tree, ProofContext proofContext, Propagation
     return RULES.stream().flatMap(rule -> rule.codes().stream());
   }
 
+  /** Where no fault gives the complaint, nothing else is said: every fault would seem to go nowhere. */
   public List<Problem> problems() {
     Problems out = new Problems();
-    RULES.forEach(rule -> rule.inspect(this, out));
+    List<ProofRule> rules = proofContext.population().hasFaults() ? RULES : List.of(COMPLAINT);
+    rules.forEach(rule -> rule.inspect(this, out));
     return out.inReadingOrder();
   }
 

@@ -1,14 +1,19 @@
 package rungbook.proof.rules;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import rungbook.proof.accounting.CheckTally;
+import rungbook.proof.accounting.Share;
 import rungbook.proof.plan.Situation;
 import rungbook.source.Code;
 import rungbook.source.Problem;
 import rungbook.source.Problems;
 import rungbook.source.Span;
 import rungbook.tree.Step;
+import rungbook.tree.Tree;
 
 /** Some case gives each answer of a check; a check of which only one is ever given tells nothing. */
 final class WaysNotTaken implements ProofRule {
@@ -27,10 +32,29 @@ final class WaysNotTaken implements ProofRule {
     for (int step = 0; step < context.tree().steps().size(); step++) {
       boolean modeled = !context.propagation().unmodeled().containsKey(step);
       if (modeled && context.propagation().flow().reached(step) && context.step(step) instanceof Step.Check check
-          && check.ways().size() > 1) {
+          && check.ways().size() > 1 && !confirms(step, check, context)) {
         inspect(step, check, context, out);
       }
     }
+  }
+
+  /** Whether a check confirms the complaint before any other divides the faults: that is good practice. */
+  private static boolean confirms(int step, Step.Check check, ProofRuleContext context) {
+    return check instanceof Step.SenseCheck sense && isOfComplaint(sense, context.tree())
+        && Arrays.stream(context.proofContext().population().cases())
+            .allMatch(i -> Share.isAll(arrives(step, i, context)));
+  }
+
+  private static boolean isOfComplaint(Step.SenseCheck check, Tree tree) {
+    return tree.symptoms().stream()
+        .flatMap(symptoms -> Stream.of(symptoms.seen(), symptoms.notSeen(), symptoms.notAllSeen()))
+        .flatMap(List::stream)
+        .anyMatch(sight -> check.things().stream().anyMatch(thing -> thing.key().equals(sight.key())));
+  }
+
+  private static double arrives(int step, int caseNumber, ProofRuleContext context) {
+    return IntStream.range(0, context.step(step).ways().size())
+        .mapToDouble(way -> context.propagation().flow().taken(step, way, caseNumber)).sum();
   }
 
   private static void inspect(int step, Step.Check check, ProofRuleContext context, Problems out) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import rungbook.map.Diagram;
 import rungbook.map.Drawing;
@@ -11,8 +12,10 @@ import rungbook.proof.accounting.ReportNumbers;
 import rungbook.proof.accounting.Share;
 import rungbook.proof.propagation.End;
 import rungbook.proof.report.Bounds;
+import rungbook.proof.report.Complaint;
 import rungbook.proof.report.Proof;
 import rungbook.report.ProofVariants;
+import rungbook.text.English;
 import rungbook.text.UrlPath;
 import rungbook.tree.Step;
 import rungbook.text.InlineCode;
@@ -43,20 +46,37 @@ public final class ProofViews {
   }
 
   private String walked() {
-    return "Followed on " + proof.tree().system().orElseThrow().title() + " with " + (proof.outcomes().size() - 1)
-        + " faults and without any, in "
+    return "Followed on " + proof.tree().system().orElseThrow().title() + " with "
+        + English.counted(proof.outcomes().size() - 1, "fault") + " and without any, in "
         + proof.drawn() + " installations drawn at random and in " + proof.corners() + " corners of the tolerances";
   }
 
+  private List<ProofView.Fact> complaint() {
+    var complaint = proof.complaint();
+    if (complaint.symptoms().isEmpty()) {
+      return List.of(new ProofView.Fact("Complaint",
+          "not said in the system's words, so every fault of the system counts"));
+    }
+    return List.of(new ProofView.Fact("Complaint", Complaint.words(complaint.symptoms().get())),
+        new ProofView.Fact("Given by", (proof.outcomes().size() - 1) + " of "
+            + English.counted(complaint.faults().size(), "fault") + ", " + percent(complaint.likelihood())
+            + " of the system's likelihood; the percentages on this page are odds among them"),
+        new ProofView.Fact("Not covered", complaint.uncovered().isEmpty()
+            ? "nothing: a finding here or in a tree that takes over names every fault"
+            : complaint.uncovered().stream().map(one -> one.fault() + " " + percent(one.likelihood()))
+                .collect(Collectors.joining(", "))));
+  }
+
   private List<ProofView.Fact> facts() {
-    var facts = new ArrayList<ProofView.Fact>();
+    var facts = new ArrayList<ProofView.Fact>(complaint());
     var claimed = proof.claimed();
+    var whole = proof.complaint().symptoms().isPresent() ? " of what gives the complaint" : " of the whole system";
     if (claimed.faults() > 0) {
       var always = proof.outcomes().stream().filter(outcome -> outcome.claimed() && Share.isAll(outcome.found()))
           .count();
       facts.add(new ProofView.Fact("Always found", always + " of " + claimed.faults() + " faults it names"));
       facts.add(new ProofView.Fact("Detected", percent(claimed.detected()) + " by likelihood; "
-          + percent(proof.whole().detected()) + " of the whole system"));
+          + percent(proof.whole().detected()) + whole));
       facts.add(new ProofView.Fact("Isolated", percent(claimed.isolatedTo(1)) + " to one fault, "
           + percent(claimed.isolatedTo(2)) + " to two or fewer, " + percent(claimed.isolatedTo(3))
           + " to three or fewer"));
