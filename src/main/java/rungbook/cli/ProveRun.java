@@ -15,6 +15,9 @@ import rungbook.library.LibraryText;
 import rungbook.library.Prover;
 import rungbook.library.Silencing;
 import rungbook.proof.Proving;
+import rungbook.proof.coverage.LibraryCoverage;
+import rungbook.proof.coverage.SystemCoverage;
+import rungbook.report.CoverageText;
 import rungbook.report.ProofJson;
 import rungbook.report.ProofText;
 import rungbook.report.Report;
@@ -27,23 +30,32 @@ import rungbook.tree.Tree;
 /**
  * The result of a {@code prove} run.
  *
+ * @param library what the trees of each library find together, where several were proved
  * @param report the problems that the proofs found; {@code check} reports the rest
  */
-record ProveRun(List<ProofJson.Of> proofs, Report report) {
+record ProveRun(List<ProofJson.Of> proofs, List<SystemCoverage> library, Report report) {
 
   static ProveRun of(Collection<Path> files, Console terminal, int samples) throws IOException {
     var proofs = new ArrayList<ProofJson.Of>();
+    var library = new ArrayList<SystemCoverage>();
     var problems = new ArrayList<Problem>();
     var silenced = new ArrayList<Silenced>();
     try (Progress progress = Progress.of(files.size(), terminal)) {
       Prover prover = new Prover(samples);
       for (Batch batch : Batch.of(files, terminal.home())) {
-        ProblemList found = prove(batch, prover, terminal, proofs, progress);
+        var ofBatch = new ArrayList<ProofJson.Of>();
+        ProblemList found = prove(batch, prover, terminal, ofBatch, progress);
+        proofs.addAll(ofBatch);
+        library.addAll(together(ofBatch));
         problems.addAll(found.shown());
         silenced.addAll(found.silenced());
       }
     }
-    return new ProveRun(proofs, new Report(files.size(), problems, silenced));
+    return new ProveRun(proofs, library, new Report(files.size(), problems, silenced));
+  }
+
+  private static List<SystemCoverage> together(List<ProofJson.Of> proofs) {
+    return proofs.size() < 2 ? List.of() : LibraryCoverage.of(proofs.stream().map(ProofJson.Of::proof).toList());
   }
 
   private static ProblemList prove(Batch batch, Prover prover, Console terminal, List<ProofJson.Of> proofs,
@@ -70,7 +82,7 @@ record ProveRun(List<ProofJson.Of> proofs, Report report) {
 
   String print(Format format, Style style) {
     return switch (format) {
-      case JSON -> ProofJson.of(proofs, report);
+      case JSON -> ProofJson.of(proofs, library, report);
       case SARIF -> Format.SARIF.print(report, style);
       case TEXT -> text(style);
     };
@@ -79,6 +91,7 @@ record ProveRun(List<ProofJson.Of> proofs, Report report) {
   private String text(Style style) {
     var text = new StringBuilder();
     proofs.forEach(one -> text.append(ProofText.of(one.proof(), one.file(), style)));
+    text.append(CoverageText.of(library, style));
     return text.append(Format.TEXT.print(report, style)).toString();
   }
 }

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.function.IntToDoubleFunction;
 import rungbook.proof.accounting.CheckTally;
 import rungbook.proof.accounting.TestabilityMeasures;
+import rungbook.proof.handover.Journeys;
 import rungbook.proof.plan.Installations;
 import rungbook.proof.plan.ProofContext;
 import rungbook.proof.plan.StateEnumeration;
@@ -34,6 +35,7 @@ final class ProofBuilder {
   private final ProofContext context;
   private final StateEnumeration states;
   private final PropagationResult propagation;
+  private final Journeys journeys;
   private final CaseFlow flow;
   private final Installations installations;
   private final List<String> names;
@@ -44,11 +46,12 @@ final class ProofBuilder {
   private double allLikelihood;
 
   ProofBuilder(Tree tree, ProofContext context, StateEnumeration states, PropagationResult propagation,
-      Vocabulary words) {
+      Journeys journeys, Vocabulary words) {
     this.tree = tree;
     this.states = states;
     this.context = context;
     this.propagation = propagation;
+    this.journeys = journeys;
     this.flow = propagation.flow();
     this.installations = context.installations();
     names = installations.cases().stream().map(key -> words.faults().getOrDefault(key, key)).toList();
@@ -85,9 +88,10 @@ final class ProofBuilder {
         measures(claimed), measures(faults()), falseAlarmShare(), mean(flow::checks), mean(flow::minutes),
         falseAlarms(), new VariantSummary(installations, names, claimed, endTable).all(),
         new RepairSummary(tree, installations, names).of(propagation.repairs()),
-        propagation.unmodeled().values().stream().toList(), List.of());
-    var rules = new ProofRuleContext(tree, context, propagation, states.deadProofs(), names, ends, proof,
-        new WitnessBudget());
+        propagation.unmodeled().values().stream().toList(), new JourneySummary(context, journeys, names).all(),
+        List.of());
+    var rules = new ProofRuleContext(tree, context, propagation, states.deadProofs(), names, ends, journeys,
+        proof, new WitnessBudget());
     return proof.with(rules.problems());
   }
 

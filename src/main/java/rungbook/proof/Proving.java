@@ -6,6 +6,8 @@ import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import rungbook.proof.handover.HandOverPropagation;
+import rungbook.proof.handover.Journeys;
 import rungbook.proof.plan.Budget;
 import rungbook.proof.plan.Installations;
 import rungbook.proof.plan.Population;
@@ -77,7 +79,9 @@ public final class Proving {
     }
     ProofContext onComplaint = context.on(tree.symptoms(), plan.states().get());
     PropagationResult propagation = Propagation.run(tree, onComplaint, plan.states().get(), order.get());
-    return new Result.Proved(new ProofBuilder(tree, onComplaint, plan.states().get(), propagation, words).proof());
+    Journeys journeys = HandOverPropagation.of(tree, onComplaint, propagation, budget);
+    return new Result.Proved(
+        new ProofBuilder(tree, onComplaint, plan.states().get(), propagation, journeys, words).proof());
   }
 
   /** A tree that names no system, or one that the library does not have. */

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.util.List;
 import rungbook.proof.accounting.TestabilityMeasures;
+import rungbook.proof.coverage.SystemCoverage;
 import rungbook.proof.propagation.End;
 import rungbook.proof.report.Proof;
 import rungbook.tree.Step;
@@ -18,6 +19,11 @@ public final class ProofJson {
   public record Of(String file, Proof proof) {}
 
   public static String of(List<Of> proofs, Report report) {
+    return of(proofs, List.of(), report);
+  }
+
+  /** @param library what the trees find together; empty unless it was asked for */
+  public static String of(List<Of> proofs, List<SystemCoverage> library, Report report) {
     return Json.write(json -> Json.item(json, fields -> {
       fields.writeNumberField("rungbook", JsonReport.VERSION);
       Json.array(fields, "proofs", array -> {
@@ -25,6 +31,9 @@ public final class ProofJson {
           Json.item(array, item -> write(item, one));
         }
       });
+      if (!library.isEmpty()) {
+        Json.array(fields, "library", array -> CoverageJson.write(array, library));
+      }
       JsonReport.writeAll(fields, report);
     }));
   }
@@ -51,6 +60,7 @@ public final class ProofJson {
     }
     Json.array(json, "cases", array -> writeOutcomes(array, proof));
     Json.array(json, "endings", array -> writeEndings(array, proof));
+    Json.array(json, "journeys", array -> ProofJsonJourney.write(array, proof));
     Json.array(json, "checks", array -> writeChecks(array, proof));
     Json.array(json, "ways", array -> writeWays(array, proof));
     if (!proof.repairs().isEmpty()) {

@@ -10,6 +10,7 @@ import rungbook.proof.accounting.TestabilityMeasures;
 import rungbook.proof.propagation.End;
 import rungbook.proof.report.Bounds;
 import rungbook.proof.report.Complaint;
+import rungbook.proof.report.OnwardShares;
 import rungbook.proof.report.Proof;
 import rungbook.source.Place;
 import rungbook.text.English;
@@ -114,11 +115,20 @@ public final class ProofText {
     row("ends at", "likelihood", "what arrives", style::strong);
     for (Proof.Ending ending : proof.endings()) {
       row(title(ending), ReportNumbers.percent(ending.likelihood()), who(ending), text -> text);
+      if (ending.end() instanceof End.HandedOn on) {
+        onward(OnwardShares.words(proof, on.tree()));
+      }
     }
     proof.outcomes().stream().filter(outcome -> outcome.claimed() && !Share.isAll(outcome.found()))
         .forEach(outcome -> wrapped("  not always found: ",
             outcome.name() + ", in " + ReportNumbers.percent(outcome.found()) + " of installations"));
     out.append('\n');
+  }
+
+  private void onward(String words) {
+    if (!words.isEmpty()) {
+      wrapped("     in the end: ", words);
+    }
   }
 
   private void repairs() {

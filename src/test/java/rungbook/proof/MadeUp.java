@@ -1,5 +1,6 @@
 package rungbook.proof;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -52,10 +53,10 @@ public final class MadeUp implements Installations {
   private final Map<String, double[]> readings;
 
   /**
-   * @param readings by case and meter, {@code lamp dead VOLTS}, or by case and sight, where more than 0 is seen; what is
-   * left out reads 24 V, and all but the dead lamp glow
+   * @param readings by case and meter, {@code lamp dead VOLTS}, or by case and sight, where more than 0 is seen; what
+   * is left out reads 24 V, and all but the dead lamp glow
    */
-  MadeUp(Map<String, double[]> readings) {
+  public MadeUp(Map<String, double[]> readings) {
     this.readings = readings;
   }
 
@@ -68,19 +69,22 @@ public final class MadeUp implements Installations {
   }
 
   /** @param symptoms more lines of the front matter */
-  static Tree tree(String id, String symptoms, String steps) {
+  public static Tree tree(String id, String symptoms, String steps) {
     String text = "---\ntitle: " + id + "\ncomplaint: dark\nsystem: lamp\n" + symptoms + "---\n\n" + steps;
     var shared = new Shared(Map.of("lamp", WORDS), Map.of("lamp", new SystemVariants(CIRCUIT, List.of())), Map.of(),
         Map.of(), Map.of(), Map.of(), Set.of("one", "other"));
     return TreeReader.read(id, DocumentReader.read(new Source("trees/" + id + ".md", text)), shared).tree();
   }
 
-  Proof prove(Tree tree) {
-    return result(tree).proved().orElseThrow();
-  }
-
   Proving.Result result(Tree tree) {
     return Proving.prove(tree, this, WALK_TIMES, id -> Optional.empty(), Budget.USUAL);
+  }
+
+  /** With other trees of the library. */
+  public Proof prove(Tree tree, Tree... others) {
+    return Proving.prove(tree, this, WALK_TIMES,
+        id -> Arrays.stream(others).filter(other -> other.id().equals(id)).findFirst(), Budget.USUAL).proved()
+        .orElseThrow();
   }
 
   @Override

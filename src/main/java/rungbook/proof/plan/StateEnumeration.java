@@ -43,8 +43,21 @@ public final class StateEnumeration {
    * @param mostArrivals how many pairs of a step and a state may be reached
    */
   public static Attempt of(List<Step> steps, int[] order, ProofContext context, int mostStates, int mostArrivals) {
+    return of(steps, order, context, new Beginning(0, Set.of(context.start())), mostStates, mostArrivals);
+  }
+
+  /**
+   * Where the work begins in a tree.
+   *
+   * @param situations in which somebody comes to the step
+   */
+  public record Beginning(int step, Set<Situation> situations) {}
+
+  /** The same for work that begins somewhere else, or in several situations. */
+  public static Attempt of(List<Step> steps, int[] order, ProofContext context, Beginning begins, int mostStates,
+      int mostArrivals) {
     StateEnumeration plan = new StateEnumeration();
-    plan.add(0, context.start().to(steps.get(0)));
+    begins.situations().forEach(start -> plan.add(begins.step(), start.to(steps.get(begins.step()))));
     for (int step : order) {
       Cancellation.check();
       Set<Situation> here = Optional.ofNullable(plan.situations.remove(step)).orElse(Set.of());

@@ -42,6 +42,7 @@ public final class Propagation {
   private final Map<Integer, String> unmodeled = new LinkedHashMap<>();
   private final Map<Integer, List<Situation>> situations = new HashMap<>();
   private final Map<Integer, Collection<SituationNode>> found = new TreeMap<>();
+  private final Map<Target.ToTree, Arriving> handedOn = new LinkedHashMap<>();
 
   private Propagation(Tree tree, ProofContext context, ObservedStates observed, ReachableFaults reachable) {
     this.tree = tree;
@@ -61,13 +62,31 @@ public final class Propagation {
    * @param order of the steps that can be reached, each after all that lead to it
    */
   public static PropagationResult run(Tree tree, ProofContext context, StateEnumeration states, int[] order) {
-    var reachable = new ReachableFaults(context.findings(), context.findings().of(tree.steps(), order));
-    var observed = new ObservedStates(context.installations(), states);
-    return new Propagation(tree, context, observed, reachable).propagate(order);
+    Propagation propagation = of(tree, context, states, order);
+    propagation.begin();
+    propagation.passAll(order);
+    return propagation.result(propagation.repairs(order));
   }
 
-  private PropagationResult propagate(int[] order) {
-    begin();
+  /**
+   * Carries on what another tree hands over, up to the findings.
+   *
+   * @param first the step at which it arrives
+   */
+  public static PropagationResult follow(Tree tree, ProofContext context, StateEnumeration states, int[] order,
+      int first, Arriving arriving) {
+    Propagation propagation = of(tree, context, states, order);
+    arriving.forEach((situation, node) -> propagation.enter(first, situation, node));
+    propagation.passAll(order);
+    return propagation.result(List.of());
+  }
+
+  private static Propagation of(Tree tree, ProofContext context, StateEnumeration states, int[] order) {
+    var reachable = new ReachableFaults(context.findings(), context.findings().of(tree.steps(), order));
+    return new Propagation(tree, context, new ObservedStates(context.installations(), states), reachable);
+  }
+
+  private void passAll(int[] order) {
     for (int step : order) {
       Cancellation.check();
       Map<Situation, SituationNode> here = waiting.remove(step);
@@ -76,10 +95,16 @@ public final class Propagation {
         pass(step, here.values());
       }
     }
-    List<RepairRuns> repairs = found.entrySet().stream()
+  }
+
+  private List<RepairRuns> repairs(int[] order) {
+    return found.entrySet().stream()
         .map(one -> RepairPropagation.of(one.getKey(), one.getValue(), order, tree, context, observed)).toList();
+  }
+
+  private PropagationResult result(List<RepairRuns> repairs) {
     return new PropagationResult(flow, ends.all(), tallies, unmodeled, repairs, situations,
-        new PossibleAnswers(tree, context, tallies, observed, reachable));
+        new PossibleAnswers(tree, context, tallies, observed, reachable), handedOn);
   }
 
   private void begin() {
@@ -90,6 +115,18 @@ public final class Propagation {
         all[sample] = installations.weight(i, sample);
       }
       first.add(i, all);
+    }
+  }
+
+  /** Somebody walks here from where the other tree was left. */
+  private void enter(int first, Situation left, SituationNode arriving) {
+    SituationNode node = node(first, left.to(tree.steps().get(first)));
+    double walk = context.walkTimes().minutes(left.place(), node.situation.place());
+    for (int i = 0; i < arriving.weights.length; i++) {
+      if (arriving.weights[i] != null) {
+        flow.addMinutes(i, flow.share(arriving.weights[i]) * walk);
+        node.add(i, arriving.weights[i].clone());
+      }
     }
   }
 
@@ -253,9 +290,12 @@ public final class Propagation {
       SituationNode next = node(to.step(), situation.to(tree.steps().get(to.step())));
       flow.addMinutes(caseNumber, share * context.walkTimes().minutes(situation.place(), next.situation.place()));
       next.add(caseNumber, weights);
+    } else if (taken.target() instanceof Target.ToTree to) {
+      ends.arrive(new End.HandedOn(to.tree()), caseNumber, weights);
+      handedOn.computeIfAbsent(to, any -> new Arriving(installations.cases().size(), installations.drawn()))
+          .add(situation, caseNumber, weights);
     } else {
-      ends.arrive(taken.target() instanceof Target.ToTree to ? new End.HandedOn(to.tree()) : new End.Stuck(from.step),
-          caseNumber, weights);
+      ends.arrive(new End.Stuck(from.step), caseNumber, weights);
     }
   }
 

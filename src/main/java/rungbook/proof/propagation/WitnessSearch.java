@@ -20,6 +20,7 @@ import rungbook.tree.Tree;
 public final class WitnessSearch {
 
   private final Tree tree;
+  private final int first;
   private final Situation start;
   private final PossibleAnswers answers;
   private final int caseNumber;
@@ -29,7 +30,14 @@ public final class WitnessSearch {
   /** @param variant that the sample is of; empty for the base */
   public WitnessSearch(Tree tree, Situation start, PossibleAnswers answers, int caseNumber, int sample,
       String variant) {
+    this(tree, 0, start, answers, caseNumber, sample, variant);
+  }
+
+  /** @param first the step at which the way begins */
+  public WitnessSearch(Tree tree, int first, Situation start, PossibleAnswers answers, int caseNumber, int sample,
+      String variant) {
     this.tree = tree;
+    this.first = first;
     this.start = start;
     this.answers = answers;
     this.caseNumber = caseNumber;
@@ -48,18 +56,49 @@ public final class WitnessSearch {
     return find(at -> at.step() == step);
   }
 
+  /**
+   * How another tree takes over.
+   *
+   * @param left the situation in which this tree is left
+   */
+  public record HandOver(Witness.Path path, Situation left) {}
+
+  /** The way to where another tree takes over. */
+  public Optional<HandOver> toTree(Target.ToTree other) {
+    Deque<At> waiting = begin();
+    Set<Object> seen = new HashSet<>();
+    while (!waiting.isEmpty()) {
+      Cancellation.check();
+      At at = waiting.poll();
+      Step step = tree.steps().get(at.step());
+      Optional<PossibleAnswers.Given> leaves = answers.of(at.step(), at.situation(), caseNumber, sample).stream()
+          .filter(given -> step.ways().get(given.way()).target().equals(other)).findFirst();
+      if (leaves.isPresent()) {
+        return Optional.of(new HandOver(path(at, leaves.get().answer()), at.situation().after(step)));
+      }
+      if (seen.add(List.of(at.step(), at.situation()))) {
+        follow(at, waiting);
+      }
+    }
+    return Optional.empty();
+  }
+
   public Optional<Witness.Path> to(End end) {
     return end instanceof End.AtStep at ? toStep(at.step()) : Optional.empty();
   }
 
+  private Deque<At> begin() {
+    return new ArrayDeque<>(List.of(new At(first, start.to(tree.steps().get(first)), null, "")));
+  }
+
   private Optional<Witness.Path> find(Predicate<At> wanted) {
-    Deque<At> waiting = new ArrayDeque<>(List.of(new At(0, start.to(tree.steps().get(0)), null, "")));
+    Deque<At> waiting = begin();
     Set<Object> seen = new HashSet<>();
     while (!waiting.isEmpty()) {
       Cancellation.check();
       At at = waiting.poll();
       if (wanted.test(at)) {
-        return Optional.of(path(at));
+        return Optional.of(path(at, ""));
       }
       if (seen.add(List.of(at.step(), at.situation()))) {
         follow(at, waiting);
@@ -78,9 +117,9 @@ public final class WitnessSearch {
     }
   }
 
-  private Witness.Path path(At end) {
+  private Witness.Path path(At end, String last) {
     List<Witness.Stop> stops = new ArrayList<>();
-    String answer = "";
+    String answer = last;
     for (At at = end; at != null; at = at.before()) {
       Step step = tree.steps().get(at.step());
       stops.add(0, new Witness.Stop(step.title(), step.source(), step.header().titleSpan(), answer));

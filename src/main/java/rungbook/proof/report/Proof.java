@@ -12,8 +12,8 @@ import rungbook.source.Problem;
 import rungbook.tree.Tree;
 
 /**
- * What a tree does with every fault of its system that shows its complaint. Shares are from 0 to 1; everything is in the order of the text or of
- * the system.
+ * What a tree does with every fault of its system that shows its complaint. Shares are from 0 to 1; everything is in
+ * the order of the text or of the system.
  *
  * @param complaint which faults the tree is for; all else is about these
  * @param drawn how many installations were drawn at random; {@code corners} more are at the corners of the tolerances
@@ -27,16 +27,18 @@ import rungbook.tree.Tree;
  * has no variants
  * @param repairs what follows each finding that leads on, where a fault that it names arrives and is repaired
  * @param unmodeled titles of the checks that the circuit does not model; each takes every answer alike
+ * @param journeys where every case ends through all trees that take over, in the order of the outcomes
  */
 public record Proof(
     Tree tree, Complaint complaint, List<Outcome> outcomes, List<Ending> endings, List<Check> checks,
     List<WayFlow> ways, int drawn, int corners, TestabilityMeasures claimed, TestabilityMeasures whole,
     double falseAlarmShare, double meanChecks, double meanMinutes, List<FalseAlarm> falseAlarms,
-    List<InVariant> variants, List<Repair> repairs, List<String> unmodeled, List<Problem> problems) {
+    List<InVariant> variants, List<Repair> repairs, List<String> unmodeled, List<Journey> journeys,
+    List<Problem> problems) {
 
   public Proof with(List<Problem> found) {
     return new Proof(tree, complaint, outcomes, endings, checks, ways, drawn, corners, claimed, whole, falseAlarmShare,
-        meanChecks, meanMinutes, falseAlarms, variants, repairs, unmodeled, found);
+        meanChecks, meanMinutes, falseAlarms, variants, repairs, unmodeled, journeys, found);
   }
 
   /**

@@ -8,6 +8,7 @@ import java.util.Set;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import rungbook.proof.accounting.Share;
+import rungbook.proof.handover.Journeys;
 import rungbook.proof.plan.Installations;
 import rungbook.proof.plan.ProofContext;
 import rungbook.proof.plan.Situation;
@@ -31,10 +32,11 @@ import rungbook.tree.Tree;
  * @param deadProofs by step, the situations in which something is proved dead there
  * @param names of the cases, as the system writes them
  * @param ends in the order of the text
+ * @param journeys through the trees that take over
  */
 public record ProofRuleContext(Tree tree, ProofContext proofContext, PropagationResult propagation,
     Map<Integer, Set<Situation>> deadProofs, List<String> names,
-    List<ArrivalTable.Arrivals> ends, Proof proof, WitnessBudget witnesses) {
+    List<ArrivalTable.Arrivals> ends, Journeys journeys, Proof proof, WitnessBudget witnesses) {
 
   private static final ProofRule COMPLAINT = new ComplaintShown();
   private static final List<ProofRule> RULES = List.of(
@@ -43,6 +45,7 @@ public record ProofRuleContext(Tree tree, ProofContext proofContext, Propagation
       new HealthyCondemned(),
       new FaultNeverFound(),
       new FaultFoundWrongly(),
+      new HandedInCircle(),
       new AnswerLacking(),
       new StrayReadsLive(),
       new WaysNotTaken(),
