@@ -93,7 +93,7 @@ public sealed interface Part {
    * @param onlyWhen a further condition for coming on
    */
   record Load(
-      String name, Span span, List<PartBranch> branches, Impedance inrush, Impedance on, Optional<Quantity> wireOhms,
+      String name, Span span, List<PartBranch> branches, Impedance inrush, Impedance on, Optional<PartValue> wireOhms,
       double tolerance, Interval onVolts, Interval offVolts, double humShare, Condition onlyWhen)
       implements Part {}
 
@@ -115,5 +115,5 @@ public sealed interface Part {
    * An impedance at the supply's frequency: |Z| = V² / VA, and its resistance is the given ohms, or else |Z| times the
    * power factor.
    */
-  record Impedance(double volts, Quantity voltAmps, Optional<Quantity> ohms, Quantity powerFactor) {}
+  record Impedance(double volts, PartValue voltAmps, Optional<PartValue> ohms, PartValue powerFactor) {}
 }

@@ -1,7 +1,7 @@
 package rungbook.circuit.network;
 
 import rungbook.system.Part;
-import rungbook.system.Quantity;
+import rungbook.system.PartValue;
 
 /**
  * The impedances of a load in one installation. A quantity with a range has a draw of its own; all others follow one
@@ -48,10 +48,10 @@ final class LoadDraw {
    * @param follows what a quantity without a range is multiplied by
    * @param sign of the draw of a quantity with a range
    */
-  private double value(Quantity quantity, double follows, int sign) {
-    if (quantity instanceof Quantity.Ranged ranged) {
+  private double value(PartValue quantity, double follows, int sign) {
+    if (quantity instanceof PartValue.Ranged ranged) {
       return ranged.range().at(sign * draw.at(Tolerance.LOAD, load.key() + " " + ranged.name()));
     }
-    return ((Quantity.Rated) quantity).value() * follows;
+    return ((PartValue.Rated) quantity).value() * follows;
   }
 }

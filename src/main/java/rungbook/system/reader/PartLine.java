@@ -10,7 +10,7 @@ import rungbook.source.Span;
 import rungbook.system.Condition;
 import rungbook.system.Interval;
 import rungbook.system.PartBranch;
-import rungbook.system.Quantity;
+import rungbook.system.PartValue;
 
 /** One line of {@code parts}: its tokens and branches. A missing item is reported and replaced by a typical value. */
 final class PartLine {
@@ -105,8 +105,8 @@ final class PartLine {
   }
 
   /** A quantity of a load. */
-  Optional<Quantity> findQuantity(String key) {
-    return find(key).map(written -> Quantity.of(key, written));
+  Optional<PartValue> findValue(String key) {
+    return find(key).map(written -> PartValue.of(key, written));
   }
 
   /** What a quantity without a range may be off by, as a share. */

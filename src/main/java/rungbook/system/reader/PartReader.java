@@ -10,7 +10,7 @@ import rungbook.system.Condition;
 import rungbook.system.Interval;
 import rungbook.system.Names;
 import rungbook.system.Part;
-import rungbook.system.Quantity;
+import rungbook.system.PartValue;
 
 /** Reads a line of {@code parts} as a {@link Part}. A missing item is reported and replaced by a typical value. */
 final class PartReader {
@@ -118,45 +118,45 @@ final class PartReader {
 
   static Part coil(PartLine line) {
     double volts = line.need("V");
-    Optional<Quantity> wire = line.findQuantity("ohm");
-    Quantity pulledIn = Quantity.of("VA", line.needRange("VA"));
+    Optional<PartValue> wire = line.findValue("ohm");
+    PartValue pulledIn = PartValue.of("VA", line.needRange("VA"));
     var on = new Part.Impedance(volts, pulledIn, wire, powerFactor(line, "pf", COIL_POWER_FACTOR));
-    Quantity inrushFactor = powerFactor(line, "pf inrush", COIL_INRUSH_POWER_FACTOR);
-    var inrush = line.findQuantity("VA inrush")
+    PartValue inrushFactor = powerFactor(line, "pf inrush", COIL_INRUSH_POWER_FACTOR);
+    var inrush = line.findValue("VA inrush")
         .map(va -> new Part.Impedance(volts, va, wire, inrushFactor)).orElse(on);
     return load(line, inrush, on, wire, PICKS_UP_SHARE, DROPS_OUT_SHARE);
   }
 
   static Part motor(PartLine line) {
     double volts = line.need("V");
-    Quantity factor = powerFactor(line, "pf", MOTOR_POWER_FACTOR);
+    PartValue factor = powerFactor(line, "pf", MOTOR_POWER_FACTOR);
     Part.Impedance on = motor(volts, "A", line.needRange("A"), factor);
     Part.Impedance locked = line.find("A locked").map(amps -> motor(volts, "A locked", amps, factor)).orElse(on);
-    return load(line, locked, on, line.findQuantity("ohm"), 0.6, 0.5);
+    return load(line, locked, on, line.findValue("ohm"), 0.6, 0.5);
   }
 
-  private static Quantity powerFactor(PartLine line, String key, double usual) {
-    return line.findQuantity(key).orElse(new Quantity.Rated(usual));
+  private static PartValue powerFactor(PartLine line, String key, double usual) {
+    return line.findValue(key).orElse(new PartValue.Rated(usual));
   }
 
-  private static Part.Impedance motor(double volts, String key, Interval amps, Quantity factor) {
-    return new Part.Impedance(volts, Quantity.of(key, amps.map(a -> a * volts)), Optional.empty(), factor);
+  private static Part.Impedance motor(double volts, String key, Interval amps, PartValue factor) {
+    return new Part.Impedance(volts, PartValue.of(key, amps.map(a -> a * volts)), Optional.empty(), factor);
   }
 
   static Part load(PartLine line) {
     double volts = line.need("V");
-    Optional<Quantity> watts = line.findQuantity("W")
-        .or(() -> line.find("kW").map(kilowatts -> Quantity.of("kW", kilowatts.map(kw -> kw * 1000))));
-    Quantity voltAmps = watts.or(() -> line.findQuantity("VA")).orElseGet(() -> {
+    Optional<PartValue> watts = line.findValue("W")
+        .or(() -> line.find("kW").map(kilowatts -> PartValue.of("kW", kilowatts.map(kw -> kw * 1000))));
+    PartValue voltAmps = watts.or(() -> line.findValue("VA")).orElseGet(() -> {
       line.lacks("a quantity in VA, W or kW");
-      return new Quantity.Rated(1);
+      return new PartValue.Rated(1);
     });
-    Quantity factor = watts.isPresent() ? new Quantity.Rated(1) : powerFactor(line, "pf", 1);
+    PartValue factor = watts.isPresent() ? new PartValue.Rated(1) : powerFactor(line, "pf", 1);
     var ohms = new Part.Impedance(volts, voltAmps, Optional.empty(), factor);
-    return load(line, ohms, ohms, line.findQuantity("ohm"), 0.7, 0.6);
+    return load(line, ohms, ohms, line.findValue("ohm"), 0.7, 0.6);
   }
 
-  private static Part load(PartLine line, Part.Impedance inrush, Part.Impedance on, Optional<Quantity> wireOhms,
+  private static Part load(PartLine line, Part.Impedance inrush, Part.Impedance on, Optional<PartValue> wireOhms,
       double onShare, double offShare) {
     double volts = on.volts();
     Interval onVolts = line.find("picks up at V").or(() -> line.find("works above V")).orElse(exactly(volts * onShare));
