@@ -16,7 +16,7 @@ import rungbook.system.Names;
  */
 record VariantBlock(Block block, String variant, String lines) {
 
-  /** The key of the line that takes parts away. */
+  /** The key of the line that takes others away. */
   static final String WITHOUT = "without";
 
   static Stream<VariantBlock> in(Document document) {
@@ -40,7 +40,7 @@ record VariantBlock(Block block, String variant, String lines) {
     return block.entries().stream().filter(entry -> !entry.is(WITHOUT));
   }
 
-  /** The parts that are taken away. */
+  /** The names of the lines that are taken away. */
   Stream<Entry.Item> without() {
     return block.entries().stream().filter(entry -> entry.is(WITHOUT)).flatMap(entry -> entry.items().stream());
   }

@@ -17,13 +17,11 @@ final class VariantDocument {
 
   private final Document base;
   private final VariantText variant;
-  private final Set<String> without;
   private final Set<String> faultless;
 
   private VariantDocument(Document base, VariantText variant, Set<String> faultless) {
     this.base = base;
     this.variant = variant;
-    this.without = variant.without().stream().map(item -> Names.key(item.text())).collect(Collectors.toSet());
     this.faultless = faultless;
   }
 
@@ -67,17 +65,18 @@ final class VariantDocument {
 
   private Optional<Entry> kept(String kind, Entry entry) {
     String key = Names.key(entry.key());
-    return switch (kind) {
-      case "parts" -> Optional.of(entry).filter(part -> !without.contains(key));
-      case "faults" -> Optional.of(entry).filter(fault -> !faultless.contains(key));
-      case "assemblies" -> assembly(entry);
-      default -> Optional.of(entry);
-    };
+    boolean isGone = isWithout(kind, key) || (kind.equals("faults") && faultless.contains(key));
+    return isGone ? Optional.empty() : kind.equals("assemblies") ? assembly(entry) : Optional.of(entry);
+  }
+
+  private boolean isWithout(String kind, String key) {
+    return variant.without(kind).stream().map(item -> Names.key(item.text())).anyMatch(key::equals);
   }
 
   /** An assembly without the parts that are taken away; none if it has no other. */
   private Optional<Entry> assembly(Entry entry) {
-    List<Entry.Item> left = entry.items().stream().filter(item -> !without.contains(Names.key(item.text()))).toList();
+    List<Entry.Item> left = entry.items().stream().filter(item -> !isWithout("parts", Names.key(item.text())))
+        .toList();
     String value = left.stream().map(Entry.Item::text).collect(Collectors.joining(", "));
     return left.isEmpty() ? Optional.empty()
         : Optional.of(left.size() == entry.items().size() ? entry

@@ -23,9 +23,9 @@ record VariantText(String name, Span span, double share, String about, List<Vari
     return blocks.stream().filter(block -> block.lines().equals(kind)).flatMap(VariantBlock::changes).toList();
   }
 
-  /** The parts that it takes away. */
-  List<Entry.Item> without() {
-    return blocks.stream().flatMap(VariantBlock::without).toList();
+  /** The lines of one kind that it takes away: parts, faults. */
+  List<Entry.Item> without(String kind) {
+    return blocks.stream().filter(block -> block.lines().equals(kind)).flatMap(VariantBlock::without).toList();
   }
 
   /** Whether a place is in one of its blocks. */

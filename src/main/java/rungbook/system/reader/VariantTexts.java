@@ -21,7 +21,7 @@ final class VariantTexts {
 
   static final Code TOO_MANY_VARIANTS = Code.of("too-many-variants");
   static final Code VARIANT_BLOCK_UNKNOWN = Code.of("variant-block-unknown");
-  static final Code VARIANT_PART_UNKNOWN = Code.of("variant-part-unknown");
+  static final Code VARIANT_LINE_UNKNOWN = Code.of("variant-line-unknown");
   static final Code VARIANT_SHARE = Code.of("variant-share");
   static final Code VARIANT_SHARES_OVER = Code.of("variant-shares-over");
   static final Code VARIANT_UNLISTED = Code.of("variant-unlisted");
@@ -82,14 +82,16 @@ final class VariantTexts {
   private VariantText variant(Entry entry, List<VariantBlock> blocks) {
     var text = new VariantText(entry.key(), entry.keySpan(), share(entry), about(entry),
         blocks.stream().filter(block -> block.key().equals(Names.key(entry.key()))).toList());
-    Set<String> parts = lines("parts").map(line -> Names.key(line.key())).collect(Collectors.toSet());
-    text.without().stream().filter(item -> !parts.contains(Names.key(item.text()))).forEach(this::unknownPart);
+    CHANGED.forEach(kind -> text.without(kind).forEach(item -> inspect(kind, item)));
     return text;
   }
 
-  private void unknownPart(Entry.Item item) {
-    problems.add(at(VARIANT_PART_UNKNOWN, item.span()).with("name", item.text()).near(item.text(),
-        Nearest.to(item.text(), lines("parts").map(Entry::key).toList())));
+  private void inspect(String kind, Entry.Item taken) {
+    List<String> known = lines(kind).map(Entry::key).toList();
+    if (known.stream().map(Names::key).noneMatch(Names.key(taken.text())::equals)) {
+      problems.add(at(VARIANT_LINE_UNKNOWN, taken.span()).with("name", taken.text()).with("kind", kind)
+          .near(taken.text(), Nearest.to(taken.text(), known)));
+    }
   }
 
   private double share(Entry entry) {

@@ -111,6 +111,12 @@ class VariantsReaderTest {
   }
 
   @Test
+  void aFaultCanBeTakenAwayByItself() {
+    Variant large = only("```variant large lamp, faults\nwithout: feed shorted\n```\n");
+    assertEquals(List.of("fuse open", "lamp open"), faults(large.system()));
+  }
+
+  @Test
   void faultsAndSightsChangeToo() {
     Variant large = only("```variant large lamp, faults\nlamp open: open lamp, likelihood 9\n"
         + "lamp dim: raise lamp by 9 ohm\n```\n\n```variant large lamp, sights\nglow: at bench, when not lamp on\n```\n");
