@@ -28,8 +28,7 @@ import rungbook.tree.Shared;
  */
 public final class Example {
 
-  /** So few draws that the corners of the tolerances matter, and the tests stay quick. */
-  static final Prover PROVER = new Prover(16);
+  static final Prover PROVER = new Prover(StarterProofs.FEW);
 
   private static final Pattern FENCE = Pattern.compile("(?:^`([^`\\n]+)`\\n\\n)?^(~{4,})(\\w+)\\n(.*?)^\\2$",
       Pattern.MULTILINE | Pattern.DOTALL);

@@ -25,7 +25,7 @@ class MutatedTextsTest {
   private static final long MOST_MILLIS = 1_000;
   /** Where the text of a system has changed, its circuit is solved anew, here without the faster compiler. */
   private static final long MOST_PROOF_MILLIS = 2_000;
-  private static final int WARM_UP = 60;
+  private static final int WARM_UP = Math.min(60, TEXTS / 3);
   private static final boolean LONG = TEXTS >= 1_000;
   private static final int HEAP_LOOKS = LONG ? 10 : 1;
   private static final long MOST_KEPT_BYTES = 48L << 20;

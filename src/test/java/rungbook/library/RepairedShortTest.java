@@ -8,7 +8,7 @@ import rungbook.proof.report.Proof;
 /** A short that has opened the control fuse of the furnace: the repair is the cable and the fuse. */
 class RepairedShortTest {
 
-  private static final Prover PROVER = new Prover(16);
+  private static final Prover PROVER = Example.PROVER;
 
   private static Proof.Repair repair(String replaced) {
     Library library = Example.library("""

@@ -1,6 +1,7 @@
 package rungbook.library;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -19,9 +20,12 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import rungbook.library.SafetyMutants.Kind;
 import rungbook.library.SafetyMutants.Mutant;
+import rungbook.markdown.DocumentReader;
 import rungbook.source.Code;
 import rungbook.source.Problem;
 import rungbook.source.Source;
+import rungbook.system.Names;
+import rungbook.tree.Shared;
 
 /**
  * How many careless changes of the starter library a check notices. {@code -Dmutants.write=true} also proves what the
@@ -89,12 +93,12 @@ class SafetyMutantsTest {
   }
 
   private static boolean isNoticedByCheck(Mutant mutant) {
-    return changed(mutant).stream().anyMatch(tree -> isMore(count(tree.problems()),
+    return changed(mutant).anyMatch(tree -> isMore(count(tree.problems()),
         CHECKED.computeIfAbsent(tree.path(), any -> count(before(tree).problems()))));
   }
 
   private static boolean isNoticedByProof(Mutant mutant) {
-    return changed(mutant).stream().anyMatch(tree -> isMore(proved(tree), PROVED.computeIfAbsent(tree.path(),
+    return changed(mutant).anyMatch(tree -> isMore(proved(tree), PROVED.computeIfAbsent(tree.path(),
         any -> proved(before(tree)))));
   }
 
@@ -102,17 +106,29 @@ class SafetyMutantsTest {
     return LIBRARY.tree(tree.tree().id()).orElseThrow();
   }
 
-  /** The changed tree, or all trees if they share the changed text. */
-  private static List<CompiledTree> changed(Mutant mutant) {
+  /** The trees with a step of the changed text, compiled one by one as they are asked for. */
+  private static Stream<CompiledTree> changed(Mutant mutant) {
     var texts = new TreeMap<>(LIBRARY.text().texts());
     Source source = new Source(mutant.path(), mutant.text());
     texts.put(mutant.path(), source);
     var text = new LibraryText(texts, LIBRARY.text().pictures(), List.of());
-    if (!mutant.path().startsWith("trees/")) {
-      return LibraryCompiler.compile(text).trees();
-    }
-    String id = mutant.path().substring("trees/".length(), mutant.path().length() - ".md".length());
-    return List.of(LibraryCompiler.compile(id, source, LIBRARY.with(text, List.of())));
+    Shared shared = mutant.path().startsWith("trees/") ? LIBRARY.shared() : withFragment(source);
+    var around = new Library(text, shared, LIBRARY.words(), List.of(), LIBRARY.ofShared());
+    return LIBRARY.trees().stream().filter(tree -> hasStepOf(mutant.path(), tree))
+        .map(tree -> LibraryCompiler.compile(tree.tree().id(), texts.get(tree.path()), around));
+  }
+
+  private static boolean hasStepOf(String path, CompiledTree tree) {
+    return tree.tree().steps().stream().anyMatch(step -> step.source().name().equals(path));
+  }
+
+  private static Shared withFragment(Source source) {
+    Shared known = LIBRARY.shared();
+    var fragments = new HashMap<>(known.fragments());
+    String name = Path.of(source.name()).getFileName().toString().replace(".md", "");
+    assertNotNull(fragments.put(Names.key(name), DocumentReader.read(source)), source.name());
+    return new Shared(known.systems(), known.circuits(), known.meters(), known.cautions(), known.qualifications(),
+        fragments, known.trees());
   }
 
   private static Map<Code, Long> proved(CompiledTree tree) {

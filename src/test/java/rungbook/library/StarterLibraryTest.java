@@ -13,7 +13,6 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -35,16 +34,10 @@ class StarterLibraryTest {
   private static final Pattern LINK = Pattern.compile("\\[([^]]*)]\\([^)]*\\)");
   private static final Pattern SENTENCE_END = Pattern.compile("(?<=[.:;?!])\\s+|\\n");
 
-  private static Library library;
+  private static final Library LIBRARY = StarterProofs.LIBRARY;
 
-  @BeforeAll
-  static void read() throws IOException {
-    library = LibraryCompiler.compile(Folder.read(Path.of(".")));
-  }
-
-  static Stream<Tree> trees() throws IOException {
-    read();
-    return library.trees().stream().map(CompiledTree::tree);
+  static Stream<Tree> trees() {
+    return LIBRARY.trees().stream().map(CompiledTree::tree);
   }
 
   static Stream<Path> pictures() throws IOException {
@@ -56,7 +49,7 @@ class StarterLibraryTest {
 
   @Test
   void nothingIsWrongWithIt() {
-    assertEquals(List.of(), library.found().shown());
+    assertEquals(List.of(), LIBRARY.found().shown());
   }
 
   @ParameterizedTest
@@ -103,9 +96,9 @@ class StarterLibraryTest {
   @Test
   void everyFaultOfTheFurnaceIsNamedBySometere() {
     Set<String> missing = new TreeSet<>(
-        library.shared().systems().get(Names.key("split-cooling-gas-furnace")).faults().keySet());
+        LIBRARY.shared().systems().get(Names.key("split-cooling-gas-furnace")).faults().keySet());
     assertFalse(missing.isEmpty());
-    library.trees().stream().map(CompiledTree::tree)
+    LIBRARY.trees().stream().map(CompiledTree::tree)
         .filter(tree -> tree.system().orElseThrow().id().equals("split-cooling-gas-furnace"))
         .flatMap(tree -> tree.steps().stream()).filter(Step.Finding.class::isInstance)
         .flatMap(step -> ((Step.Finding) step).faults().stream()).map(NameRef::key).forEach(missing::remove);

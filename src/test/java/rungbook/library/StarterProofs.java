@@ -9,13 +9,24 @@ import java.util.concurrent.ConcurrentHashMap;
 import rungbook.circuit.network.Samples;
 import rungbook.proof.report.Proof;
 
-/** The starter library and the proofs of its trees with the usual samples, each made once for all tests. */
+/**
+ * The starter library and the proofs of its trees, each made once for all tests: with the usual draws, and with few on
+ * the circuits that the examples use too. With {@code -Drungbook.short=true} the usual draws are the few.
+ */
 public final class StarterProofs {
 
   static final Library LIBRARY = library();
 
-  private static final Prover PROVER = new Prover(Samples.USUAL);
-  private static final Map<String, Proof> PROVED = new ConcurrentHashMap<>();
+  /** So few draws that the corners of the tolerances matter, and the tests stay quick. */
+  static final int FEW = 16;
+
+  static final int DRAWN = Boolean.getBoolean("rungbook.short") ? FEW : Samples.USUAL;
+
+  private static final Prover OF_FEW = Example.PROVER;
+  private static final Prover PROVER = DRAWN == FEW ? OF_FEW : new Prover(DRAWN);
+  private static final Map<Asked, Proof> PROVED = new ConcurrentHashMap<>();
+
+  private record Asked(Prover prover, String id) {}
 
   private StarterProofs() {}
 
@@ -23,8 +34,12 @@ public final class StarterProofs {
     return LIBRARY.trees().stream().map(tree -> tree.tree().id()).toList();
   }
 
-  public static Proof of(String id) {
-    return PROVED.computeIfAbsent(id, any -> prove(LIBRARY, id));
+  static Proof of(String id) {
+    return PROVED.computeIfAbsent(new Asked(PROVER, id), any -> prove(LIBRARY, id));
+  }
+
+  public static Proof ofFewDraws(String id) {
+    return PROVED.computeIfAbsent(new Asked(OF_FEW, id), any -> prove(OF_FEW, LIBRARY, id));
   }
 
   /** Proves a tree of a changed library, on the circuits that are solved already. */
