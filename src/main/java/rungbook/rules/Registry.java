@@ -32,6 +32,7 @@ import rungbook.rules.safety.MeterNotProved;
 import rungbook.rules.safety.PanelOpenedLive;
 import rungbook.rules.safety.ProveDeadPoints;
 import rungbook.rules.safety.ProvedBeforeIsolating;
+import rungbook.rules.safety.RestoredOntoLoad;
 import rungbook.rules.safety.StillLiveUsed;
 import rungbook.rules.safety.SwitchedUnderLoad;
 import rungbook.rules.safety.TooManyNames;
@@ -95,6 +96,7 @@ public final class Registry {
       new PanelOpenedLive(),
       new BypassNotProved(),
       new SwitchedUnderLoad(),
+      new RestoredOntoLoad(),
       new FuseReadLive(),
       new LineVoltageUnsaid(),
       new CautionLacking(),

@@ -3,6 +3,8 @@ package rungbook.rules.api;
 import java.util.BitSet;
 import java.util.List;
 import java.util.Optional;
+import rungbook.rules.flow.Fact;
+import rungbook.rules.flow.FactTable;
 import rungbook.rules.flow.JointStates;
 import rungbook.source.Problem;
 import rungbook.source.Problems;
@@ -40,6 +42,16 @@ public abstract class JointRule implements Rule {
       }
     }
     return Optional.empty();
+  }
+
+  /** The facts before an action, with its power source on. */
+  protected static BitSet withSourceOn(Action action, RuleContext context, BitSet before) {
+    BitSet on = (BitSet) before.clone();
+    int isolated = context.state().facts().of(Fact.ISOLATED, action.key());
+    if (isolated != FactTable.NONE) {
+      on.clear(isolated);
+    }
+    return on;
   }
 
   /** Whether an action can violate the rule; false skips computing its states. */

@@ -109,6 +109,13 @@ public final class JointStates {
     });
   }
 
+  /** The same with every control at its first position: no call starts what is on then. */
+  public List<SettledLadder> settleWithNoCall(BitSet facts) {
+    BitSet noCall = (BitSet) facts.clone();
+    noCall.clear(state.facts().first(Fact.AT), state.facts().end(Fact.AT));
+    return settle(noCall);
+  }
+
   /** Facts as the state of the controls; one that the tree does not mention is at its first position. */
   private ControlState controls(BitSet facts) {
     Map<String, String> positions = new HashMap<>();

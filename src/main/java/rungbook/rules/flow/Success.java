@@ -6,7 +6,7 @@ import java.util.Locale;
  * Whether an answer means that a task succeeded. The first answer does unless it contains a denial; the others only if
  * they contain a success word: {@code dead}, {@code done}, {@code flat}, {@code proved}, {@code yes}.
  */
-final class Success {
+public final class Success {
 
   private static final String[] DENIALS = {"not ", "cannot", "can't", "still", "fail", "unable"};
   private static final String[] CLAIMS = {"dead", "done", "flat", "proved", "yes"};
@@ -14,7 +14,7 @@ final class Success {
   private Success() {}
 
   /** @param way the way's index among the task's ways */
-  static boolean isMeant(String answer, int way) {
+  public static boolean isMeant(String answer, int way) {
     String words = answer.toLowerCase(Locale.ROOT).replace("not live", "dead");
     return !words.equals("no") && !words.equals("live") && !holdsOne(words, DENIALS)
         && (way == 0 || holdsOne(words, CLAIMS));

@@ -38,11 +38,7 @@ public final class SwitchedUnderLoad extends JointRule {
     if (isOff && !restores(action)) {
       return Optional.empty();
     }
-    BitSet switchedOn = (BitSet) before.clone();
-    if (isOff) {
-      switchedOn.clear(isolated);
-    }
-    return context.state().joint().settle(switchedOn).stream()
+    return context.state().joint().settle(withSourceOn(action, context, before)).stream()
         .flatMap(settled -> settled.fedThrough(action.key()).stream()).findFirst()
         .map(load -> Problem.at(SWITCHED_UNDER_LOAD, step.source(), action.thing().span()).with("load", load)
             .with("switch", action.thing().text()));

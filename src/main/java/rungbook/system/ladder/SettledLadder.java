@@ -2,8 +2,8 @@ package rungbook.system.ladder;
 
 import java.util.Comparator;
 import java.util.HashSet;
+import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
 import rungbook.system.Part;
@@ -49,15 +49,15 @@ public final class SettledLadder {
   }
 
   /**
-   * A motor or heater at line voltage that is on and gets its current through a switch: it would lose its voltage at
-   * the moment when the switch opens. It has the name of its assembly, if it is in one.
+   * The motors and heaters at line voltage that are on and get their current through a switch: they would lose their
+   * voltage at the moment when the switch opens. One has the name of its assembly, if it is in one.
    */
-  public Optional<String> fedThrough(String powerSwitch) {
+  public List<String> fedThrough(String powerSwitch) {
     Hands opened = without(powerSwitch);
     Potentials rest = ladder.potentials(relays, opened);
     return on().filter(load -> isPowerLoad(load)
         && ladder.volts(load, rest, opened) < ladder.loads().get(load).onVolts().low())
-        .mapToObj(load -> name(ladder.loads().get(load))).findFirst();
+        .mapToObj(load -> name(ladder.loads().get(load))).toList();
   }
 
   private Hands without(String powerSwitch) {
