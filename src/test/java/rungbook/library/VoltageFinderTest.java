@@ -45,7 +45,7 @@ class VoltageFinderTest {
   /** An open contact has the supply across it, though a closed one has nothing. */
   @Test
   void everyFaultCounts() {
-    assertTrue(volts(tree("outdoor-unit-silent-24-volts-present"), "l1-to-t1") > 240);
+    assertTrue(volts(tree("heat-pump-warm-air-in-cooling"), "r-to-o-at-the-thermostat") > 24);
   }
 
   /** The corners that are left out move the highest voltage by less than a tenth of a pack's margin. */

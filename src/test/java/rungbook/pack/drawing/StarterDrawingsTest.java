@@ -127,7 +127,7 @@ class StarterDrawingsTest {
   @ParameterizedTest
   @CsvSource({"no-cooling-blower-runs, y-to-c-at-the-outdoor-unit, wire-ends",
       "no-cooling-blower-runs, y-to-c-at-the-board, control-strip",
-      "outdoor-unit-silent-24-volts-present, l1-to-l2, contactor",
+      "outdoor-unit-silent-24-volts-present, ohms-across-pole-1, contactor",
       "outdoor-unit-silent-24-volts-present, herm-to-c, capacitor",
       "nothing-runs-thermostat-blank, line-side-of-the-door-switch, switch-and-strip"})
   void theseAreAsTheyWere(String treeId, String step, String file) throws IOException {
