@@ -20,6 +20,7 @@ import rungbook.rules.repair.FindingWithoutRepair;
 import rungbook.rules.repair.RepairElsewhere;
 import rungbook.rules.repair.RepairedAndProved;
 import rungbook.rules.safety.BypassNotProved;
+import rungbook.rules.safety.CableEndLive;
 import rungbook.rules.safety.CautionLacking;
 import rungbook.rules.safety.DeadWork;
 import rungbook.rules.safety.FuseAgain;
@@ -88,6 +89,7 @@ public final class Registry {
       new EndNotTagged(),
       new ControlLeft(),
       new DeadWork(),
+      new CableEndLive(),
       new MeterNotProved(),
       new ProvedBeforeIsolating(),
       new ProveDeadPoints(),
