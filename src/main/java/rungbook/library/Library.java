@@ -1,7 +1,11 @@
 package rungbook.library;
 
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import rungbook.rules.wording.WordList;
 import rungbook.source.ProblemList;
@@ -38,5 +42,15 @@ public record Library(LibraryText text, Shared shared, WordList words, List<Comp
 
   public Optional<CompiledTree> tree(String id) {
     return trees.stream().filter(tree -> tree.tree().id().equals(id)).findFirst();
+  }
+
+  /** The paths of the trees of which some chain of ways to other trees leads to one of these, and of these. */
+  public Set<String> leadingTo(Set<String> paths) {
+    Map<String, Set<String>> back = new HashMap<>();
+    for (CompiledTree from : trees) {
+      Circles.ledTo(from.tree())
+          .forEach(to -> back.computeIfAbsent("trees/" + to + ".md", any -> new HashSet<>()).add(from.path()));
+    }
+    return TreeLinks.reached(paths, to -> back.getOrDefault(to, Set.of()));
   }
 }

@@ -50,17 +50,17 @@ public final class LibraryCompiler {
   /** Compiles the wanted trees in parallel, in the order of their ids, and reads the list of words beside them. */
   public static Stream<CompiledTree> trees(LibraryText text, Shared shared, Predicate<String> wanted) {
     var words = CompletableFuture.supplyAsync(() -> WordListFile.read(text).list());
-    return trees(text, shared, words::join, wanted);
+    return trees(text, shared, List.of(), words::join, wanted);
   }
 
   /** Compiles the wanted trees in parallel, in the order of their ids. */
   public static Stream<CompiledTree> trees(Library library, Predicate<String> wanted) {
-    return trees(library.text(), library.shared(), library::words, wanted);
+    return trees(library.text(), library.shared(), library.trees(), library::words, wanted);
   }
 
-  private static Stream<CompiledTree> trees(LibraryText text, Shared shared, Supplier<WordList> words,
-      Predicate<String> wanted) {
-    Surroundings around = Surroundings.of(text, words);
+  private static Stream<CompiledTree> trees(LibraryText text, Shared shared, List<CompiledTree> compiled,
+      Supplier<WordList> words, Predicate<String> wanted) {
+    Surroundings around = Surroundings.of(text, words, new Circles(text, shared, compiled));
     return text.in("trees/").entrySet().parallelStream().filter(tree -> wanted.test(tree.getKey()))
         .map(tree -> compile(tree.getKey(), tree.getValue(), shared, around));
   }
@@ -71,13 +71,18 @@ public final class LibraryCompiler {
    * @param id the file's name without {@code .md}
    */
   public static CompiledTree compile(String id, Source source, Library library) {
-    return compile(id, source, library.shared(), Surroundings.of(library.text(), library::words));
+    return compile(id, source, library.shared(), around(library));
+  }
+
+  private static Surroundings around(Library library) {
+    return Surroundings.of(library.text(), library::words,
+        new Circles(library.text(), library.shared(), library.trees()));
   }
 
   /** What a tree is checked against besides the shared texts, set up once for all trees. */
-  private record Surroundings(LibraryText text, Crossings crossings, WordCheck words) {
-    static Surroundings of(LibraryText text, Supplier<WordList> words) {
-      return new Surroundings(text, new Crossings(text), new WordCheck(text, words));
+  private record Surroundings(LibraryText text, Crossings crossings, Circles circles, WordCheck words) {
+    static Surroundings of(LibraryText text, Supplier<WordList> words, Circles circles) {
+      return new Surroundings(text, new Crossings(text), circles, new WordCheck(text, words));
     }
   }
 
@@ -101,6 +106,7 @@ public final class LibraryCompiler {
     problems.addAll(read.problems());
     problems.addAll(Registry.inspect(read.tree()));
     problems.addAll(around.crossings().inspect(read.tree()));
+    problems.addAll(around.circles().inspect(read.tree()));
     problems.addAll(PictureLinks.inspect(read.tree(), around.text().pictures()));
     problems.addAll(around.words().inspect(read.tree()));
     ProblemList found = Silencing.ofCheck(read.tree(), problems.inReadingOrder());

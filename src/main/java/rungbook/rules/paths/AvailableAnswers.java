@@ -169,16 +169,18 @@ final class AvailableAnswers {
     bits = 0;
   }
 
-  /** Whether a step can change the answers. A task without actions, only prose, may change anything. */
+  /** Whether a step can change the answers. */
   private static boolean forgets(Step step) {
-    if (step instanceof Step.Task task && task.actions().isEmpty()) {
-      return task.header().block().kind().equals("task");
-    }
     for (Action action : step.actions()) {
       if (action.kind().changesReadings()) {
         return true;
       }
     }
-    return false;
+    return isProseAlone(step);
+  }
+
+  /** Whether a step is a task that only its prose describes, so it may change anything. */
+  static boolean isProseAlone(Step step) {
+    return step instanceof Step.Task task && task.actions().isEmpty() && task.header().block().kind().equals("task");
   }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import rungbook.rules.flow.FactTable;
 import rungbook.tree.Step;
+import rungbook.tree.Tree;
 
 /**
  * The questions of a check: two checks with the same question get the same answer if the equipment's state is the same.
@@ -22,6 +23,19 @@ final class Question {
       sense.things().forEach(thing -> questions.add(sense.sense().name() + '|' + thing.key() + '|' + place));
     }
     return questions;
+  }
+
+  /**
+   * The questions of a check that another tree may ask too: what is seen here and heard there is one thing, and two
+   * meters with different scales do not show the same.
+   */
+  static List<String> acrossTrees(Step.Check check, Tree tree) {
+    String system = tree.system().map(known -> known.id()).orElse("");
+    if (check instanceof Step.SenseCheck sense) {
+      return sense.things().stream().map(thing -> system + '|' + thing.key() + '|' + FactTable.place(check)).toList();
+    }
+    String scale = String.valueOf(tree.meter().scale(((Step.MeterCheck) check).quantity()));
+    return of(check).stream().map(question -> system + '|' + question + '|' + scale).toList();
   }
 
   /** In a fixed order: swapping the leads does not change an AC reading, and only the sign of a DC reading. */

@@ -152,19 +152,29 @@ public class CompiledLibrary {
         stored.changedOutside().isEmpty());
   }
 
-  /** Only trees whose text changed are compiled again, unless something that all of them use changed too. */
+  /**
+   * Only trees whose text changed are compiled again, and those with ways to them, unless something that all trees use
+   * changed too.
+   */
   private static Library compile(LibraryText text, Library before) {
     if (!isSharedAlike(text, before.text())) {
       return LibraryCompiler.compile(text);
     }
-    var around = before.with(text, List.of());
+    var around = before.with(text, before.trees());
     var known = before.trees().stream().collect(Collectors.toMap(CompiledTree::path, tree -> tree));
+    var changed = text.in("trees/").values().stream().filter(source -> !isAsIn(known.get(source.name()), source))
+        .map(Source::name).collect(Collectors.toSet());
+    var outdated = before.leadingTo(changed);
     var trees = text.in("trees/").entrySet().stream().map(entry -> {
       var old = known.get(entry.getValue().name());
-      return old != null && old.tree().source().text().equals(entry.getValue().text()) ? old
+      return old != null && !outdated.contains(old.path()) ? old
           : LibraryCompiler.compile(entry.getKey(), entry.getValue(), around);
     }).toList();
     return around.with(text, trees);
+  }
+
+  private static boolean isAsIn(@Nullable CompiledTree old, Source now) {
+    return old != null && old.tree().source().text().equals(now.text());
   }
 
   private static boolean isSharedAlike(LibraryText now, LibraryText before) {
