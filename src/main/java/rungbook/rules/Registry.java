@@ -3,8 +3,12 @@ package rungbook.rules;
 import java.util.List;
 import rungbook.rules.api.Rule;
 import rungbook.rules.api.RuleContext;
+import rungbook.rules.cautions.CautionLacking;
+import rungbook.rules.cautions.LineVoltageUnsaid;
+import rungbook.rules.cautions.NothingLockedOut;
 import rungbook.rules.paths.AskedBefore;
 import rungbook.rules.readings.AnswerUnreachable;
+import rungbook.rules.readings.HealthyAgainstReading;
 import rungbook.rules.readings.LimitsTooClose;
 import rungbook.rules.readings.NotShown;
 import rungbook.rules.readings.OverloadLeft;
@@ -17,18 +21,18 @@ import rungbook.rules.repair.ControlLeft;
 import rungbook.rules.repair.EndNotTagged;
 import rungbook.rules.repair.FindingAfterFinding;
 import rungbook.rules.repair.FindingWithoutRepair;
+import rungbook.rules.repair.ProofInWords;
 import rungbook.rules.repair.RepairElsewhere;
 import rungbook.rules.repair.RepairedAndProved;
+import rungbook.rules.safety.BreakerOntoGround;
 import rungbook.rules.safety.BypassNotProved;
 import rungbook.rules.safety.CableEndLive;
-import rungbook.rules.safety.CautionLacking;
 import rungbook.rules.safety.DeadWork;
 import rungbook.rules.safety.FuseAgain;
 import rungbook.rules.safety.FuseReadLive;
 import rungbook.rules.safety.GasGoesOn;
 import rungbook.rules.safety.IsolationNotTried;
 import rungbook.rules.safety.LeftBehind;
-import rungbook.rules.safety.LineVoltageUnsaid;
 import rungbook.rules.safety.MeterNotProved;
 import rungbook.rules.safety.PanelOpenedLive;
 import rungbook.rules.safety.ProveDeadPoints;
@@ -53,7 +57,7 @@ import rungbook.source.Problem;
 import rungbook.source.Problems;
 import rungbook.tree.Tree;
 
-/** All rules, in this order: structure, readings, paths, state, repair, safety. */
+/** All rules, in this order: structure, readings, paths, state, repair, safety and cautions. */
 public final class Registry {
 
   public static final List<Rule> RULES = List.of(
@@ -70,6 +74,7 @@ public final class Registry {
       new WindowSplit(),
       new LimitsTooClose(),
       new WordAnswers(),
+      new HealthyAgainstReading(),
       new AskedBefore(),
       new LiveAfterIsolating(),
       new PresumedSetting(),
@@ -84,6 +89,7 @@ public final class Registry {
       LeftBehind.OPEN,
       new FindingAfterFinding(),
       new FindingWithoutRepair(),
+      new ProofInWords(),
       new RepairElsewhere(),
       new RepairedAndProved(),
       new EndNotTagged(),
@@ -102,8 +108,10 @@ public final class Registry {
       new FuseReadLive(),
       new LineVoltageUnsaid(),
       new CautionLacking(),
+      new NothingLockedOut(),
       new WhoUnsaid(),
       new FuseAgain(),
+      new BreakerOntoGround(),
       new GasGoesOn(),
       new TooManyNames());
 

@@ -46,6 +46,7 @@ public record ProofRuleContext(Tree tree, ProofContext proofContext, Propagation
       new FaultNeverFound(),
       new FaultFoundWrongly(),
       new HandedInCircle(),
+      new FaultCalledHealthy(),
       new AnswerLacking(),
       new StrayReadsLive(),
       new WaysNotTaken(),

@@ -1,8 +1,10 @@
-package rungbook.rules.safety;
+package rungbook.rules.cautions;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BiFunction;
 import rungbook.source.Span;
+import rungbook.source.Witness;
 
 /**
  * A caution and what demands it. {@link #ALL} is the list; a demand counts where the library has the caution.
@@ -10,23 +12,50 @@ import rungbook.source.Span;
  * @param caution the caution's key
  * @param because what the step does or where it is, after "this step"
  * @param where the place in a step that demands it
+ * @param path by which way the step is reached so that it demands it
  */
-record CautionDemand(String caution, String because, Where where) {
-
-  static final String CARBON_MONOXIDE = "carbon monoxide";
+record CautionDemand(String caution, String because, Where where, Path path) {
 
   /** Common practice, no source, unless the page of {@code caution-lacking} names one. */
   static final List<CautionDemand> ALL = List.of(
-      new CautionDemand("attic", "is in an attic", HazardousDeeds::inAttic),
-      new CautionDemand("lockout", "switches power off before hands go in", HazardousDeeds::isolating),
-      new CautionDemand("stored charge", "touches what holds a capacitor's charge", HazardousDeeds::touchingCharge),
-      new CautionDemand("gas", "works on a gas valve", HazardousDeeds::workingOnGas),
-      new CautionDemand(CARBON_MONOXIDE, "proves the repair of a part that the burners depend on",
-          HazardousDeeds::provingBurners));
+      of("attic", "is in an attic", HazardousDeeds::inAttic),
+      of("lockout", "switches power off before hands go in", HazardousDeeds::isolating),
+      of("lockout", "leaves power off", HazardousDeeds::taggingOut),
+      atOpenUnit("line voltage", "is at an open unit that is live", HazardousPlaces::live),
+      of("line voltage", "pushes a pull-out in", HazardousDeeds::pushingIn),
+      of("live control voltage", "puts leads on live terminals", HazardousDeeds::leadsOnControl),
+      atOpenUnit("moving blower", "is at an open unit that is live and has a blower", HazardousPlaces::besideBlower),
+      atOpenUnit("moving fan", "is at an open unit that is live and has a fan", HazardousPlaces::besideFan),
+      of("held door switch", "defeats a switch, or puts it back to work with the power on", HazardousDeeds::defeating),
+      of("stored charge", "touches what holds a capacitor's charge", HazardousDeeds::touchingCharge),
+      of("sharp edges", "takes a panel off", HazardousDeeds::openingPanel),
+      of("hot surfaces", "touches what glows or burns", HazardousDeeds::touchingHot),
+      of("burner flame", "looks at the burners", HazardousDeeds::lookingAtFlame),
+      of("water and wiring", "works on a float switch", HazardousDeeds::workingInWater),
+      of("gas", "works on a gas valve", HazardousDeeds::workingOnGas),
+      of("gas", "looks for gas, or sends people out", HazardousDeeds::meetingGas),
+      new CautionDemand("carbon monoxide", "proves the repair of a part that the burners depend on",
+          HazardousDeeds::provingBurners, HazardousDeeds::pathByRepair));
 
   /** Finds the place in a step, by its index, that demands the caution. */
   @FunctionalInterface
   interface Where {
     Optional<Span> in(HazardousDeeds deeds, int step);
+  }
+
+  /** Finds a path on which the step demands the caution. */
+  @FunctionalInterface
+  interface Path {
+    Optional<Witness> to(HazardousDeeds deeds, int step);
+  }
+
+  private static CautionDemand of(String caution, String because, Where where) {
+    return new CautionDemand(caution, because, where, HazardousDeeds::shortestPath);
+  }
+
+  private static CautionDemand atOpenUnit(String caution, String because,
+      BiFunction<HazardousPlaces, Integer, Optional<Span>> where) {
+    return new CautionDemand(caution, because, (deeds, step) -> where.apply(deeds.places(), step),
+        (deeds, step) -> deeds.places().path(step));
   }
 }

@@ -1,7 +1,9 @@
-package rungbook.rules.safety;
+package rungbook.rules.cautions;
 
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import rungbook.markdown.Block;
 import rungbook.markdown.Entry;
 import rungbook.rules.api.Rule;
@@ -13,7 +15,6 @@ import rungbook.source.Fix;
 import rungbook.source.Problem;
 import rungbook.source.Problems;
 import rungbook.source.Span;
-import rungbook.source.Witness;
 import rungbook.tree.Step;
 
 /** A step does something, or is somewhere, that demands a caution, and does not name it. */
@@ -35,12 +36,21 @@ public final class CautionLacking implements Rule {
     }
     HazardousDeeds deeds = new HazardousDeeds(context);
     for (int step : context.state().order()) {
-      for (CautionDemand demand : demands) {
-        if (!LineVoltageUnsaid.warns(context.state().step(step), demand.caution())) {
-          demand.where().in(deeds, step).ifPresent(
-              span -> out.add(problem(context.state().step(step), span, demand)
-                  .shownBy(path(deeds, step, demand, context.state()))));
-        }
+      inspect(step, demands, deeds, context.state(), out);
+    }
+  }
+
+  /** Reports each caution once, with the first that demands it. */
+  private static void inspect(int number, List<CautionDemand> demands, HazardousDeeds deeds, PathFacts state,
+      Problems out) {
+    Step step = state.step(number);
+    Set<String> lacking = new HashSet<>();
+    for (CautionDemand demand : demands) {
+      if (!LineVoltageUnsaid.warns(step, demand.caution()) && !lacking.contains(demand.caution())) {
+        demand.where().in(deeds, number).ifPresent(span -> {
+          lacking.add(demand.caution());
+          out.add(problem(step, span, demand).shownBy(demand.path().to(deeds, number)));
+        });
       }
     }
   }
@@ -48,11 +58,6 @@ public final class CautionLacking implements Rule {
   private static Problem problem(Step step, Span span, CautionDemand demand) {
     return Problem.at(CAUTION_LACKING, step.source(), span).with("caution", demand.caution())
         .with("because", demand.because()).fixedBy(fix(step, demand.caution()));
-  }
-
-  private static Optional<Witness> path(HazardousDeeds deeds, int step, CautionDemand demand, PathFacts state) {
-    boolean byRepair = demand.caution().equals(CautionDemand.CARBON_MONOXIDE);
-    return state.show(byRepair ? deeds.pathByRepair(step) : state.graph().shortestTo(step), step);
   }
 
   /** Adds the caution to the step's own line, or a line with it. */

@@ -1,8 +1,9 @@
-package rungbook.rules.safety;
+package rungbook.rules.cautions;
 
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import rungbook.action.EquipmentCondition;
 import rungbook.action.StateChange;
 import rungbook.rules.api.RuleContext;
@@ -10,7 +11,11 @@ import rungbook.rules.flow.DataflowSolver;
 import rungbook.rules.flow.Fact;
 import rungbook.rules.flow.FactTable;
 import rungbook.rules.flow.Onward;
+import rungbook.rules.flow.PathFacts;
+import rungbook.rules.state.Sources;
 import rungbook.source.Span;
+import rungbook.source.Witness;
+import rungbook.system.Terminal;
 import rungbook.system.Vocabulary;
 import rungbook.tree.Action;
 import rungbook.tree.NameRef;
@@ -27,7 +32,12 @@ final class HazardousDeeds {
 
   private enum Next { HANDS_GO_IN, POWER_COMES_ON, NEITHER }
 
+  /** What the names of the parts begin with that burn skin after a call for heat. */
+  private static final List<String> HOT_PARTS = List.of("igniter", "flame sensor", "element", "burner");
+
   private final Tree tree;
+  private final PathFacts state;
+  private final HazardousPlaces places;
   private final FactTable facts;
   private final Onward handsGoIn;
   private final Onward proved;
@@ -35,8 +45,10 @@ final class HazardousDeeds {
 
   HazardousDeeds(RuleContext context) {
     tree = context.tree();
-    facts = context.state().facts();
-    var graph = context.state().graph();
+    places = new HazardousPlaces(context);
+    state = context.state();
+    facts = state.facts();
+    var graph = state.graph();
     handsGoIn = Onward.to(graph, step -> next(step, 0) == Next.HANDS_GO_IN, step -> next(step, 0) == Next.NEITHER);
     proved = Onward.to(graph, this::isProved, step -> !(step(step) instanceof Step.Check));
     long[] repairs = new long[graph.size()];
@@ -63,6 +75,63 @@ final class HazardousDeeds {
     return Optional.empty();
   }
 
+  HazardousPlaces places() {
+    return places;
+  }
+
+  /** All leads of a live reading are on terminals without line voltage; ground alone is not live. */
+  Optional<Span> leadsOnControl(int step) {
+    return step(step) instanceof Step.MeterCheck check && check.quantity().isVolts()
+        && check.leads().stream().allMatch(lead -> isControl(lead.key()))
+            ? check.leads().stream().findFirst().map(NameRef::span) : Optional.empty();
+  }
+
+  Optional<Span> taggingOut(int step) {
+    return first(step, action -> action.kind().begins(EquipmentCondition.TAGGED_OUT));
+  }
+
+  /** A pull-out is pushed in by hand, past its bare line side. */
+  Optional<Span> pushingIn(int step) {
+    return first(step, action -> action.kind().ends(EquipmentCondition.ISOLATED)
+        && tree.system().map(system -> system.controls().get(action.key()))
+            .filter(Vocabulary.Control::isPullOut).isPresent());
+  }
+
+  /** A switch is defeated, or put back to work with the power on. */
+  Optional<Span> defeating(int step) {
+    boolean off = step(step).actions().stream().anyMatch(action -> action.kind().begins(EquipmentCondition.ISOLATED));
+    return first(step, action -> action.kind().begins(EquipmentCondition.BYPASSED)
+        || (!off && action.kind().ends(EquipmentCondition.BYPASSED)
+            && facts.of(Fact.BYPASSED, action.key()) != FactTable.NONE));
+  }
+
+  Optional<Span> openingPanel(int step) {
+    return first(step, action -> action.kind().begins(EquipmentCondition.OPEN));
+  }
+
+  Optional<Span> touchingHot(int step) {
+    return first(step, action -> action.touches()
+        && HOT_PARTS.stream().anyMatch(part -> isCalled(part, action.key())));
+  }
+
+  Optional<Span> workingInWater(int step) {
+    return first(step, action -> action.touches() && action.key().equals("float switch"));
+  }
+
+  Optional<Span> lookingAtFlame(int step) {
+    return step(step) instanceof Step.SenseCheck check ? check.things().stream()
+        .filter(thing -> isCalled("burners", thing.key())).findFirst().map(NameRef::span) : Optional.empty();
+  }
+
+  /** Somebody smells for gas, or gas was smelled and everybody leaves. */
+  Optional<Span> meetingGas(int step) {
+    if (step(step) instanceof Step.Finding finding && finding.evacuate()) {
+      return Optional.of(finding.header().titleSpan());
+    }
+    return step(step) instanceof Step.SenseCheck check && check.sense() == Step.Sense.SMELL ? check.things().stream()
+        .filter(thing -> thing.key().equals("gas")).findFirst().map(NameRef::span) : Optional.empty();
+  }
+
   Optional<Span> touchingCharge(int step) {
     if (step(step) instanceof Step.MeterCheck check && check.quantity().needsDeadCircuit()) {
       return check.leads().stream().filter(lead -> tree.hazards().charged().contains(lead.key())).findFirst()
@@ -75,8 +144,7 @@ final class HazardousDeeds {
   }
 
   Optional<Span> workingOnGas(int step) {
-    return step(step).actions().stream().filter(action -> action.touches() && isCalled(GAS_VALVE, action.key()))
-        .findFirst().map(action -> action.thing().span());
+    return first(step, action -> action.touches() && isCalled(GAS_VALVE, action.key()));
   }
 
   /** The last check before the end, after such a part was repaired. */
@@ -86,12 +154,25 @@ final class HazardousDeeds {
   }
 
   /** A path by the repair to the check that proves it. */
-  int[] pathByRepair(int step) {
-    return burnerRepaired.pathTo(step, 1);
+  Optional<Witness> pathByRepair(int step) {
+    return state.show(burnerRepaired.pathTo(step, 1), step);
+  }
+
+  Optional<Witness> shortestPath(int step) {
+    return state.show(state.graph().shortestTo(step), step);
   }
 
   private Step step(int step) {
     return tree.steps().get(step);
+  }
+
+  private Optional<Span> first(int step, Predicate<Action> demanding) {
+    return step(step).actions().stream().filter(demanding).findFirst().map(action -> action.thing().span());
+  }
+
+  private boolean isControl(String point) {
+    return tree.system().filter(system -> system.points().containsKey(point)).isPresent()
+        && !point.equals(Terminal.GROUND) && !Sources.isLineVoltage(tree.system(), point);
   }
 
   private boolean isProved(int step) {

@@ -1,9 +1,10 @@
-package rungbook.rules.safety;
+package rungbook.rules.cautions;
 
 import java.util.List;
 import java.util.Optional;
 import rungbook.rules.api.Rule;
 import rungbook.rules.api.RuleContext;
+import rungbook.rules.safety.LineVoltage;
 import rungbook.source.Code;
 import rungbook.source.Problem;
 import rungbook.source.Problems;

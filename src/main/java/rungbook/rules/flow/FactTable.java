@@ -63,6 +63,11 @@ public final class FactTable {
     return first[kind.ordinal()];
   }
 
+  /** Whether a fact is of a kind. */
+  public boolean isOf(Fact kind, int fact) {
+    return first(kind) <= fact && fact < end(kind);
+  }
+
   int end(Fact kind) {
     return first[kind.ordinal() + 1];
   }

@@ -10,10 +10,11 @@ import rungbook.source.Code;
 import rungbook.source.Problem;
 import rungbook.source.Problems;
 import rungbook.tree.Step;
+import rungbook.tree.Target;
 
 /**
- * At an end, on some path, a control is not at the position where the tree found it: its first. Whoever takes over at a
- * referral may need the call, so that end is exempt. Common practice, no source.
+ * At an end, or where another tree takes over, on some path, a control is not at the position where the tree found it:
+ * its first. A finding without ways on is no such end: whoever is called may need the call. Common practice, no source.
  */
 public final class ControlLeft extends StateRule {
 
@@ -31,12 +32,14 @@ public final class ControlLeft extends StateRule {
 
   @Override
   protected boolean concerns(Step step, RuleContext context) {
-    return step instanceof Step.End end && end.result() != Step.Result.REFERRED;
+    return step instanceof Step.End
+        || step.ways().stream().anyMatch(way -> way.target() instanceof Target.ToTree);
   }
 
   @Override
   protected void inspect(Step step, RuleContext context, PathFacts.ProgramPoint point, Problems out) {
     FactTable facts = context.state().facts();
+    point.finish();
     for (int at = point.nextMay(Fact.AT, 0); at != FactTable.NONE; at = point.nextMay(Fact.AT, at + 1)) {
       if (!facts.isStart(at)) {
         out.add(Problem.at(CONTROL_LEFT, step.source(), step.header().titleSpan()).with("setting", facts.words(at))

@@ -34,7 +34,10 @@ public final class LeftBehind extends StateRule {
   /** A wire may stay disconnected only if its power stays off, with a tag. */
   public static final LeftBehind DISCONNECTED = new LeftBehind(LEFT_DISCONNECTED, Fact.DISCONNECTED, Fact.DISCONNECTED);
 
-  /** A door or cover must be closed at the end, except on tagged-out equipment. Common practice, no source. */
+  /**
+   * A door or cover must be closed at the end. A tag is no guard: the line side of a switch that is off stays live. 29
+   * CFR 1910.303(g)(2), from memory.
+   */
   public static final LeftBehind OPEN = new LeftBehind(LEFT_OPEN, Fact.OPEN, Fact.OPEN);
 
   private final Code code;
@@ -87,8 +90,7 @@ public final class LeftBehind extends StateRule {
   }
 
   private void inspectEnd(Step end, PathFacts state, PathFacts.ProgramPoint point, Problems out) {
-    boolean excused = (atEnd == Fact.DISCONNECTED || atEnd == Fact.OPEN)
-        && point.must(state.facts().of(Fact.TAGGED_OUT));
+    boolean excused = atEnd == Fact.DISCONNECTED && point.must(state.facts().of(Fact.TAGGED_OUT));
     if (!excused) {
       report(atEnd, end, end.header().titleSpan(), "", state, point, out);
     }

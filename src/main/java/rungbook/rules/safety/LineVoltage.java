@@ -17,14 +17,14 @@ import rungbook.tree.Tree;
 import rungbook.tree.Way;
 
 /** Whether the leads of a step meet 50 V or more. */
-final class LineVoltage {
+public final class LineVoltage {
 
   private static final BigDecimal LIMIT = BigDecimal.valueOf(Vocabulary.LINE_VOLTS);
 
   private LineVoltage() {}
 
   /** The lead, the point or the reading that shows it; empty if the step meets no line voltage. */
-  static Optional<Span> met(Step step, Tree tree) {
+  public static Optional<Span> met(Step step, Tree tree) {
     Optional<Vocabulary> system = tree.system();
     if (step instanceof Step.MeterCheck check && !check.quantity().needsDeadCircuit()) {
       Optional<Span> lead = marked(check.leads(), system);

@@ -24,8 +24,8 @@ import rungbook.tree.Step;
 import rungbook.tree.Tree;
 
 /**
- * The points that are proved dead are too few: one point is no pair, and every line-voltage conductor of the place, and
- * ground, belongs to the pairs.
+ * The points that are proved dead are too few: one point is no pair, and every line-voltage conductor of the place, its
+ * neutral, and ground belong to the pairs.
  */
 public final class ProveDeadPoints extends DeadProofRule {
 
@@ -63,6 +63,10 @@ public final class ProveDeadPoints extends DeadProofRule {
       if (conductor.stream().noneMatch(named::contains)) {
         missing.add(system.pointName(conductor.iterator().next()));
       }
+    }
+    Set<String> neutral = tree.hazards().neutralAt(place);
+    if (!conductors.isEmpty() && !neutral.isEmpty() && neutral.stream().noneMatch(named::contains)) {
+      missing.add(system.pointName(neutral.iterator().next()));
     }
     Vocabulary.Point ground = system.points().get(Terminal.GROUND);
     if (ground != null && ground.locations().contains(place) && !conductors.isEmpty()

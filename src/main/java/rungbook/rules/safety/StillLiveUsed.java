@@ -15,8 +15,9 @@ import rungbook.tree.Action;
 import rungbook.tree.Step;
 
 /**
- * Work goes on at a place that, on some path, was found still live: after that answer the isolation does not count as
- * off. Switching off another source, proving dead again, tagging out and closing up are fine.
+ * Work goes on although, on some path, this place or another one was found still live: after that answer the isolation
+ * does not count as off, and a cable has two ends. Switching off another source, proving dead again, tagging out and
+ * closing up are fine.
  */
 public final class StillLiveUsed extends StateRule {
 
@@ -42,13 +43,12 @@ public final class StillLiveUsed extends StateRule {
 
   @Override
   protected void inspect(Step step, RuleContext context, PathFacts.ProgramPoint point, Problems out) {
-    int live = stillLive(step, context.state().facts());
     if (step instanceof Step.MeterCheck check) {
-      report(check.quantitySpan(), step, live, point, out);
+      report(check.quantitySpan(), step, point, out);
       return;
     }
     for (Action action : step.actions()) {
-      if (WORK.stream().anyMatch(action.kind()::begins) && report(action.thing().span(), step, live, point, out)) {
+      if (WORK.stream().anyMatch(action.kind()::begins) && report(action.thing().span(), step, point, out)) {
         return;
       }
       point.pass();
@@ -60,8 +60,9 @@ public final class StillLiveUsed extends StateRule {
     return facts.of(Fact.STILL_LIVE, FactTable.place(step));
   }
 
-  private static boolean report(Span span, Step step, int live, PathFacts.ProgramPoint point, Problems out) {
-    if (!point.may(live)) {
+  private static boolean report(Span span, Step step, PathFacts.ProgramPoint point, Problems out) {
+    int live = point.nextMay(Fact.STILL_LIVE, 0);
+    if (live == FactTable.NONE) {
       return false;
     }
     out.add(Problem.at(STILL_LIVE_USED, step.source(), span).shownBy(point.showHolding(live, "")));

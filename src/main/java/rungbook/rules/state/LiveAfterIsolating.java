@@ -24,6 +24,8 @@ public final class LiveAfterIsolating extends StateRule {
 
   static final Code LIVE_AFTER_ISOLATING = Code.of("live-after-isolating");
 
+  private static final Set<Quantity> CURRENTS = Set.of(Quantity.AC_AMPS, Quantity.DC_MICROAMPS);
+
   @Override
   public List<Code> codes() {
     return List.of(LIVE_AFTER_ISOLATING);
@@ -50,7 +52,9 @@ public final class LiveAfterIsolating extends StateRule {
     while (isolated != FactTable.NONE && !feeds(context.tree(), facts.words(isolated), check)) {
       isolated = point.nextMay(Fact.ISOLATED, isolated + 1);
     }
-    if (isolated != FactTable.NONE) {
+    if (isolated == FactTable.NONE) {
+      DeadLeads.of(check, context).ifPresent(out::add);
+    } else {
       Problem problem = Problem.at(LIVE_AFTER_ISOLATING, check.source(), check.expectedSpan())
           .with("source", facts.words(isolated))
           .with("quantity", check.quantity().words());
@@ -58,15 +62,16 @@ public final class LiveAfterIsolating extends StateRule {
     }
   }
 
-  /** Whether the check expects volts or amps other than zero. */
+  /** Whether the check expects volts or a current other than zero. */
   private static boolean expectsPower(Step.MeterCheck check) {
-    boolean power = check.quantity().isVolts() || check.quantity() == Quantity.AC_AMPS;
+    boolean power = check.quantity().isVolts() || CURRENTS.contains(check.quantity());
     return power && check.expected().isPresent() && !check.expected().get().contains(BigDecimal.ZERO);
   }
 
   private static boolean feeds(Tree tree, String source, Step.MeterCheck check) {
     String place = FactTable.place(check);
-    boolean fed = tree.system().isEmpty() && isolatedAt(tree, source).contains(place);
+    boolean fed = tree.system().isEmpty() && isolatedAt(tree, source).contains(place)
+        || check.leads().isEmpty() && Sources.isAt(tree.system(), source, place);
     for (NameRef lead : check.leads()) {
       if (Sources.mayBeAheadOf(source, lead.key())) {
         return false;

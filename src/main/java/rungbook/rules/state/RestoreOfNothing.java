@@ -67,7 +67,8 @@ public final class RestoreOfNothing extends StateRule {
     if (selector.isPresent()) {
       out.add(problem(SELECTOR_RESTORED, action, step).with("position", selector.get().positions().get(0))
           .shownBy(point.showLacking(FactTable.NONE, "")));
-    } else if (isInPlace(action, context.state().facts(), point) && !isFoundSo(action.key(), step, context, point)) {
+    } else if (isInPlace(action, context.state().facts(), point)
+        && (action.touches() || !isFoundSo(action.key(), step, context, point))) {
       out.add(problem(RESTORE_OF_NOTHING, action, step).shownBy(point.showLacking(FactTable.NONE, "")));
     }
   }

@@ -45,6 +45,12 @@ public final class Sources {
     return here && !mayBeAheadOf(source, point) && (isLineVoltage(known) || hasTransformer(system, place));
   }
 
+  /** Whether a power switch is at a place. */
+  static boolean isAt(Optional<Vocabulary> system, String source, String place) {
+    return system.map(known -> known.controls().get(source)).filter(control -> control.locations().contains(place))
+        .isPresent();
+  }
+
   public static boolean isLineVoltage(Point point) {
     OptionalDouble volts = point.volts();
     return volts.isPresent() && volts.getAsDouble() >= Vocabulary.LINE_VOLTS;

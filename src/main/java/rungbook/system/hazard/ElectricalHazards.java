@@ -14,17 +14,19 @@ import rungbook.system.SystemVariants;
  *
  * @param conductors by place: the line-voltage conductors that have to be proved dead before hands go in there, each as
  * the points at which leads can reach it
+ * @param neutrals by place: the points of the grounded conductor of a supply; an open one can be live
  * @param feeders by place: the power switches that cut line voltage off there
  * @param charged parts, assemblies and points that a capacitor is in or is joined to
  */
-public record ElectricalHazards(Map<String, List<Set<String>>> conductors, Map<String, Set<String>> feeders,
-    Set<String> charged) {
+public record ElectricalHazards(Map<String, List<Set<String>>> conductors, Map<String, Set<String>> neutrals,
+    Map<String, Set<String>> feeders, Set<String> charged) {
 
   /** Nothing is known, such as of a tree without a system. */
-  public static final ElectricalHazards NONE = new ElectricalHazards(Map.of(), Map.of(), Set.of());
+  public static final ElectricalHazards NONE = new ElectricalHazards(Map.of(), Map.of(), Map.of(), Set.of());
 
   public ElectricalHazards {
     conductors = Map.copyOf(conductors);
+    neutrals = Map.copyOf(neutrals);
     feeders = Map.copyOf(feeders);
     charged = Set.copyOf(charged);
   }
@@ -36,7 +38,8 @@ public record ElectricalHazards(Map<String, List<Set<String>>> conductors, Map<S
 
   static ElectricalHazards of(ControlSystem system) {
     SuppliedConductors supplied = SuppliedConductors.of(system);
-    return new ElectricalHazards(supplied.switchedOff(), supplied.feeders(), ChargedThings.of(system));
+    return new ElectricalHazards(supplied.switchedOff(), Neutrals.of(system), supplied.feeders(),
+        ChargedThings.of(system));
   }
 
   private ElectricalHazards or(ElectricalHazards other) {
@@ -45,7 +48,9 @@ public record ElectricalHazards(Map<String, List<Set<String>>> conductors, Map<S
         .forEach(place -> all.put(place, narrowest(conductorsAt(place), other.conductorsAt(place))));
     var switches = new HashMap<>(feeders);
     other.feeders.forEach((place, more) -> switches.merge(place, more, ElectricalHazards::union));
-    return new ElectricalHazards(all, switches, union(charged, other.charged));
+    var grounded = new HashMap<>(neutrals);
+    other.neutrals.forEach((place, more) -> grounded.merge(place, more, ElectricalHazards::union));
+    return new ElectricalHazards(all, grounded, switches, union(charged, other.charged));
   }
 
   /** A conductor that is part of another in one of the variants: proving the part proves the whole. */
@@ -62,6 +67,11 @@ public record ElectricalHazards(Map<String, List<Set<String>>> conductors, Map<S
   /** The line-voltage conductors to be proved dead at a place. */
   public List<Set<String>> conductorsAt(String place) {
     return conductors.getOrDefault(place, List.of());
+  }
+
+  /** The points of a neutral at a place. */
+  public Set<String> neutralAt(String place) {
+    return neutrals.getOrDefault(place, Set.of());
   }
 
   /** Whether a power switch cuts line voltage off at a place; every one may, if the system has no supply. */
