@@ -27,8 +27,15 @@ final class SafetyMutants {
     }
   }
 
-  /** @param text the whole changed file */
-  record Mutant(Kind kind, String path, int line, String text) {}
+  /**
+   * One change.
+   *
+   * @param line the number of the changed line, from 1
+   * @param was that line before
+   * @param item what the change takes out of the line; empty if it takes the line, or sends it elsewhere
+   * @param text the whole changed file
+   */
+  record Mutant(Kind kind, String path, int line, String was, String item, String text) {}
 
   private static final List<String> OTHER_TASK_LINES = List.of("open", "close", "bypass", "set", "discharge",
       "disconnect", "reconnect", "replace", "repair", "tag out", "known source");
@@ -73,7 +80,7 @@ final class SafetyMutants {
       }
     }
     if (OTHER_TASK_LINES.contains(key) && !block.equals("check")) {
-      add(Kind.OTHER_TASK_LINE_REMOVED, line, Map.of());
+      add(Kind.OTHER_TASK_LINE_REMOVED, line, "", Map.of());
     }
   }
 
@@ -83,7 +90,7 @@ final class SafetyMutants {
     for (int item = 0; item < items.size(); item++) {
       List<String> left = new ArrayList<>(items);
       left.remove(item);
-      add(kind, line, left.isEmpty() ? Map.of()
+      add(kind, line, items.get(item), left.isEmpty() ? Map.of()
           : Map.of(line, lines[line].substring(0, colon) + ": " + String.join(", ", left)));
     }
   }
@@ -97,10 +104,11 @@ final class SafetyMutants {
       if (way.matches()) {
         Matcher next = WAY.matcher(line + 1 < lines.length ? lines[line + 1] : "");
         if (next.matches() && !next.group(1).equals(way.group(1))) {
-          add(Kind.ANSWERS_SWAPPED, line, Map.of(line, to(line, next.group(1)), line + 1, to(line + 1, way.group(1))));
+          add(Kind.ANSWERS_SWAPPED, line, "",
+              Map.of(line, to(line, next.group(1)), line + 1, to(line + 1, way.group(1))));
         }
         if (!slug.isEmpty() && !way.group(1).equals(slug)) {
-          add(Kind.ANSWER_SENT_TO_HEALTHY, line, Map.of(line, to(line, slug)));
+          add(Kind.ANSWER_SENT_TO_HEALTHY, line, "", Map.of(line, to(line, slug)));
         }
       }
     }
@@ -111,12 +119,12 @@ final class SafetyMutants {
   }
 
   /** @param changed the new lines, by number; the line itself is left out if it is not among them */
-  private void add(Kind kind, int line, Map<Integer, String> changed) {
+  private void add(Kind kind, int line, String item, Map<Integer, String> changed) {
     List<String> whole = new ArrayList<>(Arrays.asList(lines));
     changed.forEach(whole::set);
     if (!changed.containsKey(line)) {
       whole.remove(line);
     }
-    mutants.add(new Mutant(kind, path, line + 1, String.join("\n", whole)));
+    mutants.add(new Mutant(kind, path, line + 1, lines[line], item, String.join("\n", whole)));
   }
 }
