@@ -111,6 +111,7 @@ class EveryScreenTest {
         new Screen("tree-with-problems", "tree/trees/screens.md"),
         new Screen("editor", "edit/trees/no-cooling-blower-runs.md?line=40"),
         new Screen("editor-with-problems", "edit/trees/screens.md?line=9"),
+        new Screen("coverage", "coverage"),
         new Screen("history", "history/trees/screens.md"), new Screen("shared", "shared"),
         new Screen("caution", "text/shared/cautions/gas.md"),
         new Screen("system", "text/shared/systems/heat-pump.md"), new Screen("new", "new"),

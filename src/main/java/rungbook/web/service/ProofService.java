@@ -3,8 +3,10 @@ package rungbook.web.service;
 import jakarta.annotation.PreDestroy;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
@@ -21,6 +23,7 @@ import rungbook.library.Library;
 import rungbook.library.Prover;
 import rungbook.proof.Proving;
 import rungbook.web.http.Asker;
+import rungbook.web.http.ProblemException;
 
 /**
  * Proves trees. Saved trees and drafts have workers of their own, and authors take turns. A proof is stopped when
@@ -30,7 +33,7 @@ import rungbook.web.http.Asker;
 public class ProofService {
   static final String SAVED_SETTING = "rungbook.proof.saved-seconds";
   static final String DRAFT_SETTING = "rungbook.proof.draft-seconds";
-  private static final int MOST_FINISHED = 32;
+  private static final int MOST_FINISHED = 128;
   private final Supplier<Library> library;
   private final Method method;
   private final ProofSettings settings;
@@ -98,6 +101,35 @@ public class ProofService {
       return await(job, savedQueue, SAVED_SETTING);
     } catch (TimeoutException late) {
       throw ProofProblems.stillProving(settings.patience());
+    }
+  }
+
+  /**
+   * Proves several trees as saved, one after the other, until the patience ends. The one that is being proved then is
+   * kept when it is done; a tree whose proof is stopped is left out.
+   */
+  public List<Proving.Result> savedInTime(List<CompiledTree> trees, Library now, Asker asker) {
+    var results = new ArrayList<Proving.Result>();
+    long end = System.nanoTime() + settings.patience().toNanos();
+    for (CompiledTree tree : trees) {
+      known(tree.path(), now).or(() -> inTime(tree, now, asker, end - System.nanoTime())).ifPresent(results::add);
+    }
+    return results;
+  }
+
+  private Optional<Proving.Result> inTime(CompiledTree tree, Library now, Asker asker, long nanos) {
+    if (nanos <= 0) {
+      return Optional.empty();
+    }
+    try {
+      var job = joinOrSubmit(tree, now, asker);
+      asker.whenGone().accept(job::leave);
+      return Optional.of(job.get(TimeUnit.NANOSECONDS.toMillis(nanos), TimeUnit.MILLISECONDS));
+    } catch (TimeoutException | CancellationException | ExecutionException | ProblemException late) {
+      return Optional.empty();
+    } catch (InterruptedException stopped) {
+      Thread.currentThread().interrupt();
+      throw ProofProblems.serverStops();
     }
   }
 

@@ -35,7 +35,7 @@ public record ProofView(String walked, List<Fact> facts, List<String> unmodeled,
    */
   record Place(String title, String href, String share, boolean names) {}
 
-  /** @param group of how many faults it leaves open, in words */
+  /** @param group of how many faults it leaves open, in words; of another tree, where that ends */
   record Ending(String kind, String letter, String title, String href, Bar likelihood, String group,
       List<Arrived> arrived) {}
 

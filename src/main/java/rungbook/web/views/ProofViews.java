@@ -13,6 +13,7 @@ import rungbook.proof.accounting.Share;
 import rungbook.proof.propagation.End;
 import rungbook.proof.report.Bounds;
 import rungbook.proof.report.Complaint;
+import rungbook.proof.report.OnwardShares;
 import rungbook.proof.report.Proof;
 import rungbook.report.ProofVariants;
 import rungbook.text.English;
@@ -137,7 +138,12 @@ public final class ProofViews {
     var group = ending.group() > 1 ? "leaves " + ending.group() + " faults open"
         : ending.group() == 1 ? "leaves one fault" : "";
     return new ProofView.Ending(kind, letter, ending.title(), href(ending.end()), bar(ending.likelihood()),
-        ending.named().isEmpty() ? "" : group, arrived(ending));
+        ending.end() instanceof End.HandedOn on ? onward(on) : ending.named().isEmpty() ? "" : group, arrived(ending));
+  }
+
+  private String onward(End.HandedOn on) {
+    var words = OnwardShares.words(proof, on.tree());
+    return words.isEmpty() ? "" : "in the end " + words.replace(" %", "\u00a0%");
   }
 
   private static String kind(End end) {

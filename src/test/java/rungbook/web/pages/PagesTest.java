@@ -48,6 +48,14 @@ class PagesTest {
   }
 
   @Test
+  void theCoverageSaysWhichTreeFindsWhichFault() {
+    page("/coverage").then().statusCode(200)
+        .body(allOf(containsString("What the library finds"), containsString("Blower won't run on a fan-only call"),
+            containsString("Not covered"), containsString("<th scope=\"row\">contactor coil open</th>")));
+    page("/").then().body(containsString("href=\"/coverage\""));
+  }
+
+  @Test
   void aTreeWithErrorsOffersNoPack() {
     save("trees/pages-broken.md",
         "---\ntitle: Broken\ncomplaint: x\n---\n\n## A\n\n```check\nlook: light\n```\n\n- yes: [B](#b)\n");
