@@ -78,7 +78,8 @@ public final class FaultedParameters {
 
   /** Whether the fault leaves all admittances alone; it may still hold contacts. */
   public boolean isEmpty() {
-    return !opens && raised.isEmpty() && derated.isEmpty() && overloaded.isEmpty() && bridges.isEmpty() && joins.isEmpty() && coreChanges.isEmpty();
+    return !opens && raised.isEmpty() && derated.isEmpty() && overloaded.isEmpty() && bridges.isEmpty()
+        && joins.isEmpty() && coreChanges.isEmpty();
   }
 
   private static double[] sum(double[] one, double[] other) {
