@@ -2,12 +2,15 @@ package rungbook.circuit;
 
 import java.util.ArrayList;
 import java.util.BitSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.UnaryOperator;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import rungbook.circuit.network.CircuitState;
 import rungbook.circuit.network.Samples;
+import rungbook.circuit.sequence.ConeOfInfluence;
 import rungbook.system.ControlSystem;
 import rungbook.system.Fault;
 import rungbook.system.Terminal;
@@ -27,12 +30,16 @@ public final class HiddenFaults {
 
   private static final int MOST_PROBES = 20_000;
 
+  /** Positions of the controls that one fault is looked for in, where all combinations together are too many. */
+  private static final int MOST_POSITIONS = 4_096;
+
   /** The least that a display shows: a digit of the last place, and a thousandth of the reading. */
   private static final double DIGIT = 1e-3;
 
   private final Vocabulary words;
   private final Dictionary dictionary;
   private final BitSet hidden = new BitSet();
+  private final Map<CircuitState, BitSet> positions = new LinkedHashMap<>();
   private int solutions;
 
   private HiddenFaults(ControlSystem system) {
@@ -48,46 +55,64 @@ public final class HiddenFaults {
    */
   public static List<Fault> of(ControlSystem system) {
     var search = new HiddenFaults(system);
-    boolean complete = search.look(List.of(MeterFunction.VOLTS), false, search.positions(UnaryOperator.identity()))
+    boolean complete = search.findPositions()
+        && search.look(List.of(MeterFunction.VOLTS), false, Stream.of(UnaryOperator.identity()))
         && search.look(List.of(MeterFunction.VOLTS, MeterFunction.AMPS), true, search.panels(false))
         && search.look(List.of(MeterFunction.OHMS, MeterFunction.MICROFARADS), true, search.panels(true));
     return complete ? search.hidden.stream().mapToObj(number -> system.faults().get(number - 1)).toList() : List.of();
   }
 
+  /**
+   * Every combination of positions for every fault, or, where that would take too long, for each fault those of the
+   * controls that it depends on; false if these are too many too.
+   */
+  private boolean findPositions() {
+    CircuitState start = CircuitState.start(words);
+    if (CircuitState.positionCount(words.controls().values()) * (1.0 + hidden.cardinality()) <= MOST_SOLUTIONS) {
+      start.everyPosition(words).forEach(state -> positions.put(state, (BitSet) hidden.clone()));
+      return true;
+    }
+    var cone = new ConeOfInfluence(dictionary.network());
+    return hidden.stream().allMatch(number -> {
+      ControlPositions own = ControlPositions.of(start, cone.of(dictionary.fault(number)));
+      for (int i = 0; i < Math.min(own.count(), MOST_POSITIONS); i++) {
+        positions.computeIfAbsent(own.state(i), state -> new BitSet()).set(number);
+      }
+      return own.count() <= MOST_POSITIONS && positions.size() <= MOST_SOLUTIONS;
+    });
+  }
+
   /** Takes out what shows in one of these states; false when the search would take too long. */
-  private boolean look(List<MeterFunction> meters, boolean isBetweenAll, Stream<CircuitState> states) {
+  private boolean look(List<MeterFunction> meters, boolean isBetweenAll, Stream<UnaryOperator<CircuitState>> changes) {
     if (hidden.isEmpty()) {
       return true;
     }
     List<Probe> probes = probes(meters, isBetweenAll);
-    return probes.size() <= MOST_PROBES && states.allMatch(state -> look(probes, state));
+    return probes.size() <= MOST_PROBES && changes.allMatch(change -> positions.entrySet().stream()
+        .allMatch(position -> look(probes, change.apply(position.getKey()), position.getValue())));
   }
 
-  private boolean look(List<Probe> probes, CircuitState state) {
-    if (hidden.isEmpty()) {
+  private boolean look(List<Probe> probes, CircuitState state, BitSet faults) {
+    var cases = (BitSet) hidden.clone();
+    cases.and(faults);
+    if (cases.isEmpty()) {
       return true;
     }
-    solutions += 1 + hidden.cardinality();
+    solutions += 1 + cases.cardinality();
     if (solutions > MOST_SOLUTIONS) {
       return false;
     }
-    var cases = (BitSet) hidden.clone();
     cases.set(0);
     ReadingTable table = dictionary.table(state, probes, cases);
-    hidden.stream().filter(number -> shows(table, number)).forEach(cases::clear);
-    hidden.and(cases);
+    cases.stream().filter(number -> number > 0 && shows(table, number)).forEach(hidden::clear);
     return true;
   }
 
-  private Stream<CircuitState> positions(UnaryOperator<CircuitState> change) {
-    return CircuitState.start(words).everyPosition(words).stream().map(change);
-  }
-
   /** Panels closed, open, and open with every interlock bypassed. */
-  private Stream<CircuitState> panels(boolean isDead) {
+  private Stream<UnaryOperator<CircuitState>> panels(boolean isDead) {
     UnaryOperator<CircuitState> power = state -> isDead ? isolated(state) : state;
     return Stream.<UnaryOperator<CircuitState>>of(state -> state, this::opened, state -> bypassed(opened(state)))
-        .flatMap(change -> positions(state -> change.apply(power.apply(state))));
+        .map(change -> state -> change.apply(power.apply(state)));
   }
 
   private CircuitState isolated(CircuitState state) {

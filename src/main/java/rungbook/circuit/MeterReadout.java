@@ -1,102 +1,128 @@
 package rungbook.circuit;
 
 import java.util.Arrays;
+import java.util.IdentityHashMap;
+import java.util.Map;
+import rungbook.circuit.network.BranchAdmittance;
+import rungbook.circuit.network.ComplexKernels;
 import rungbook.circuit.network.ComplexRows;
 import rungbook.circuit.network.Phasor;
-import rungbook.circuit.network.RankOneUpdate;
-import rungbook.circuit.sequence.StateSolver;
-import rungbook.circuit.sequence.SteadyStateSearch;
-import rungbook.circuit.solver.Network;
+import rungbook.circuit.sequence.CircuitModel;
+import rungbook.circuit.solver.BranchMode;
+import rungbook.circuit.solver.FaultedParameters;
+import rungbook.circuit.solver.SolvedNetwork;
 import rungbook.system.Terminal;
 
-/** Computes what the meter shows on the network of one case in one steady state, for every sample. */
+/** Computes what the meter shows on a solved network, for every sample of a block. */
 final class MeterReadout {
 
-  private final StateSolver solver;
-  private final SteadyStateSearch search;
-  private final byte[] modes;
-  private final Network network;
+  private final CircuitModel model;
+  private final Map<Terminal, Integer> nodes = new IdentityHashMap<>();
   private final double[] re;
   private final double[] im;
+  private final double[] openRe;
+  private final double[] openIm;
 
-  MeterReadout(StateSolver solver, SteadyStateSearch search, byte[] modes) {
-    this.solver = solver;
-    this.search = search;
-    this.modes = modes;
-    this.network = search.network(modes);
-    int samples = solver.model().parameters().size();
+  MeterReadout(CircuitModel model) {
+    this.model = model;
+    int samples = model.parameters().size();
     re = new double[samples];
     im = new double[samples];
+    openRe = new double[samples];
+    openIm = new double[samples];
   }
 
   /**
-   * Reads one probe.
+   * Reads one probe on the network for alternating current. Of ohms, that is only whether the circuit is live; what is
+   * not is left for {@link #ohms}.
    *
+   * @param modes of the branches
    * @param shown receives the reading of each sample, coded as in {@link Reading}
    */
-  void read(Probe probe, double[] shown) {
+  void read(Probe probe, SolvedNetwork network, byte[] modes, FaultedParameters faulted, double[] shown) {
     int red = node(probe.red());
     int black = node(probe.black());
     if (probe.meter() == MeterFunction.AMPS) {
-      amps(red, shown);
+      amps(red, network, modes, faulted, shown);
     } else if (red < 0 || black < 0) {
       Arrays.fill(shown, probe.meter() == MeterFunction.OHMS ? Reading.OVERLOAD : Reading.FLOATING);
     } else if (probe.meter().passive()) {
-      volts(MeterFunction.VOLTS_LOW_IMPEDANCE.admittance(hertz()), red, black, shown);
-      passive(probe.meter(), red, black, shown);
+      passive(probe.meter(), network, red, black, shown);
     } else {
-      volts(probe.admittance(hertz()), red, black, shown);
+      volts(probe.admittance(hertz()), network, red, black, shown);
     }
   }
 
   private double hertz() {
-    return solver.model().network().hertz();
+    return model.network().hertz();
   }
 
+  /** −1 if there is none. Probes are few and read for every case, and a terminal is a record of long names. */
   private int node(Terminal terminal) {
-    return solver.model().network().node(terminal).orElse(-1);
+    return nodes.computeIfAbsent(terminal, one -> model.network().node(one).orElse(-1));
   }
 
   /** |V / (1 + y Z)|: open-circuit voltage V, meter admittance y, impedance Z between the leads (Thévenin). */
-  private void volts(Phasor y, int red, int black, double[] shown) {
+  private void volts(Phasor y, SolvedNetwork network, int red, int black, double[] shown) {
     if (!network.connected(red, black)) {
       Arrays.fill(shown, Reading.FLOATING);
       return;
     }
     network.impedanceBetween(red, black, re, im);
     ComplexRows volts = network.volts();
-    for (int s = 0; s < shown.length; s++) {
-      double vr = volts.re[red][s] - volts.re[black][s];
-      double vi = volts.im[red][s] - volts.im[black][s];
-      double dr = 1 + y.re() * re[s] - y.im() * im[s];
-      double di = y.re() * im[s] + y.im() * re[s];
-      shown[s] = Math.sqrt((vr * vr + vi * vi) / (dr * dr + di * di));
+    ComplexKernels.difference(openRe, openIm, volts.re[red], volts.im[red], volts.re[black], volts.im[black]);
+    ComplexKernels.squaredMagnitude(shown, openRe, openIm);
+    divide(shown, y.re(), y.im());
+  }
+
+  /** x = √(x / |1 + y Z|²). */
+  private void divide(double[] x, double conductance, double susceptance) {
+    addLoad(openRe, openIm, conductance, susceptance);
+    ComplexKernels.squaredMagnitude(re, openRe, openIm);
+    for (int s = 0; s < x.length; s++) {
+      x[s] = Math.sqrt(x[s] / re[s]);
     }
   }
 
-  private void passive(MeterFunction meter, int red, int black, double[] shown) {
-    double[] volts = shown.clone();
-    if (meter == MeterFunction.OHMS) {
-      ohms(red, black, shown);
-    } else {
-      microfarads(red, black, shown);
+  /** x = 1 + y Z. */
+  private void addLoad(double[] xr, double[] xi, double conductance, double susceptance) {
+    double[] resistance = re;
+    double[] reactance = im;
+    for (int s = 0; s < xr.length; s++) {
+      double p = resistance[s];
+      double q = reactance[s];
+      xr[s] = 1 + conductance * p - susceptance * q;
+      xi[s] = conductance * q + susceptance * p;
+    }
+  }
+
+  private void passive(MeterFunction meter, SolvedNetwork network, int red, int black, double[] shown) {
+    double[] volts = new double[shown.length];
+    volts(MeterFunction.VOLTS_LOW_IMPEDANCE.admittance(hertz()), network, red, black, volts);
+    if (meter == MeterFunction.MICROFARADS) {
+      microfarads(network, red, black, shown);
     }
     for (int s = 0; s < shown.length; s++) {
       shown[s] = volts[s] > MeterFunction.DEAD_VOLTS ? Reading.LIVE : shown[s];
     }
   }
 
-  private void ohms(int red, int black, double[] shown) {
-    Network direct = search.direct(modes);
-    if (!direct.connected(red, black)) {
+  /**
+   * Reads ohms on the network for direct current.
+   *
+   * @param shown receives the reading of each sample, coded as in {@link Reading}
+   */
+  void ohms(Probe probe, SolvedNetwork direct, double[] shown) {
+    int red = node(probe.red());
+    int black = node(probe.black());
+    if (red < 0 || black < 0 || !direct.connected(red, black)) {
       Arrays.fill(shown, Reading.OVERLOAD);
       return;
     }
-    direct.impedanceBetween(red, black, re, im);
-    System.arraycopy(re, 0, shown, 0, shown.length);
+    direct.impedanceBetween(red, black, shown, im);
   }
 
-  private void microfarads(int red, int black, double[] shown) {
+  private void microfarads(SolvedNetwork network, int red, int black, double[] shown) {
     if (!network.connected(red, black)) {
       Arrays.fill(shown, 0);
       return;
@@ -114,13 +140,14 @@ final class MeterReadout {
     return farads >= 0 ? farads * 1e6 : Reading.UNSTEADY;
   }
 
-  private void amps(int node, double[] shown) {
-    int branch = node < 0 ? -1 : solver.model().network().conductorAt(node).orElse(-1);
+  private void amps(int node, SolvedNetwork network, byte[] modes, FaultedParameters faulted, double[] shown) {
+    int branch = node < 0 ? -1 : model.network().conductorAt(node).orElse(-1);
     Arrays.fill(shown, 0);
-    if (branch < 0 || modes[branch] == 0 || search.faulted().opens(branch)) {
+    byte conduction = branch < 0 ? BranchMode.ABSENT : BranchMode.conduction(modes[branch]);
+    if (conduction == BranchMode.ABSENT || faulted.opens(branch)) {
       return;
     }
-    RankOneUpdate y = search.faulted().effective(branch, solver.model().parameters().alternating(modes[branch]));
+    BranchAdmittance y = faulted.effective(branch, model.parameters().alternating(conduction));
     ComplexRows volts = network.volts();
     for (int s = 0; s < shown.length; s++) {
       double vr = volts.re[y.a()][s] - volts.re[y.b()][s];

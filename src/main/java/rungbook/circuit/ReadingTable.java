@@ -6,7 +6,7 @@ import java.util.List;
 /**
  * The readings of one circuit state for every case, probe and sample, in one array:
  * {@code readings[(case * probes + probe) * samples + sample]}. Case 0 is the healthy system, case i + 1 is the
- * system's fault i.
+ * system's fault i. Several threads may write at once, each its own samples.
  */
 public final class ReadingTable {
 
@@ -14,13 +14,19 @@ public final class ReadingTable {
   private final List<String> sights;
   private final int samples;
   private final double[] readings;
-  private final BitSet seen = new BitSet();
+
+  /** A bit for each sight; each case and sample has words of its own, so that no two threads share one. */
+  private final long[] seen;
+
+  private final int words;
 
   ReadingTable(List<Probe> probes, List<String> sights, int cases, int samples) {
     this.probes = List.copyOf(probes);
     this.sights = sights;
     this.samples = samples;
+    words = (sights.size() + Long.SIZE - 1) / Long.SIZE;
     readings = new double[cases * probes.size() * samples];
+    seen = new long[cases * samples * words];
   }
 
   public int samples() {
@@ -56,22 +62,28 @@ public final class ReadingTable {
     if (bit < 0) {
       throw new IllegalArgumentException("the system shows no " + sight);
     }
-    return seen.get(bit(caseNumber, sample, bit));
+    return (seen[(caseNumber * samples + sample) * words + bit / Long.SIZE] >>> bit & 1) == 1;
   }
 
   private int index(int caseNumber, int sample, int probe) {
     return (caseNumber * probes.size() + probe) * samples + sample;
   }
 
-  void write(int caseNumber, int probe, int[] which, double[] values) {
-    int offset = offset(caseNumber, probe);
+  /**
+   * Records readings of some samples of a block.
+   *
+   * @param first the first sample of the block
+   * @param which indices in the block
+   */
+  void write(int caseNumber, int probe, int first, int[] which, double[] values) {
+    int offset = offset(caseNumber, probe) + first;
+    if (which.length == values.length) {
+      System.arraycopy(values, 0, readings, offset, values.length);
+      return;
+    }
     for (int sample : which) {
       readings[offset + sample] = values[sample];
     }
-  }
-
-  private int bit(int caseNumber, int sample, int sight) {
-    return (caseNumber * samples + sample) * sights.size() + sight;
   }
 
   /**
@@ -80,6 +92,7 @@ public final class ReadingTable {
    * @param seenHere a bit for each sight, by its index in {@link #sights}
    */
   void write(int caseNumber, int sample, BitSet seenHere) {
-    seenHere.stream().forEach(sight -> seen.set(bit(caseNumber, sample, sight)));
+    long[] bits = seenHere.toLongArray();
+    System.arraycopy(bits, 0, seen, (caseNumber * samples + sample) * words, bits.length);
   }
 }

@@ -5,8 +5,8 @@ import java.util.Optional;
 import java.util.concurrent.locks.ReentrantLock;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
+import rungbook.circuit.ControlPositions;
 import rungbook.circuit.network.Cancellation;
-import rungbook.circuit.network.CircuitState;
 import rungbook.markdown.Document;
 import rungbook.markdown.DocumentReader;
 import rungbook.proof.plan.Budget;
@@ -84,16 +84,20 @@ final class PreparedSystem {
     if (isWrong || system.parts().isEmpty()) {
       return Circuit.none("the circuit of its system cannot be built: check `shared/systems/" + id + ".md`");
     }
-    long positions = CircuitState.positionCount(system.vocabulary());
-    if (positions > budget.positions()) {
-      return Circuit.none(
-          "the controls of its system have " + positions + " positions together, and at most " + budget.positions()
-              + " are tried");
-    }
     if (system.faults().size() > budget.faults()) {
       return Circuit
           .none("its system has " + system.faults().size() + " faults, and at most " + budget.faults() + " are tried");
     }
-    return new Circuit(Optional.of(build.apply(read.systems())), "");
+    return read.systems().all().flatMap(one -> tooManyPositions(one).stream()).findFirst().map(Circuit::none)
+        .orElseGet(() -> new Circuit(Optional.of(build.apply(read.systems())), ""));
+  }
+
+  private Optional<String> tooManyPositions(ControlSystem system) {
+    return ControlPositions.counts(system).entrySet().stream().filter(fault -> fault.getValue() > budget.positions())
+        .findFirst()
+        .map(fault -> "the fault `" + system.vocabulary().faults().getOrDefault(fault.getKey(), fault.getKey())
+            + "` may have blown a fuse in any of " + fault.getValue()
+            + " positions of the controls that it depends on, and at most " + budget.positions() + " are tried");
   }
 }
+

@@ -13,12 +13,13 @@ import rungbook.circuit.network.Phasor;
 import rungbook.circuit.network.SourceBranch;
 import rungbook.circuit.network.Tolerance;
 import rungbook.circuit.network.TransformerCore;
-import rungbook.circuit.solver.FactorizedNetwork;
+import rungbook.circuit.solver.BranchMode;
+import rungbook.circuit.solver.NetworkSolver;
 import rungbook.circuit.solver.TechnicianOverrides;
 
 /**
  * One configuration of a wired system on one sample as a plain {@link Netlist}: for the general {@link Solver} and for
- * other programs. It is written from the links anew and shares no arithmetic with {@link FactorizedNetwork}.
+ * other programs. It is written from the links anew and shares no arithmetic with {@link NetworkSolver}.
  */
 final class Schematic {
 
@@ -68,11 +69,12 @@ final class Schematic {
   }
 
   private void addBranch(int i) {
-    if (modes[i] == 0 || fault.changes().contains(new NetworkChange.Open(i))) {
+    if (BranchMode.conduction(modes[i]) == BranchMode.ABSENT || fault.changes().contains(new NetworkChange.Open(i))) {
       return;
     }
     Branch branch = network.branches().get(i);
-    Phasor ohms = (modes[i] == 2 ? branch.on() : branch.released()).apply(draw).inverse();
+    boolean isOn = BranchMode.conduction(modes[i]) == BranchMode.ON;
+    Phasor ohms = (isOn ? branch.on() : branch.released()).apply(draw).inverse();
     for (NetworkChange change : fault.changes()) {
       ohms = changed(ohms, change, i);
     }

@@ -1,34 +1,89 @@
 package rungbook.circuit;
 
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.IntStream;
+import rungbook.circuit.network.CircuitNetwork;
 import rungbook.circuit.network.CircuitState;
+import rungbook.circuit.network.Current;
 import rungbook.circuit.network.Draw;
 import rungbook.circuit.network.FaultCase;
-import rungbook.circuit.sequence.StateSolver;
+import rungbook.circuit.network.Samples;
+import rungbook.circuit.sequence.CircuitModel;
+import rungbook.circuit.sequence.EquipmentState;
+import rungbook.circuit.sequence.RelayLogic;
 import rungbook.circuit.sequence.SteadyState;
 import rungbook.circuit.sequence.SteadyStateSearch;
-import rungbook.circuit.solver.Network;
-import rungbook.circuit.solver.TechnicianOverrides;
+import rungbook.circuit.solver.FaultedParameters;
+import rungbook.circuit.solver.NetworkSolver;
+import rungbook.circuit.solver.NetworkStructure;
+import rungbook.circuit.solver.SolvedNetwork;
 
-/** Settles a system for tests, one case and sample at a time. */
+/** Settles a system for tests, one case and sample at a time, in a structure and with a solver of its own. */
 final class Settle {
 
-  /**
-   * The steady state of sample 0 of a case, the network it was read from, the same solved in full, and the same circuit
-   * as a netlist.
-   */
-  record Result(String name, SteadyState steadyState, Network network, Network full, Netlist netlist) {}
+  /** The steady state of a case on one sample, its network solved anew, and the same circuit as a netlist. */
+  record Result(String name, SteadyState steadyState, SolvedNetwork network, Netlist netlist) {}
 
   private Settle() {}
 
-  static Result of(Dictionary dictionary, StateSolver solver, CircuitState state, int number, Draw draw) {
-    FaultCase fault = dictionary.caseList().get(number);
-    var search = new SteadyStateSearch(solver, fault);
-    List<SteadyState> all = search.from(dictionary.blown(number, state));
-    SteadyState steadyState = all.get(0);
-    Netlist netlist = Schematic.of(dictionary.network(), fault, draw, steadyState.modes(),
-        new TechnicianOverrides(dictionary.network(), state));
-    return new Result(fault.name() + " " + state.positions(), steadyState, search.network(steadyState.modes()),
-        solver.solveInFull(steadyState.modes(), fault, search.faulted()), netlist);
+  /** @param dictionary of one sample, which is the draw */
+  static Result of(Dictionary dictionary, CircuitState state, int number, Draw draw) {
+    CircuitNetwork network = dictionary.network();
+    FaultCase fault = dictionary.fault(number);
+    var model = new CircuitModel(network, new RelayLogic(network), new Samples(List.of(draw)));
+    EquipmentState equipment = EquipmentState.of(network, state);
+    FaultedParameters faulted = model.faulted(fault);
+    NetworkStructure structure = NetworkStructure.of(network, List.of(fault));
+    var found = new ArrayList<SteadyState>();
+    new SteadyStateSearch(model, structure, new BitSet(), (start, steady, solved) -> found.add(steady))
+        .run(List.of(new SteadyStateSearch.Start(number, faulted, equipment, new int[] {0},
+            open(dictionary.opened(number, 0), state, model))));
+    byte[] modes = found.get(0).modes();
+    return new Result(fault.name() + " " + state.positions(), found.get(0), solve(model, structure, faulted, modes),
+        Schematic.of(network, fault, draw, modes, equipment.overrides()));
+  }
+
+  /** The fuses that are open after the first of these states that opens any. */
+  static Set<String> opened(CircuitNetwork network, FaultCase fault, List<CircuitState> states, Draw draw) {
+    var model = new CircuitModel(network, new RelayLogic(network), new Samples(List.of(draw)));
+    NetworkStructure structure = NetworkStructure.of(network, List.of(fault));
+    FaultedParameters faulted = model.faulted(fault);
+    boolean[] intact = new boolean[model.logic().fuses().size()];
+    for (CircuitState state : states) {
+      var opened = new HashSet<String>();
+      new SteadyStateSearch(model, structure, new BitSet(),
+          (start, steady, solved) -> IntStream.range(0, intact.length).filter(i -> steady.relays().blown[i])
+              .forEach(i -> opened.add(model.logic().fuses().get(i).key())))
+          .run(List.of(new SteadyStateSearch.Start(0, faulted, EquipmentState.of(network, state), new int[] {0},
+              intact)));
+      if (!opened.isEmpty()) {
+        return opened;
+      }
+    }
+    return Set.of();
+  }
+
+  /** Which fuses are open when a state begins. */
+  private static boolean[] open(Set<String> opened, CircuitState state, CircuitModel model) {
+    boolean[] open = new boolean[model.logic().fuses().size()];
+    for (int i = 0; i < open.length; i++) {
+      String key = model.logic().fuses().get(i).key();
+      open[i] = opened.contains(key) && !state.replaced().contains(key);
+    }
+    return open;
+  }
+
+  /** The network of these modes, with nothing taken over from another. */
+  private static SolvedNetwork solve(CircuitModel model, NetworkStructure structure, FaultedParameters faulted,
+      byte[] modes) {
+    var everywhere = new BitSet();
+    IntStream.range(0, model.network().nodeCount()).forEach(everywhere::set);
+    var solver = new NetworkSolver(structure, model.parameters(), Current.ALTERNATING, model.healthy(), everywhere);
+    solver.moveTo(modes);
+    return solver.solve(faulted);
   }
 }

@@ -21,8 +21,7 @@ import rungbook.circuit.network.ComplexRows;
 import rungbook.circuit.network.Draw;
 import rungbook.circuit.network.Phasor;
 import rungbook.circuit.network.Samples;
-import rungbook.circuit.sequence.StateSolver;
-import rungbook.circuit.solver.Network;
+import rungbook.circuit.solver.SolvedNetwork;
 
 /**
  * Every state of the three systems, healthy and with every fault, against ngspice: 24 pairs of leads each without a
@@ -41,7 +40,7 @@ class SpiceAgreementTest {
 
   private static final double MOST_DECIDED = 0.03;
 
-  private record Compared(String name, Netlist netlist, Network network, int copy, int[][] pairs,
+  private record Compared(String name, Netlist netlist, SolvedNetwork network, int copy, int[][] pairs,
       Optional<MeterFunction> meter) {}
 
   private int readings;
@@ -81,19 +80,18 @@ class SpiceAgreementTest {
   }
 
   private void compare(Dictionary dictionary, CircuitState state, Draw draw, IntPredicate wanted) throws Exception {
-    var solver = new StateSolver(dictionary.model(), state);
     var spice = new Spice(dictionary.network().hertz());
     var all = new ArrayList<Compared>();
     for (int i : IntStream.range(0, dictionary.cases().size()).filter(wanted).toArray()) {
-      Settle.Result result = Settle.of(dictionary, solver, state, i, draw);
+      Settle.Result result = Settle.of(dictionary, state, i, draw);
       var random = new Random(31L * i + state.positions().hashCode());
-      int[][] pairs = pairs(dictionary.network().nodeCount(), result.full(), random);
+      int[][] pairs = pairs(dictionary.network().nodeCount(), result.network(), random);
       all.add(
-          new Compared(result.name(), result.netlist(), result.full(), spice.add(result.netlist()), pairs,
+          new Compared(result.name(), result.netlist(), result.network(), spice.add(result.netlist()), pairs,
               Optional.empty()));
       for (MeterFunction meter : List.of(MeterFunction.VOLTS, MeterFunction.VOLTS_LOW_IMPEDANCE)) {
         Netlist metered = metered(result.netlist(), meter, pairs[0]);
-        all.add(new Compared(result.name(), metered, result.full(), spice.add(metered), new int[][] {pairs[0]},
+        all.add(new Compared(result.name(), metered, result.network(), spice.add(metered), new int[][] {pairs[0]},
             Optional.of(meter)));
       }
     }
@@ -102,7 +100,7 @@ class SpiceAgreementTest {
   }
 
   /** Pairs of nodes that something ties together; those of a floating part among themselves too. */
-  private static int[][] pairs(int nodeCount, Network network, Random random) {
+  private static int[][] pairs(int nodeCount, SolvedNetwork network, Random random) {
     var pairs = new ArrayList<int[]>();
     while (pairs.size() < PAIRS) {
       int a = random.nextInt(nodeCount);

@@ -5,7 +5,6 @@ import java.util.Map;
 import rungbook.circuit.network.CircuitState;
 import rungbook.circuit.network.Phasor;
 import rungbook.circuit.network.Samples;
-import rungbook.circuit.sequence.StateSolver;
 import rungbook.system.ControlSystem;
 
 /**
@@ -22,11 +21,10 @@ public final class SpicePeer {
     Samples one = Samples.seeded(1, 1);
     var dictionary = Dictionary.of(system, one);
     CircuitState state = CircuitState.start(system.vocabulary()).set("thermostat", "cooling");
-    var solver = new StateSolver(dictionary.model(), state);
     spice = new Spice(dictionary.network().hertz());
     points = dictionary.cases().size() * pairs;
     for (int i = 0; i < dictionary.cases().size(); i++) {
-      Netlist netlist = Settle.of(dictionary, solver, state, i, one.draws().get(0)).netlist();
+      Netlist netlist = Settle.of(dictionary, state, i, one.draws().get(0)).netlist();
       for (int pair = 1; pair <= pairs; pair++) {
         spice.add(netlist.with(Element.resistor("meter", Schematic.node(pair), Netlist.GROUND, 10e6)));
       }

@@ -1,23 +1,27 @@
 package rungbook.circuit;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.HashSet;
 import java.util.List;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import rungbook.circuit.network.CircuitNetwork;
 import rungbook.circuit.network.CircuitState;
 import rungbook.circuit.network.Draw;
-import rungbook.circuit.network.FaultCase;
 import rungbook.circuit.network.Samples;
-import rungbook.circuit.sequence.StateSolver;
-import rungbook.circuit.sequence.SteadyState;
+import rungbook.circuit.sequence.CircuitModel;
+import rungbook.circuit.sequence.EquipmentState;
+import rungbook.circuit.sequence.RelayLogic;
 import rungbook.circuit.sequence.SteadyStateSearch;
+import rungbook.circuit.solver.NetworkStructure;
 import rungbook.system.Terminal;
 
 /** What has to be true of each system that comes with the project. */
@@ -43,19 +47,18 @@ class SystemsTest {
   @ParameterizedTest
   @MethodSource("systems")
   void theHealthySystemSettlesAndBlowsNothingInEveryPositionAndCorner(String id) {
-    var dictionary = Dictionary.of(Systems.read(id), Samples.corners());
-    var words = dictionary.network().system().vocabulary();
-    for (CircuitState state : CircuitState.start(words).everyPosition(words)) {
-      try (var solver = new StateSolver(dictionary.model(), state);
-          var search = new SteadyStateSearch(solver, FaultCase.HEALTHY)) {
-        for (SteadyState steadyState : search.from(SteadyStateSearch.noneBlown(dictionary.model()))) {
-          assertTrue(steadyState.converged(), () -> state.positions() + " does not settle");
-          for (boolean blown : steadyState.relays().blown) {
-            assertFalse(blown, () -> state.positions().toString());
-          }
-        }
-      }
-    }
+    CircuitNetwork network = CircuitNetwork.of(Systems.read(id));
+    var model = new CircuitModel(network, new RelayLogic(network), Samples.corners());
+    var words = network.system().vocabulary();
+    int[] all = IntStream.range(0, model.parameters().size()).toArray();
+    boolean[] intact = new boolean[model.logic().fuses().size()];
+    var starts = CircuitState.start(words).everyPosition(words).stream()
+        .map(state -> new SteadyStateSearch.Start(0, model.healthy(), EquipmentState.of(network, state), all, intact))
+        .toList();
+    new SteadyStateSearch(model, NetworkStructure.of(network, List.of()), new BitSet(), (start, steady, solved) -> {
+      assertTrue(steady.converged(), () -> start.state() + " does not settle");
+      assertArrayEquals(intact, steady.relays().blown, () -> start.state().toString());
+    }).run(starts);
   }
 
   /** A fault that shows nowhere could never be found. */

@@ -35,12 +35,7 @@ class NothingDeadTest {
       Map.entry("rungbook.circuit.network.Phasor", "a complex number has its four operations and its angle"),
       Map.entry("rungbook.web.service.ProofService.load", "tests see by it that a stopped proof frees its worker"),
       Map.entry("rungbook.web.service.RoundRobinExecutor.load", "as above"),
-      Map.entry("rungbook.circuit.Dictionary.blown", "the low-rank solve is held to a full one from the same fuses"),
-      Map.entry("rungbook.circuit.Dictionary.caseList", "as above, from the same cases"),
-      Map.entry("rungbook.circuit.Dictionary.model", "as above, of the same circuit"),
-      Map.entry("rungbook.system.ladder.SettledLadder.loadsOn", "the ladder is held to the solved circuit by it"),
-      Map.entry("rungbook.circuit.sequence.StateSolver.solveInFull", "the full solve itself"),
-      Map.entry("rungbook.circuit.sequence.SteadyStateSearch.fault", "as above"));
+      Map.entry("rungbook.system.ladder.SettledLadder.loadsOn", "the ladder is held to the solved circuit by it"));
 
   @Test
   void everyMethodAndConstructorIsReachedFromAnEntryPoint() {

@@ -1,5 +1,6 @@
 package rungbook.circuit.network;
 
+import java.util.Collection;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -113,9 +114,9 @@ public record CircuitState(Map<String, String> positions, Set<String> off, Set<S
     return new CircuitState(positions, off, bypassed, disconnected, open, plus(replaced, part));
   }
 
-  /** The number of combinations of selector positions; at most {@code Long.MAX_VALUE}. */
-  public static long positionCount(Vocabulary words) {
-    return words.controls().values().stream().mapToLong(control -> Math.max(1, control.positions().size()))
+  /** The number of combinations of the positions of some controls; at most {@code Long.MAX_VALUE}. */
+  public static long positionCount(Collection<Vocabulary.Control> controls) {
+    return controls.stream().mapToLong(control -> Math.max(1, control.positions().size()))
         .reduce(1, (all, positions) -> all > Long.MAX_VALUE / positions ? Long.MAX_VALUE : all * positions);
   }
 

@@ -36,6 +36,26 @@ public record FaultCase(String name, List<NetworkChange> changes, Map<Integer, B
   }
 
   /**
+   * Both faults at once. A contact that one holds open and the other closed is open, and of two voltages of one supply
+   * it has the lower.
+   */
+  public FaultCase and(FaultCase other) {
+    var bothHolds = new HashMap<>(holds);
+    other.holds.forEach((branch, closed) -> bothHolds.merge(branch, closed, Boolean::logicalAnd));
+    var bothSupplies = new HashMap<>(supplies);
+    other.supplies.forEach((part, volts) -> bothSupplies.merge(part, volts,
+        (one, two) -> one.low() <= two.low() ? one : two));
+    var bothPickUps = new HashMap<>(pickUps);
+    other.pickUps.forEach((part, volts) -> bothPickUps.merge(part, volts,
+        (one, two) -> one.range().high() >= two.range().high() ? one : two));
+    var bothStopped = new HashSet<>(stopped);
+    bothStopped.addAll(other.stopped);
+    return new FaultCase(name + " and " + other.name,
+        Stream.concat(changes.stream(), other.changes.stream()).toList(), Map.copyOf(bothHolds),
+        Set.copyOf(bothStopped), Map.copyOf(bothSupplies), Map.copyOf(bothPickUps));
+  }
+
+  /**
    * Whether the fault can raise a current. Only these faults can have blown a fuse before the technician arrives.
    */
   public boolean mayBlowFuses() {

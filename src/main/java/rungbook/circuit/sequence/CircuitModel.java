@@ -1,26 +1,27 @@
 package rungbook.circuit.sequence;
 
+import java.util.BitSet;
+import rungbook.circuit.network.Branch;
 import rungbook.circuit.network.CircuitNetwork;
-import rungbook.circuit.network.Current;
+import rungbook.circuit.network.FaultCase;
 import rungbook.circuit.network.SampledParameters;
 import rungbook.circuit.network.Samples;
-import rungbook.circuit.solver.NetworkFactory;
+import rungbook.circuit.solver.FaultedParameters;
 
-/** A network with its sampled parameters, its relay logic, and a factory for each kind of current. */
+/** A network with the sampled parameters of one block of installations, and its relay logic. */
 public final class CircuitModel {
 
   private final CircuitNetwork network;
   private final SampledParameters parameters;
   private final RelayLogic logic;
-  private final NetworkFactory alternating;
-  private final NetworkFactory direct;
+  private final FaultedParameters healthy;
 
-  public CircuitModel(CircuitNetwork network, Samples samples) {
+  /** @param logic of the same network; blocks share it */
+  public CircuitModel(CircuitNetwork network, RelayLogic logic, Samples samples) {
     this.network = network;
     this.parameters = new SampledParameters(network, samples);
-    this.logic = new RelayLogic(network);
-    this.alternating = new NetworkFactory(network, parameters, Current.ALTERNATING);
-    this.direct = new NetworkFactory(network, parameters, Current.DIRECT);
+    this.logic = logic;
+    this.healthy = faulted(FaultCase.HEALTHY);
   }
 
   public CircuitNetwork network() {
@@ -35,11 +36,22 @@ public final class CircuitModel {
     return logic;
   }
 
-  NetworkFactory alternating() {
-    return alternating;
+  public FaultedParameters healthy() {
+    return healthy;
   }
 
-  NetworkFactory direct() {
-    return direct;
+  public FaultedParameters faulted(FaultCase fault) {
+    return new FaultedParameters(network, parameters, fault);
+  }
+
+  /** The nodes whose voltages decide what loads and fuses do. */
+  public static BitSet decisiveNodes(CircuitNetwork network) {
+    var nodes = new BitSet();
+    network.branches().stream()
+        .filter(branch -> branch.kind() == Branch.Kind.LOAD || branch.kind() == Branch.Kind.FUSE).forEach(branch -> {
+          nodes.set(branch.a());
+          nodes.set(branch.b());
+        });
+    return nodes;
   }
 }

@@ -5,14 +5,18 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import rungbook.circuit.network.Branch;
+import rungbook.circuit.network.BranchAdmittance;
+import rungbook.circuit.network.ComplexKernels;
 import rungbook.circuit.network.ComplexRows;
-import rungbook.circuit.network.RankOneUpdate;
 
 /** The voltage level of every load, [load][sample], and whether every fuse is overloaded, [fuse][sample]. */
 final class LoadLevels {
 
   private final byte[][] loads;
   private final byte[][] fuses;
+  private final double[] re;
+  private final double[] im;
+  private final double[] squares;
 
   LoadLevels(int loadCount, int fuseCount, int samples) {
     loads = new byte[loadCount][samples];
@@ -20,6 +24,9 @@ final class LoadLevels {
       Arrays.fill(row, (byte) 3);
     }
     fuses = new byte[fuseCount][samples];
+    re = new double[samples];
+    im = new double[samples];
+    squares = new double[samples];
   }
 
   /**
@@ -32,20 +39,21 @@ final class LoadLevels {
    */
   void updateLoad(int load, ComplexRows volts, Branch branch, double[] share, double[] onVolts, double[] offVolts,
       double humShare) {
+    square(volts, branch.a(), branch.b());
     byte[] row = loads[load];
-    double[] ar = volts.re[branch.a()];
-    double[] ai = volts.im[branch.a()];
-    double[] br = volts.re[branch.b()];
-    double[] bi = volts.im[branch.b()];
     for (int s = 0; s < row.length; s++) {
-      double re = ar[s] - br[s];
-      double im = ai[s] - bi[s];
-      double square = (re * re + im * im) * share[s] * share[s];
-      double on = onVolts[s];
-      double off = offVolts[s];
-      int level = square >= on * on ? 3 : square >= off * off ? 2 : square >= on * on * humShare * humShare ? 1 : 0;
+      double square = squares[s] * share[s] * share[s];
+      double on = onVolts[s] * onVolts[s];
+      double off = offVolts[s] * offVolts[s];
+      int level = square >= on ? 3 : square >= off ? 2 : square >= on * humShare * humShare ? 1 : 0;
       row[s] = (byte) Math.min(row[s], level);
     }
+  }
+
+  /** Computes |V|² between two nodes. */
+  private void square(ComplexRows volts, int a, int b) {
+    ComplexKernels.difference(re, im, volts.re[a], volts.im[a], volts.re[b], volts.im[b]);
+    ComplexKernels.squaredMagnitude(squares, re, im);
   }
 
   /**
@@ -53,13 +61,13 @@ final class LoadLevels {
    *
    * @param contact the fuse's branch, with any resistance that a fault adds in series
    */
-  void updateFuse(int fuse, ComplexRows volts, RankOneUpdate contact, double mostAmps) {
-    for (int s = 0; s < fuses[fuse].length; s++) {
-      double re = volts.re[contact.a()][s] - volts.re[contact.b()][s];
-      double im = volts.im[contact.a()][s] - volts.im[contact.b()][s];
+  void updateFuse(int fuse, ComplexRows volts, BranchAdmittance contact, double mostAmps) {
+    square(volts, contact.a(), contact.b());
+    byte[] row = fuses[fuse];
+    for (int s = 0; s < row.length; s++) {
       double squaredSiemens = contact.re()[s] * contact.re()[s] + contact.im()[s] * contact.im()[s];
-      if ((re * re + im * im) * squaredSiemens > mostAmps * mostAmps) {
-        fuses[fuse][s] = 1;
+      if (squares[s] * squaredSiemens > mostAmps * mostAmps) {
+        row[s] = 1;
       }
     }
   }

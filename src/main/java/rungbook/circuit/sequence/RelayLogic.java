@@ -5,10 +5,12 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import rungbook.circuit.network.Branch;
 import rungbook.circuit.network.CircuitNetwork;
 import rungbook.circuit.network.CircuitState;
 import rungbook.circuit.network.FaultCase;
+import rungbook.circuit.solver.BranchMode;
 import rungbook.circuit.solver.TechnicianOverrides;
 import rungbook.system.ControlSystem;
 import rungbook.system.Names;
@@ -30,6 +32,8 @@ public final class RelayLogic {
   private final int[] switchOfBranch;
   private final int[] loadOfBranch;
   private final int[] fuseOfBranch;
+  private final int[] loadBranches;
+  private final int[] fuseBranches;
   private final ConditionCompiler.Test[] loadTests;
   private final ConditionCompiler.Test[] stateTests;
   private final List<Optional<ConditionCompiler.Test>> resetTests;
@@ -37,7 +41,7 @@ public final class RelayLogic {
   private final List<String> sights;
   private final List<ConditionCompiler.Test> sightTests;
 
-  RelayLogic(CircuitNetwork network) {
+  public RelayLogic(CircuitNetwork network) {
     ControlSystem system = network.system();
     loads = system.parts(Part.Load.class).toList();
     fuses = system.parts(Part.Fuse.class).toList();
@@ -45,6 +49,8 @@ public final class RelayLogic {
     branches = network.branches();
     loadOfBranch = partOfBranch(index(loads));
     fuseOfBranch = partOfBranch(index(fuses));
+    loadBranches = branchesOf(Branch.Kind.LOAD);
+    fuseBranches = branchesOf(Branch.Kind.FUSE);
     var switchIndex = new HashMap<String, Integer>();
     switchOfBranch = switches(switchIndex);
     var compiler = new ConditionCompiler(index(loads), index(states), switchIndex, index(fuses));
@@ -66,6 +72,10 @@ public final class RelayLogic {
 
   private int[] partOfBranch(Map<String, Integer> parts) {
     return branches.stream().mapToInt(branch -> parts.getOrDefault(branch.part(), -1)).toArray();
+  }
+
+  private int[] branchesOf(Branch.Kind kind) {
+    return IntStream.range(0, branches.size()).filter(i -> branches.get(i).kind() == kind).toArray();
   }
 
   /** Numbers the contacts by branch key; the key of a part with several contacts means its first. */
@@ -105,6 +115,16 @@ public final class RelayLogic {
 
   int fuseOf(int branch) {
     return fuseOfBranch[branch];
+  }
+
+  /** The branches of loads, by index. */
+  int[] loadBranches() {
+    return loadBranches;
+  }
+
+  /** The branches of fuses and breakers, by index. */
+  int[] fuseBranches() {
+    return fuseBranches;
   }
 
   /** The keys of the sights. */
@@ -188,24 +208,24 @@ public final class RelayLogic {
   }
 
   /**
-   * The mode of each branch: 0 absent, 1 released or closed, 2 on. A contact that is stuck closed does not open by
-   * hand either.
+   * The {@link BranchMode} of each branch. A contact that is stuck closed does not open by hand either.
    */
   byte[] modes(RelayState relays, TechnicianOverrides overrides, FaultCase fault) {
     byte[] modes = new byte[branches.size()];
     for (int i = 0; i < modes.length; i++) {
       boolean opened = overrides.opened(i) && !Boolean.TRUE.equals(fault.holds().get(i));
-      modes[i] = overrides.disconnected(i) || opened ? 0 : mode(i, relays);
+      modes[i] = BranchMode.with(opened ? BranchMode.ABSENT : conduction(i, relays), overrides.jumpered(i),
+          overrides.disconnected(i));
     }
     return modes;
   }
 
-  private byte mode(int branch, RelayState relays) {
+  private byte conduction(int branch, RelayState relays) {
     return switch (branches.get(branch).kind()) {
-      case FIXED -> 1;
-      case SWITCH -> (byte) (relays.closed[switchOfBranch[branch]] ? 1 : 0);
-      case FUSE -> (byte) (relays.blown[fuseOfBranch[branch]] ? 0 : 1);
-      case LOAD -> (byte) (relays.loads[loadOfBranch[branch]] == RelayState.ON ? 2 : 1);
+      case FIXED -> BranchMode.CLOSED;
+      case SWITCH -> relays.closed[switchOfBranch[branch]] ? BranchMode.CLOSED : BranchMode.ABSENT;
+      case FUSE -> relays.blown[fuseOfBranch[branch]] ? BranchMode.ABSENT : BranchMode.CLOSED;
+      case LOAD -> relays.loads[loadOfBranch[branch]] == RelayState.ON ? BranchMode.ON : BranchMode.CLOSED;
     };
   }
 }

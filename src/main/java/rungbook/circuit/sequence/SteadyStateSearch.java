@@ -1,130 +1,141 @@
 package rungbook.circuit.sequence;
 
 import java.nio.ByteBuffer;
-import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Deque;
-import java.util.HashMap;
-import java.util.HashSet;
+import java.util.BitSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
-import java.util.TreeMap;
-import java.util.stream.IntStream;
 import rungbook.circuit.network.Branch;
 import rungbook.circuit.network.Cancellation;
+import rungbook.circuit.network.Current;
 import rungbook.circuit.network.FaultCase;
+import rungbook.circuit.solver.BranchMode;
 import rungbook.circuit.solver.FaultedParameters;
-import rungbook.circuit.solver.Network;
+import rungbook.circuit.solver.NetworkSolver;
+import rungbook.circuit.solver.NetworkStructure;
+import rungbook.circuit.solver.SolvedNetwork;
 
 /**
- * Finds the steady states of one case: solves the network, moves the relays, and repeats until nothing changes. Samples
- * whose relays move alike are solved as one group.
+ * Finds the steady states of many cases in many states of the equipment: solves the network, moves the relays, and
+ * repeats until nothing changes. All go round by round together, so that each network is solved once in a round for all
+ * that are in it. Samples whose relays move alike stay one group.
  */
-public final class SteadyStateSearch implements AutoCloseable {
+public final class SteadyStateSearch {
 
-  private final StateSolver solver;
   private final CircuitModel model;
-  private final FaultCase fault;
-  private final FaultedParameters faulted;
-  private final Map<ByteBuffer, Network> networks = new HashMap<>();
-  private final Map<ByteBuffer, Network> direct = new HashMap<>();
-  private final List<SteadyState> found = new ArrayList<>();
-  private final Deque<Group> pending = new ArrayDeque<>();
+  private final NetworkSolver solver;
+  private final Listener listener;
   private final double[] fullShare;
+  private Map<ByteBuffer, Map<FaultedParameters, List<Group>>> round = new LinkedHashMap<>();
 
-  private record Group(int[] samples, RelayState relays, Set<RelayState> visited) {}
+  /**
+   * Some samples of one case in one state, with every load off.
+   *
+   * @param number of the case
+   * @param samples indices in the block
+   * @param blown the fuses that are blown at the start
+   */
+  public record Start(int number, FaultedParameters faulted, EquipmentState state, int[] samples, boolean[] blown) {
 
-  public SteadyStateSearch(StateSolver solver, FaultCase fault) {
-    this.solver = solver;
-    this.model = solver.model();
-    this.fault = fault;
-    this.faulted = new FaultedParameters(model.network(), model.parameters(), fault);
+    FaultCase fault() {
+      return faulted.fault();
+    }
+  }
+
+  /** Takes what the search finds. */
+  public interface Listener {
+
+    /** @param network of the steady state, and valid only during this call; of a circuit that oscillates, any */
+    void settled(Start start, SteadyState steadyState, SolvedNetwork network);
+  }
+
+  private record Group(Start start, int[] samples, RelayState relays, List<RelayState> visited) {}
+
+  /** @param wanted nodes whose voltages the listener asks for */
+  public SteadyStateSearch(CircuitModel model, NetworkStructure structure, BitSet wanted, Listener listener) {
+    this.model = model;
+    this.listener = listener;
+    BitSet nodes = CircuitModel.decisiveNodes(model.network());
+    nodes.or(wanted);
+    solver = new NetworkSolver(structure, model.parameters(), Current.ALTERNATING, model.healthy(), nodes);
     fullShare = new double[model.parameters().size()];
     Arrays.fill(fullShare, 1);
   }
 
-  public FaultCase fault() {
-    return fault;
-  }
-
-  public FaultedParameters faulted() {
-    return faulted;
-  }
-
-  @Override
-  public void close() {
-    networks.values().forEach(solver::release);
-    direct.values().forEach(solver::release);
-  }
-
-  /** The network for direct current in these modes. */
-  public Network direct(byte[] modes) {
-    return direct.computeIfAbsent(ByteBuffer.wrap(modes), key -> solver.direct(modes, faulted));
-  }
-
-  /** The network for alternating current in these modes. */
-  public Network network(byte[] modes) {
-    return networks.computeIfAbsent(ByteBuffer.wrap(modes), key -> solver.alternating(modes, fault, faulted));
-  }
-
-  /**
-   * Searches from every load off.
-   *
-   * @param blown the fuses that are blown at the start, [sample][fuse]
-   */
-  public List<SteadyState> from(boolean[][] blown) {
-    groupByFuses(blown).forEach((key, samples) -> {
-      RelayState initial = solver.initial(blown[samples[0]], fault);
-      pending.push(new Group(samples, initial, new HashSet<>(Set.of(initial))));
-    });
-    while (!pending.isEmpty()) {
-      Cancellation.check();
-      step(pending.pop());
+  /** Follows all of these to their steady states. */
+  public void run(List<Start> starts) {
+    for (Start start : starts) {
+      RelayState initial = model.logic().initial(start.blown(), start.state().state(), start.fault());
+      enqueue(new Group(start, start.samples(), initial, List.of(initial)), modes(start, initial));
     }
-    return found;
-  }
-
-  private static Map<String, int[]> groupByFuses(boolean[][] blown) {
-    var groups = new HashMap<String, List<Integer>>();
-    for (int s = 0; s < blown.length; s++) {
-      groups.computeIfAbsent(Arrays.toString(blown[s]), key -> new ArrayList<>()).add(s);
-    }
-    var arrays = new TreeMap<String, int[]>();
-    groups.forEach((key, samples) -> arrays.put(key, samples.stream().mapToInt(Integer::intValue).toArray()));
-    return arrays;
-  }
-
-  private void step(Group group) {
-    byte[] modes = solver.modes(group.relays(), fault);
-    LoadLevels levels = levels(modes, network(modes));
-    for (int[] alike : levels.split(group.samples())) {
-      RelayState next = solver.next(group.relays(), levels.loadsOf(alike[0]), levels.fusesOf(alike[0]), fault);
-      move(new Group(alike, group.relays(), group.visited()), next, modes);
+    while (!round.isEmpty()) {
+      var now = round;
+      round = new LinkedHashMap<>();
+      now.forEach((modes, cases) -> {
+        solver.moveTo(modes.array());
+        cases.forEach((faulted, groups) -> step(modes.array(), faulted, groups));
+      });
     }
   }
 
-  private void move(Group group, RelayState next, byte[] modes) {
-    if (next.equals(group.relays())) {
-      found.add(new SteadyState(group.samples(), next, modes, true));
-    } else if (group.visited().contains(next) || group.visited().size() > RelayLogic.MOST_ROUNDS) {
-      found.add(new SteadyState(group.samples(), next, solver.modes(next, fault), false));
-    } else {
-      var visited = new HashSet<>(group.visited());
+  private byte[] modes(Start start, RelayState relays) {
+    return model.logic().modes(relays, start.state().overrides(), start.fault());
+  }
+
+  private void enqueue(Group group, byte[] modes) {
+    round.computeIfAbsent(ByteBuffer.wrap(modes), key -> new LinkedHashMap<>())
+        .computeIfAbsent(group.start().faulted(), key -> new ArrayList<>()).add(group);
+  }
+
+  private void step(byte[] modes, FaultedParameters faulted, List<Group> groups) {
+    Cancellation.check();
+    SolvedNetwork network = solver.solve(faulted);
+    LoadLevels levels = levels(modes, faulted, network);
+    for (Group group : groups) {
+      for (int[] alike : levels.split(group.samples())) {
+        move(new Group(group.start(), alike, group.relays(), group.visited()), modes, levels, network);
+      }
+    }
+  }
+
+  /** Goes on without solving again while the same branches conduct, as in a delay of several rounds. */
+  private void move(Group group, byte[] modes, LoadLevels levels, SolvedNetwork network) {
+    Start start = group.start();
+    byte[] loads = levels.loadsOf(group.samples()[0]);
+    boolean[] fuses = levels.fusesOf(group.samples()[0]);
+    RelayState relays = group.relays();
+    var visited = new ArrayList<>(group.visited());
+    while (true) {
+      RelayState next = model.logic().next(relays, loads, fuses, start.state().state(), start.fault());
+      byte[] nextModes = modes(start, next);
+      boolean isSteady = next.equals(relays);
+      if (isSteady || visited.contains(next) || visited.size() > RelayLogic.MOST_ROUNDS) {
+        listener.settled(start, new SteadyState(group.samples(), next, nextModes, isSteady), network);
+        return;
+      }
       visited.add(next);
-      pending.push(new Group(group.samples(), next, visited));
+      if (!Arrays.equals(nextModes, modes)) {
+        enqueue(new Group(start, group.samples(), next, visited), nextModes);
+        return;
+      }
+      relays = next;
     }
   }
 
-  private LoadLevels levels(byte[] modes, Network network) {
+  private LoadLevels levels(byte[] modes, FaultedParameters faulted, SolvedNetwork network) {
     RelayLogic logic = model.logic();
     var levels = new LoadLevels(logic.loads().size(), logic.fuses().size(), model.parameters().size());
-    for (int i = 0; i < modes.length; i++) {
+    for (int i : logic.loadBranches()) {
       Branch branch = model.network().branches().get(i);
-      if (branch.kind() == Branch.Kind.LOAD) {
-        updateLoad(i, branch, modes[i], network, levels);
-      } else if (branch.kind() == Branch.Kind.FUSE && modes[i] > 0 && !faulted.opens(i)) {
+      int load = logic.loadOf(i);
+      double[] onVolts = model.parameters().onVolts(load, branch.part(), faulted.fault());
+      levels.updateLoad(load, network.volts(), branch, share(i, BranchMode.conduction(modes[i]), faulted), onVolts,
+          model.parameters().offVolts[load], logic.loads().get(load).humShare());
+    }
+    for (int i : logic.fuseBranches()) {
+      if (BranchMode.conduction(modes[i]) != BranchMode.ABSENT && !faulted.opens(i)) {
         var fuse = logic.fuses().get(logic.fuseOf(i));
         double most = fuse.ratedAmps() * fuse.opensAtTimes();
         levels.updateFuse(logic.fuseOf(i), network.volts(), faulted.effective(i, model.parameters().on), most);
@@ -133,24 +144,11 @@ public final class SteadyStateSearch implements AutoCloseable {
     return levels;
   }
 
-  private void updateLoad(int i, Branch branch, byte mode, Network network, LoadLevels levels) {
-    int load = model.logic().loadOf(i);
-    double[] onVolts = model.parameters().onVolts(load, branch.part(), fault);
-    levels.updateLoad(load, network.volts(), branch, share(i, mode), onVolts, model.parameters().offVolts[load],
-        model.logic().loads().get(load).humShare());
-  }
-
   /** The share of a branch's voltage that its load gets, for each sample: none if it is disconnected. */
-  private double[] share(int branch, byte mode) {
-    if (mode == 0) {
+  private double[] share(int branch, byte conduction, FaultedParameters faulted) {
+    if (conduction == BranchMode.ABSENT) {
       return new double[model.parameters().size()];
     }
-    return faulted.touches(branch) ? faulted.share(branch, model.parameters().alternating(mode)) : fullShare;
-  }
-
-  /** No fuse blown, [sample][fuse]. */
-  public static boolean[][] noneBlown(CircuitModel model) {
-    return IntStream.range(0, model.parameters().size()).mapToObj(s -> new boolean[model.logic().fuses().size()])
-        .toArray(boolean[][]::new);
+    return faulted.touches(branch) ? faulted.share(branch, model.parameters().alternating(conduction)) : fullShare;
   }
 }

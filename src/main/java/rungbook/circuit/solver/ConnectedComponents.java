@@ -1,6 +1,6 @@
 package rungbook.circuit.solver;
 
-import java.util.stream.IntStream;
+import java.util.BitSet;
 
 /** The connected components of a network (union-find). Nodes are indices; 0 is ground. */
 final class ConnectedComponents {
@@ -34,7 +34,11 @@ final class ConnectedComponents {
   }
 
   /** One node of each component that is not connected to ground. */
-  int[] floating() {
-    return IntStream.range(1, parent.length).filter(i -> parent[i] == i).toArray();
+  BitSet floating() {
+    var floating = new BitSet();
+    for (int i = 1; i < parent.length; i++) {
+      floating.set(i, parent[i] == i);
+    }
+    return floating;
   }
 }

@@ -1,6 +1,7 @@
 package rungbook.circuit.solver;
 
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -9,21 +10,25 @@ import java.util.SortedSet;
 import java.util.TreeSet;
 
 /**
- * The order in which the nodes of a network are eliminated, and the slot of each admittance.
+ * The order in which the nodes of a network are eliminated, and the slot of each pair of nodes.
  *
- * <p>Computed once for a structure; every state and sample then runs the same steps. Node 0 is ground and is not
- * eliminated. The node of least degree comes next, which creates few new pairs in a network that is nearly a tree.
+ * <p>Computed once for a structure; every network and sample then runs the same steps. Node 0 is ground and is not
+ * eliminated. The node of least degree comes next, which creates few new pairs in a network that is nearly a tree. A
+ * node's neighbors when it is eliminated are all on its path to the root of the elimination tree, so a change at a node
+ * changes nothing but that path.
  */
-final class EliminationOrder {
+public final class EliminationOrder {
 
   private final int nodeCount;
   private final Map<Long, Integer> slots = new HashMap<>();
+  private final List<List<Integer>> pairs = new ArrayList<>();
   private final int[] nodes;
   private final int[] turn;
+  private final int[] parent;
   private final int[][] neighbors;
   private final int[][] slotTo;
-  private final int[][] between;
-  private final boolean[] eliminated;
+  private final int[][] terms;
+  private final int[][] givers;
 
   private EliminationOrder(int nodeCount, List<int[]> edges) {
     this.nodeCount = nodeCount;
@@ -31,17 +36,45 @@ final class EliminationOrder {
     turn = new int[nodeCount];
     neighbors = new int[nodeCount][];
     slotTo = new int[nodeCount][];
-    between = new int[nodeCount][];
-    eliminated = new boolean[nodeCount];
     eliminate(adjacency(edges));
+    parent = parents();
+    terms = arrays(pairs);
+    givers = arrays(givers());
+  }
+
+  private static int[][] arrays(List<List<Integer>> lists) {
+    return lists.stream().map(list -> list.stream().mapToInt(Integer::intValue).toArray()).toArray(int[][]::new);
+  }
+
+  private List<List<Integer>> givers() {
+    List<List<Integer>> of = new ArrayList<>();
+    for (int i = 0; i < nodeCount; i++) {
+      of.add(new ArrayList<>());
+    }
+    for (int node : nodes) {
+      for (int i = 0; i < neighbors[node].length; i++) {
+        of.get(neighbors[node][i]).addAll(List.of(node, slotTo[node][i]));
+      }
+    }
+    return of;
+  }
+
+  private int[] parents() {
+    int[] parents = new int[nodeCount];
+    for (int node : nodes) {
+      for (int other : neighbors[node]) {
+        parents[node] = turn[other] < turn[parents[node]] ? other : parents[node];
+      }
+    }
+    return parents;
   }
 
   /**
    * Computes the order.
    *
-   * @param edges pairs of nodes that some state may join; every node may be tied to ground
+   * @param edges pairs of nodes that some state or fault may join; every node may be tied to ground
    */
-  static EliminationOrder of(int nodeCount, List<int[]> edges) {
+  public static EliminationOrder of(int nodeCount, List<int[]> edges) {
     return new EliminationOrder(nodeCount, edges);
   }
 
@@ -60,29 +93,33 @@ final class EliminationOrder {
   private void connect(List<SortedSet<Integer>> adjacent, int a, int b) {
     adjacent.get(a).add(b);
     adjacent.get(b).add(a);
-    slots.putIfAbsent(pair(a, b), slots.size());
+    if (slots.putIfAbsent(pair(a, b), slots.size()) == null) {
+      pairs.add(new ArrayList<>());
+    }
   }
 
-  private static long pair(int a, int b) {
-    return (long) Math.min(a, b) << 32 | Math.max(a, b);
+  private long pair(int a, int b) {
+    return (long) Math.min(a, b) * nodeCount + Math.max(a, b);
   }
 
   private void eliminate(List<SortedSet<Integer>> adjacent) {
+    var left = new BitSet();
+    left.set(1, nodeCount);
     turn[0] = nodeCount - 1;
     for (int step = 0; step < nodes.length; step++) {
-      int node = leastDegree(adjacent);
+      int node = leastDegree(adjacent, left);
       nodes[step] = node;
       turn[node] = step;
       assignSlots(node, adjacent.get(node).stream().mapToInt(Integer::intValue).toArray(), adjacent);
       adjacent.get(node).forEach(other -> adjacent.get(other).remove(node));
-      eliminated[node] = true;
+      left.clear(node);
     }
   }
 
-  private int leastDegree(List<SortedSet<Integer>> adjacent) {
-    int best = -1;
-    for (int i = 1; i < adjacent.size(); i++) {
-      if (!eliminated[i] && (best < 0 || adjacent.get(i).size() < adjacent.get(best).size())) {
+  private static int leastDegree(List<SortedSet<Integer>> adjacent, BitSet left) {
+    int best = left.nextSetBit(0);
+    for (int i = best; i >= 0; i = left.nextSetBit(i + 1)) {
+      if (adjacent.get(i).size() < adjacent.get(best).size()) {
         best = i;
       }
     }
@@ -92,12 +129,11 @@ final class EliminationOrder {
   private void assignSlots(int node, int[] others, List<SortedSet<Integer>> adjacent) {
     neighbors[node] = others;
     slotTo[node] = new int[others.length];
-    between[node] = new int[others.length * others.length];
     for (int i = 0; i < others.length; i++) {
       slotTo[node][i] = slot(node, others[i]);
-      for (int j = i + 1; j < others.length; j++) {
+      for (int j = 0; j < i; j++) {
         connect(adjacent, others[i], others[j]);
-        between[node][i * others.length + j] = slot(others[i], others[j]);
+        pairs.get(slot(others[i], others[j])).addAll(List.of(slotTo[node][i], slotTo[node][j]));
       }
     }
   }
@@ -106,7 +142,7 @@ final class EliminationOrder {
     return nodeCount;
   }
 
-  int slotCount() {
+  public int slotCount() {
     return slots.size();
   }
 
@@ -120,7 +156,7 @@ final class EliminationOrder {
     return nodes;
   }
 
-  /** A node's index in {@link #nodes}. */
+  /** A node's index in {@link #nodes}; ground comes last. */
   int turn(int node) {
     return turn[node];
   }
@@ -135,8 +171,35 @@ final class EliminationOrder {
     return slotTo[node];
   }
 
-  /** The slot between neighbors i and j > i of a node. */
-  int between(int node, int i, int j) {
-    return between[node][i * neighbors[node].length + j];
+  /** What elimination adds to a slot: pairs of slots, each pair from one node, in the order of elimination. */
+  int[] terms(int slot) {
+    return terms[slot];
+  }
+
+  /** The nodes that pass a part of their current on to a node, each with its slot, in the order of elimination. */
+  int[] givers(int node) {
+    return givers[node];
+  }
+
+  /** The neighbor of a node that is eliminated next; 0 at a root. */
+  int parent(int node) {
+    return parent[node];
+  }
+
+  /** These nodes and all on their paths to the root, in the opposite order of elimination. */
+  public int[] backward(BitSet wanted) {
+    var turns = new BitSet();
+    for (int node = wanted.nextSetBit(1); node >= 0; node = wanted.nextSetBit(node + 1)) {
+      for (int at = node; at != 0 && !turns.get(turn[at]); at = parent[at]) {
+        turns.set(turn[at]);
+      }
+    }
+    int[] backward = turns.stream().map(step -> nodes[step]).toArray();
+    for (int i = 0; i < backward.length / 2; i++) {
+      int swapped = backward[i];
+      backward[i] = backward[backward.length - 1 - i];
+      backward[backward.length - 1 - i] = swapped;
+    }
+    return backward;
   }
 }

@@ -1,165 +1,177 @@
 package rungbook.circuit.solver;
 
-import java.util.Arrays;
-import rungbook.circuit.network.ComplexKernels;
+import java.util.BitSet;
 import rungbook.circuit.network.ComplexRows;
-import rungbook.circuit.network.RankOneUpdate;
-import rungbook.circuit.network.RowPool;
 
 /**
- * A network eliminated node by node, for every sample at once. {@code slots} is [slot][sample], siemens before and a
- * share without unit after elimination; {@code inverse} is [node][sample], 1 / Y in ohms.
+ * A network eliminated node by node, for every sample of a block at once. Rows are [slot][sample] or [node][sample]; a
+ * row that is null is zero in every sample, and costs nothing.
  *
  * <p>Star-mesh transformation: with Y the sum of a node's admittances, y_i y_j / Y is added between its neighbors i and
  * j. Diagonals are never formed, so a leakage of nanosiemens next to a contact of fifty siemens is not lost to
  * rounding, as it would be in an LU factorization of the node matrix. Stray voltages depend on that leakage.
+ *
+ * <p>Each slot is gathered from the branches on it and from the nodes eliminated before, always in the same order. So
+ * after a change only the paths from the changed nodes to the root are eliminated again, and every number is the same
+ * to the last bit as if the whole network had been.
  */
-public final class FactorizedNetwork {
+final class FactorizedNetwork {
 
   private final EliminationOrder order;
-  private final ComplexRows slots;
-  private final ComplexRows inverse;
+  private final BitSet dirty = new BitSet();
 
-  FactorizedNetwork(EliminationOrder order, RowPool pool) {
+  /** What the branches on a slot add up to, siemens. */
+  private final SummedRows own;
+
+  /** The same with what elimination adds, siemens. */
+  private final SummedRows siemens;
+
+  /** y_i / Y of a slot: the share of a node's current that goes to its neighbor. */
+  private final SummedRows share;
+
+  /** 1 / Y of a node, ohms. */
+  private final SummedRows inverse;
+
+  /** The current of the sources into a node, amps. */
+  private final SummedRows source;
+
+  /** The same with what earlier nodes pass on, amps. */
+  private final SummedRows flow;
+
+  private final SummedRows volts;
+
+  FactorizedNetwork(EliminationOrder order, int samples) {
     this.order = order;
-    slots = pool.take(order.slotCount());
-    inverse = pool.take(order.nodeCount());
+    own = new SummedRows(order.slotCount(), samples);
+    siemens = new SummedRows(order.slotCount(), samples);
+    share = new SummedRows(order.slotCount(), samples);
+    inverse = new SummedRows(order.nodeCount(), samples);
+    source = new SummedRows(order.nodeCount(), samples);
+    flow = new SummedRows(order.nodeCount(), samples);
+    volts = new SummedRows(order.nodeCount(), samples);
+    volts.set(0, new double[samples], new double[samples]);
   }
 
-  void release(RowPool pool) {
-    pool.give(slots);
-    pool.give(inverse);
+  EliminationOrder order() {
+    return order;
   }
 
-  /** Adds an admittance between two nodes. */
-  void add(RankOneUpdate siemens) {
-    if (siemens.a() != siemens.b()) {
-      int slot = order.slot(siemens.a(), siemens.b());
-      ComplexKernels.add(slots.re[slot], slots.im[slot], siemens.re(), siemens.im());
-    }
+  /** Becomes the same network as another; later changes of this one do not change the other. */
+  void become(FactorizedNetwork other) {
+    own.become(other.own);
+    siemens.become(other.siemens);
+    share.become(other.share);
+    inverse.become(other.inverse);
+    source.become(other.source);
+    flow.become(other.flow);
   }
 
-  /** Adds 1 S from a node of a floating component to ground; no current flows there, so its size does not matter. */
-  void tieToGround(int node) {
-    double[] re = slots.re[order.slot(0, node)];
-    for (int s = 0; s < re.length; s++) {
-      re[s] += 1;
-    }
+  /** The admittances of the branches between two nodes, to be cleared and added again. */
+  SummedRows changeBetween(int a, int b) {
+    dirty.set(Math.min(order.turn(a), order.turn(b)));
+    return own;
   }
 
-  /** Eliminates all nodes; a slot then holds y_i / Y, the share of a node's current that goes to its neighbor. */
+  /** The currents of the sources, to be cleared and added again at a node. */
+  SummedRows changeSource(int node) {
+    dirty.set(order.turn(node));
+    return source;
+  }
+
+  /** Eliminates the changed nodes and all on their paths to the root. */
   void factor() {
-    for (int node : order.nodes()) {
-      int[] to = order.slotsTo(node);
-      double[] yr = inverse.re[node];
-      double[] yi = inverse.im[node];
-      for (int slot : to) {
-        ComplexKernels.add(yr, yi, slots.re[slot], slots.im[slot]);
-      }
-      ComplexKernels.invert(yr, yi);
-      joinNeighbors(node, to);
-    }
-  }
-
-  private void joinNeighbors(int node, int[] to) {
-    for (int i = 0; i < to.length; i++) {
-      int slot = to[i];
-      for (int j = 0; j < i; j++) {
-        // neighbor j's slot already holds its share y_j / Y
-        int target = order.between(node, j, i);
-        ComplexKernels.addProduct(slots.re[target], slots.im[target], slots.re[slot], slots.im[slot], slots.re[to[j]],
-            slots.im[to[j]]);
-      }
-      ComplexKernels.multiply(slots.re[slot], slots.im[slot], inverse.re[node], inverse.im[node]);
-    }
-  }
-
-  /**
-   * Solves for the node voltages. Forward: each node passes its current to its neighbors in the shares y_i / Y.
-   * Backward: v = (i + Σ y_i v_i) / Y.
-   *
-   * @param x in: the current into each node, amps; out: its voltage; [node][sample], row 0 is ground
-   * @param driven which nodes have a current; the forward pass extends it to every node that receives one
-   */
-  void solve(ComplexRows x, boolean[] driven) {
-    int[] nodes = order.nodes();
-    for (int node : nodes) {
-      if (driven[node]) {
-        forward(node, x, driven);
-      }
-    }
-    for (int step = nodes.length - 1; step >= 0; step--) {
-      backward(nodes[step], x);
-    }
-  }
-
-  private void forward(int node, ComplexRows x, boolean[] driven) {
-    int[] neighbors = order.neighbors(node);
-    int[] to = order.slotsTo(node);
-    for (int i = 0; i < to.length; i++) {
-      int other = neighbors[i];
-      if (other != 0) {
-        driven[other] = true;
-        ComplexKernels.addProduct(x.re[other], x.im[other], slots.re[to[i]], slots.im[to[i]], x.re[node], x.im[node]);
-      }
-    }
-  }
-
-  private void backward(int node, ComplexRows x) {
-    ComplexKernels.multiply(x.re[node], x.im[node], inverse.re[node], inverse.im[node]);
-    int[] neighbors = order.neighbors(node);
-    int[] to = order.slotsTo(node);
-    for (int i = 0; i < to.length; i++) {
-      int other = neighbors[i];
-      if (other != 0) {
-        ComplexKernels.addProduct(x.re[node], x.im[node], slots.re[to[i]], slots.im[to[i]], x.re[other], x.im[other]);
-      }
-    }
-  }
-
-  /**
-   * The impedance between two nodes with all sources off: Z = Σ f² / Y over the nodes, with f the current at a node
-   * when it is eliminated and one ampere flows in at a and out at b. Only nodes that f reaches are visited.
-   *
-   * @param f scratch rows [node][sample]; all zero on entry and on return
-   * @param re receives the resistance of each sample, ohms
-   * @param im receives the reactance of each sample, ohms
-   */
-  void impedanceBetween(int a, int b, ComplexRows f, double[] re, double[] im) {
-    Arrays.fill(re, 0);
-    Arrays.fill(im, 0);
-    if (a == b) {
-      return;
-    }
-    boolean[] touched = new boolean[order.nodeCount()];
-    inject(a, 1, f, touched);
-    inject(b, -1, f, touched);
-    int start = Math.min(a == 0 ? Integer.MAX_VALUE : order.turn(a), b == 0 ? Integer.MAX_VALUE : order.turn(b));
-    for (int step = start; step < order.nodes().length; step++) {
+    for (int step = dirty.nextSetBit(0); step >= 0; step = dirty.nextSetBit(step + 1)) {
       int node = order.nodes()[step];
-      if (touched[node]) {
-        forward(node, f, touched);
-        square(f.re[node], f.im[node], inverse.re[node], inverse.im[node], re, im);
+      eliminate(node);
+      if (order.parent(node) != 0) {
+        dirty.set(order.turn(order.parent(node)));
+      }
+    }
+    dirty.clear();
+  }
+
+  private void eliminate(int node) {
+    int[] to = order.slotsTo(node);
+    inverse.clear(node);
+    for (int slot : to) {
+      gather(slot);
+      if (siemens.has(slot)) {
+        inverse.add(node, siemens.rows().re[slot], siemens.rows().im[slot]);
+      }
+    }
+    inverse.invert(node);
+    for (int slot : to) {
+      share.clear(slot);
+      if (siemens.has(slot)) {
+        multiply(share, slot, siemens, slot, inverse, node);
+      }
+    }
+    receive(node);
+  }
+
+  private void gather(int slot) {
+    siemens.clear(slot);
+    if (own.has(slot)) {
+      siemens.set(slot, own.rows().re[slot], own.rows().im[slot]);
+    }
+    int[] terms = order.terms(slot);
+    for (int i = 0; i < terms.length; i += 2) {
+      if (siemens.has(terms[i]) && share.has(terms[i + 1])) {
+        multiply(siemens, slot, siemens, terms[i], share, terms[i + 1]);
       }
     }
   }
 
-  private static void inject(int node, double amps, ComplexRows f, boolean[] touched) {
-    if (node != 0) {
-      Arrays.fill(f.re[node], amps);
-      touched[node] = true;
+  private void receive(int node) {
+    flow.clear(node);
+    if (source.has(node)) {
+      flow.set(node, source.rows().re[node], source.rows().im[node]);
+    }
+    int[] givers = order.givers(node);
+    for (int i = 0; i < givers.length; i += 2) {
+      if (flow.has(givers[i]) && share.has(givers[i + 1])) {
+        multiply(flow, node, flow, givers[i], share, givers[i + 1]);
+      }
     }
   }
 
-  /** z += f² d, and clears f. */
-  private static void square(double[] fr, double[] fi, double[] dr, double[] di, double[] zr, double[] zi) {
-    for (int s = 0; s < fr.length; s++) {
-      double p = fr[s] * fr[s] - fi[s] * fi[s];
-      double q = 2 * fr[s] * fi[s];
-      zr[s] += p * dr[s] - q * di[s];
-      zi[s] += p * di[s] + q * dr[s];
+  /** Adds the product of two rows to a row of a sum. */
+  private static void multiply(SummedRows sum, int row, SummedRows a, int i, SummedRows b, int j) {
+    sum.addProduct(row, a.rows().re[i], a.rows().im[i], b.rows().re[j], b.rows().im[j]);
+  }
+
+  /**
+   * The voltage of some nodes: v = (i + Σ y_j v_j) / Y, from the root down.
+   *
+   * @param backward as {@link EliminationOrder#backward} gives them
+   */
+  ComplexRows volts(int[] backward) {
+    for (int node : backward) {
+      volts.clear(node);
+      if (flow.has(node)) {
+        multiply(volts, node, flow, node, inverse, node);
+      }
+      int[] neighbors = order.neighbors(node);
+      int[] to = order.slotsTo(node);
+      for (int i = 0; i < to.length; i++) {
+        if (neighbors[i] != 0 && share.has(to[i]) && volts.has(neighbors[i])) {
+          multiply(volts, node, share, to[i], volts, neighbors[i]);
+        }
+      }
+      if (!volts.has(node)) {
+        volts.set(node, volts.rows().re[0], volts.rows().im[0]);
+      }
     }
-    Arrays.fill(fr, 0);
-    Arrays.fill(fi, 0);
+    return volts.rows();
+  }
+
+  /** The share of a node's current that goes through a slot; null if none does. */
+  ComplexRows shares() {
+    return share.rows();
+  }
+
+  /** 1 / Y of each node, ohms. */
+  ComplexRows inverses() {
+    return inverse.rows();
   }
 }

@@ -2,15 +2,19 @@ package rungbook.circuit.solver;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Stream;
 import rungbook.circuit.network.Branch;
+import rungbook.circuit.network.BranchAdmittance;
 import rungbook.circuit.network.CircuitNetwork;
 import rungbook.circuit.network.ComplexKernels;
 import rungbook.circuit.network.ComplexRows;
 import rungbook.circuit.network.FaultCase;
+import rungbook.circuit.network.NetworkChange;
 import rungbook.circuit.network.NetworkChange.Bridge;
 import rungbook.circuit.network.NetworkChange.Core;
 import rungbook.circuit.network.NetworkChange.Derate;
@@ -18,68 +22,62 @@ import rungbook.circuit.network.NetworkChange.Join;
 import rungbook.circuit.network.NetworkChange.Open;
 import rungbook.circuit.network.NetworkChange.Overload;
 import rungbook.circuit.network.NetworkChange.Raise;
-import rungbook.circuit.network.NetworkChange;
 import rungbook.circuit.network.Phasor;
-import rungbook.circuit.network.RankOneUpdate;
 import rungbook.circuit.network.SampledParameters;
-import rungbook.circuit.network.Spread;
 
-/** The network changes of one case, evaluated for every sample. */
+/** The network changes of one case, evaluated for every sample of a block. */
 public final class FaultedParameters {
 
   private final CircuitNetwork network;
   private final SampledParameters parameters;
-  private final boolean[] opened;
-  private boolean opens;
+  private final FaultCase fault;
+  private final ComplexRows currents;
+  private final ComplexRows returnCurrents;
+  private final BitSet opened = new BitSet();
   private final Map<Integer, double[]> raised = new HashMap<>();
   private final Map<Integer, double[]> derated = new HashMap<>();
   private final Map<Integer, double[]> overloaded = new HashMap<>();
-  private final List<Bridge> bridges = new ArrayList<>();
-  private final List<Join> joins = new ArrayList<>();
-  private final Map<Integer, Core> coreChanges = new HashMap<>();
+  private final List<Extra> extras = new ArrayList<>();
+  private final Map<Integer, List<Core>> cores = new HashMap<>();
+  private final Map<ComplexRows, Map<Integer, BranchAdmittance>> effective = new HashMap<>();
+
+  /**
+   * An admittance that the fault adds.
+   *
+   * @param branch the branch with which it comes off; −1 if with none
+   */
+  record Extra(int branch, BranchAdmittance siemens) {}
 
   public FaultedParameters(CircuitNetwork network, SampledParameters parameters, FaultCase fault) {
     this.network = network;
     this.parameters = parameters;
-    this.opened = new boolean[network.branches().size()];
-    for (NetworkChange change : fault.changes()) {
-      if (change instanceof Open open) {
-        opened[open.branch()] = true;
-        opens = true;
-      } else if (change instanceof Raise raise) {
-        raised.merge(raise.branch(), parameters.values(raise.ohms()::at), FaultedParameters::sum);
-      } else if (change instanceof Derate derate) {
-        derated.put(derate.branch(), parameters.values(derate.share()::at));
-      } else if (change instanceof Overload overload) {
-        overloaded.put(overload.branch(), parameters.values(overload.times()::at));
-      } else if (change instanceof Bridge bridge) {
-        bridges.add(bridge);
-      } else if (change instanceof Join join) {
-        joins.add(join);
-      } else if (change instanceof Core core) {
-        coreChanges.put(core.index(), core);
-      }
+    this.fault = fault;
+    currents = parameters.currents(fault);
+    returnCurrents = new ComplexRows(currents.re.length, parameters.size());
+    for (int i = 0; i < currents.re.length; i++) {
+      ComplexKernels.subtract(returnCurrents.re[i], returnCurrents.im[i], currents.re[i], currents.im[i]);
     }
+    fault.changes().forEach(this::take);
   }
 
-  public boolean opens(int branch) {
-    return opened[branch];
-  }
-
-  /** The change of a transformer core; factors of 1 if the fault does not change it. */
-  Core coreChange(int index) {
-    return coreChanges.getOrDefault(index, Core.ofRatio(index, 1));
-  }
-
-  /** Whether every change is an admittance between two nodes, and so of rank one. */
-  public boolean isLowRank() {
-    return coreChanges.isEmpty();
-  }
-
-  /** Whether the fault leaves all admittances alone; it may still hold contacts. */
-  public boolean isEmpty() {
-    return !opens && raised.isEmpty() && derated.isEmpty() && overloaded.isEmpty() && bridges.isEmpty()
-        && joins.isEmpty() && coreChanges.isEmpty();
+  private void take(NetworkChange change) {
+    if (change instanceof Open open) {
+      opened.set(open.branch());
+    } else if (change instanceof Raise raise) {
+      raised.merge(raise.branch(), parameters.values(raise.ohms()::at), FaultedParameters::sum);
+    } else if (change instanceof Derate derate) {
+      derated.put(derate.branch(), parameters.values(derate.share()::at));
+    } else if (change instanceof Overload overload) {
+      overloaded.put(overload.branch(), parameters.values(overload.times()::at));
+    } else if (change instanceof Bridge bridge) {
+      ComplexRows row = parameters.rows(List.of(draw -> Phasor.of(1 / bridge.ohms().at(draw))));
+      extras.add(new Extra(bridge.branch(), new BranchAdmittance(bridge.a(), bridge.b(), row.re[0], row.im[0])));
+    } else if (change instanceof Join join) {
+      ComplexRows row = parameters.rows(List.of(join.siemens()));
+      extras.add(new Extra(-1, new BranchAdmittance(join.a(), join.b(), row.re[0], row.im[0])));
+    } else if (change instanceof Core core) {
+      cores.computeIfAbsent(core.index(), index -> new ArrayList<>()).add(core);
+    }
   }
 
   private static double[] sum(double[] one, double[] other) {
@@ -88,22 +86,73 @@ public final class FaultedParameters {
     return sum;
   }
 
+  public FaultCase fault() {
+    return fault;
+  }
+
+  public boolean opens(int branch) {
+    return opened.get(branch);
+  }
+
+  /** Norton currents of the sources, [source][sample]; the same object as the healthy ones if they do not change. */
+  ComplexRows currents() {
+    return currents;
+  }
+
+  /** The same with the opposite sign: what each source draws from its other node. */
+  ComplexRows returnCurrents() {
+    return returnCurrents;
+  }
+
+  /** What changes each transformer core; empty for one that is as it was built. */
+  List<Core> changes(int core) {
+    return cores.getOrDefault(core, List.of());
+  }
+
+  /** The changed transformer cores, by index. */
+  Set<Integer> cores() {
+    return cores.keySet();
+  }
+
+  /** The admittances of bridges and joins. */
+  List<Extra> extras() {
+    return extras;
+  }
+
+  /** The branches whose admittance the fault changes. */
+  BitSet touched() {
+    var touched = (BitSet) opened.clone();
+    Stream.of(raised, derated, overloaded).flatMap(changed -> changed.keySet().stream()).forEach(touched::set);
+    return touched;
+  }
+
   /**
    * A branch's admittance y with a fault that weakens or overloads it, or y / (1 + y R) with R the ohms that the fault
    * adds in series.
    */
-  public RankOneUpdate effective(int branch, ComplexRows own) {
-    Branch between = network.branches().get(branch);
-    if (Stream.of(raised, derated, overloaded).noneMatch(changed -> changed.containsKey(branch))) {
-      return new RankOneUpdate(between.a(), between.b(), own.re[branch], own.im[branch]);
-    }
+  public BranchAdmittance effective(int branch, ComplexRows own) {
+    return isVaried(branch)
+        ? effective.computeIfAbsent(own, rows -> new HashMap<>()).computeIfAbsent(branch, at -> varied(at, own))
+        : between(branch, own.re[branch], own.im[branch]);
+  }
+
+  private boolean isVaried(int branch) {
+    return raised.containsKey(branch) || derated.containsKey(branch) || overloaded.containsKey(branch);
+  }
+
+  private BranchAdmittance between(int branch, double[] re, double[] im) {
+    Branch nodes = network.branches().get(branch);
+    return new BranchAdmittance(nodes.a(), nodes.b(), re, im);
+  }
+
+  private BranchAdmittance varied(int branch, ComplexRows own) {
     double[] ohms = raised.getOrDefault(branch, new double[parameters.size()]);
     var row = new ComplexRows(1, parameters.size());
     for (int s = 0; s < parameters.size(); s++) {
       Phasor y = siemens(branch, own, s);
       row.set(0, s, y.over(y.times(ohms[s]).plus(Phasor.ONE)));
     }
-    return new RankOneUpdate(between.a(), between.b(), row.re[0], row.im[0]);
+    return between(branch, row.re[0], row.im[0]);
   }
 
   /** The admittance of the branch's own part; an overload changes it only while the part is on. */
@@ -117,9 +166,10 @@ public final class FaultedParameters {
   public double[] share(int branch, ComplexRows own) {
     double[] share = new double[parameters.size()];
     Arrays.fill(share, opens(branch) ? 0 : 1);
-    if (raised.containsKey(branch)) {
+    double[] ohms = raised.get(branch);
+    if (ohms != null) {
       for (int s = 0; s < share.length; s++) {
-        share[s] = 1 / siemens(branch, own, s).times(raised.get(branch)[s]).plus(Phasor.ONE).magnitude();
+        share[s] = 1 / siemens(branch, own, s).times(ohms[s]).plus(Phasor.ONE).magnitude();
       }
     }
     return share;
@@ -127,59 +177,6 @@ public final class FaultedParameters {
 
   /** Whether the fault changes a branch's admittance. */
   public boolean touches(int branch) {
-    return opened[branch] || Stream.of(raised, derated, overloaded).anyMatch(of -> of.containsKey(branch));
-  }
-
-  /** The pairs of nodes that bridges and joins connect. */
-  List<List<Integer>> extraPairs() {
-    return Stream
-        .concat(bridges.stream().map(b -> List.of(b.a(), b.b())), joins.stream().map(j -> List.of(j.a(), j.b())))
-        .toList();
-  }
-
-  /**
-   * The admittances of bridges and joins. A bridge inside a contact conducts while the contact is open; disconnecting
-   * the part removes it.
-   */
-  List<RankOneUpdate> extras(TechnicianOverrides overrides) {
-    var extras = new ArrayList<RankOneUpdate>();
-    for (Bridge bridge : bridges) {
-      if (!overrides.disconnected(bridge.branch())) {
-        extras.add(bridge(bridge.a(), bridge.b(), bridge.ohms()));
-      }
-    }
-    for (Join join : joins) {
-      ComplexRows row = parameters.rows(List.of(join.siemens()));
-      extras.add(new RankOneUpdate(join.a(), join.b(), row.re[0], row.im[0]));
-    }
-    return extras;
-  }
-
-  private RankOneUpdate bridge(int a, int b, Spread ohms) {
-    ComplexRows row = parameters.rows(List.of(draw -> Phasor.of(1 / ohms.at(draw))));
-    return new RankOneUpdate(a, b, row.re[0], row.im[0]);
-  }
-
-  /** The admittances to add to the healthy network in these modes. */
-  public List<RankOneUpdate> updates(byte[] modes, TechnicianOverrides overrides, Admittances own) {
-    var updates = new ArrayList<RankOneUpdate>();
-    for (int branch = 0; branch < modes.length; branch++) {
-      if (modes[branch] > 0 && touches(branch)) {
-        updates.add(difference(branch, own.of(modes[branch])));
-      }
-    }
-    updates.addAll(extras(overrides));
-    return updates;
-  }
-
-  private RankOneUpdate difference(int branch, ComplexRows own) {
-    Branch between = network.branches().get(branch);
-    var row = new ComplexRows(1, parameters.size());
-    if (!opens(branch)) {
-      RankOneUpdate left = effective(branch, own);
-      ComplexKernels.add(row.re[0], row.im[0], left.re(), left.im());
-    }
-    ComplexKernels.subtract(row.re[0], row.im[0], own.re[branch], own.im[branch]);
-    return new RankOneUpdate(between.a(), between.b(), row.re[0], row.im[0]);
+    return opens(branch) || isVaried(branch);
   }
 }

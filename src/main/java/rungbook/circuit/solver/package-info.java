@@ -1,6 +1,6 @@
 /**
- * Solves AC and DC networks for all samples at once: star-mesh elimination
- * ({@link rungbook.circuit.solver.FactorizedNetwork}) and low-rank updates of a solved network
- * ({@link rungbook.circuit.solver.LowRankNetwork}).
+ * Solves AC and DC networks for all samples of a block at once by star-mesh elimination.
+ * {@link rungbook.circuit.solver.NetworkSolver} goes from one network to the next and eliminates again only what has
+ * changed.
  */
 package rungbook.circuit.solver;

@@ -6,7 +6,8 @@ import rungbook.source.LimitSettings;
  * How much work a proof may be. What needs more is not proved, and the report says which of these it broke. Each is
  * also a setting, see {@link LimitSettings}.
  *
- * @param positions combinations of a system's selector positions, each of which may have blown a fuse
+ * @param positions combinations of the positions of the controls that a fault depends on, each of which may have blown
+ * a fuse
  * @param faults of a system
  * @param arrivals pairs of a step and a state of the equipment in which it is reached
  * @param solutions states of the equipment that are read or looked at, times the healthy system and every fault

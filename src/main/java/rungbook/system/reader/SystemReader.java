@@ -25,8 +25,8 @@ public final class SystemReader {
   static final Code ASSEMBLY_WITHOUT_PART = Code.of("assembly-without-part");
   static final Code TOO_MANY_PARTS = Code.of("too-many-parts");
 
-  /** More parts than any control circuit has; the proof's memory grows with them. */
-  public static final int MOST_PARTS = 400;
+  /** More parts than any control circuit has; so many are proved in 512 MB. */
+  public static final int MOST_PARTS = 1_000;
 
   private final Document document;
   private final Vocabulary vocabulary;

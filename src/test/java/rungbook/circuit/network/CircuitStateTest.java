@@ -68,7 +68,7 @@ class CircuitStateTest {
   @Test
   void everyPositionIsEachCombinationOnce() {
     List<CircuitState> all = start.isolate("main").everyPosition(words);
-    assertEquals(6, CircuitState.positionCount(words));
+    assertEquals(6, CircuitState.positionCount(words.controls().values()));
     assertEquals(6, all.size());
     assertEquals(Set.of("off auto", "off low", "off high", "on auto", "on low", "on high"), all.stream()
         .map(state -> state.positions().get("call") + " " + state.positions().get("fan")).collect(Collectors.toSet()));
@@ -78,9 +78,9 @@ class CircuitStateTest {
   /** 2 to the 62nd is a long, 2 to the 63rd is more than one. */
   @Test
   void moreCombinationsThanALongAreTheLargestLong() {
-    assertEquals(1L << 62, CircuitState.positionCount(twoPositions(62)));
-    assertEquals(Long.MAX_VALUE, CircuitState.positionCount(twoPositions(63)));
-    assertEquals(Long.MAX_VALUE, CircuitState.positionCount(twoPositions(70)));
+    assertEquals(1L << 62, CircuitState.positionCount(twoPositions(62).controls().values()));
+    assertEquals(Long.MAX_VALUE, CircuitState.positionCount(twoPositions(63).controls().values()));
+    assertEquals(Long.MAX_VALUE, CircuitState.positionCount(twoPositions(70).controls().values()));
   }
 
   private static Vocabulary twoPositions(int count) {

@@ -11,9 +11,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import rungbook.circuit.network.Branch;
+import rungbook.circuit.network.BranchAdmittance;
 import rungbook.circuit.network.ComplexRows;
 import rungbook.circuit.network.Phasor;
-import rungbook.circuit.network.RankOneUpdate;
 
 /** The levels of loads and fuses at their very limits, from voltages whose magnitudes are whole numbers. */
 class LoadLevelsTest {
@@ -70,7 +70,7 @@ class LoadLevelsTest {
   @CsvSource({"25, false", "24.99, true"})
   void aFuseCarriesItsLimitAndNoMore(double mostAmps, boolean overloaded) {
     LoadLevels levels = levels(1, 1);
-    levels.updateFuse(0, fives(1), new RankOneUpdate(1, 2, new double[] {3}, new double[] {4}), mostAmps);
+    levels.updateFuse(0, fives(1), new BranchAdmittance(1, 2, new double[] {3}, new double[] {4}), mostAmps);
     assertArrayEquals(new boolean[] {overloaded}, levels.fusesOf(0));
   }
 
@@ -79,7 +79,7 @@ class LoadLevelsTest {
     LoadLevels levels = levels(1, 4, 0, 4, 0);
     assertEquals(Set.of(List.of(0, 2), List.of(1, 3)), groups(levels, 0, 1, 2, 3));
     assertEquals(Set.of(List.of(1, 3)), groups(levels, 1, 3));
-    levels.updateFuse(0, fives(0, 0, 1, 0), new RankOneUpdate(1, 2, each(3, 4), each(4, 4)), 24);
+    levels.updateFuse(0, fives(0, 0, 1, 0), new BranchAdmittance(1, 2, each(3, 4), each(4, 4)), 24);
     assertEquals(Set.of(List.of(0), List.of(2), List.of(1, 3)), groups(levels, 0, 1, 2, 3));
   }
 

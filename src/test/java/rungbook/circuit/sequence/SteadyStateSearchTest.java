@@ -1,92 +1,73 @@
 package rungbook.circuit.sequence;
 
-import static org.junit.jupiter.api.Assertions.assertFalse;
-import static org.junit.jupiter.api.Assertions.assertInstanceOf;
+import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.List;
 import java.util.concurrent.CancellationException;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import rungbook.circuit.network.CircuitNetwork;
 import rungbook.circuit.network.CircuitState;
-import rungbook.circuit.network.ComplexRows;
 import rungbook.circuit.network.Draw;
 import rungbook.circuit.network.FaultCase;
-import rungbook.circuit.network.RowPool;
 import rungbook.circuit.network.Samples;
-import rungbook.circuit.solver.LowRankNetwork;
+import rungbook.circuit.solver.NetworkStructure;
 import rungbook.system.BenchSystem;
 import rungbook.system.ControlSystem;
 
-/** What a search costs and leaves behind; what it finds is in the tests of readings. */
+/** How a search goes on and ends; what it finds is in the tests of readings. */
 class SteadyStateSearchTest {
 
-  private static final ControlSystem SYSTEM = BenchSystem.read("L1 N A", """
+  private static final ControlSystem SYSTEM = BenchSystem.read("L1 N A B", """
       ```parts
       supply: supply, 24 V, 0.05 ohm, L1 to N
       bond: joint, N to ground
       wire: wire, L1 to A
-      lamp: load, 24 V, 5 W, A to N
+      coil: coil, 24 V, 5 VA, A to N
+      late: state, set when coil on, reset when not coil on, after 4 rounds
+      buzzer contact: contact, A to B, closed when not buzzer on and late
+      buzzer: coil, 24 V, 5 VA, B to N
       ```
 
       ```faults
-      corroded: raise wire by 2 ohm
+      broken: open wire
       ```
       """).system();
 
-  private final CircuitModel model = new CircuitModel(CircuitNetwork.of(SYSTEM), new Samples(List.of(Draw.MIDDLE)));
-  private final StateSolver solver = new StateSolver(model, CircuitState.start(SYSTEM.vocabulary()));
-  private final FaultCase corroded = FaultCase.of(SYSTEM.faults().get(0), model.network());
+  private final CircuitNetwork network = CircuitNetwork.of(SYSTEM);
+  private final CircuitModel model = new CircuitModel(network, new RelayLogic(network),
+      new Samples(List.of(Draw.MIDDLE)));
+  private final FaultCase broken = FaultCase.of(SYSTEM.faults().get(0), network);
 
-  private byte[] modes(SteadyStateSearch search) {
-    return search.from(SteadyStateSearch.noneBlown(model)).get(0).modes();
-  }
-
-  /** Whether rows are in the pool; a handful is more than this circuit needs. */
-  private boolean isIdle(ComplexRows rows, RowPool pool) {
-    return Stream.generate(() -> pool.take(rows.re.length)).limit(9).anyMatch(taken -> taken == rows);
+  private List<SteadyState> settle(FaultCase fault) {
+    var found = new ArrayList<SteadyState>();
+    var start = new SteadyStateSearch.Start(0, model.faulted(fault),
+        EquipmentState.of(network, CircuitState.start(SYSTEM.vocabulary())), new int[] {0}, new boolean[0]);
+    new SteadyStateSearch(model, NetworkStructure.of(network, List.of(fault)), new BitSet(),
+        (from, steady, solved) -> found.add(steady)).run(List.of(start));
+    return found;
   }
 
   @Test
   void givesUpWhenItsThreadIsInterrupted() {
-    try (var search = new SteadyStateSearch(solver, FaultCase.HEALTHY)) {
-      Thread.currentThread().interrupt();
-      assertThrows(CancellationException.class, () -> modes(search));
-    } finally {
-      assertTrue(Thread.interrupted());
-    }
+    Thread.currentThread().interrupt();
+    assertThrows(CancellationException.class, () -> settle(FaultCase.HEALTHY));
+    assertTrue(Thread.interrupted());
   }
 
-  /** A full solve gives the same volts and takes several times as long. */
+  /** The delay changes no branch for four rounds, and then the contact that opens its own coil closes. */
   @Test
-  void solvesAFaultAsAnUpdateOfTheHealthyNetwork() {
-    try (var search = new SteadyStateSearch(solver, corroded)) {
-      assertInstanceOf(LowRankNetwork.class, search.network(modes(search)));
-    }
+  void followsADelayToACircuitThatNeverSettles() {
+    assertEquals(List.of(false), settle(FaultCase.HEALTHY).stream().map(SteadyState::converged).toList());
   }
 
   @Test
-  void closedSearchGivesItsRowsBack() {
-    ComplexRows alternating;
-    ComplexRows direct;
-    try (var search = new SteadyStateSearch(solver, corroded)) {
-      byte[] modes = modes(search);
-      alternating = search.network(modes).volts();
-      direct = search.direct(modes).volts();
-    }
-    assertTrue(isIdle(alternating, model.alternating().pool()));
-    assertTrue(isIdle(direct, model.direct().pool()));
-  }
-
-  @Test
-  void closedSolverGivesTheHealthyNetworkBack() {
-    var search = new SteadyStateSearch(solver, FaultCase.HEALTHY);
-    ComplexRows healthy = search.network(modes(search)).volts();
-    search.close();
-    assertFalse(isIdle(healthy, model.alternating().pool()), "other cases still need it");
-    solver.close();
-    assertTrue(isIdle(healthy, model.alternating().pool()));
+  void aCoilWithoutCurrentSettlesAtOnce() {
+    SteadyState steady = settle(broken).get(0);
+    assertTrue(steady.converged());
+    assertEquals(RelayState.OFF, steady.relays().loads[0]);
   }
 }
