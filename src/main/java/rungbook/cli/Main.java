@@ -65,6 +65,7 @@ public final class Main {
     var all = new LinkedHashMap<String, Supplier<Object>>();
     all.put("check", () -> new Check(terminal));
     all.put("prove", () -> new Prove(terminal));
+    all.put("read", () -> new ReadCommand(terminal));
     all.put("pack", () -> new PackCommand(terminal));
     all.put("verify", () -> new VerifyCommand(terminal));
     all.put("explain", () -> new Explain(terminal));

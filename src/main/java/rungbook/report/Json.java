@@ -9,17 +9,18 @@ import java.io.StringWriter;
 import java.io.UncheckedIOException;
 
 /** Writes JSON with two spaces of indent and line feeds, the same on every system. */
-final class Json {
+public final class Json {
 
   private Json() {}
 
   /** Writes one document. */
   @FunctionalInterface
-  interface Writing {
+  public interface Writing {
     void to(JsonGenerator json) throws IOException;
   }
 
-  static String write(Writing writing) {
+  /** A whole document. */
+  public static String write(Writing writing) {
     var text = new StringWriter();
     try (JsonGenerator json = new JsonFactory().createGenerator(text)) {
       json.setPrettyPrinter(new DefaultPrettyPrinter().withObjectIndenter(new DefaultIndenter("  ", "\n"))
@@ -32,20 +33,21 @@ final class Json {
   }
 
   /** An object as the value of a name. */
-  static void object(JsonGenerator json, String name, Writing fields) throws IOException {
+  public static void object(JsonGenerator json, String name, Writing fields) throws IOException {
     json.writeObjectFieldStart(name);
     fields.to(json);
     json.writeEndObject();
   }
 
-  static void array(JsonGenerator json, String name, Writing items) throws IOException {
+  /** An array as the value of a name. */
+  public static void array(JsonGenerator json, String name, Writing items) throws IOException {
     json.writeArrayFieldStart(name);
     items.to(json);
     json.writeEndArray();
   }
 
   /** An object as an item of an array. */
-  static void item(JsonGenerator json, Writing fields) throws IOException {
+  public static void item(JsonGenerator json, Writing fields) throws IOException {
     json.writeStartObject();
     fields.to(json);
     json.writeEndObject();

@@ -19,7 +19,7 @@ import rungbook.source.Wording;
 public final class JsonReport {
 
   /** Incremented when a field changes its meaning or is removed. */
-  static final int VERSION = 1;
+  public static final int VERSION = 1;
 
   private JsonReport() {}
 

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import rungbook.circuit.Reading;
 import rungbook.proof.plan.Installations;
+import rungbook.proof.plan.StrayVoltage;
 import rungbook.tree.Meter;
 import rungbook.tree.Readings;
 import rungbook.tree.Step;
@@ -170,8 +171,7 @@ public final class CheckTally {
   /** Looks for readings that the low impedance pulls away to another way on. */
   public void compare(int caseNumber, double[] high, double[] low, double[] weights) {
     for (int sample = 0; sample < weights.length; sample++) {
-      boolean pulledAway = weights[sample] > 0 && high[sample] > 0 && low[sample] >= 0
-          && low[sample] < high[sample] / 2;
+      boolean pulledAway = weights[sample] > 0 && StrayVoltage.isStray(high[sample], low[sample]);
       if (pulledAway && !target(high[sample]).equals(target(low[sample]))) {
         strays.add(new Stray(new Extreme(caseNumber, sample, high[sample], 0), low[sample]));
         return;

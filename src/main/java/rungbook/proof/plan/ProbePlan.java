@@ -8,6 +8,7 @@ import rungbook.circuit.MeterFunction;
 import rungbook.circuit.Probe;
 import rungbook.system.Terminal;
 import rungbook.system.Vocabulary;
+import rungbook.tree.Meter;
 import rungbook.tree.Quantity;
 import rungbook.tree.Step;
 
@@ -16,10 +17,10 @@ public final class ProbePlan {
 
   private final Installations installations;
   private final Vocabulary words;
-  private final rungbook.tree.Meter instrument;
+  private final Meter instrument;
 
   /** @param instrument the meter that the tree is done with */
-  ProbePlan(Installations installations, Vocabulary words, rungbook.tree.Meter instrument) {
+  ProbePlan(Installations installations, Vocabulary words, Meter instrument) {
     this.installations = installations;
     this.words = words;
     this.instrument = instrument;
@@ -33,7 +34,7 @@ public final class ProbePlan {
       return Optional.empty();
     }
     Terminal red = leads.get(0).get();
-    double load = inputOhms(check.quantity(), meter.get());
+    double load = inputOhms(instrument, check.quantity(), meter.get());
     return Optional.of(new Probe(meter.get(), load, red, leads.get(leads.size() - 1).get()))
         .filter(installations::models);
   }
@@ -41,7 +42,7 @@ public final class ProbePlan {
   /** The voltage of each pair of points at a place, as far as the circuit models it. */
   public List<Probe> pairs(List<String> points, String place) {
     List<Terminal> terminals = points.stream().flatMap(point -> terminal(point, place).stream()).toList();
-    double load = inputOhms(Quantity.AC_VOLTS, MeterFunction.VOLTS);
+    double load = inputOhms(instrument, Quantity.AC_VOLTS, MeterFunction.VOLTS);
     List<Probe> pairs = new ArrayList<>();
     for (int red = 0; red < terminals.size(); red++) {
       for (int black = red + 1; black < terminals.size(); black++) {
@@ -53,15 +54,20 @@ public final class ProbePlan {
 
   /** The same leads with the meter at its low impedance, for a check at the high one. */
   public Optional<Probe> lowImpedance(Probe probe) {
-    double load = inputOhms(Quantity.AC_VOLTS_LOW_IMPEDANCE, MeterFunction.VOLTS_LOW_IMPEDANCE);
+    return lowImpedance(probe, instrument);
+  }
+
+  /** The same leads with a meter at its low impedance, for a check at the high one. */
+  public static Optional<Probe> lowImpedance(Probe probe, Meter instrument) {
+    double load = inputOhms(instrument, Quantity.AC_VOLTS_LOW_IMPEDANCE, MeterFunction.VOLTS_LOW_IMPEDANCE);
     return probe.meter() == MeterFunction.VOLTS
         ? Optional.of(new Probe(MeterFunction.VOLTS_LOW_IMPEDANCE, load, probe.red(), probe.black()))
         : Optional.empty();
   }
 
   /** The load that the meter's text states, else the usual one. */
-  private double inputOhms(Quantity quantity, MeterFunction meter) {
-    return instrument.scale(quantity).flatMap(rungbook.tree.Meter.Scale::inputOhms).map(BigDecimal::doubleValue)
+  public static double inputOhms(Meter instrument, Quantity quantity, MeterFunction meter) {
+    return instrument.scale(quantity).flatMap(Meter.Scale::inputOhms).map(BigDecimal::doubleValue)
         .orElse(meter.usualOhms());
   }
 
@@ -75,7 +81,8 @@ public final class ProbePlan {
         ? Optional.of(new Terminal(point, here ? place : known.locations().iterator().next())) : Optional.empty();
   }
 
-  private static Optional<MeterFunction> meter(Quantity quantity) {
+  /** The function of a meter that reads a quantity; empty if the circuit has no such quantity. */
+  public static Optional<MeterFunction> meter(Quantity quantity) {
     return Optional.ofNullable(switch (quantity) {
       case AC_VOLTS -> MeterFunction.VOLTS;
       case AC_VOLTS_LOW_IMPEDANCE -> MeterFunction.VOLTS_LOW_IMPEDANCE;

@@ -22,7 +22,7 @@ import rungbook.tree.Quantity;
 public final class MeterReader {
 
   static final Code METER_LINE_UNREADABLE = Code.of("meter-line-unreadable");
-  static final Code UNKNOWN_QUANTITY = Code.of("unknown-quantity");
+  public static final Code UNKNOWN_QUANTITY = Code.of("unknown-quantity");
 
   private static final String NUMBER = "(-?\\d{1,12}(?:\\.\\d{1,9})?)";
   private static final String AMOUNT = "(\\d{1,12}(?:\\.\\d{1,9})?)";

@@ -22,7 +22,7 @@ import rungbook.tree.Step;
 import rungbook.tree.Way;
 
 /** Reads one step from its block and ways on. */
-final class StepReader {
+public final class StepReader {
 
   static final Code CHECK_READS_NOTHING = Code.of("check-reads-nothing");
   static final Code CHECK_READS_TWICE = Code.of("check-reads-twice");
@@ -31,8 +31,8 @@ final class StepReader {
   static final Code FINDING_CONTRADICTS = Code.of("finding-contradicts");
   static final Code FINDING_SAYS_NOTHING = Code.of("finding-says-nothing");
   static final Code FINDING_WITH_WAY = Code.of("finding-with-way");
-  static final Code LEADS_COUNT = Code.of("leads-count");
-  static final Code LEADS_SAME = Code.of("leads-same");
+  public static final Code LEADS_COUNT = Code.of("leads-count");
+  public static final Code LEADS_SAME = Code.of("leads-same");
   static final Code UNKNOWN_RESULT = Code.of("unknown-result");
 
   private final UnresolvedStep unresolved;

@@ -22,13 +22,13 @@ import rungbook.tree.Setting;
 /** Looks up a step's names in the tree's system. A tree without a system may use any names. */
 public final class SystemNames {
 
-  static final Code UNKNOWN_CONTROL = Code.of("unknown-control");
-  static final Code UNKNOWN_FAULT = Code.of("unknown-fault");
-  static final Code UNKNOWN_LOCATION = Code.of("unknown-location");
-  static final Code UNKNOWN_POINT = Code.of("unknown-point");
-  static final Code UNKNOWN_POSITION = Code.of("unknown-position");
-  static final Code UNKNOWN_SIGHT = Code.of("unknown-sight");
-  static final Code UNKNOWN_THING = Code.of("unknown-thing");
+  public static final Code UNKNOWN_CONTROL = Code.of("unknown-control");
+  public static final Code UNKNOWN_FAULT = Code.of("unknown-fault");
+  public static final Code UNKNOWN_LOCATION = Code.of("unknown-location");
+  public static final Code UNKNOWN_POINT = Code.of("unknown-point");
+  public static final Code UNKNOWN_POSITION = Code.of("unknown-position");
+  public static final Code UNKNOWN_SIGHT = Code.of("unknown-sight");
+  public static final Code UNKNOWN_THING = Code.of("unknown-thing");
 
   private static final int MOST_LISTED = 20;
 
@@ -101,7 +101,7 @@ public final class SystemNames {
   }
 
   /** Some of the known names: a hundred would bury the message. */
-  private static String listed(Collection<String> known) {
+  public static String listed(Collection<String> known) {
     String first = known.stream().limit(MOST_LISTED).collect(Collectors.joining(", "));
     return known.size() <= MOST_LISTED ? first : first + " and " + (known.size() - MOST_LISTED) + " more";
   }

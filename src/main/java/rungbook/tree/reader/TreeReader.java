@@ -33,9 +33,9 @@ public final class TreeReader {
 
   static final Code FILE_EMPTY = Code.of("file-empty");
   static final Code NO_STEP = Code.of("no-step");
-  static final Code UNKNOWN_METER = Code.of("unknown-meter");
-  static final Code UNKNOWN_SYSTEM = Code.of("unknown-system");
-  static final Code UNKNOWN_VARIANT = Code.of("unknown-variant");
+  public static final Code UNKNOWN_METER = Code.of("unknown-meter");
+  public static final Code UNKNOWN_SYSTEM = Code.of("unknown-system");
+  public static final Code UNKNOWN_VARIANT = Code.of("unknown-variant");
 
   static final String NOT_FOR = "not for";
 

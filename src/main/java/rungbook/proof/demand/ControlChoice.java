@@ -1,0 +1,62 @@
+package rungbook.proof.demand;
+
+import java.util.List;
+import java.util.stream.Stream;
+import rungbook.circuit.network.CircuitState;
+import rungbook.system.Names;
+import rungbook.system.Vocabulary.Control;
+import rungbook.system.Vocabulary.Role;
+import rungbook.system.Vocabulary;
+
+/**
+ * Something that a person can set before a reading: a control or a panel.
+ *
+ * @param positions in words; the first is the one at the start
+ */
+public record ControlChoice(String name, Kind kind, List<String> positions) {
+
+  /** What kind of control it is. */
+  public enum Kind {
+    SELECTOR, POWER_SWITCH, INTERLOCK, PANEL
+  }
+
+  private static final List<String> POWER = List.of("on", "off");
+  private static final List<String> INTERLOCK = List.of("in place", "bypassed");
+  private static final List<String> PANEL = List.of("closed", "open");
+
+  public ControlChoice {
+    positions = List.copyOf(positions);
+  }
+
+  /** Everything that can be set: the controls in the order of the text, then the panels. */
+  public static List<ControlChoice> of(Vocabulary words) {
+    return Stream.concat(words.controls().values().stream().map(ControlChoice::of),
+        words.panels().stream().map(panel -> new ControlChoice(panel, Kind.PANEL, PANEL))).toList();
+  }
+
+  private static ControlChoice of(Control control) {
+    return control.role() == Role.SELECTOR ? new ControlChoice(control.name(), Kind.SELECTOR, control.positions())
+        : control.role() == Role.ISOLATOR ? new ControlChoice(control.name(), Kind.POWER_SWITCH, POWER)
+            : new ControlChoice(control.name(), Kind.INTERLOCK, INTERLOCK);
+  }
+
+  public String key() {
+    return Names.key(name);
+  }
+
+  /** How people and trees write it: {@code thermostat cooling}, {@code door switch bypassed}. */
+  public String at(String position) {
+    return name + " " + position;
+  }
+
+  /** A state in which the control is as at the start, with this control at one of its positions. */
+  CircuitState set(String position, CircuitState state) {
+    boolean isFirst = positions.get(0).equals(Names.key(position));
+    return switch (kind) {
+      case SELECTOR -> state.set(name, position);
+      case POWER_SWITCH -> isFirst ? state : state.isolate(name);
+      case INTERLOCK -> isFirst ? state : state.bypass(name);
+      case PANEL -> isFirst ? state : state.open(name);
+    };
+  }
+}
