@@ -1,6 +1,5 @@
 package rungbook.circuit;
 
-import java.nio.ByteBuffer;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
@@ -9,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import rungbook.circuit.network.Branch;
 import rungbook.circuit.network.Cancellation;
@@ -29,13 +29,13 @@ final class BlockReadout implements SteadyStateSearch.Listener {
 
   private final CircuitModel model;
   private final int first;
-  private final Map<EquipmentState, ReadingTable> tables = new IdentityHashMap<>();
+  private final IdentityHashMap<EquipmentState, ReadingTable> tables = new IdentityHashMap<>();
   private final MeterReadout readout;
   private final double[] unsteady;
   private double[][] shown = new double[0][];
   private @Nullable SolvedNetwork readNetwork;
   private List<Probe> readProbes = List.of();
-  private final Map<ByteBuffer, Map<FaultedParameters, List<Settled>>> direct = new LinkedHashMap<>();
+  private final Map<byte[], Map<FaultedParameters, List<Settled>>> direct = new TreeMap<>(Arrays::compare);
 
   private record Settled(Start start, int[] samples) {}
 
@@ -85,7 +85,7 @@ final class BlockReadout implements SteadyStateSearch.Listener {
       table.write(start.number(), p, first, steadyState.samples(), steadyState.converged() ? shown[p] : unsteady);
     }
     if (steadyState.converged() && table.probes().stream().anyMatch(BlockReadout::isOhms)) {
-      direct.computeIfAbsent(ByteBuffer.wrap(steadyState.modes()), key -> new LinkedHashMap<>())
+      direct.computeIfAbsent(steadyState.modes(), key -> new LinkedHashMap<>())
           .computeIfAbsent(start.faulted(), key -> new ArrayList<>())
           .add(new Settled(start, steadyState.samples()));
     }
@@ -128,7 +128,7 @@ final class BlockReadout implements SteadyStateSearch.Listener {
     }
     var solver = new NetworkSolver(structure, model.parameters(), Current.DIRECT, model.healthy(), new BitSet());
     direct.forEach((modes, cases) -> {
-      solver.moveTo(modes.array());
+      solver.moveTo(modes);
       cases.forEach((faulted, all) -> {
         Cancellation.check();
         SolvedNetwork network = solver.solve(faulted);

@@ -2,7 +2,6 @@ package rungbook.circuit;
 
 import java.util.Arrays;
 import java.util.IdentityHashMap;
-import java.util.Map;
 import rungbook.circuit.network.BranchAdmittance;
 import rungbook.circuit.network.ComplexKernels;
 import rungbook.circuit.network.ComplexRows;
@@ -17,7 +16,7 @@ import rungbook.system.Terminal;
 final class MeterReadout {
 
   private final CircuitModel model;
-  private final Map<Terminal, Integer> nodes = new IdentityHashMap<>();
+  private final IdentityHashMap<Terminal, Integer> nodes = new IdentityHashMap<>();
   private final double[] re;
   private final double[] im;
   private final double[] openRe;

@@ -37,7 +37,8 @@ final class WordCheck {
   /** The words to avoid in the shared texts that people read; the others are names and numbers. */
   List<Problem> inspect(List<Document> shared) {
     return shared.stream().filter(document -> isProse(document.source().name()))
-        .flatMap(document -> WordToAvoid.inspect(document, Optional.empty(), list.get(), this::isLinked).stream()).toList();
+        .flatMap(document -> WordToAvoid.inspect(document, Optional.empty(), list.get(), this::isLinked).stream())
+        .toList();
   }
 
   private static boolean isProse(String path) {

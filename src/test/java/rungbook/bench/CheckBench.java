@@ -37,7 +37,8 @@ public class CheckBench {
   @Param({"10", "100", "1000", "10000"})
   public int steps;
 
-  private final Library empty = LibraryCompiler.readShared(new LibraryText(new TreeMap<>(), new TreeMap<>(), List.of()));
+  private final Library empty = LibraryCompiler
+      .readShared(new LibraryText(new TreeMap<>(), new TreeMap<>(), List.of()));
   private String text;
 
   @Setup

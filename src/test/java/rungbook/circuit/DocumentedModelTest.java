@@ -90,7 +90,7 @@ class DocumentedModelTest {
     elements.add(Element.voltage("source", "v", "0", Phasor.of(120)));
     elements.add(Element.resistor("supply", "v", "l", 0.05));
     elements.add(Element.resistor("primary", "l", "p", winding / 2 / (ratio * ratio)));
-    elements.add(Element.impedance("magnetizing", "p", "0", 
+    elements.add(Element.impedance("magnetizing", "p", "0",
         impedance(120, 40 * model.magnetizing(), model.magnetizingFactor()), HERTZ));
     elements.add(new Element.Transformer("ideal", "p", "0", "t", "0", ratio));
     elements.add(Element.impedance("core", "t", "s", new Phasor(winding / 4, model.reactance() * winding / 4), HERTZ));
@@ -124,7 +124,8 @@ class DocumentedModelTest {
     Trial trial = trial("coil: coil, 24 V, 7.5 VA, 30 VA inrush, K to C");
     Phasor coil = impedance(24, 7.5, COIL_FACTOR);
     assertEquals(read(coil, USUAL, METER_OHMS, node), trial.read("healthy", MeterFunction.VOLTS, point, "C"), 1e-7);
-    assertEquals(read(coil, USUAL, LOW_OHMS, node), trial.read("healthy", MeterFunction.VOLTS_LOW_IMPEDANCE, point, "C"),
+    assertEquals(read(coil, USUAL, LOW_OHMS, node),
+        trial.read("healthy", MeterFunction.VOLTS_LOW_IMPEDANCE, point, "C"),
         1e-7);
   }
 

@@ -18,7 +18,7 @@ import rungbook.tree.Tree;
 class ProofLimitsTest {
 
   private static final Tree TREE = LibraryCompiler.compile("no-cooling-blower-runs",
-      WholeWay.STARTER.texts().get("trees/no-cooling-blower-runs.md"), 
+      WholeWay.STARTER.texts().get("trees/no-cooling-blower-runs.md"),
       LibraryCompiler.readShared(WholeWay.STARTER)).tree();
 
   private static Proving.Result prove(Map<String, String> settings) {

@@ -56,7 +56,7 @@ public record Samples(List<Draw> draws) {
   public static Samples fewCorners() {
     int tolerances = Tolerance.values().length;
     int bits = 1;
-    while (1 << bits - 1 < tolerances) {
+    while (1 << (bits - 1) < tolerances) {
       bits++;
     }
     int[] odd = IntStream.range(1, 1 << bits).filter(mask -> Integer.bitCount(mask) % 2 == 1).toArray();

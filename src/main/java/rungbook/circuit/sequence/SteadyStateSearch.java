@@ -1,12 +1,12 @@
 package rungbook.circuit.sequence;
 
-import java.nio.ByteBuffer;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 import rungbook.circuit.network.Branch;
 import rungbook.circuit.network.Cancellation;
 import rungbook.circuit.network.Current;
@@ -28,7 +28,7 @@ public final class SteadyStateSearch {
   private final NetworkSolver solver;
   private final Listener listener;
   private final double[] fullShare;
-  private Map<ByteBuffer, Map<FaultedParameters, List<Group>>> round = new LinkedHashMap<>();
+  private Map<byte[], Map<FaultedParameters, List<Group>>> round = new TreeMap<>(Arrays::compare);
 
   /**
    * Some samples of one case in one state, with every load off.
@@ -72,10 +72,10 @@ public final class SteadyStateSearch {
     }
     while (!round.isEmpty()) {
       var now = round;
-      round = new LinkedHashMap<>();
+      round = new TreeMap<>(Arrays::compare);
       now.forEach((modes, cases) -> {
-        solver.moveTo(modes.array());
-        cases.forEach((faulted, groups) -> step(modes.array(), faulted, groups));
+        solver.moveTo(modes);
+        cases.forEach((faulted, groups) -> step(modes, faulted, groups));
       });
     }
   }
@@ -85,7 +85,7 @@ public final class SteadyStateSearch {
   }
 
   private void enqueue(Group group, byte[] modes) {
-    round.computeIfAbsent(ByteBuffer.wrap(modes), key -> new LinkedHashMap<>())
+    round.computeIfAbsent(modes, key -> new LinkedHashMap<>())
         .computeIfAbsent(group.start().faulted(), key -> new ArrayList<>()).add(group);
   }
 

@@ -114,7 +114,7 @@ final class NetworkAssembly {
   }
 
   private static boolean isBetween(BranchAdmittance siemens, int a, int b) {
-    return siemens.a() == a && siemens.b() == b || siemens.a() == b && siemens.b() == a;
+    return (siemens.a() == a && siemens.b() == b) || (siemens.a() == b && siemens.b() == a);
   }
 
   /** A bridge inside a contact conducts while the contact is open; disconnecting the part takes it away. */

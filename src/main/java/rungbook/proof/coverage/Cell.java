@@ -13,7 +13,9 @@ import rungbook.proof.report.Journey.Fate;
 public record Cell(double gives, Journey journey) {
 
   /** The worst that happens to more than a few. */
-  public enum Result { FOUND, PARTLY_FOUND, NEVER_FOUND, IN_A_CIRCLE, NOT_FOLLOWED }
+  public enum Result {
+    FOUND, PARTLY_FOUND, NEVER_FOUND, IN_A_CIRCLE, NOT_FOLLOWED
+  }
 
   public double found() {
     return journey.share(Fate.FOUND);

@@ -16,9 +16,7 @@ import rungbook.system.Vocabulary;
 public record ControlChoice(String name, Kind kind, List<String> positions) {
 
   /** What kind of control it is. */
-  public enum Kind {
-    SELECTOR, POWER_SWITCH, INTERLOCK, PANEL
-  }
+  public enum Kind { SELECTOR, POWER_SWITCH, INTERLOCK, PANEL }
 
   private static final List<String> POWER = List.of("on", "off");
   private static final List<String> INTERLOCK = List.of("in place", "bypassed");

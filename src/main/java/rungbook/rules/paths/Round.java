@@ -58,7 +58,8 @@ record Round(
   }
 
   /** What is known once a way is taken; null if it contradicts an earlier answer to the same question. */
-  @Nullable Known after(int taken, CommonAnswers answers) {
+  @Nullable
+  Known after(int taken, CommonAnswers answers) {
     Known now = AvailableAnswers.isProseAlone(here()) ? Known.NOTHING : known;
     for (CommonAnswers.Asked asked : answers.at(tree, step)) {
       long possible = now.among(asked.taken()[taken], asked.question(), equipment);

@@ -78,7 +78,8 @@ final class FaultReader {
     form("short (.+?) through " + RANGE + " ohm", (w, m) -> parts.branch(SHORT, m.group(1), w.item())
         .map(key -> new Effect.Bridge(key, range(w, m, 2, 0, PartLine.MOST_QUANTITY))));
     form("short (.+) to (.+)", (w, m) -> join(w, m.group(1), m.group(2), TOUCHING));
-    form("short (.+)", (w, m) -> parts.branch(SHORT, m.group(1), w.item()).map(key -> new Effect.Bridge(key, TOUCHING)));
+    form("short (.+)",
+        (w, m) -> parts.branch(SHORT, m.group(1), w.item()).map(key -> new Effect.Bridge(key, TOUCHING)));
     form("raise (.+?) by " + RANGE + " ohm", (w, m) -> parts.branch(RAISE, m.group(1), w.item())
         .map(key -> new Effect.Raise(key, range(w, m, 2, 0, PartLine.MOST_QUANTITY))));
     form("hold (.+) (open|closed)",

@@ -37,7 +37,8 @@ class Class2Test {
 
   /** A transformer that limits its own current needs no fuse, and the limits are for Class 2 alone. */
   @ParameterizedTest
-  @CsvSource({"40, 10, ', inherently limited', 5, ''", "101, 10, ', inherently limited', 5, transformer-outside-class-2",
+  @CsvSource({"40, 10, ', inherently limited', 5, ''",
+      "101, 10, ', inherently limited', 5, transformer-outside-class-2",
       "150, 30, ', class 1', 10, ''"})
   void theTextSaysWhatLimitsThePower(String voltAmps, String regulation, String limit, String amps, String code) {
     List<Problem> problems = BenchSystem.read("L N R C A", BLOCKS.formatted(voltAmps, regulation, limit, amps))
