@@ -106,6 +106,27 @@ class SystemsTest {
     assertFalse(java.util.Arrays.equals(readings(id, 5), readings(id, 6)));
   }
 
+  /** 300 samples are two blocks, and each sample reads as it does alone, to the last bit. */
+  @ParameterizedTest
+  @MethodSource("systems")
+  void aSampleReadsTheSameInAnyBlock(String id) {
+    var system = Systems.read(id);
+    Samples all = Samples.seeded(9, 300);
+    var together = Dictionary.of(system, all);
+    var state = CircuitState.start(system.vocabulary()).set("thermostat", "cooling");
+    List<Probe> probes = probes(together.network());
+    ReadingTable table = together.table(state, probes);
+    for (int sample : new int[] {0, 149, 150, 299}) {
+      ReadingTable alone = Dictionary.of(system, new Samples(List.of(all.draws().get(sample)))).table(state, probes);
+      for (int number = 0; number < together.cases().size(); number++) {
+        for (int p = 0; p < probes.size(); p++) {
+          assertEquals(alone.reading(number, 0, p), table.reading(number, sample, p), 0.0,
+              together.cases().get(number));
+        }
+      }
+    }
+  }
+
   private static double[] readings(String id, long seed) {
     var dictionary = Dictionary.of(Systems.read(id), Samples.seeded(seed, 4));
     var state = CircuitState.start(dictionary.network().system().vocabulary()).set("thermostat", "cooling");

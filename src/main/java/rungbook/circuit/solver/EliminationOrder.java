@@ -133,7 +133,7 @@ public final class EliminationOrder {
       slotTo[node][i] = slot(node, others[i]);
       for (int j = 0; j < i; j++) {
         connect(adjacent, others[i], others[j]);
-        pairs.get(slot(others[i], others[j])).addAll(List.of(slotTo[node][i], slotTo[node][j]));
+        pairs.get(slot(others[i], others[j])).addAll(List.of(slotTo[node][j], slotTo[node][i]));
       }
     }
   }
@@ -171,7 +171,10 @@ public final class EliminationOrder {
     return slotTo[node];
   }
 
-  /** What elimination adds to a slot: pairs of slots, each pair from one node, in the order of elimination. */
+  /**
+   * What elimination adds to a slot: pairs of slots, each pair from one node, in the order of elimination. The second
+   * of a pair is never to ground, so nobody needs the share that goes there.
+   */
   int[] terms(int slot) {
     return terms[slot];
   }

@@ -100,10 +100,11 @@ final class FactorizedNetwork {
       }
     }
     inverse.invert(node);
-    for (int slot : to) {
-      share.clear(slot);
-      if (siemens.has(slot)) {
-        multiply(share, slot, siemens, slot, inverse, node);
+    int[] neighbors = order.neighbors(node);
+    for (int i = 0; i < to.length; i++) {
+      share.clear(to[i]);
+      if (neighbors[i] != 0 && siemens.has(to[i])) {
+        multiply(share, to[i], siemens, to[i], inverse, node);
       }
     }
     receive(node);
