@@ -106,6 +106,7 @@ final class ConductorGraph {
     path.push(visit);
   }
 
+  @SuppressWarnings("ReferenceEquality") // two conductors may join the same nodes
   private static void follow(Edge edge, Visit visit, int[] depth, int[] low, List<Edge> stack, Deque<Visit> path) {
     int other = edge.other(visit.node);
     if (edge == visit.from) {

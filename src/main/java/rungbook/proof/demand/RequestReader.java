@@ -90,8 +90,9 @@ public final class RequestReader {
 
   private List<String> changed(Map<ControlChoice, String> set) {
     return ControlChoice.of(system.vocabulary()).stream()
-        .filter(choice -> set.containsKey(choice) && !set.get(choice).equals(choice.positions().get(0)))
-        .map(choice -> choice.at(set.get(choice))).toList();
+        .flatMap(choice -> Optional.ofNullable(set.get(choice))
+            .filter(position -> !position.equals(choice.positions().get(0))).map(choice::at).stream())
+        .toList();
   }
 
   private Quantity quantity() {

@@ -8,6 +8,7 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import rungbook.action.EquipmentCondition;
@@ -90,11 +91,12 @@ public final class TreesCircle {
   private void take(Way way, Round.Taken taken) {
     if (way.target() instanceof Target.ToStep to) {
       reach(taken, taken.from().tree(), to.step(), taken.from().out());
-    } else if (way.target() instanceof Target.ToTree to && trees.containsKey(to.tree())) {
-      cross(taken, trees.get(to.tree()), entry(to, trees.get(to.tree())));
+    } else if (way.target() instanceof Target.ToTree to) {
+      Optional.ofNullable(trees.get(to.tree())).ifPresent(tree -> cross(taken, tree, entry(to, tree)));
     }
   }
 
+  @SuppressWarnings("ReferenceEquality") // a tree's value is its whole text
   private void cross(Round.Taken taken, Tree next, int step) {
     Round at = taken.from();
     int out = at.tree() == first ? at.number(taken.way()) : at.out();
@@ -149,8 +151,8 @@ public final class TreesCircle {
   private Set<String> entries() {
     return trees.values().stream().flatMap(tree -> tree.steps().stream()).flatMap(step -> step.ways().stream())
         .map(Way::target).filter(Target.ToTree.class::isInstance).map(Target.ToTree.class::cast)
-        .filter(to -> trees.containsKey(to.tree()))
-        .map(to -> Round.key(trees.get(to.tree()), entry(to, trees.get(to.tree())))).collect(Collectors.toSet());
+        .flatMap(to -> Optional.ofNullable(trees.get(to.tree())).map(tree -> Round.key(tree, entry(to, tree))).stream())
+        .collect(Collectors.toSet());
   }
 
   /** Whether some path from a step leads to another tree of the circle. */
@@ -174,6 +176,7 @@ public final class TreesCircle {
   }
 
   /** Where the tree's own text leads out: the way on, or the step that takes in the fragment with the way on. */
+  @SuppressWarnings("ReferenceEquality") // a tree's value is its whole text
   private Span span(int out, List<Round> path) {
     Step left = first.steps().get(out / Step.MOST_ANSWERS);
     Span own = left.ways().get(out % Step.MOST_ANSWERS).span();

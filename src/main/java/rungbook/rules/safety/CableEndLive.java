@@ -2,6 +2,7 @@ package rungbook.rules.safety;
 
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
@@ -65,7 +66,7 @@ public final class CableEndLive extends StateRule {
       int proved = context.state().facts().of(Fact.PROVED_AT, place);
       if (!place.equals(FactTable.place(step)) && isBehindPanelWithLineVoltage(place, context) && !point.must(proved)) {
         out.add(Problem.at(CABLE_END_LIVE, step.source(), action.thing().span()).with("thing", action.thing().text())
-            .with("place", context.tree().system().orElseThrow().locations().get(place).name())
+            .with("place", Objects.requireNonNull(context.tree().system().orElseThrow().locations().get(place)).name())
             .shownBy(point.showLacking(proved, "")));
         return;
       }

@@ -70,8 +70,8 @@ public final class LiveAfterIsolating extends StateRule {
 
   private static boolean feeds(Tree tree, String source, Step.MeterCheck check) {
     String place = FactTable.place(check);
-    boolean fed = tree.system().isEmpty() && isolatedAt(tree, source).contains(place)
-        || check.leads().isEmpty() && Sources.isAt(tree.system(), source, place);
+    boolean fed = (tree.system().isEmpty() && isolatedAt(tree, source).contains(place))
+        || (check.leads().isEmpty() && Sources.isAt(tree.system(), source, place));
     for (NameRef lead : check.leads()) {
       if (Sources.mayBeAheadOf(source, lead.key())) {
         return false;

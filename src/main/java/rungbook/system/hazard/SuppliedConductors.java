@@ -83,7 +83,7 @@ final class SuppliedConductors {
       }
     }));
     Map<String, List<Set<String>>> listed = new HashMap<>();
-    line.forEach((place, roots) -> listed.put(place, found.get(place).entrySet().stream()
+    line.forEach((place, roots) -> listed.put(place, found.getOrDefault(place, Map.of()).entrySet().stream()
         .filter(conductor -> roots.contains(conductor.getKey())).map(Map.Entry::getValue).toList()));
     return listed;
   }

@@ -92,8 +92,8 @@ public final class SymptomsReader {
   private void inspect(List<NameRef> seen, List<NameRef> notSeen) {
     Map<String, NameRef> bySight = new HashMap<>();
     seen.forEach(sight -> bySight.putIfAbsent(sight.key(), sight));
-    notSeen.stream().filter(sight -> bySight.containsKey(sight.key()))
-        .forEach(sight -> report(bySight.get(sight.key()), sight, "seen: "));
+    notSeen.forEach(sight -> Optional.ofNullable(bySight.get(sight.key()))
+        .ifPresent(first -> report(first, sight, "seen: ")));
   }
 
   private void report(NameRef first, NameRef second, String key) {
