@@ -43,12 +43,12 @@ public record Vocabulary(
 
   public record Part(String name, String kind) {}
 
-  public enum Role { SELECTOR, ISOLATOR, INTERLOCK }
+  public enum Role { SELECTOR, STAGE, ISOLATOR, INTERLOCK }
 
   /**
    * A control.
    *
-   * @param positions the first is the initial position; only a selector has positions
+   * @param positions the first is the initial position; only a selector and a stage have positions
    * @param isPullOut whether it is a pull-out, which is not to break or make the current of a load
    */
   public record Control(

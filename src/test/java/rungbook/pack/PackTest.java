@@ -43,6 +43,18 @@ class PackTest {
     assertArrayEquals(pack.bytes(), Samples.starter(pack.tree()).bytes());
   }
 
+  /** The text has the hazards and the work between two actions: power restored before it is read can hurt. */
+  @ParameterizedTest
+  @MethodSource("starters")
+  void theTextOfATaskComesBeforeItsActions(Pack pack) {
+    String page = new String(pack.bytes(), StandardCharsets.UTF_8);
+    List<String> tasks = Pattern.compile("<section class=\"page step task\".*?</section>", Pattern.DOTALL).matcher(page)
+        .results().map(task -> task.group()).filter(task -> task.contains("class=\"actions\""))
+        .filter(task -> task.contains("class=\"words\"")).toList();
+    assertFalse(tasks.isEmpty());
+    tasks.forEach(task -> assertTrue(task.indexOf("class=\"words\"") < task.indexOf("class=\"actions\""), task));
+  }
+
   @Test
   void sametereGivesSameBytesInAnyLanguage() {
     Locale own = Locale.getDefault();

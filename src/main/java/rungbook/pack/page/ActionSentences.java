@@ -36,7 +36,7 @@ final class ActionSentences {
       if (proves && !proved) {
         proved = true;
         sentences.addAll(proveDead(actions));
-      } else if (!proves && !action.kind().begins(EquipmentCondition.METER_PROVED)) {
+      } else if (!proves && !action.kind().begins(EquipmentCondition.METER_PROVED) && !isStage(action)) {
         sentences.add(new Sentence(sentence(action)));
       }
     }
@@ -44,8 +44,17 @@ final class ActionSentences {
   }
 
   private String sentence(Action action) {
-    Optional<Role> role = system.map(known -> known.controls().get(action.key())).map(Vocabulary.Control::role);
-    return action.kind().instruction(role) + ": " + thing(action);
+    return action.kind().instruction(role(action.key())) + ": " + thing(action);
+  }
+
+  /** A stage comes by itself: nobody can set it, and the step's prose says what to wait for. */
+  private boolean isStage(Action action) {
+    return action.changes().stream().anyMatch(change -> change instanceof StateChange.SetPosition set
+        && role(Names.key(set.control())).equals(Optional.of(Role.STAGE)));
+  }
+
+  private Optional<Role> role(String key) {
+    return system.map(known -> known.controls().get(key)).map(Vocabulary.Control::role);
   }
 
   /** A setting's control and position are told apart only where a system says which controls there are. */

@@ -59,8 +59,7 @@ final class StepSection {
     } else if (step instanceof Step.End end) {
       end(html, end);
     } else {
-      actions(html, step.actions());
-      prose(html, step);
+      task(html, step);
     }
     ways.of(html, step, zones);
     html.close("section").line();
@@ -163,6 +162,15 @@ final class StepSection {
     if (!words.isEmpty()) {
       html.open("p").text(what + ": ").element("b", words).close("p");
     }
+  }
+
+  /** The prose first: it has the hazards and the work between two actions. The actions are the list to go over. */
+  private void task(Html html, Step step) {
+    prose(html, step);
+    if (!prose.of(step).isBlank() && !actionSentences.of(step.actions()).isEmpty()) {
+      html.element("p", "Before you go on, all of this is done:", "class", "order");
+    }
+    actions(html, step.actions());
   }
 
   private void actions(Html html, List<Action> actions) {

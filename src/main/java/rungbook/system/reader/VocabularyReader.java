@@ -33,6 +33,8 @@ public final class VocabularyReader {
   private static final String CONDUCTOR = "conductor ";
   private static final String IN_ATTIC = "in attic";
 
+  private static final String STAGE = "stage";
+
   private final Document document;
 
   private VocabularyReader(Document document) {
@@ -114,13 +116,19 @@ public final class VocabularyReader {
 
   private Control control(Entry entry) {
     List<String> words = items(entry).toList();
-    Role role = words.contains("isolates power") ? Role.ISOLATOR
-        : words.contains("interlock") ? Role.INTERLOCK : Role.SELECTOR;
+    Role role = role(words);
     Set<String> places = places(entry);
-    List<String> positions = role != Role.SELECTOR ? List.of()
-        : words.stream().filter(word -> !word.startsWith("at ") && !places.contains(Names.key(word))).map(Names::key)
-            .toList();
+    List<String> positions = role == Role.ISOLATOR || role == Role.INTERLOCK ? List.of()
+        : words.stream().filter(word -> !word.startsWith("at ") && !places.contains(Names.key(word)))
+            .filter(word -> !word.equals(STAGE)).map(Names::key).toList();
     return new Control(entry.key(), role, positions, places, words.contains("pull-out"));
+  }
+
+  private static Role role(List<String> words) {
+    if (words.contains("isolates power")) {
+      return Role.ISOLATOR;
+    }
+    return words.contains("interlock") ? Role.INTERLOCK : words.contains(STAGE) ? Role.STAGE : Role.SELECTOR;
   }
 
   /** Keys of the items that name a location, with or without {@code at}. */

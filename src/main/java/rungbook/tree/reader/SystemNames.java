@@ -14,7 +14,6 @@ import rungbook.source.Source;
 import rungbook.source.Span;
 import rungbook.system.Names;
 import rungbook.system.Vocabulary.Control;
-import rungbook.system.Vocabulary.Role;
 import rungbook.system.Vocabulary;
 import rungbook.tree.NameRef;
 import rungbook.tree.Setting;
@@ -76,7 +75,7 @@ public final class SystemNames {
       return Optional.of(new Setting(space < 0 ? key : key.substring(0, space), key.substring(space + 1), span));
     }
     Optional<Map.Entry<String, Control>> control = system.get().controls().entrySet().stream()
-        .filter(one -> key.startsWith(one.getKey() + " ") && one.getValue().role() == Role.SELECTOR)
+        .filter(one -> key.startsWith(one.getKey() + " ") && !one.getValue().positions().isEmpty())
         .max(Comparator.comparingInt(one -> one.getKey().length()));
     if (control.isEmpty()) {
       refuse(UNKNOWN_CONTROL, "control", new NameRef(written, span), ActionObject.SETTING.names(system.get()));

@@ -47,6 +47,11 @@ class ActionSentencesTest {
   }
 
   @Test
+  void aStageComesByItselfSoNobodyIsToldToSetIt() {
+    assertEquals(List.of("Set: thermostat to heating"), words("set: thermostat heating, sequence warm-up"));
+  }
+
+  @Test
   void provingDeadNamesEveryPairAndProvesTheMeterTwice() {
     assertEquals(List.of(
         new Sentence("Prove the meter on a known live source: a proving unit"),
