@@ -12,9 +12,9 @@ import org.jspecify.annotations.Nullable;
 import rungbook.source.Witness;
 import rungbook.system.SystemVariants;
 import rungbook.system.Vocabulary;
-import rungbook.system.ladder.ControlState;
-import rungbook.system.ladder.Ladder;
-import rungbook.system.ladder.SettledLadder;
+import rungbook.system.logic.ControlState;
+import rungbook.system.logic.ContactLogic;
+import rungbook.system.logic.SettledContacts;
 
 /**
  * The states of the equipment in which paths reach each step, each as a whole: which position of a control goes with
@@ -33,8 +33,8 @@ public final class JointStates {
   private final List<List<Arrival>> arrivals = new ArrayList<>();
   private final List<Set<BitSet>> known = new ArrayList<>();
   private final Vocabulary words;
-  private final List<Ladder> ladders;
-  private final Map<BitSet, List<SettledLadder>> settled = new HashMap<>();
+  private final List<ContactLogic> forms;
+  private final Map<BitSet, List<SettledContacts>> settled = new HashMap<>();
 
   /** A step reached in one state. */
   public final class Arrival {
@@ -78,7 +78,7 @@ public final class JointStates {
 
   private JointStates(SystemVariants circuits, PathFacts state, ActionTransfer transfer, WitnessPaths witnesses) {
     this.words = circuits.base().vocabulary();
-    this.ladders = circuits.all().map(Ladder::of).toList();
+    this.forms = circuits.all().map(ContactLogic::of).toList();
     this.state = state;
     this.transfer = transfer;
     this.witnesses = witnesses;
@@ -102,15 +102,15 @@ public final class JointStates {
   }
 
   /** The circuit of the system, then of each variant, settled in a state: what may hurt in one of them counts. */
-  public List<SettledLadder> settle(BitSet facts) {
+  public List<SettledContacts> settle(BitSet facts) {
     return settled.computeIfAbsent(facts, any -> {
       ControlState state = controls(any);
-      return ladders.stream().map(ladder -> ladder.settle(state)).toList();
+      return forms.stream().map(logic -> logic.settle(state)).toList();
     });
   }
 
   /** The same with every control at its first position: no call starts what is on then. */
-  public List<SettledLadder> settleWithNoCall(BitSet facts) {
+  public List<SettledContacts> settleWithNoCall(BitSet facts) {
     BitSet noCall = (BitSet) facts.clone();
     noCall.clear(state.facts().first(Fact.AT), state.facts().end(Fact.AT));
     return settle(noCall);

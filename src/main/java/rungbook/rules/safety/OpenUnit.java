@@ -13,7 +13,7 @@ import rungbook.system.Names;
 import rungbook.system.Part;
 import rungbook.system.Terminal;
 import rungbook.system.Vocabulary.Location;
-import rungbook.system.ladder.SettledLadder;
+import rungbook.system.logic.SettledContacts;
 import rungbook.tree.Step;
 
 /** What is live behind a panel. The terminals of a switch that is off do not count: its line side stays live. */
@@ -22,7 +22,7 @@ public final class OpenUnit {
   private OpenUnit() {}
 
   /** The line-voltage points behind a panel that are live in a state. */
-  public static Stream<Terminal> live(String panel, RuleContext context, BitSet state, SettledLadder settled) {
+  public static Stream<Terminal> live(String panel, RuleContext context, BitSet state, SettledContacts settled) {
     return behind(panel, context).filter(settled::isLive).filter(point -> !isOfASwitchThatIsOff(point, context, state));
   }
 

@@ -15,7 +15,7 @@ import rungbook.source.Problem;
 import rungbook.system.Terminal;
 import rungbook.system.Vocabulary.Control;
 import rungbook.system.Vocabulary.Role;
-import rungbook.system.ladder.SettledLadder;
+import rungbook.system.logic.SettledContacts;
 import rungbook.tree.Action;
 import rungbook.tree.Step;
 
@@ -50,7 +50,7 @@ public final class PanelOpenedLive extends JointRule {
   }
 
   private static Optional<Problem> inspect(Action action, Step step, RuleContext context, BitSet before,
-      SettledLadder settled) {
+      SettledContacts settled) {
     return OpenUnit.live(action.key(), context, before, settled)
         .flatMap(point -> switchFor(point, settled, context).stream().map(source -> Problem
             .at(opens(action) ? PANEL_OPENED_LIVE : PANEL_CLOSED_LIVE, step.source(), action.thing().span())
@@ -64,7 +64,7 @@ public final class PanelOpenedLive extends JointRule {
   }
 
   /** A power switch that would make a live point dead, one at the same place first. */
-  private static Optional<String> switchFor(Terminal point, SettledLadder settled, RuleContext context) {
+  private static Optional<String> switchFor(Terminal point, SettledContacts settled, RuleContext context) {
     return context.tree().system().orElseThrow().controls().entrySet().stream()
         .filter(control -> control.getValue().role() == Role.ISOLATOR
             && !settled.isLiveWithout(control.getKey(), point))

@@ -16,7 +16,7 @@ import rungbook.source.Code;
 import rungbook.source.Problem;
 import rungbook.system.Vocabulary.Control;
 import rungbook.system.Vocabulary.Role;
-import rungbook.system.ladder.SettledLadder;
+import rungbook.system.logic.SettledContacts;
 import rungbook.tree.Action;
 import rungbook.tree.Setting;
 import rungbook.tree.Step;
@@ -45,8 +45,8 @@ public final class RestoredOntoLoad extends JointRule {
   @Override
   protected Optional<Problem> inspect(Action action, Step step, RuleContext context, BitSet before) {
     BitSet on = withSourceOn(action, context, before);
-    List<SettledLadder> settled = context.state().joint().settle(on);
-    List<SettledLadder> withNoCall = context.state().joint().settleWithNoCall(on);
+    List<SettledContacts> settled = context.state().joint().settle(on);
+    List<SettledContacts> withNoCall = context.state().joint().settleWithNoCall(on);
     return IntStream.range(0, settled.size()).boxed()
         .flatMap(one -> calledOn(action.key(), settled.get(one), withNoCall.get(one)))
         .filter(load -> !startsTests(step, context)).findFirst()
@@ -54,7 +54,7 @@ public final class RestoredOntoLoad extends JointRule {
             .with("switch", action.thing().text()));
   }
 
-  private static Stream<String> calledOn(String source, SettledLadder settled, SettledLadder withNoCall) {
+  private static Stream<String> calledOn(String source, SettledContacts settled, SettledContacts withNoCall) {
     List<String> always = withNoCall.fedThrough(source);
     return settled.fedThrough(source).stream().filter(load -> !always.contains(load));
   }

@@ -1,4 +1,4 @@
-package rungbook.system.ladder;
+package rungbook.system.logic;
 
 import java.util.Arrays;
 import java.util.List;
@@ -30,13 +30,13 @@ final class Potentials {
   }
 
   /** Connects sources, once all metal is joined. A transformer drives once its primary has voltage. */
-  void drive(List<LadderNetwork.Source> sources) {
+  void drive(List<ContactNetwork.Source> sources) {
     boolean[] done = new boolean[sources.size()];
     boolean changed = true;
     while (changed) {
       changed = false;
       for (int i = 0; i < done.length; i++) {
-        LadderNetwork.Source source = sources.get(i);
+        ContactNetwork.Source source = sources.get(i);
         if (!done[i] && isDriven(source)) {
           drive(root(source.limb().a()), root(source.limb().b()), source.volts(), i);
           done[i] = true;
@@ -56,8 +56,8 @@ final class Potentials {
   /** Whether a point is at a dangerous voltage to ground, or belongs to a source that is not grounded. */
   boolean isLive(int point) {
     int owner = island[root(point)];
-    boolean grounded = owner == island[root(LadderNetwork.GROUND)];
-    return owner != NO_SOURCE && (!grounded || between(point, LadderNetwork.GROUND) >= Vocabulary.LINE_VOLTS);
+    boolean grounded = owner == island[root(ContactNetwork.GROUND)];
+    return owner != NO_SOURCE && (!grounded || between(point, ContactNetwork.GROUND) >= Vocabulary.LINE_VOLTS);
   }
 
   private int root(int point) {
@@ -69,8 +69,8 @@ final class Potentials {
     return at;
   }
 
-  private boolean isDriven(LadderNetwork.Source source) {
-    LadderNetwork.Limb primary = source.primary();
+  private boolean isDriven(ContactNetwork.Source source) {
+    ContactNetwork.Limb primary = source.primary();
     return primary == null || between(primary.a(), primary.b()) >= PRIMARY_SHARE * source.primaryVolts();
   }
 

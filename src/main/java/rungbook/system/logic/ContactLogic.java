@@ -1,4 +1,4 @@
-package rungbook.system.ladder;
+package rungbook.system.logic;
 
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -11,7 +11,7 @@ import rungbook.system.Part;
  * Settles a healthy system for what hands have done to it. As in docs/system-text.md, everything starts dropped out,
  * and in each round loads come on or drop out, states follow in the order of the text, and contacts move.
  */
-public final class Ladder {
+public final class ContactLogic {
 
   /** Rounds until a circuit counts as one that does not settle; then the last round is taken. */
   private static final int MOST_ROUNDS = 60;
@@ -19,16 +19,16 @@ public final class Ladder {
   private static final int NO_CONTACT = -1;
 
   private final ControlSystem system;
-  private final LadderNetwork network;
+  private final ContactNetwork network;
   private final List<Part.Load> loads;
   private final List<Part.State> states;
   private final List<Part.Switch> contacts;
   private final int[] contactOf;
   private final Conditions conditions;
 
-  private Ladder(ControlSystem system) {
+  private ContactLogic(ControlSystem system) {
     this.system = system;
-    this.network = new LadderNetwork(system);
+    this.network = new ContactNetwork(system);
     this.loads = system.parts(Part.Load.class).toList();
     this.states = system.parts(Part.State.class).toList();
     this.contacts = system.parts(Part.Switch.class).toList();
@@ -39,12 +39,12 @@ public final class Ladder {
         .mapToInt(limb -> limb.part() instanceof Part.Switch ? numbers.get(limb.part().key()) : NO_CONTACT).toArray();
   }
 
-  public static Ladder of(ControlSystem system) {
-    return new Ladder(system);
+  public static ContactLogic of(ControlSystem system) {
+    return new ContactLogic(system);
   }
 
   /** What is on and what is live once the circuit has settled. */
-  public SettledLadder settle(ControlState state) {
+  public SettledContacts settle(ControlState state) {
     Hands hands = new Hands(network, state);
     Relays now = Relays.off(loads.size(), states.size(), contacts.size());
     moveContacts(now, state);
@@ -54,14 +54,14 @@ public final class Ladder {
       moves = !next.isLike(now);
       now = next;
     }
-    return new SettledLadder(this, now, state, hands);
+    return new SettledContacts(this, now, state, hands);
   }
 
   ControlSystem system() {
     return system;
   }
 
-  LadderNetwork network() {
+  ContactNetwork network() {
     return network;
   }
 
@@ -77,7 +77,7 @@ public final class Ladder {
         potentials.join(network.conductors().get(i).a(), network.conductors().get(i).b());
       }
     }
-    List<LadderNetwork.Source> connected = new ArrayList<>();
+    List<ContactNetwork.Source> connected = new ArrayList<>();
     for (int i = 0; i < network.sources().size(); i++) {
       if (hands.isSourceConnected(i)) {
         connected.add(network.sources().get(i));
@@ -90,7 +90,7 @@ public final class Ladder {
   /** The least voltage across the limbs of a load. */
   double volts(int load, Potentials potentials, Hands hands) {
     double least = Double.MAX_VALUE;
-    for (LadderNetwork.Limb limb : network.loads().get(load)) {
+    for (ContactNetwork.Limb limb : network.loads().get(load)) {
       least = Math.min(least, potentials.between(limb.a(), limb.b()));
     }
     return hands.isLoadConnected(load) && least < Double.MAX_VALUE ? least : 0;

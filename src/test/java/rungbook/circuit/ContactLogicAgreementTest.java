@@ -17,14 +17,14 @@ import rungbook.system.ControlSystem;
 import rungbook.system.Names;
 import rungbook.system.Part;
 import rungbook.system.Vocabulary;
-import rungbook.system.ladder.ControlState;
-import rungbook.system.ladder.Ladder;
+import rungbook.system.logic.ControlState;
+import rungbook.system.logic.ContactLogic;
 
 /**
- * Which loads of a healthy system are on: the ladder says without voltages what the solved circuit says. With every
+ * Which loads of a healthy system are on: the logic says without voltages what the solved circuit says. With every
  * position of every control, and then with each source off, each interlock bypassed and each panel open.
  */
-class LadderAgreementTest {
+class ContactLogicAgreementTest {
 
   static List<String> systems() {
     return List.of(Systems.IDS);
@@ -35,10 +35,10 @@ class LadderAgreementTest {
   void loadsAreOnAsInTheSolvedCircuit(String id) {
     ControlSystem system = withASightForEveryLoad(Systems.read(id));
     var dictionary = Dictionary.of(system, new Samples(List.of(Draw.MIDDLE)));
-    Ladder ladder = Ladder.of(system);
+    ContactLogic logic = ContactLogic.of(system);
     var everOn = new HashSet<String>();
     states(system.vocabulary()).forEach(state -> {
-      Set<String> on = ladder.settle(new ControlState(state.positions(), state.off(), state.bypassed(),
+      Set<String> on = logic.settle(new ControlState(state.positions(), state.off(), state.bypassed(),
           state.disconnected(), state.open())).loadsOn();
       assertEquals(seen(dictionary.table(state, List.of()), system), on, state::toString);
       everOn.addAll(on);
@@ -64,7 +64,7 @@ class LadderAgreementTest {
             .flatMap(all -> all));
   }
 
-  /** Without its faults: a ladder shows the healthy system. */
+  /** Without its faults: a logic shows the healthy system. */
   private static ControlSystem withASightForEveryLoad(ControlSystem system) {
     return new ControlSystem(system.vocabulary(), system.parts(), List.of(), loads(system)
         .map(load -> new ControlSystem.SightCondition(load, new Condition.On(load))).toList(), system.strips());

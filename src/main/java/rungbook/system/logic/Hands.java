@@ -1,4 +1,4 @@
-package rungbook.system.ladder;
+package rungbook.system.logic;
 
 import org.jspecify.annotations.Nullable;
 import rungbook.system.Names;
@@ -13,7 +13,7 @@ final class Hands {
   private final boolean[] sources;
   private final boolean[] loads;
 
-  Hands(LadderNetwork network, ControlState state) {
+  Hands(ContactNetwork network, ControlState state) {
     this.conductors = new Path[network.conductors().size()];
     for (int i = 0; i < conductors.length; i++) {
       conductors[i] = path(network.conductors().get(i), network, state);
@@ -26,7 +26,7 @@ final class Hands {
     this.loads = new boolean[network.loads().size()];
     for (int i = 0; i < loads.length; i++) {
       loads[i] = true;
-      for (LadderNetwork.Limb limb : network.loads().get(i)) {
+      for (ContactNetwork.Limb limb : network.loads().get(i)) {
         loads[i] &= isConnected(limb, network, state);
       }
     }
@@ -45,11 +45,11 @@ final class Hands {
     return loads[load];
   }
 
-  private static boolean isConnected(LadderNetwork.@Nullable Limb limb, LadderNetwork network, ControlState state) {
+  private static boolean isConnected(ContactNetwork.@Nullable Limb limb, ContactNetwork network, ControlState state) {
     return limb == null || !network.isTakenOff(limb, state);
   }
 
-  private static Path path(LadderNetwork.Limb limb, LadderNetwork network, ControlState state) {
+  private static Path path(ContactNetwork.Limb limb, ContactNetwork network, ControlState state) {
     String part = limb.part().key();
     if (state.bypassed().contains(part)) {
       return Path.CLOSED;

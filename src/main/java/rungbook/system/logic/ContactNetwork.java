@@ -1,4 +1,4 @@
-package rungbook.system.ladder;
+package rungbook.system.logic;
 
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -12,7 +12,7 @@ import rungbook.system.PartBranch;
 import rungbook.system.Terminal;
 
 /** The points of a system and what is between them; ground is one point everywhere. */
-final class LadderNetwork {
+final class ContactNetwork {
 
   static final int GROUND = 0;
 
@@ -33,7 +33,7 @@ final class LadderNetwork {
    */
   record Source(Limb limb, double volts, @Nullable Limb primary, double primaryVolts) {}
 
-  LadderNetwork(ControlSystem system) {
+  ContactNetwork(ControlSystem system) {
     this.assemblies = system.vocabulary().assemblies();
     system.parts().forEach(this::add);
   }

@@ -1,4 +1,4 @@
-package rungbook.system.ladder;
+package rungbook.system.logic;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
@@ -12,8 +12,8 @@ import rungbook.system.BenchSystem;
 import rungbook.system.Terminal;
 import rungbook.system.reader.SystemReader;
 
-/** Small circuits that anybody can follow by eye; whole systems are in {@code LadderAgreementTest}. */
-class LadderTest {
+/** Small circuits that anybody can follow by eye; whole systems are in {@code ContactLogicAgreementTest}. */
+class ContactLogicTest {
 
   private static final String FAN = """
       ```controls
@@ -40,10 +40,10 @@ class LadderTest {
   private static final ControlState CALLED = new ControlState(Map.of("call", "on"), Set.of(), Set.of(), Set.of(),
       Set.of());
 
-  private static Ladder ladder(String blocks) {
+  private static ContactLogic logic(String blocks) {
     SystemReader.Read read = BenchSystem.read("L1 L2 N A T1 M", blocks);
     assertEquals(List.of(), read.problems().stream().map(problem -> problem.code().name()).toList());
-    return Ladder.of(read.system());
+    return ContactLogic.of(read.system());
   }
 
   private static ControlState without(String thing) {
@@ -56,12 +56,12 @@ class LadderTest {
 
   @Test
   void aRelayBringsInItsMotor() {
-    assertEquals(Set.of("relay", "fan"), ladder(FAN).settle(CALLED).loadsOn());
+    assertEquals(Set.of("relay", "fan"), logic(FAN).settle(CALLED).loadsOn());
   }
 
   @Test
   void nothingIsOnBehindASwitchThatIsOff() {
-    SettledLadder off = ladder(FAN)
+    SettledContacts off = logic(FAN)
         .settle(new ControlState(CALLED.positions(), Set.of("main"), Set.of(), Set.of(), Set.of()));
     assertEquals(Set.of(), off.loadsOn());
     assertTrue(off.isLive(at("l1")));
@@ -71,13 +71,13 @@ class LadderTest {
   @Test
   void aPartComesOffByItsNameItsAssemblyOrTheTerminalOfItsWire() {
     for (String thing : List.of("fan", "blower", "feed", "t1 at bench")) {
-      assertEquals(Set.of("relay"), ladder(FAN).settle(without(thing)).loadsOn(), thing);
+      assertEquals(Set.of("relay"), logic(FAN).settle(without(thing)).loadsOn(), thing);
     }
   }
 
   @Test
   void aPointIsLiveAsLongAsItsSwitchIsClosed() {
-    SettledLadder on = ladder(FAN).settle(CALLED);
+    SettledContacts on = logic(FAN).settle(CALLED);
     assertTrue(on.isLive(at("m")));
     assertFalse(on.isLiveWithout("main", at("m")));
     assertFalse(on.isLive(at("n")));
@@ -86,7 +86,7 @@ class LadderTest {
 
   @Test
   void aMotorIsFedThroughItsSwitchOnly() {
-    SettledLadder on = ladder(FAN).settle(CALLED);
+    SettledContacts on = logic(FAN).settle(CALLED);
     assertEquals(List.of("blower"), on.fedThrough("main"));
     assertEquals(List.of(), on.fedThrough("call"));
   }
@@ -95,7 +95,7 @@ class LadderTest {
   @Test
   void aCircuitThatDoesNotSettleEnds() {
     String chattering = FAN.replace("closed when call on", "closed when not relay on");
-    assertTrue(Set.of("relay", "fan").containsAll(ladder(chattering.replace("call: off, on, at bench\n", ""))
+    assertTrue(Set.of("relay", "fan").containsAll(logic(chattering.replace("call: off, on, at bench\n", ""))
         .settle(CALLED).loadsOn()));
   }
 
@@ -110,7 +110,7 @@ class LadderTest {
         bond: wire, N to ground
         ```
         """;
-    assertEquals(Set.of("heater"), ladder(legs).settle(CALLED).loadsOn());
+    assertEquals(Set.of("heater"), logic(legs).settle(CALLED).loadsOn());
   }
 
   /** Without a ground, both ends of a source count as live. */
@@ -122,7 +122,7 @@ class LadderTest {
         lamp: load, 120 V, 5 W, L1 to N
         ```
         """;
-    SettledLadder settled = ladder(loose).settle(CALLED);
+    SettledContacts settled = logic(loose).settle(CALLED);
     assertTrue(settled.isLive(at("l1")) && settled.isLive(at("n")));
     assertEquals(Set.of("lamp"), settled.loadsOn());
   }

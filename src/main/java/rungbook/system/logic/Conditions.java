@@ -1,4 +1,4 @@
-package rungbook.system.ladder;
+package rungbook.system.logic;
 
 import java.util.HashMap;
 import java.util.List;
