@@ -5,7 +5,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicReference;
 import rungbook.markdown.DocumentReader;
+import rungbook.proof.demand.OperatingTable;
 import rungbook.proof.demand.ReadingAnswer;
 import rungbook.proof.demand.ReadingQuestion;
 import rungbook.proof.demand.ReadingRequest;
@@ -38,7 +40,8 @@ public final class SystemReadings {
   private final Map<String, Known> systems = lru(MOST_SYSTEMS);
   private final Map<Solved, ReadingSolver> solvers = lru(MOST_SOLVERS);
 
-  private record Known(Source source, SolvableSystem system) {}
+  /** @param table of what runs; computed when it is first asked for */
+  private record Known(Source source, SolvableSystem system, AtomicReference<OperatingTable> table) {}
 
   private record Solved(String text, String variant, String fault) {}
 
@@ -83,14 +86,14 @@ public final class SystemReadings {
     if (source == null) {
       return refused(TreeReader.UNKNOWN_SYSTEM, "system", id, text.in(SYSTEMS).keySet());
     }
-    SolvableSystem system = system(id, source);
+    Known system = known(id, source);
     Optional<Meter> named = meter.isBlank() ? Optional.of(shared.usualMeter())
         : Optional.ofNullable(shared.meters().get(Names.key(meter)));
     if (named.isEmpty()) {
       return refused(TreeReader.UNKNOWN_METER, "meter", meter, text.in("shared/meters/").keySet());
     }
-    return system.systems().map(circuits -> answer(request, circuits, named.get(), source))
-        .orElseGet(() -> new Outcome.Unsolvable(system.why()));
+    return system.system().systems().map(circuits -> answer(request, circuits, named.get(), source))
+        .orElseGet(() -> new Outcome.Unsolvable(system.system().why()));
   }
 
   private Outcome answer(ReadingRequest request, SystemVariants systems, Meter meter, Source source) {
@@ -99,13 +102,35 @@ public final class SystemReadings {
         .orElseGet(() -> new Outcome.Refused(read.problems()));
   }
 
-  private synchronized SolvableSystem system(String id, Source source) {
+  /**
+   * A system with its variants; empty if its circuit cannot be solved.
+   *
+   * @param source of the system
+   */
+  public Optional<SystemVariants> system(String id, Source source) {
+    return known(id, source).system().systems();
+  }
+
+  /** What runs in each position of the controls; empty if its circuit cannot be solved. */
+  public Optional<OperatingTable> table(String id, Source source) {
+    Known known = known(id, source);
+    return known.system().systems().map(systems -> {
+      OperatingTable table = known.table().get();
+      if (table == null) {
+        table = OperatingTable.of(systems.base());
+        known.table().set(table);
+      }
+      return table;
+    });
+  }
+
+  private synchronized Known known(String id, Source source) {
     Known known = systems.get(id);
     if (known == null || !known.source().text().equals(source.text())) {
-      known = new Known(source, SolvableSystem.of(id, DocumentReader.read(source), budget));
+      known = new Known(source, SolvableSystem.of(id, DocumentReader.read(source), budget), new AtomicReference<>());
       systems.put(id, known);
     }
-    return known.system();
+    return known;
   }
 
   private synchronized ReadingSolver solver(ReadingQuestion question, Source source) {

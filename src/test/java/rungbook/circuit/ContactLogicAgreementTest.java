@@ -64,7 +64,7 @@ class ContactLogicAgreementTest {
             .flatMap(all -> all));
   }
 
-  /** Without its faults: a logic shows the healthy system. */
+  /** Without its faults: the logic is that of the healthy system. */
   private static ControlSystem withASightForEveryLoad(ControlSystem system) {
     return new ControlSystem(system.vocabulary(), system.parts(), List.of(), loads(system)
         .map(load -> new ControlSystem.SightCondition(load, new Condition.On(load))).toList(), system.strips());

@@ -96,7 +96,7 @@ class RoomsTest {
       .that(resideInAnyPackage("rungbook.source..", "rungbook.markdown..", "rungbook.system..", "rungbook.action..",
           "rungbook.tree..",
           "rungbook.rules..", "rungbook.circuit..", "rungbook.proof..", "rungbook.pack..", "rungbook.library..",
-          "rungbook.report..", "rungbook.map..")
+          "rungbook.report..", "rungbook.map..", "rungbook.ladder..")
           // reading a library's folder is what these two are for
           .and(not(belongToAnyOf(Folder.class, LooseFolder.class))))
       .should().dependOnClassesThat(resideInAPackage("java.nio.file.."))

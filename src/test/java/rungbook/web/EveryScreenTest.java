@@ -114,7 +114,10 @@ class EveryScreenTest {
         new Screen("coverage", "coverage"),
         new Screen("history", "history/trees/screens.md"), new Screen("shared", "shared"),
         new Screen("caution", "text/shared/cautions/gas.md"),
-        new Screen("system", "text/shared/systems/heat-pump.md"), new Screen("new", "new"),
+        new Screen("system", "text/shared/systems/heat-pump.md"),
+        new Screen("system-read", "text/shared/systems/split-cooling-gas-furnace.md?read=true&red=Y+at+condenser"
+            + "&black=C+at+condenser&set=thermostat+cooling&fault=Y+outdoor+cable+open#reading"),
+        new Screen("new", "new"),
         new Screen("transfer", "transfer"),
         new Screen("help", "help"), new Screen("proof", "proof/trees/no-cooling-blower-runs.md"),
         new Screen("missing", "tree/trees/nothing.md"));

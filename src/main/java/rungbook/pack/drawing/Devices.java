@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
+import rungbook.ladder.Symbol;
 import rungbook.system.Condition;
 import rungbook.system.ControlSystem;
 import rungbook.system.NominalVolts;

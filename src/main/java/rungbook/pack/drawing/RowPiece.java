@@ -3,6 +3,7 @@ package rungbook.pack.drawing;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import rungbook.ladder.Symbol;
 import rungbook.system.Terminal;
 
 /** Draws terminals in a row: a strip with its screws, or a part with its symbol between its ends. */

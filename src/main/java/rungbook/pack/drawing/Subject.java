@@ -2,6 +2,7 @@ package rungbook.pack.drawing;
 
 import java.util.List;
 import java.util.stream.Stream;
+import rungbook.ladder.Symbol;
 import rungbook.system.PartBranch;
 import rungbook.system.Terminal;
 

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import rungbook.ladder.Symbol;
 import rungbook.system.ControlSystem;
 import rungbook.system.NominalVolts;
 import rungbook.system.Part;

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import rungbook.circuit.MeterFunction;
 import rungbook.circuit.Probe;
+import rungbook.circuit.network.CircuitState;
 import rungbook.circuit.network.Samples;
 import rungbook.proof.plan.DictionaryInstallations;
 import rungbook.proof.plan.Installations;
@@ -70,6 +71,11 @@ public final class ReadingSolver {
     Observations observed = installations.in(question.state(),
         Stream.concat(probe.stream(), second.stream()).toList());
     return new ReadingAnswer(question, shown(question, probe, second, observed), activity(observed));
+  }
+
+  /** What the system does in a state, without a reading. */
+  Activity activity(CircuitState state) {
+    return activity(installations.in(state, List.of()));
   }
 
   private Optional<Probe> probe(ReadingQuestion question) {

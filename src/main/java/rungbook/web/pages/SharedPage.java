@@ -5,10 +5,13 @@ import io.quarkus.qute.TemplateInstance;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.core.Context;
 import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.UriInfo;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import rungbook.library.Library;
 import rungbook.library.LibraryText;
 import rungbook.markdown.Document;
 import rungbook.markdown.DocumentReader;
@@ -21,9 +24,12 @@ import rungbook.store.document.Revision;
 import rungbook.text.English;
 import rungbook.text.UrlPath;
 import rungbook.web.service.CheckedLibrary;
+import rungbook.web.service.CircuitService;
 import rungbook.web.service.CompiledLibrary;
 import rungbook.web.service.DocumentEntry;
 import rungbook.web.service.Requests;
+import rungbook.web.views.CircuitView;
+import rungbook.web.views.CircuitViews;
 import rungbook.web.views.PageLinks;
 import rungbook.web.views.ProblemView;
 
@@ -31,13 +37,17 @@ import rungbook.web.views.ProblemView;
 @Path("/")
 @Produces(MediaType.TEXT_HTML)
 class SharedPage {
+  private static final String SYSTEMS = "shared/systems/";
   private static final List<String> LINES = List.of("hazard", "avoid", "rule", "covers");
   private final CompiledLibrary library;
   private final Store store;
 
-  SharedPage(CompiledLibrary library, Store store) {
+  private final CircuitService circuits;
+
+  SharedPage(CompiledLibrary library, Store store, CircuitService circuits) {
     this.library = library;
     this.store = store;
+    this.circuits = circuits;
   }
 
   record Folder(String path, String title, String about, List<Item> items) {}
@@ -52,8 +62,9 @@ class SharedPage {
   /** A line of the front matter that a reader needs. */
   record Line(String name, String words) {}
 
+  /** @param circuit of a system that can be solved */
   record TextView(Item item, String href, List<Line> lines, String prose, List<ProblemView> problems,
-      DocumentEntry revision, boolean isNewest) {}
+      DocumentEntry revision, boolean isNewest, Optional<CircuitView> circuit) {}
 
   /** @param words the list of words to avoid; empty if the library has none */
   record ListView(List<Folder> folders, Optional<Item> words, CheckedLibrary checked) {}
@@ -97,10 +108,25 @@ class SharedPage {
 
   @GET
   @Path("text/{path:.+}")
-  public TemplateInstance show(String path) {
+  public TemplateInstance show(String path, @Context UriInfo address) {
     var at = Requests.path(path);
     var revision = Requests.head(store, at);
-    return Templates.text(view(revision));
+    return Templates.text(view(revision, new ReadingFields(address.getQueryParameters())));
+  }
+
+  /** A system's circuit, as the last checked library has it. */
+  private Optional<CircuitView> circuit(String path, ReadingFields asked, Library checked) {
+    var source = checked.text().texts().get(path);
+    if (source == null || !path.startsWith(SYSTEMS)) {
+      return Optional.empty();
+    }
+    var id = path.substring(SYSTEMS.length(), path.length() - ".md".length());
+    var form = asked.form();
+    return circuits.system(id, source).flatMap(systems -> circuits.table(id, source)
+        .map(table -> CircuitViews.of(systems.base(), table,
+            form.fields(systems, checked.text().in("shared/meters/").keySet()),
+            asked.isAsked() ? Optional.of(circuits.answer(id, form.meter(), form.request(), checked))
+                : Optional.empty())));
   }
 
   private static List<Line> lines(Document document) {
@@ -108,13 +134,14 @@ class SharedPage {
         .map(entry -> new Line(English.capital(entry.key()), entry.value())).toList();
   }
 
-  private TextView view(Revision revision) {
+  private TextView view(Revision revision, ReadingFields asked) {
     var path = revision.path().text();
     var source = new Source(path, revision.text());
-    var isNewest = library.checked().isNewest();
+    var checked = library.checked();
     var document = DocumentReader.read(source);
     return new TextView(item(source), UrlPath.of(path), lines(document),
         Prose.of(document, new PageLinks(path)).whole(),
-        ProblemView.of(library.found(revision.path()).shown()), DocumentEntry.of(revision), isNewest);
+        ProblemView.of(library.found(revision.path()).shown()), DocumentEntry.of(revision), checked.isNewest(),
+        circuit(path, asked, checked.library()));
   }
 }

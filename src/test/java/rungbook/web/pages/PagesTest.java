@@ -56,6 +56,23 @@ class PagesTest {
   }
 
   @Test
+  void aSystemsPageHasItsLadderWhatRunsAndAReading() {
+    String furnace = "/text/shared/systems/split-cooling-gas-furnace.md";
+    page(furnace).then().statusCode(200)
+        .body(allOf(containsString("Rung 4, inducer motor: L1 at furnace, inducer relay, inducer motor, N at furnace."),
+            containsString("<option value=\"thermostat cooling\">cooling</option>"),
+            containsString("compressor running</label>"), not(containsString("<dt>Usual</dt>"))));
+    page(furnace + "?read=true&red=Y+at+condenser&black=C+at+condenser&set=thermostat+cooling").then().statusCode(200)
+        .body(allOf(containsString("AC volts, Y at condenser (red) to C at condenser (black)"),
+            matchesPattern("(?s).*<dt>Usual</dt><dd>2[4-8](\\.[0-9])? V</dd>.*"),
+            containsString("15  contactor, from rung 14: current"),
+            containsString("<option value=\"thermostat cooling\" selected>")));
+    page(furnace + "?read=true&red=Z+at+condenser").then().statusCode(200)
+        .body(containsString("has no point `Z`"));
+    page("/text/shared/cautions/gas.md").then().body(not(containsString("id=\"ladder\"")));
+  }
+
+  @Test
   void aTreeWithErrorsOffersNoPack() {
     save("trees/pages-broken.md",
         "---\ntitle: Broken\ncomplaint: x\n---\n\n## A\n\n```check\nlook: light\n```\n\n- yes: [B](#b)\n");

@@ -1,15 +1,16 @@
-package rungbook.pack.drawing;
+package rungbook.ladder;
 
 /**
  * What is drawn between two terminals: a path along a level line, its middle at 0. Simple line symbols
  * in the sense of the ladder symbols of NFPA 79 and of IEC 60617, from memory.
  */
-enum Symbol {
+public enum Symbol {
   /** Neighbors on a strip, with nothing between them. */
   NEIGHBOR(""),
   /** Two terminals that no part joins. */
   GAP(""),
   CONTACT("M-22 0h16m-0-12v24M6-12v24m0-12h16"),
+  CONTACT_NORMALLY_CLOSED("M-22 0h16m-0-12v24M6-12v24m0-12h16M-10 12L10-12"),
   /** A blade that is open, for a switch moved by hand. */
   SWITCH("M-22 0h8a3 3 0 1 1 6 0a3 3 0 1 1-6 0m5-2L9-15M8 0a3 3 0 1 1 6 0a3 3 0 1 1-6 0m6 0h8"),
   /** A blade that is closed, for a switch that opens for safety. */
@@ -23,6 +24,11 @@ enum Symbol {
   TRANSFORMER("M-22 0h4a6 6 0 0 1 12 0a6 6 0 0 1 12 0a6 6 0 0 1 12 0h4M-19 6h38m-38 4h38"),
   HEATER("M-22 0h6l3-8l6 16l6-16l6 16l6-16l6 16l3-8h2"),
   CAPACITOR("M-11 0h8m0-11v22M7-11q-8 11 0 22M3 0h8", 11),
+  /** A source of alternating current. */
+  SOURCE("M-22 0h8a14 14 0 1 1 28 0a14 14 0 1 1-28 0m28 0h8M-8 0c3-8 5-8 8 0s5 8 8 0"),
+  WIRE("M-22 0h44"),
+  /** A conductor in a cable. */
+  CABLE("M-22 0h44M-5-9a5 9 0 1 1 0 18a5 9 0 1 1 0-18"),
   LOAD("M-22 0h6v-11h32v22h-32v-11m32 0h6");
 
   private static final double SCALE = 1.3;
@@ -40,22 +46,28 @@ enum Symbol {
     this.half = half;
   }
 
-  String path() {
+  /** Along a level line. */
+  public String path() {
     return path;
   }
 
+  /** How far it goes to each side of its middle. */
+  int half() {
+    return half;
+  }
+
   /** The width between the cells of two terminals. */
-  int width() {
+  public int width() {
     return this == NEIGHBOR ? 0 : (int) (2 * half * SCALE);
   }
 
   /** Where its middle is, and how large it is drawn. */
-  String placed(int x, int y) {
+  public String placed(int x, int y) {
     return "translate(" + x + " " + y + ") scale(" + SCALE + ")";
   }
 
   /** Of a part's kind in the system's text. */
-  static Symbol ofKind(String kind) {
+  public static Symbol ofKind(String kind) {
     return switch (kind) {
       case "contact" -> CONTACT;
       case "switch" -> SWITCH;
