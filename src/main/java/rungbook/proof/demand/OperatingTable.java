@@ -37,7 +37,7 @@ public record OperatingTable(List<Row> rows, long left) {
     Vocabulary words = system.vocabulary();
     List<ControlChoice> selectors = ControlChoice.of(words).stream()
         .filter(choice -> choice.kind() == ControlChoice.Kind.SELECTOR).toList();
-    long all = CircuitState.positionCount(words);
+    long all = CircuitState.positionCount(words.controls().values());
     var rows = new ArrayList<Row>();
     for (long number = 0; number < Math.min(all, MOST_ROWS); number++) {
       rows.add(row(number, selectors, words, solver));
