@@ -31,6 +31,9 @@ import rungbook.web.http.ProblemException;
  */
 @ApplicationScoped
 public class ProofService {
+
+  /** A page that shows many proofs says after this time what is still to come. */
+  private static final long PAGE_NANOS = TimeUnit.SECONDS.toNanos(3);
   static final String SAVED_SETTING = "rungbook.proof.saved-seconds";
   static final String DRAFT_SETTING = "rungbook.proof.draft-seconds";
   private static final int MOST_FINISHED = 128;
@@ -105,12 +108,12 @@ public class ProofService {
   }
 
   /**
-   * Proves several trees as saved, one after the other, until the patience ends. The one that is being proved then is
+   * Proves several trees as saved, one after the other, for as long as a reader waits for a page. The one that is being proved then is
    * kept when it is done; a tree whose proof is stopped is left out.
    */
   public List<Proving.Result> savedInTime(List<CompiledTree> trees, Library now, Asker asker) {
     var results = new ArrayList<Proving.Result>();
-    long end = System.nanoTime() + settings.patience().toNanos();
+    long end = System.nanoTime() + Math.min(PAGE_NANOS, settings.patience().toNanos());
     for (CompiledTree tree : trees) {
       known(tree.path(), now).or(() -> inTime(tree, now, asker, end - System.nanoTime())).ifPresent(results::add);
     }
