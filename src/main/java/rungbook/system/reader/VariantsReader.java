@@ -52,7 +52,11 @@ public final class VariantsReader {
     // a wrong line of the base would be reported again for each variant
     List<Variant> variants = problems.all().isEmpty()
         ? texts.stream().map(text -> variant(text, base)).toList() : List.of();
-    return new Read(new SystemVariants(base.system(), variants), problems.inReadingOrder());
+    var systems = new SystemVariants(base.system(), variants);
+    if (problems.all().isEmpty()) {
+      problems.addAll(SystemNotes.of(systems, document));
+    }
+    return new Read(systems, problems.inReadingOrder());
   }
 
   private Variant variant(VariantText text, SystemReader.Read base) {
