@@ -37,11 +37,12 @@ class SystemsTest {
     assertEquals(List.of(), Systems.readWithProblems(id).problems().stream().map(Systems::text).toList());
   }
 
+  /** Enough for every part to fail in some way; a list beyond what one person can check against the trade is not. */
   @ParameterizedTest
   @MethodSource("systems")
-  void hasThirtyToEightyFaults(String id) {
+  void hasThirtyToNinetyFaults(String id) {
     int faults = Systems.read(id).faults().size();
-    assertTrue(faults >= 30 && faults <= 80, faults + " faults");
+    assertTrue(faults >= 30 && faults <= 90, faults + " faults");
   }
 
   @ParameterizedTest
