@@ -15,8 +15,10 @@ import rungbook.library.LibraryText;
 import rungbook.library.Prover;
 import rungbook.library.Silencing;
 import rungbook.proof.Proving;
+import rungbook.proof.advice.Advice;
 import rungbook.proof.coverage.LibraryCoverage;
 import rungbook.proof.coverage.SystemCoverage;
+import rungbook.proof.report.Proof;
 import rungbook.report.CoverageText;
 import rungbook.report.ProofJson;
 import rungbook.report.ProofText;
@@ -33,17 +35,20 @@ import rungbook.tree.Tree;
  * @param library what the trees of each library find together, where several were proved
  * @param report the problems that the proofs found; {@code check} reports the rest
  */
-record ProveRun(List<ProofJson.Of> proofs, List<SystemCoverage> library, Report report) {
+record ProveRun(List<Proved> proofs, List<SystemCoverage> library, Report report) {
+
+  /** A proof, what to do about it, and the file it is of. */
+  private record Proved(String file, Proof proof, Advice advice) {}
 
   static ProveRun of(Collection<Path> files, Console terminal, int samples) throws IOException {
-    var proofs = new ArrayList<ProofJson.Of>();
+    var proofs = new ArrayList<Proved>();
     var library = new ArrayList<SystemCoverage>();
     var problems = new ArrayList<Problem>();
     var silenced = new ArrayList<Silenced>();
     try (Progress progress = Progress.of(files.size(), terminal)) {
       Prover prover = new Prover(samples);
       for (Batch batch : Batch.of(files, terminal.home())) {
-        var ofBatch = new ArrayList<ProofJson.Of>();
+        var ofBatch = new ArrayList<Proved>();
         ProblemList found = prove(batch, prover, terminal, ofBatch, progress);
         proofs.addAll(ofBatch);
         library.addAll(together(ofBatch));
@@ -54,11 +59,11 @@ record ProveRun(List<ProofJson.Of> proofs, List<SystemCoverage> library, Report 
     return new ProveRun(proofs, library, new Report(files.size(), problems, silenced));
   }
 
-  private static List<SystemCoverage> together(List<ProofJson.Of> proofs) {
-    return proofs.size() < 2 ? List.of() : LibraryCoverage.of(proofs.stream().map(ProofJson.Of::proof).toList());
+  private static List<SystemCoverage> together(List<Proved> proofs) {
+    return proofs.size() < 2 ? List.of() : LibraryCoverage.of(proofs.stream().map(Proved::proof).toList());
   }
 
-  private static ProblemList prove(Batch batch, Prover prover, Console terminal, List<ProofJson.Of> proofs,
+  private static ProblemList prove(Batch batch, Prover prover, Console terminal, List<Proved> proofs,
       Progress progress) throws IOException {
     LibraryText text = batch.read();
     Map<String, CompiledTree> trees = new LinkedHashMap<>();
@@ -69,9 +74,10 @@ record ProveRun(List<ProofJson.Of> proofs, List<SystemCoverage> library, Report 
     for (CompiledTree tree : trees.values()) {
       if (batch.asks(tree.path())) {
         Proving.Result result = prover.prove(tree.tree(), text, others);
-        found.add(Silencing.ofProof(tree.tree(), result));
-        result.proved()
-            .ifPresent(proof -> proofs.add(new ProofJson.Of(terminal.shown(batch.fileOf(tree.path())), proof)));
+        ProblemList ofTree = Silencing.ofProof(tree.tree(), result);
+        found.add(ofTree);
+        result.proved().ifPresent(proof -> proofs.add(
+            new Proved(terminal.shown(batch.fileOf(tree.path())), proof, Advice.of(proof, ofTree.shown()))));
         progress.step();
       }
     }
@@ -82,7 +88,8 @@ record ProveRun(List<ProofJson.Of> proofs, List<SystemCoverage> library, Report 
 
   String print(Format format, Style style) {
     return switch (format) {
-      case JSON -> ProofJson.of(proofs, library, report);
+      case JSON -> ProofJson.of(
+          proofs.stream().map(one -> new ProofJson.Of(one.file(), one.proof())).toList(), library, report);
       case SARIF -> Format.SARIF.print(report, style);
       case TEXT -> text(style);
     };
@@ -90,7 +97,7 @@ record ProveRun(List<ProofJson.Of> proofs, List<SystemCoverage> library, Report 
 
   private String text(Style style) {
     var text = new StringBuilder();
-    proofs.forEach(one -> text.append(ProofText.of(one.proof(), one.file(), style)));
+    proofs.forEach(one -> text.append(ProofText.of(one.proof(), one.advice(), one.file(), style)));
     text.append(CoverageText.of(library, style));
     return text.append(Format.TEXT.print(report, style)).toString();
   }

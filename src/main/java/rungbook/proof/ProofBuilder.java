@@ -5,6 +5,7 @@ import java.util.BitSet;
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.IntToDoubleFunction;
+import java.util.stream.IntStream;
 import rungbook.proof.accounting.CheckTally;
 import rungbook.proof.accounting.TestabilityMeasures;
 import rungbook.proof.handover.Journeys;
@@ -104,7 +105,21 @@ final class ProofBuilder {
   private Proof.Check check(CheckTally tally) {
     List<Proof.Limit> limits = new LimitAnalysis(tally, installations, names).all();
     return new Proof.Check(tally.step(), tally.check().title(), limits, tally.histogram(), tally.meterRisks(),
-        tally.inconclusiveShare());
+        tally.inconclusiveShare(), bands(tally), reads(tally));
+  }
+
+  private static List<Proof.Band> bands(CheckTally tally) {
+    double digit = tally.readings().digit().doubleValue();
+    return IntStream.range(0, tally.segments().size())
+        .mapToObj(i -> new Proof.Band(tally.segments().from(i) * digit, tally.segments().way(i))).toList();
+  }
+
+  private List<Proof.Reads> reads(CheckTally tally) {
+    var byCase = tally.byCase();
+    Comparator<Integer> healthyFirst = Comparator.comparing(i -> i != 0);
+    return IntStream.range(0, names.size()).filter(byCase::has).boxed()
+        .sorted(healthyFirst.thenComparing(i -> -byCase.weight(i)))
+        .map(i -> new Proof.Reads(names.get(i), i == 0, byCase.lowest(i), byCase.highest(i))).toList();
   }
 
   private Proof.Outcome outcome(int caseNumber) {

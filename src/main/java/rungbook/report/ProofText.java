@@ -7,6 +7,8 @@ import java.util.stream.Collectors;
 import rungbook.proof.accounting.ReportNumbers;
 import rungbook.proof.accounting.Share;
 import rungbook.proof.accounting.TestabilityMeasures;
+import rungbook.proof.advice.Advice;
+import rungbook.proof.advice.AdviceText;
 import rungbook.proof.propagation.End;
 import rungbook.proof.report.Bounds;
 import rungbook.proof.report.Complaint;
@@ -16,26 +18,30 @@ import rungbook.source.Place;
 import rungbook.text.English;
 import rungbook.tree.Step;
 
-/** A proof as text: what the tree finds, which faults end where, and the possible range of its limits. */
+/** A proof as text: what to do, what the tree finds, which faults end where, and the possible range of its limits. */
 public final class ProofText {
 
   private static final int NAME = 38;
   private static final int NUMBER = 11;
   private static final int MOST_NAMED = 4;
+  private static final int TO_DO = 4;
 
   private final Proof proof;
+  private final Advice advice;
   private final Style style;
   private final StringBuilder out = new StringBuilder();
 
-  private ProofText(Proof proof, Style style) {
+  private ProofText(Proof proof, Advice advice, Style style) {
     this.proof = proof;
+    this.advice = advice;
     this.style = style;
   }
 
   /** @param file for display */
-  public static String of(Proof proof, String file, Style style) {
-    ProofText text = new ProofText(proof, style);
+  public static String of(Proof proof, Advice advice, String file, Style style) {
+    ProofText text = new ProofText(proof, advice, style);
     text.head(file);
+    text.toDo();
     text.complaint();
     text.measures();
     text.variants();
@@ -55,6 +61,19 @@ public final class ProofText {
     if (!proof.unmodeled().isEmpty()) {
       wrapped("  not in the circuit: ", String.join(", ", proof.unmodeled()));
     }
+    out.append('\n');
+  }
+
+  private void toDo() {
+    if (advice.first().isEmpty()) {
+      line("  nothing to do");
+    }
+    for (int i = 0; i < advice.first().size(); i++) {
+      AdviceText text = AdviceText.of(advice.first().get(i));
+      line(style.strong("  to do " + (i + 1) + Wrap.text(": " + Columns.printable(text.what()), TO_DO, TO_DO)));
+      wrapped(" ".repeat(TO_DO), text.why());
+    }
+    AdviceText.behind(advice).ifPresent(more -> wrapped(" ".repeat(TO_DO), more));
     out.append('\n');
   }
 

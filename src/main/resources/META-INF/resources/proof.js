@@ -28,5 +28,21 @@ function show(proof) {
     map.previousElementSibling.remove();
     map.remove();
   }
+  if (proof.querySelector("#todo")) lift(proof); // a tree that is not proved has none
   place.replaceChildren(...proof.childNodes);
+}
+
+function lift(proof) {
+  const state = proof.querySelector("#provedstate");
+  document.getElementById("treestate").replaceChildren(...state.childNodes);
+  state.remove();
+  document.getElementById("treetodo").replaceChildren(toDo(proof));
+}
+
+/** What to do comes to the top of the page, where its heading is one level higher. */
+function toDo(proof) {
+  const part = proof.querySelector("#todo");
+  const title = part.querySelector("h3");
+  title.replaceWith(Object.assign(document.createElement("h2"), { id: title.id, textContent: title.textContent }));
+  return part;
 }

@@ -76,7 +76,7 @@ public final class MadeUp implements Installations {
     return TreeReader.read(id, DocumentReader.read(new Source("trees/" + id + ".md", text)), shared).tree();
   }
 
-  Proving.Result result(Tree tree) {
+  public Proving.Result result(Tree tree) {
     return Proving.prove(tree, this, WALK_TIMES, id -> Optional.empty(), Budget.USUAL);
   }
 

@@ -126,12 +126,26 @@ class ProvingTest {
   void fixedLimitIsSound() {
     Tree bad = limit("24.5");
     Proof.Limit wrong = lamp().prove(bad).checks().get(0).limits().get(1);
-    Fix fix = LimitFix.fix(wrong, (Step.MeterCheck) bad.steps().get(1)).orElseThrow();
+    Fix fix = LimitFix.fix(wrong, (Step.MeterCheck) bad.steps().get(1), new BigDecimal("0.1")).orElseThrow();
     String text = Fix.apply(bad.source().text(), fix.edits());
     assertEquals(limit("20").source().text(), text);
     assertEquals(List.of(fix),
         lamp().prove(bad).problems().stream().filter(one -> one.code().name().equals("limit-unsound"))
             .flatMap(one -> one.fix().stream()).toList());
+  }
+
+  /** Good units read up to 121 V, a display up to 122.5 V; the bad wire reads 208 V. Nobody calls 150 V healthy. */
+  @Test
+  void theWindowOfAGoodUnitIsNotStretchedFarBeyondIt() {
+    MadeUp mains = new MadeUp(Map.of("healthy VOLTS", new double[] {114, 120, 121, 118}, "lamp dead VOLTS",
+        new double[4], "wire weak VOLTS", new double[] {208, 208, 208, 208}));
+    String ways = "- 110 to 120: [Sound](#sound)\n- over 120: [Weak](#weak)\n- under 110: [Dead](#dead)\n";
+    Tree tree = MadeUp.tree("one", ON + volts("A, B", "attic", "110 to 120 V", ways) + ENDS);
+    Problem problem = mains.prove(tree).problems().stream().filter(one -> one.code().name().equals("limit-unsound"))
+        .findFirst().orElseThrow();
+    assertEquals("125 V", problem.facts().get("better"));
+    String text = Fix.apply(tree.source().text(), problem.fix().orElseThrow().edits());
+    assertTrue(text.contains("expect: 110 to 125 V") && text.contains("- 110 to 125:"), text);
   }
 
   @Test

@@ -120,6 +120,7 @@ class EveryScreenTest {
         new Screen("new", "new"),
         new Screen("transfer", "transfer"),
         new Screen("help", "help"), new Screen("proof", "proof/trees/no-cooling-blower-runs.md"),
+        new Screen("proof-with-things-to-do", "proof/trees/screens-limit.md"),
         new Screen("missing", "tree/trees/nothing.md"));
   }
 
@@ -154,6 +155,9 @@ class EveryScreenTest {
     save(path, 1, BROKEN, "With a slip of the pen");
     save(path, 1, BROKEN.replace("Something is wrong", "Another had it"), "Lost the race");
     assertTrue(Histories.all(store, path).size() >= 2);
+    var buzzes = store.head(new DocumentPath("trees/contactor-buzzes-control-voltage-low.md")).orElseThrow().text();
+    save(new DocumentPath("trees/screens-limit.md"), 0, buzzes.replace("- 23 to 30: [Open", "- 26 to 30: [Open")
+        .replace("- 5 to 23: [Smell", "- 5 to 26: [Smell").replace("expect: 23 to 30", "expect: 26 to 30"), "With a limit among good readings");
   }
 
   private void save(DocumentPath path, int basedOn, String text, String message) {

@@ -89,7 +89,8 @@ class ProofTest {
     live("trees/live.md",
         "---\ntitle: T\ncomplaint: C\n---\n\n## Light\n\n```check\nlook: light\n```\n\n- yes: [On](#on)\n\n## On\n"
             + "\n```finding\nhealthy: yes\n```\n")
-        .statusCode(200).body("unproved", containsString("it names no system")).body("limits", hasSize(0));
+        .statusCode(200).body("unproved", containsString("it names no system")).body("toDo", hasSize(0))
+        .body("state.words", containsString("not proved"));
     live("trees/live.md", "").statusCode(200).body("unproved", not(equalTo("")));
     live("shared/cautions/gas.md", "x").statusCode(400);
   }
@@ -114,10 +115,11 @@ class ProofTest {
   @Test
   void aLimitThatCondemnsHealthySystemsComesWithItsMendingEdits() {
     live(BUZZES, limitAt26()).statusCode(200)
-        .body("condemned", hasItem(containsString("of healthy systems would get a fault at `Wrong tap`")))
-        .body("limits.find { it.at == '26 V' }.says[0]", containsString("furnace supply"))
-        .body("limits.find { it.at == '26 V' }.edits.size()", greaterThan(0));
-    live(BUZZES, text(BUZZES)).statusCode(200).body("condemned", hasSize(0));
+        .body("toDo.what", hasItem("Move 26 to 22 V at `R to C with no call`."))
+        .body("toDo.find { it.what.startsWith('Move 26') }.why", containsString("In a house with furnace supply"))
+        .body("toDo.find { it.what.startsWith('Move 26') }.edits.size()", greaterThan(0))
+        .body("state.words", equalTo("1 error"));
+    live(BUZZES, text(BUZZES)).statusCode(200).body("toDo", hasSize(0)).body("state.words", equalTo("Proved"));
   }
 
   @Test
@@ -149,20 +151,19 @@ class ProofTest {
   void movingALimitSaysHowManyWouldBeCondemnedAndOneClickMendsIt() {
     browser.size(1280, 900).open(address + "edit/" + BUZZES);
     browser.until(PROVED);
-    assertFalse(browser.find("#proof").getText().contains("would get a fault"), browser.find("#proof").getText());
+    assertFalse(browser.find("#proof").getText().contains("a good unit reads"), browser.find("#proof").getText());
     write(limitAt26());
-    browser.until(PROVED + " && document.getElementById('proof').textContent.includes('would get a fault')");
+    browser.until(PROVED + " && document.getElementById('proof').textContent.includes('a good unit reads')");
     var says = browser.find("#proof").getText();
-    assertTrue(says.matches(
-        "(?s).*\\d+(\\.\\d)? % of healthy systems would get a fault at Wrong tap: with furnace supply \\d+\\.\\d "
-            + "V.*"),
-        says);
+    assertTrue(says.matches("(?s).*Move 26 to 22 V at R to C with no call\\..*In a house with furnace supply "
+        + "\\d+\\.\\d V.*\\d+ % of good units go that way.*"), says);
+    assertEquals("1 error", browser.find("#treestate b").getText(), "the window is split too");
     assertEquals(List.of(), browser.violations());
     browser.screenshot(PICTURES.resolve("editor-condemns.png"));
-    browser.find("#proof button").click();
-    browser.until(PROVED + " && !document.getElementById('proof').textContent.includes('would get a fault')");
+    browser.find("#proof .fix").click();
+    browser.until(PROVED + " && !document.getElementById('proof').textContent.includes('a good unit reads')");
     browser.find("#undo").click();
-    browser.until(PROVED + " && document.getElementById('proof').textContent.includes('would get a fault')");
+    browser.until(PROVED + " && document.getElementById('proof').textContent.includes('a good unit reads')");
   }
 
   @Test
@@ -172,7 +173,7 @@ class ProofTest {
     assertFalse(browser.find("#proof").getText().contains("C cable open"), browser.find("#proof").getText());
     write(without(text(BLANK), "## R to Y at the thermostat"));
     browser.until(PROVED + " && document.getElementById('proof').textContent.includes('C cable open')");
-    assertTrue(browser.find("#proof").getText().contains("C cable open is missed; it ends at"),
+    assertTrue(browser.find("#proof").getText().contains("Send C cable open to the finding that names it"),
         browser.find("#proof").getText());
     assertEquals(List.of(), browser.violations());
     browser.screenshot(PICTURES.resolve("editor-misses-phone.png"));
@@ -184,8 +185,10 @@ class ProofTest {
     for (var scheme : Scheme.values()) {
       for (var width : new int[] {360, 1280}) {
         browser.scheme(scheme).size(width, width == 360 ? 740 : 900).open(address + "tree/" + BUZZES);
-        browser.until("document.querySelector('#proof .histogram')");
-        assertTrue(browser.find("#proof").getText().contains("no healthy system gets a fault"));
+        browser.until("document.querySelector('#proof .readings')");
+        assertTrue(browser.find("#proof").getText().contains("no good unit gets a fault"));
+        assertEquals("Proved", browser.find("#treestate b").getText());
+        assertTrue(browser.find("#treetodo").getText().contains("Nothing"), browser.find("#treetodo").getText());
         assertTrue(browser.find(".mapframe").getText().contains(" %"), "the page's map says what passes each way");
         shoot("proof-" + width + "-" + scheme.name().toLowerCase(java.util.Locale.ROOT));
         faults.addAll(browser.violationsAndFaintText());
@@ -200,7 +203,7 @@ class ProofTest {
     browser.scriptsOff().size(360, 740).open(address + "tree/" + BUZZES);
     browser.find("#proof a").click();
     assertEquals("Proof of Contactor buzzes or control voltage is low", browser.find("h1").getText());
-    assertFalse(browser.all(".histogram").isEmpty());
+    assertFalse(browser.all(".readings").isEmpty());
     assertEquals(0, browser.sidewaysPixels());
   }
 

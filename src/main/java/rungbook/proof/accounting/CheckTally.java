@@ -33,6 +33,7 @@ public final class CheckTally {
   private final Risks.Interval window;
   private final Risks.Tally meterRisks;
   private final List<Stray> strays = new ArrayList<>();
+  private final CaseReadings byCase;
 
   /** The cases named by the findings that each way on can reach: in the tree itself, and there or in other trees. */
   public record NamedCases(List<BitSet> own, List<BitSet> any) {}
@@ -52,6 +53,7 @@ public final class CheckTally {
     healthyWeights = new double[installations.samples()];
     window = window(scale.digit().doubleValue());
     meterRisks = new Risks.Tally(window, window, error);
+    byCase = new CaseReadings(installations.cases().size());
     histogram = new ReadingHistogram.Accumulator(histogramTop(scale.digit().doubleValue()));
     for (int segment = 1; segment < segments.size(); segment++) {
       limits.add(limit(segment, scale, named));
@@ -126,7 +128,8 @@ public final class CheckTally {
       boolean number = healthyWeights[sample] > 0 && (read[sample] >= 0 || read[sample] == Reading.FLOATING);
       inside += number && window.contains(value) ? 1 : 0;
       if (number) {
-        histogram.add(value, 1, 0);
+        histogram.add(value);
+        byCase.add(0, value, 1);
       }
     }
     healthyAll += installations.drawn();
@@ -144,7 +147,7 @@ public final class CheckTally {
       boolean number = read[sample] >= 0 || read[sample] == Reading.FLOATING;
       if (number && weights[sample] > 0) {
         double value = ReadingSplit.shownAbout(read[sample]);
-        histogram.add(value, 0, likelihood * weights[sample]);
+        byCase.add(caseNumber, value, likelihood * weights[sample]);
         addDecision(value, likelihood * weights[sample]);
       }
     }
@@ -205,6 +208,11 @@ public final class CheckTally {
 
   public ReadingHistogram histogram() {
     return histogram.histogram();
+  }
+
+  /** What each case reads here. */
+  public CaseReadings byCase() {
+    return byCase;
   }
 
   /** Records that some installation takes a way; {@link Segments#NONE} is no way. */

@@ -1,14 +1,10 @@
 package rungbook.proof.accounting;
 
 /**
- * The distribution of the readings at a check: shares in bins of equal width from zero to {@code high}; the last bin
- * takes all beyond.
- *
- * @param healthy shares of the healthy system's readings in the states in which the check is met
- * @param arriving shares of the readings of the faults that arrive, by likelihood
- * @param overload the share of the arriving that overloads the display
+ * The distribution of the healthy system's readings at a check, in the states in which the check is met: shares in bins
+ * of equal width from zero to {@code high}; the last bin takes all beyond.
  */
-public record ReadingHistogram(double high, double[] healthy, double[] arriving, double overload) {
+public record ReadingHistogram(double high, double[] healthy) {
 
   /** Enough for a small picture. */
   public static final int BINS = 60;
@@ -17,46 +13,23 @@ public record ReadingHistogram(double high, double[] healthy, double[] arriving,
   static final class Accumulator {
     private final double high;
     private final double[] healthy = new double[BINS];
-    private final double[] arriving = new double[BINS];
-    private double overload;
+    private double all;
 
     Accumulator(double high) {
       this.high = high;
     }
 
-    void add(double reading, double healthyWeight, double arrivingWeight) {
-      if (reading == Double.POSITIVE_INFINITY) {
-        overload += arrivingWeight;
-        return;
-      }
-      int bin = (int) Math.max(0, Math.min(BINS - 1, reading / high * BINS));
-      healthy[bin] += healthyWeight;
-      arriving[bin] += arrivingWeight;
+    void add(double reading) {
+      healthy[(int) Math.max(0, Math.min(BINS - 1, reading / high * BINS))]++;
+      all++;
     }
 
     ReadingHistogram histogram() {
-      double all = overload;
-      for (double bin : arriving) {
-        all += bin;
+      double[] shares = new double[BINS];
+      for (int bin = 0; bin < BINS; bin++) {
+        shares[bin] = all == 0 ? 0 : healthy[bin] / all;
       }
-      return new ReadingHistogram(high, shares(healthy, sum(healthy)), shares(arriving, all),
-          all == 0 ? 0 : overload / all);
-    }
-
-    private static double sum(double[] bins) {
-      double sum = 0;
-      for (double bin : bins) {
-        sum += bin;
-      }
-      return sum;
-    }
-
-    private static double[] shares(double[] bins, double whole) {
-      double[] shares = new double[bins.length];
-      for (int i = 0; i < bins.length; i++) {
-        shares[i] = whole == 0 ? 0 : bins[i] / whole;
-      }
-      return shares;
+      return new ReadingHistogram(high, shares);
     }
   }
 }

@@ -46,7 +46,7 @@ public final class Segments {
     return new Segments(Arrays.copyOf(cuts, kept), Arrays.copyOf(ways, kept), readings);
   }
 
-  int size() {
+  public int size() {
     return ways.length;
   }
 

@@ -20,6 +20,12 @@ public final class LimitAnalysis {
   /** Where only one side sets a bound, a limit is looked for no farther from it than this. */
   private static final double BESIDE = 1.25;
 
+  /**
+   * The upper end of an expected window stays this near to what a good unit reads: of 120 V, 130 V and not 150 V. Our
+   * choice: ANSI C84.1 allows 127 V at a 120 V outlet (from memory), and a window says what a good unit reads.
+   */
+  private static final double ABOVE_WINDOW = 1.07;
+
   private final CheckTally tally;
   private final Installations installations;
   private final List<String> names;
@@ -94,16 +100,26 @@ public final class LimitAnalysis {
         .mapToDouble(extreme -> extreme.shown() * one).findFirst();
     double low = below.orElse(above.orElse(0) / BESIDE);
     double high = above.orElse(Math.max(below.orElse(one) * BESIDE, low + one));
+    if (below.isPresent() && endsWindow(limit)) {
+      high = Math.min(high, Math.max(low * ABOVE_WINDOW, low + one));
+    }
     if (low < high) {
       return between(low, high);
     }
     return limit.separable() ? between(limit.mostBelow(), limit.leastAbove()) : Optional.empty();
   }
 
-  /** A limit is more than zero and less than anything beyond the display. */
-  private static Optional<BigDecimal> between(double low, double high) {
-    return high > 0 && high < Double.POSITIVE_INFINITY ? Optional.of(RoundNumber.within(Math.max(0, low), high))
-        : Optional.empty();
+  /** Whether the limit is the upper end of an expected window that has a lower end too. */
+  private boolean endsWindow(LimitTally limit) {
+    BigDecimal from = digit.multiply(BigDecimal.valueOf(tally.segments().from(limit.segment())));
+    return tally.check().expected().filter(window -> window.low().filter(end -> end.signum() > 0).isPresent())
+        .flatMap(window -> window.high()).filter(end -> isNear(end, from)).isPresent();
+  }
+
+  /** A limit is more than zero and no more than the display can show. */
+  private Optional<BigDecimal> between(double low, double high) {
+    double most = digit.doubleValue() * tally.readings().highCount();
+    return high > 0 ? RoundNumber.within(Math.max(0, low), Math.min(high, most), digit) : Optional.empty();
   }
 
   private List<Proof.Misrouted> misrouted(LimitTally limit) {

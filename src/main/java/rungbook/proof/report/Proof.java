@@ -1,11 +1,13 @@
 package rungbook.proof.report;
 
 import java.math.BigDecimal;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import rungbook.proof.accounting.ReadingHistogram;
 import rungbook.proof.accounting.ReportNumbers;
 import rungbook.proof.accounting.Risks;
+import rungbook.proof.accounting.Share;
 import rungbook.proof.accounting.TestabilityMeasures;
 import rungbook.proof.propagation.End;
 import rungbook.source.Problem;
@@ -134,9 +136,25 @@ public record Proof(
    *
    * @param risks what the meter's accuracy alone does at the expected window
    * @param inconclusive the share of readings of which the meter cannot say whether they are in the window
+   * @param bands which answer takes which readings, from low to high
+   * @param reads what the healthy system and the faults read here, the healthy system first, then the likeliest
    */
   public record Check(int step, String title, List<Limit> limits, ReadingHistogram histogram, Risks risks,
-      double inconclusive) {}
+      double inconclusive, List<Band> bands, List<Reads> reads) {}
+
+  /**
+   * Readings that one answer takes, up to where the next band begins.
+   *
+   * @param way the index of the answer; negative where none takes them
+   */
+  public record Band(double from, int way) {}
+
+  /**
+   * The readings of one case at a check, over the drawn installations. An overload is positive infinity.
+   *
+   * @param fault {@code healthy} for the healthy system
+   */
+  public record Reads(String fault, boolean healthy, double lowest, double highest) {}
 
   /**
    * A limit between two answers.
@@ -149,7 +167,25 @@ public record Proof(
    */
   public record Limit(
       int step, int lowerWay, int upperWay, BigDecimal at, Optional<Bound> above, Optional<Bound> upTo,
-      Optional<BigDecimal> better, boolean sound, boolean separable, List<Misrouted> misrouted) {}
+      Optional<BigDecimal> better, boolean sound, boolean separable, List<Misrouted> misrouted) {
+
+    /** As a report writes it: {@code 26 V}. */
+    public String words(String unit) {
+      return ReportNumbers.number(at) + " " + unit;
+    }
+
+    /** What it sends the wrong way, the worst first: the healthy system, then the faults by likelihood. */
+    public List<Misrouted> reported() {
+      return misrouted.stream().filter(one -> one.healthy() || Share.isReported(one.share()))
+          .sorted(Comparator.comparing(Misrouted::healthy).thenComparingDouble(Misrouted::likelihood).reversed())
+          .toList();
+    }
+
+    /** The healthy system first: even one at a corner of its tolerances must not raise a false alarm. */
+    public Optional<Misrouted> worst() {
+      return reported().stream().findFirst();
+    }
+  }
 
   /**
    * The worst reading on one side of a limit.

@@ -12,9 +12,9 @@ import rungbook.tree.Step;
 import rungbook.tree.Way;
 
 /** An answer that faults give and no healthy system gives leads to something else than {@code healthy: yes}. */
-final class FaultCalledHealthy implements ProofRule {
+public final class FaultCalledHealthy implements ProofRule {
 
-  static final Code FAULT_CALLED_HEALTHY = Code.of("fault-called-healthy");
+  public static final Code FAULT_CALLED_HEALTHY = Code.of("fault-called-healthy");
 
   @Override
   public List<Code> codes() {

@@ -12,9 +12,9 @@ import rungbook.source.Problems;
 import rungbook.tree.Step;
 
 /** A fault that arrives at a finding that names faults is among them. */
-final class FaultFoundWrongly implements ProofRule {
+public final class FaultFoundWrongly implements ProofRule {
 
-  static final Code FAULT_FOUND_WRONGLY = Code.of("fault-found-wrongly");
+  public static final Code FAULT_FOUND_WRONGLY = Code.of("fault-found-wrongly");
 
   @Override
   public List<Code> codes() {

@@ -13,9 +13,9 @@ import rungbook.tree.NameRef;
 import rungbook.tree.Step;
 
 /** A fault that a finding names arrives at such a finding in some installation at least. */
-final class FaultNeverFound implements ProofRule {
+public final class FaultNeverFound implements ProofRule {
 
-  static final Code FAULT_NEVER_FOUND = Code.of("fault-never-found");
+  public static final Code FAULT_NEVER_FOUND = Code.of("fault-never-found");
 
   @Override
   public List<Code> codes() {

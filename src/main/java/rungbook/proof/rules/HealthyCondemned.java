@@ -9,9 +9,9 @@ import rungbook.source.Problems;
 import rungbook.tree.Step;
 
 /** No healthy system ends at a finding that names a fault. */
-final class HealthyCondemned implements ProofRule {
+public final class HealthyCondemned implements ProofRule {
 
-  static final Code HEALTHY_CONDEMNED = Code.of("healthy-condemned");
+  public static final Code HEALTHY_CONDEMNED = Code.of("healthy-condemned");
 
   @Override
   public List<Code> codes() {

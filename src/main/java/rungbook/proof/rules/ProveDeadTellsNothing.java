@@ -25,9 +25,9 @@ import rungbook.tree.Action;
 import rungbook.tree.Step;
 
 /** What is proved dead would read live if the source were still on: a switch can fail closed. */
-final class ProveDeadTellsNothing implements ProofRule {
+public final class ProveDeadTellsNothing implements ProofRule {
 
-  static final Code PROVE_DEAD_TELLS_NOTHING = Code.of("prove-dead-tells-nothing");
+  public static final Code PROVE_DEAD_TELLS_NOTHING = Code.of("prove-dead-tells-nothing");
 
   /**
    * The least reading that says live where only control voltage is: far below 24 V, above most of what is stray. A

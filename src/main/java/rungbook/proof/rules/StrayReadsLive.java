@@ -10,9 +10,9 @@ import rungbook.source.Problems;
 import rungbook.tree.Meter;
 
 /** A voltage that is only stray is not read as a live one. */
-final class StrayReadsLive implements ProofRule {
+public final class StrayReadsLive implements ProofRule {
 
-  static final Code STRAY_READS_LIVE = Code.of("stray-reads-live");
+  public static final Code STRAY_READS_LIVE = Code.of("stray-reads-live");
 
   @Override
   public List<Code> codes() {

@@ -14,9 +14,9 @@ import rungbook.tree.Step;
  * After a finding, a repair that takes nothing away does not end "repaired and proved". Silent where the circuit does
  * not model a check.
  */
-final class WrongRepairUnnoticed implements ProofRule {
+public final class WrongRepairUnnoticed implements ProofRule {
 
-  static final Code WRONG_REPAIR_UNNOTICED = Code.of("wrong-repair-unnoticed");
+  public static final Code WRONG_REPAIR_UNNOTICED = Code.of("wrong-repair-unnoticed");
 
   /** Of twenty wrong repairs, at most one may pass. A choice of this project, no source. */
   private static final double LEAST_NOTICED = 0.95;

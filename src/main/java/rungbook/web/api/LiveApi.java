@@ -15,6 +15,7 @@ import org.eclipse.microprofile.openapi.annotations.tags.Tag;
 import rungbook.library.CompiledTree;
 import rungbook.markdown.DocumentReader;
 import rungbook.markdown.Prose;
+import rungbook.proof.advice.TreeState;
 import rungbook.source.ProblemList;
 import rungbook.source.Source;
 import rungbook.source.Span;
@@ -30,6 +31,7 @@ import rungbook.web.views.Completions;
 import rungbook.web.views.PageLinks;
 import rungbook.web.views.ProblemView;
 import rungbook.web.views.Search;
+import rungbook.web.views.StateView;
 import rungbook.web.views.StepViews;
 
 /** What an editor asks while somebody types. Nothing is saved. */
@@ -51,10 +53,14 @@ class LiveApi {
   /** @param line where the cursor is, counted from 1 */
   record Written(String path, String text, int line) {}
 
-  /** @param silenced how many more problems the text silences at their place, with a reason */
-  record Checked(List<ProblemView> problems, int silenced) {
+  /**
+   * @param silenced how many more problems the text silences at their place, with a reason
+   * @param state of the text without its proof
+   */
+  record Checked(List<ProblemView> problems, int silenced, StateView state) {
     static Checked of(ProblemList found) {
-      return new Checked(ProblemView.of(found.shown()), found.silenced().size());
+      return new Checked(ProblemView.of(found.shown()), found.silenced().size(),
+          StateView.of(TreeState.of(found.shown(), Optional.empty())));
     }
   }
 

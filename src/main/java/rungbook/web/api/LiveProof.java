@@ -1,84 +1,63 @@
 package rungbook.web.api;
 
-import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
+import rungbook.library.CompiledTree;
+import rungbook.library.Silencing;
 import rungbook.proof.Proving;
-import rungbook.proof.accounting.ReportNumbers;
 import rungbook.proof.accounting.Share;
-import rungbook.proof.report.LimitFix;
+import rungbook.proof.advice.Advice;
+import rungbook.proof.advice.AdviceText;
+import rungbook.proof.advice.Recommendation;
+import rungbook.proof.advice.TreeState;
 import rungbook.proof.report.Proof;
+import rungbook.source.Fix;
 import rungbook.source.Wording;
-import rungbook.tree.Step;
 import rungbook.web.views.EditView;
-import rungbook.web.views.Misroutes;
+import rungbook.web.views.StateView;
 
 /**
  * A proof as an editor shows it beside the text.
  *
  * @param unproved why there is none; empty where there is
  * @param named how many faults the tree names; {@code found} of them are always found
- * @param missed the others, the least found first, each with how often it is found
- * @param condemned which healthy systems end at a finding that names a fault, a sentence each
- * @param limits those that send somebody the wrong way
+ * @param state of the text, from its check and its proof
+ * @param toDo what can hurt or mislead most first
+ * @param behind what to say of the problems that may go away with the first ones; empty if there are none
  */
-record LiveProof(String unproved, int named, int found, List<String> missed, List<String> condemned,
-    List<Limit> limits) {
-
-  private static final int MOST_TOLD = 3;
+record LiveProof(String unproved, int named, int found, StateView state, List<ToDo> toDo, String behind) {
 
   /**
-   * @param from offset in the text, in UTF-16 units
-   * @param says whom the limit sends the wrong way, a sentence each
-   * @param better a better value with its unit; empty when no value works
+   * @param file where it is
+   * @param from offset in that text, in UTF-16 units
+   * @param fix what one click does; empty where no known edit does it
+   * @param edits that click's, all in {@code file}
    */
-  record Limit(String check, String at, int from, List<String> says, String better, List<EditView> edits) {}
-
-  static LiveProof of(Proving.Result result) {
-    return result.proved().map(LiveProof::of)
-        .orElseGet(() -> new LiveProof(Wording.of(result.problems().get(0)).sentence(result.problems().get(0)), 0, 0,
-            List.of(), List.of(), List.of()));
-  }
-
-  private static LiveProof of(Proof proof) {
-    var claimed = proof.outcomes().stream().filter(Proof.Outcome::claimed).toList();
-    var missed = claimed.stream().filter(outcome -> !Share.isAll(outcome.found()))
-        .sorted(Comparator.comparingDouble(Proof.Outcome::found))
-        .map(outcome -> missed(proof, outcome)).toList();
-    return new LiveProof("", claimed.size(), claimed.size() - missed.size(), missed,
-        Misroutes.falseAlarms(proof).toList(), limits(proof));
-  }
-
-  private static String missed(Proof proof, Proof.Outcome outcome) {
-    var ends = proof.endings().stream().filter(ending -> ending.arrived().stream()
-        .anyMatch(one -> one.fault().equals(outcome.name()) && !one.named() && one.share() > 0))
-        .map(Proof.Ending::title).toList();
-    return outcome.name()
-        + (outcome.found() == 0 ? " is missed"
-            : " is found in " + ReportNumbers.percent(outcome.found()) + " of installations")
-        + (ends.isEmpty() ? "" : "; it ends at `" + String.join("`, `", ends) + "`");
-  }
-
-  private static List<Limit> limits(Proof proof) {
-    var limits = new ArrayList<Limit>();
-    for (var check : proof.checks()) {
-      for (var limit : check.limits()) {
-        var wrong = Misroutes.of(proof, limit).limit(MOST_TOLD).toList();
-        if (!wrong.isEmpty()) {
-          limits.add(limit(proof, check, limit, wrong));
-        }
-      }
+  record ToDo(String what, String why, String file, int from, String fix, List<EditView> edits) {
+    static ToDo of(Recommendation one) {
+      var text = AdviceText.of(one);
+      var fix = one.problem().fix();
+      return new ToDo(text.what(), text.why(), one.problem().source().name(), one.problem().span().start(),
+          fix.map(Fix::label).orElse(""), fix.map(EditView::of).orElse(List.of()));
     }
-    return limits;
   }
 
-  private static Limit limit(Proof proof, Proof.Check check, Proof.Limit limit, List<String> wrong) {
-    var step = (Step.MeterCheck) proof.tree().steps().get(check.step());
-    var own = step.source() == proof.tree().source();
-    var edits = LimitFix.fix(limit, step).filter(fix -> own).map(EditView::of).orElse(List.of());
-    var unit = " " + step.quantity().unit();
-    return new Limit(check.title(), ReportNumbers.number(limit.at()) + unit,
-        own ? step.ways().get(limit.upperWay()).answerSpan().start() : 0, wrong,
-        edits.isEmpty() ? "" : ReportNumbers.number(limit.better().orElseThrow()) + unit, edits);
+  static LiveProof of(CompiledTree compiled, Proving.Result result) {
+    return result.proved().map(proof -> of(compiled, result, proof)).orElseGet(() -> unproved(compiled, result));
+  }
+
+  private static LiveProof unproved(CompiledTree compiled, Proving.Result result) {
+    var why = result.problems().get(0);
+    return new LiveProof(Wording.of(why).sentence(why), 0, 0,
+        StateView.of(TreeState.of(compiled.problems(), Optional.empty())), List.of(), "");
+  }
+
+  private static LiveProof of(CompiledTree compiled, Proving.Result result, Proof proof) {
+    var advice = Advice.of(proof, Silencing.ofProof(compiled.tree(), result).shown());
+    var named = proof.outcomes().stream().filter(Proof.Outcome::claimed).toList();
+    var found = (int) named.stream().filter(outcome -> Share.isAll(outcome.found())).count();
+    return new LiveProof("", named.size(), found,
+        StateView.of(TreeState.of(compiled.problems(), Optional.of(advice))),
+        advice.first().stream().map(ToDo::of).toList(), AdviceText.behind(advice).orElse(""));
   }
 }

@@ -62,6 +62,7 @@ class ProofApi {
     if (!at.isTree()) {
       throw ProblemException.badRequest("`" + at + "` is no tree", "only trees are proved");
     }
-    return LiveProof.of(proofs.draft(library.compile(at, LiveApi.text(written)), Asker.of(request)));
+    var compiled = library.compile(at, LiveApi.text(written));
+    return LiveProof.of(compiled, proofs.draft(compiled, Asker.of(request)));
   }
 }

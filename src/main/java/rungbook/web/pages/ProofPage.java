@@ -10,7 +10,12 @@ import jakarta.ws.rs.core.Context;
 import jakarta.ws.rs.core.MediaType;
 import java.util.List;
 import java.util.Optional;
+import rungbook.library.CompiledTree;
 import rungbook.library.Silencing;
+import rungbook.proof.advice.Advice;
+import rungbook.proof.advice.TreeState;
+import rungbook.proof.report.Proof;
+import rungbook.source.Problem;
 import rungbook.source.Wording;
 import rungbook.store.Store;
 import rungbook.text.UrlPath;
@@ -45,7 +50,7 @@ class ProofPage {
    * @param unproved why there is no proof; empty where there is one
    * @param problems what the proof shows wrong
    */
-  record View(String title, String treeHref, String editHref, String path, int revision, CheckedLibrary checked,
+  record View(String title, String treeHref, String path, int revision, CheckedLibrary checked,
       List<InlineCode.Part> unproved,
       Optional<ProofView> proof,
       List<ProblemView> problems) {
@@ -71,10 +76,16 @@ class ProofPage {
     var result = proofs.saved(compiled, checked.library(), Asker.of(request));
     var why = result.proved().isPresent() ? ""
         : Wording.of(result.problems().get(0)).sentence(result.problems().get(0));
+    var shown = Silencing.ofProof(compiled.tree(), result).shown();
     return Templates.proof(
-        new View(TreeEntry.of(compiled).title(), "/tree/" + href, "/edit/" + href, at.text(),
-            checked.revision(at), checked, InlineCode.parts(why),
-            result.proved().map(proof -> ProofViews.of(proof, "/tree/" + href)),
-            ProblemView.of(Silencing.ofProof(compiled.tree(), result).shown())));
+        new View(TreeEntry.title(compiled), "/tree/" + href, at.text(), checked.revision(at), checked,
+            InlineCode.parts(why), result.proved().map(proof -> view(compiled, proof, shown, href)),
+            ProblemView.of(shown)));
+  }
+
+  private static ProofView view(CompiledTree compiled, Proof proof, List<Problem> shown, String href) {
+    var advice = Advice.of(proof, shown);
+    return ProofViews.of(proof, advice, TreeState.of(compiled.problems(), Optional.of(advice)), compiled.path(),
+        "/tree/" + href);
   }
 }

@@ -21,9 +21,11 @@ import rungbook.web.service.CompiledLibrary;
 import rungbook.web.service.DocumentEntry;
 import rungbook.web.service.MapService;
 import rungbook.web.service.PackService;
+import rungbook.web.service.ProofService;
 import rungbook.web.service.Requests;
 import rungbook.web.service.TreeEntry;
 import rungbook.web.views.ProblemView;
+import rungbook.web.views.StateView;
 import rungbook.web.views.StepView;
 import rungbook.web.views.StepViews;
 
@@ -35,12 +37,14 @@ class TreePage {
   private final Store store;
   private final PackService packs;
   private final MapService maps;
+  private final ProofService proofs;
 
-  TreePage(CompiledLibrary library, Store store, PackService packs, MapService maps) {
+  TreePage(CompiledLibrary library, Store store, PackService packs, MapService maps, ProofService proofs) {
     this.library = library;
     this.store = store;
     this.packs = packs;
     this.maps = maps;
+    this.proofs = proofs;
   }
 
   /** A step, or a chapter that belongs to none: one of the two is there. */
@@ -53,7 +57,7 @@ class TreePage {
    * @param pack of the last library that was checked
    * @param isNewest whether that is the newest one
    */
-  record View(String path, String href, TreeEntry entry, String meter, String systemHref, DocumentEntry revision,
+  record View(String path, String href, TreeEntry entry, StateView state, String meter, String systemHref, DocumentEntry revision,
       int drafts,
       String introduction, List<Part> parts, List<ProblemView> problems, String map,
       Optional<PackService.Offer> pack, boolean isNewest) {}
@@ -78,7 +82,8 @@ class TreePage {
   private View view(DocumentPath at, CompiledTree compiled, CheckedLibrary checked, DocumentEntry revision) {
     var tree = compiled.tree();
     var views = new StepViews(tree, checked.library().shared().cautions());
-    return new View(at.text(), UrlPath.of(at.text()), TreeEntry.of(compiled), tree.meter().title(),
+    return new View(at.text(), UrlPath.of(at.text()), TreeEntry.of(compiled),
+        StateView.of(proofs.state(compiled, checked.library())), tree.meter().title(),
         tree.system().map(system -> "/text/shared/systems/" + UrlPath.of(system.id()) + ".md").orElse(""), revision,
         store.drafts(at).size(), views.prose(tree.document()).introduction(), parts(compiled, views),
         ProblemView.of(compiled.problems()), maps.inPage(compiled), packs.offer(at, checked), checked.isNewest());

@@ -21,7 +21,10 @@ import rungbook.circuit.network.Samples;
 import rungbook.library.CompiledTree;
 import rungbook.library.Library;
 import rungbook.library.Prover;
+import rungbook.library.Silencing;
 import rungbook.proof.Proving;
+import rungbook.proof.advice.Advice;
+import rungbook.proof.advice.TreeState;
 import rungbook.web.http.Asker;
 import rungbook.web.http.ProblemException;
 
@@ -134,6 +137,12 @@ public class ProofService {
       Thread.currentThread().interrupt();
       throw ProofProblems.serverStops();
     }
+  }
+
+  /** The state of a tree, with its proof if it was proved since the library last changed; it starts no proof. */
+  public TreeState state(CompiledTree tree, Library now) {
+    return TreeState.of(tree.problems(), known(tree.path(), now).flatMap(result -> result.proved()
+        .map(proof -> Advice.of(proof, Silencing.ofProof(tree.tree(), result).shown()))));
   }
 
   /** Compared by identity: a library is replaced and never changed. */

@@ -1,20 +1,23 @@
 package rungbook.web.views;
 
 import java.util.List;
-import rungbook.text.InlineCode;
 
 /**
  * A proof as a page shows it. Widths of bars are in percent.
  *
+ * @param state of the tree, from its check and its proof
+ * @param toDo what can hurt or mislead most first
+ * @param behind what to say of the problems that may go away with the first ones; empty if there are none
  * @param walked what was walked, in a sentence
+ * @param measures the testability figures
  * @param unmodeled titles of the checks of which the circuit knows nothing
  * @param variants of the system, the base first; empty if it has none
  * @param named the faults that the tree names, the least found first; {@code others} it does not name
  * @param map the tree's drawing with shares at its ways
  */
-public record ProofView(String walked, List<Fact> facts, List<String> unmodeled, List<Fault> named, List<Fault> others,
-    List<Ending> endings, List<Variant> variants,
-    List<Check> checks, String map) {
+public record ProofView(StateView state, List<ToDoView> toDo, String behind, String walked, List<Fact> facts,
+    List<Measure> measures, List<String> unmodeled, List<Fault> named, List<Fault> others, List<Ending> endings,
+    List<Variant> variants, List<Check> checks, String map) {
 
   /** @param words what the tree does there */
   record Variant(String name, String share, String words) {}
@@ -41,12 +44,14 @@ public record ProofView(String walked, List<Fact> facts, List<String> unmodeled,
 
   record Arrived(String name, Bar share, boolean named) {}
 
-  /** @param picture an SVG of the readings; {@code inWords} says the same in words */
-  record Check(String title, String href, String picture, String inWords, List<Limit> limits) {}
+  /** @param picture an SVG of the readings; {@code inWords} says the same in sentences */
+  record Check(String title, String href, String picture, List<String> inWords) {}
 
   /**
-   * @param room the range of values that the limit can have
-   * @param better a better value; empty without one
+   * A testability figure.
+   *
+   * @param name as in IEEE 1522
+   * @param means what it counts, in a sentence
    */
-  record Limit(String at, int line, boolean sound, String room, String better, List<List<InlineCode.Part>> wrong) {}
+  record Measure(String name, String value, String means) {}
 }

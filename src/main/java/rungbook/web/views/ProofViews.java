@@ -10,16 +10,16 @@ import rungbook.map.Diagram;
 import rungbook.map.Drawing;
 import rungbook.proof.accounting.ReportNumbers;
 import rungbook.proof.accounting.Share;
+import rungbook.proof.advice.Advice;
+import rungbook.proof.advice.AdviceText;
+import rungbook.proof.advice.TreeState;
 import rungbook.proof.propagation.End;
-import rungbook.proof.report.Bounds;
 import rungbook.proof.report.Complaint;
 import rungbook.proof.report.OnwardShares;
 import rungbook.proof.report.Proof;
 import rungbook.report.ProofVariants;
 import rungbook.text.English;
 import rungbook.text.UrlPath;
-import rungbook.tree.Step;
-import rungbook.text.InlineCode;
 
 /** Puts a proof into words, bars and pictures. */
 public final class ProofViews {
@@ -34,11 +34,16 @@ public final class ProofViews {
     allLikelihood = proof.outcomes().stream().mapToDouble(Proof.Outcome::likelihood).sum();
   }
 
-  /** @param treeHref where the tree's own page is */
-  public static ProofView of(Proof proof, String treeHref) {
+  /**
+   * @param path the tree's file
+   * @param treeHref where the tree's own page is
+   */
+  public static ProofView of(Proof proof, Advice advice, TreeState state, String path, String treeHref) {
     var views = new ProofViews(proof, treeHref);
     var faults = proof.outcomes().stream().skip(1).toList();
-    return new ProofView(views.walked(), views.facts(), proof.unmodeled(),
+    return new ProofView(StateView.of(state),
+        advice.first().stream().map(one -> ToDoView.of(one, path)).toList(), AdviceText.behind(advice).orElse(""),
+        views.walked(), views.facts(), MeasureViews.of(proof), proof.unmodeled(),
         faults.stream().filter(Proof.Outcome::claimed).sorted(Comparator.comparingDouble(Proof.Outcome::found))
             .map(views::fault).toList(),
         faults.stream().filter(outcome -> !outcome.claimed()).map(views::fault).toList(),
@@ -70,22 +75,16 @@ public final class ProofViews {
 
   private List<ProofView.Fact> facts() {
     var facts = new ArrayList<ProofView.Fact>(complaint());
-    var claimed = proof.claimed();
-    var whole = proof.complaint().symptoms().isPresent() ? " of what gives the complaint" : " of the whole system";
-    if (claimed.faults() > 0) {
+    if (proof.claimed().faults() > 0) {
       var always = proof.outcomes().stream().filter(outcome -> outcome.claimed() && Share.isAll(outcome.found()))
           .count();
-      facts.add(new ProofView.Fact("Always found", always + " of " + claimed.faults() + " faults it names"));
-      facts.add(new ProofView.Fact("Detected", percent(claimed.detected()) + " by likelihood; "
-          + percent(proof.whole().detected()) + whole));
-      facts.add(new ProofView.Fact("Isolated", percent(claimed.isolatedTo(1)) + " to one fault, "
-          + percent(claimed.isolatedTo(2)) + " to two or fewer, " + percent(claimed.isolatedTo(3))
-          + " to three or fewer"));
+      facts.add(new ProofView.Fact("Always found", always + " of "
+          + English.counted(proof.claimed().faults(), "fault") + " it names"));
       facts.add(new ProofView.Fact("Work",
           String.format(Locale.ROOT, "%.1f checks and %.0f minutes on average, walking included",
               proof.meanChecks(), proof.meanMinutes())));
     }
-    facts.add(new ProofView.Fact("False alarms", falseAlarms()));
+    facts.add(new ProofView.Fact("Good units", falseAlarms()));
     proof.repairs().forEach(repair -> facts.add(new ProofView.Fact("Repair after " + repair.title(),
         percent(repair.passed()) + " proved; " + percent(repair.noticed()) + " of wrong repairs noticed")));
     return facts;
@@ -93,10 +92,10 @@ public final class ProofViews {
 
   private String falseAlarms() {
     if (proof.falseAlarmShare() > 0) {
-      return percent(proof.falseAlarmShare()) + " of healthy systems get a fault";
+      return percent(proof.falseAlarmShare()) + " of good units get a fault";
     }
-    return Misroutes.falseAlarms(proof).findAny().isPresent()
-        ? "healthy systems get a fault only in corners of the tolerances" : "no healthy system gets a fault";
+    return proof.falseAlarms().isEmpty() ? "no good unit gets a fault"
+        : "good units get a fault only at the ends of all tolerances";
   }
 
   private List<ProofView.Variant> variants() {
@@ -181,20 +180,8 @@ public final class ProofViews {
   }
 
   private ProofView.Check check(Proof.Check check) {
-    var step = (Step.MeterCheck) proof.tree().steps().get(check.step());
-    var picture = new HistogramSvg(check, step.quantity().unit());
-    return new ProofView.Check(check.title(), step(check.step()), picture.svg(), picture.inWords(),
-        check.limits().stream().map(limit -> limit(step, limit)).toList());
-  }
-
-  private ProofView.Limit limit(Step.MeterCheck step, Proof.Limit limit) {
-    var unit = step.quantity().unit();
-    var line = step.source().placeAt(step.ways().get(limit.upperWay()).answerSpan().start()).line();
-    var wrong = Misroutes.of(proof, limit).map(InlineCode::parts).toList();
-    var better = wrong.isEmpty() || !Bounds.leaveRoom(limit) ? ""
-        : limit.better().map(number -> ReportNumbers.number(number) + " " + unit).orElse("");
-    return new ProofView.Limit(ReportNumbers.number(limit.at()) + " " + unit, line, wrong.isEmpty(),
-        Bounds.words(limit, unit), better, wrong);
+    return new ProofView.Check(check.title(), step(check.step()), ReadingPicture.svg(check, proof.tree()),
+        new ReadingWords(check, proof.tree()).sentences());
   }
 
   @SuppressWarnings("ReferenceEquality") // two ways of a step can have the same value

@@ -2,6 +2,7 @@
 import { setDiagnostics } from "../vendor/codemirror.js";
 import { makeFix } from "./fix.js";
 import { later } from "./later.js";
+import { showState } from "./state.js";
 
 const LEVELS = { error: "error", warning: "warning", note: "info" };
 
@@ -21,7 +22,7 @@ export function problemList(path, list, count) {
 
   function write(view, problems, silenced) {
     count.textContent = `(${problems.length || "none"}${silenced ? `, ${silenced} silenced` : ""})`;
-    list.replaceChildren(...(problems.length ? [listOf(view, problems)] : [paragraph(`No problems.${isNewTree() ? " The tree can become a pack once it is saved." : ""}`)]));
+    list.replaceChildren(...(problems.length ? [listOf(view, problems)] : [paragraph(`No problems in the text.${isNewTree() ? " The tree can become a pack once it is saved." : ""}`)]));
   }
 
   // the page's own address is none until the first save
@@ -93,6 +94,7 @@ export function problemList(path, list, count) {
       } else if (view.state.doc.toString() === text) {
         mark(view, body.problems);
         write(view, body.problems, body.silenced);
+        showState(body.state);
       }
     })
   };

@@ -1,6 +1,8 @@
-// Says beside the text what the tree finds and misses, and which healthy systems get a fault, and offers a limit's better place.
+// Says beside the text what to do about the tree after its proof, and offers to move a limit.
+import { EditorView } from "../vendor/codemirror.js";
 import { makeFix } from "./fix.js";
 import { later } from "./later.js";
+import { showState } from "./state.js";
 
 const PAUSE_MS = 500;
 const AGAIN_MS = 2000;
@@ -28,6 +30,7 @@ export function prover(path, place, count) {
     if (view.state.doc.toString() !== text) return;
     place.setAttribute("aria-busy", "false");
     place.classList.remove("stale");
+    if (answer.ok) showState(body.state);
     if (answer.status === 409) setTimeout(() => follow(view), AGAIN_MS); // the same tree is being typed elsewhere
     else if (!answer.ok) write("", "", [paragraph(`Not proved now: ${body.detail}; ${body.hint}`)]);
     else if (body.unproved) write(text, "", [paragraph(body.unproved)]);
@@ -45,22 +48,23 @@ export function prover(path, place, count) {
   }
 
   function report(view, proof) {
-    const parts = [];
-    parts.push(...proof.condemned.map(sentence => paragraph(sentence, "strong")));
-    parts.push(...proof.limits.flatMap(limit => limitParts(view, limit)));
-    if (proof.missed.length) parts.push(paragraph("Not always found:"), list(proof.missed));
-    if (!parts.length) parts.push(paragraph(proof.named ? "Every fault it names is found, no healthy system gets a fault, every limit is sound." : "It names no fault yet."));
-    return parts;
+    if (proof.toDo.length) return [list(view, proof.toDo), ...(proof.behind ? [paragraph(proof.behind)] : [])];
+    return [paragraph(proof.named ? "Nothing: every fault it names is found, no good unit gets a fault, and every limit works." : "It names no fault yet.")];
   }
 
-  function limitParts(view, limit) {
-    const parts = [paragraph(`${limit.check}, limit at ${limit.at}:`), list(limit.says)];
-    if (limit.edits.length) {
-      const mend = Object.assign(document.createElement("button"), { type: "button", textContent: `Move it to ${limit.better}` });
-      mend.addEventListener("click", () => makeFix(view, limit.edits));
-      parts.push(mend);
-    }
-    return parts;
+  function list(view, toDo) {
+    const items = document.createElement("ol");
+    items.className = "todo";
+    items.append(...toDo.map(one => item(view, one)));
+    return items;
+  }
+
+  function item(view, one) {
+    const row = document.createElement("li");
+    row.append(paragraph(one.what, "what"), paragraph(one.why));
+    if (one.file === path) row.append(button("Show it", "show", () => show(view, one.from)));
+    if (one.file === path && one.edits.length) row.append(button(one.fix[0].toUpperCase() + one.fix.slice(1), "fix", () => makeFix(view, one.edits)));
+    return row;
   }
 
   function follow(view) {
@@ -72,15 +76,23 @@ export function prover(path, place, count) {
   return { follow };
 }
 
-function list(sentences) {
-  const items = document.createElement("ul");
-  items.append(...sentences.map(sentence => filled(document.createElement("li"), sentence)));
-  return items;
+function button(words, style, action) {
+  const press = document.createElement("button");
+  press.type = "button";
+  press.className = style;
+  const label = filled(document.createElement("span"), words); // the button sets each of its children apart
+  press.append(label);
+  press.addEventListener("click", action);
+  return press;
 }
 
-function paragraph(sentence, tag) {
-  const words = document.createElement("p");
-  return tag ? (words.append(filled(document.createElement(tag), sentence)), words) : filled(words, sentence);
+function show(view, from) {
+  view.dispatch({ selection: { anchor: from }, effects: EditorView.scrollIntoView(from, { y: "center" }) });
+  view.focus();
+}
+
+function paragraph(sentence, style = "") {
+  return filled(Object.assign(document.createElement("p"), { className: style }), sentence);
 }
 
 /** Words in backticks are the text's own, and set as such. */

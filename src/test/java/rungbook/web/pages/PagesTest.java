@@ -48,6 +48,30 @@ class PagesTest {
   }
 
   @Test
+  void oneStateOfATreeIsOnItsPageAndInTheList() {
+    save("trees/pages-state.md",
+        "---\ntitle: State of pages\ncomplaint: x\n---\n\n## A\n\n```check\nlook: light\n```\n\n- yes: [B](#b)\n");
+    page("/proof/trees/pages-state.md").then().statusCode(200); // waits until the library is checked
+    for (String path : new String[] {"/tree/trees/pages-state.md", "/?q=State+of+pages"}) {
+      page(path).then().statusCode(200).body(matchesPattern("(?s).*✕</span> <b>\\d+ errors?</b>.*"));
+    }
+  }
+
+  @Test
+  void theProofSaysFirstWhatToDoAndShowsEachCheckAsAPictureWithTheNamesOfItsAnswers() {
+    String spoiled = store.head(new DocumentPath("trees/contactor-buzzes-control-voltage-low.md")).orElseThrow().text()
+        .replace("- 23 to 30: [Open the", "- 26 to 30: [Open the").replace("- 5 to 23: [Smell", "- 5 to 26: [Smell")
+        .replace("expect: 23 to 30", "expect: 26 to 30");
+    save("trees/pages-proof.md", spoiled);
+    page("/proof/trees/pages-proof.md").then().statusCode(200).body(allOf(containsString("Proved, 1 thing to do"),
+        containsString("Move 26 to 22 V at <code>R to C with no call</code>."),
+        containsString("Do it in the editor, line"), containsString(">26 to 30: Open the outdoor unit</text>"),
+        containsString("Testability figures (IEEE 1522)"), containsString("Fraction of faults detected")));
+    page("/tree/trees/pages-proof.md").then().body(containsString("<b>Proved, 1 thing to do</b>"));
+    page("/?q=buzzes").then().body(containsString("<b>Proved, 1 thing to do</b>"));
+  }
+
+  @Test
   void theCoverageSaysWhichTreeFindsWhichFault() {
     page("/coverage").then().statusCode(200)
         .body(allOf(containsString("What the library finds"), containsString("Blower won't run on a fan-only call"),
