@@ -157,7 +157,8 @@ class EveryScreenTest {
     assertTrue(Histories.all(store, path).size() >= 2);
     var buzzes = store.head(new DocumentPath("trees/contactor-buzzes-control-voltage-low.md")).orElseThrow().text();
     save(new DocumentPath("trees/screens-limit.md"), 0, buzzes.replace("- 23 to 30: [Open", "- 26 to 30: [Open")
-        .replace("- 5 to 23: [Smell", "- 5 to 26: [Smell").replace("expect: 23 to 30", "expect: 26 to 30"), "With a limit among good readings");
+        .replace("- 5 to 23: [Smell", "- 5 to 26: [Smell").replace("expect: 23 to 30", "expect: 26 to 30"),
+        "With a limit among good readings");
   }
 
   private void save(DocumentPath path, int basedOn, String text, String message) {

@@ -13,7 +13,8 @@ import rungbook.source.Wording;
  * What to do about a tree.
  *
  * @param first what to do, what can hurt or mislead most first
- * @param behind how many more problems are shown by paths past a limit that has to move first: moving it may remove them
+ * @param behind how many more problems are shown by paths past a limit that has to move first; moving it may remove
+ * them
  */
 public record Advice(List<Recommendation> first, int behind) {
 

@@ -53,8 +53,8 @@ public record AdviceText(String what, String why) {
   /** {@code In a house with 115 V a good unit reads 24.6 V here; you send it to …}. */
   private static String example(Recommendation.Example example) {
     Proof.Misrouted one = example.misrouted();
-    return "In a house with " + one.circumstances() + ", " + who(one) + " reads " + example.reading() + " here. The answer `"
-        + example.taken() + "` can take it, and you send it to `" + example.sentTo() + "`. " + howMany(one);
+    return "In a house with " + one.circumstances() + ", " + who(one) + " reads " + example.reading()
+        + " here. The answer `" + example.taken() + "` can take it, and you send it to `" + example.sentTo() + "`. " + howMany(one);
   }
 
   private static String who(Proof.Misrouted one) {
@@ -78,7 +78,8 @@ public record AdviceText(String what, String why) {
   private static String alarm(Proof.FalseAlarm alarm) {
     String share = alarm.share() == 0 ? "Only good units at the ends of all tolerances end there."
         : ReportNumbers.percent(alarm.share()) + " of good units end there.";
-    return "In a house with " + alarm.circumstances() + ", a good unit ends there, and you replace a good part. " + share;
+    return "In a house with " + alarm.circumstances() + ", a good unit ends there, and you replace a good part. "
+        + share;
   }
 
   private static String missed(Recommendation.FindFault find) {

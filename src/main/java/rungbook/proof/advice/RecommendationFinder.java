@@ -97,6 +97,7 @@ final class RecommendationFinder {
   }
 
   private static String place(Proof.Ending ending) {
-    return "`" + ending.title() + "`" + (ending.end() instanceof End.Stuck ? ", where no answer takes the reading" : "");
+    return "`" + ending.title() + "`"
+        + (ending.end() instanceof End.Stuck ? ", where no answer takes the reading" : "");
   }
 }

@@ -33,7 +33,8 @@ final class RoundNumber {
         }
       }
     }
-    return firstAbove(low, digit).filter(first -> first.doubleValue() <= high + LESS_THAN_A_DIGIT * digit.doubleValue());
+    double most = high + LESS_THAN_A_DIGIT * digit.doubleValue();
+    return firstAbove(low, digit).filter(first -> first.doubleValue() <= most);
   }
 
   private static boolean isShown(BigDecimal step, BigDecimal digit) {

@@ -35,7 +35,8 @@ public final class LimitMisroutes implements ProofRule {
     Step.MeterCheck check = (Step.MeterCheck) context.step(limit.step());
     String unit = check.quantity().unit();
     boolean fixable = limit.better().isPresent() && Bounds.leaveRoom(limit);
-    Problem problem = Problem.at(fixable ? LIMIT_UNSOUND : LIMIT_UNRESOLVABLE, check.source(), LimitPlace.of(check, limit))
+    Problem problem = Problem.at(fixable ? LIMIT_UNSOUND : LIMIT_UNRESOLVABLE, check.source(),
+        LimitPlace.of(check, limit))
         .with("limit", limit.words(unit))
         .with("fault", worst.healthy() ? "healthy systems" : worst.fault())
         .with("share", worst.share() == 0 ? "the worst" : ReportNumbers.percent(worst.share()))

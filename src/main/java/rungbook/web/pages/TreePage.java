@@ -57,7 +57,8 @@ class TreePage {
    * @param pack of the last library that was checked
    * @param isNewest whether that is the newest one
    */
-  record View(String path, String href, TreeEntry entry, StateView state, String meter, String systemHref, DocumentEntry revision,
+  record View(String path, String href, TreeEntry entry, StateView state, String meter, String systemHref,
+      DocumentEntry revision,
       int drafts,
       String introduction, List<Part> parts, List<ProblemView> problems, String map,
       Optional<PackService.Offer> pack, boolean isNewest) {}

@@ -181,7 +181,7 @@ public final class ProofViews {
 
   private ProofView.Check check(Proof.Check check) {
     return new ProofView.Check(check.title(), step(check.step()), ReadingPicture.svg(check, proof.tree()),
-        new ReadingWords(check, proof.tree()).sentences());
+        new PictureWords(check, proof.tree()).sentences());
   }
 
   @SuppressWarnings("ReferenceEquality") // two ways of a step can have the same value

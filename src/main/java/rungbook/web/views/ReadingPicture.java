@@ -28,7 +28,7 @@ final class ReadingPicture {
   private static final double NARROWEST = 4;
   private static final Pattern RANGE = Pattern.compile("([\\d.]+) to ([\\d.]+|OL)");
   private final Proof.Check check;
-  private final ReadingWords words;
+  private final PictureWords words;
   private final ReadingAxis axis;
   private final StringBuilder hump = new StringBuilder();
   private final StringBuilder rows = new StringBuilder();
@@ -37,7 +37,7 @@ final class ReadingPicture {
 
   private ReadingPicture(Proof.Check check, Tree tree) {
     this.check = check;
-    words = new ReadingWords(check, tree);
+    words = new PictureWords(check, tree);
     axis = new ReadingAxis(check.histogram().high(), MARGIN, WIDTH - 2.0 * MARGIN);
   }
 
@@ -119,7 +119,7 @@ final class ReadingPicture {
     if (faults.isEmpty()) {
       return;
     }
-    heading(faults.size() > MOST_FAULTS ? "Units with a fault (the " + MOST_FAULTS + " likeliest)" : "Units with a fault");
+    heading("Units with a fault" + (faults.size() > MOST_FAULTS ? " (the " + MOST_FAULTS + " likeliest)" : ""));
     for (Proof.Reads reads : faults.subList(0, Math.min(MOST_FAULTS, faults.size()))) {
       line(words.fault(reads), "");
       bar("faulty", reads.lowest(), reads.highest());

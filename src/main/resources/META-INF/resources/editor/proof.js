@@ -49,7 +49,7 @@ export function prover(path, place, count) {
 
   function report(view, proof) {
     if (proof.toDo.length) return [list(view, proof.toDo), ...(proof.behind ? [paragraph(proof.behind)] : [])];
-    return [paragraph(proof.named ? "Nothing: every fault it names is found, no good unit gets a fault, and every limit works." : "It names no fault yet.")];
+    return [paragraph(proof.named ? "Nothing: the proof asks for no change." : "It names no fault yet.")];
   }
 
   function list(view, toDo) {

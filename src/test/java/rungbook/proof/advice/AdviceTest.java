@@ -21,16 +21,16 @@ import rungbook.tree.Tree;
 /** What to do about trees with readings written down by hand, in the words that a technician reads. */
 class AdviceTest {
 
-  private static final String ENDS = "\n## Sound\n\n```finding\nhealthy: yes\n```\n\n## Weak\n\n```finding\nfault: wire "
-      + "weak\nrefer: a senior technician\n```\n\n## Dead\n\n```finding\nfault: lamp dead\nrefer: a senior technician"
+  private static final String ENDS = "\n## Sound\n\n```finding\nhealthy: yes\n```\n\n## Weak\n\n```finding\nfault: "
+      + "wire weak\nrefer: a senior technician\n```\n\n## Dead\n\n```finding\nfault: lamp dead\nrefer: a senior technician"
       + "\n```\n\n## Call\n\n```finding\nrefer: the office\n```\n";
 
   private static final MadeUp LAMP = new MadeUp(Map.of("healthy VOLTS", new double[] {26, 24, 25, 23},
       "lamp dead VOLTS", new double[] {0, 0, 1, 1}, "wire weak VOLTS", new double[] {15, 17, 16, 18}));
 
   private static Tree limit(String number) {
-    return MadeUp.tree("one", "## On\n\n```task\nset: lever on\nat: hall\n```\n\n- done: [Volts](#volts)\n\n## Volts\n\n"
-        + "```check\nmeasure: AC volts\nleads: A, B\nat: attic\nexpect: " + number + " to 30 V\n```\n\n- " + number
+    return MadeUp.tree("one", "## On\n\n```task\nset: lever on\nat: hall\n```\n\n- done: [Volts](#volts)\n\n## Volts\n"
+        + "\n```check\nmeasure: AC volts\nleads: A, B\nat: attic\nexpect: " + number + " to 30 V\n```\n\n- " + number
         + " to 30: [Sound](#sound)\n- 5 to " + number
         + ": [Weak](#weak)\n- under 5: [Dead](#dead)\n- over 30: [Call](#call)\n" + ENDS);
   }
@@ -50,8 +50,8 @@ class AdviceTest {
     Advice advice = advice(LAMP, limit("24.5"));
     AdviceText text = AdviceText.of(advice.first().get(0));
     assertEquals("Move 24.5 to 20 V at `Volts`.", text.what());
-    assertTrue(text.why().matches("In a house with house 1, a good unit reads 24 V here\\. The answer `5 to 24\\.5` can "
-        + "take it, and you send it to `Weak`\\. \\d+ % of good units go that way\\. Any limit over 18\\.5 V, up to "
+    assertTrue(text.why().matches("In a house with house 1, a good unit reads 24 V here\\. The answer `5 to 24\\.5` "
+        + "can take it, and you send it to `Weak`\\. \\d+ % of good units go that way\\. Any limit over 18\\.5 V, up to "
         + "22\\.5 V works\\."), text.why());
   }
 

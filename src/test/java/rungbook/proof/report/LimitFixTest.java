@@ -120,7 +120,8 @@ class LimitFixTest {
     BigDecimal last = limits.get(limits.size() - 1);
     answers.add(last + " or more");
     Collections.shuffle(answers, random);
-    return tree(limits.get(random.nextInt(limits.size())) + " to " + last.add(tenths(random.nextInt(100) + 1)), answers);
+    BigDecimal high = last.add(tenths(random.nextInt(100) + 1));
+    return tree(limits.get(random.nextInt(limits.size())) + " to " + high, answers);
   }
 
   private static BigDecimal tenths(int tenths) {

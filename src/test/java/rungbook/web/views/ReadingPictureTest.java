@@ -41,7 +41,7 @@ class ReadingPictureTest {
       ```
 
       - 20 to 30: [All is good & well](#all-is-good--well)
-      - 5 to 20: [The wire is weak somewhere between the hall and the attic](#the-wire-is-weak-somewhere-between-the-hall-and-the-attic)
+      - 5 to 20: [The wire is weak between the hall and the attic](#the-wire-is-weak-between-the-hall-and-the-attic)
       - anything else: [Dead](#dead)
 
       ## All is good & well
@@ -50,7 +50,7 @@ class ReadingPictureTest {
       healthy: yes
       ```
 
-      ## The wire is weak somewhere between the hall and the attic
+      ## The wire is weak between the hall and the attic
 
       ```finding
       fault: wire weak
@@ -106,7 +106,7 @@ class ReadingPictureTest {
 
   @Test
   void theSameIsThereInSentences() {
-    List<String> words = new ReadingWords(CHECK, TREE).sentences();
+    List<String> words = new PictureWords(CHECK, TREE).sentences();
     assertEquals("Good units read 24 to 26 V.", words.get(0));
     assertTrue(words.contains("Answer 20 to 30: All is good & well."), words.toString());
     assertTrue(words.contains("Limit 20 V: can be over 18.5 V, up to 22.5 V."), words.toString());
@@ -134,7 +134,8 @@ class ReadingPictureTest {
   /** Of all lines, one after the other. */
   private static String text(Element svg) {
     NodeList lines = svg.getElementsByTagName("text");
-    return String.join(" ", IntStream.range(0, lines.getLength()).mapToObj(i -> lines.item(i).getTextContent()).toList())
+    return String.join(" ",
+        IntStream.range(0, lines.getLength()).mapToObj(i -> lines.item(i).getTextContent()).toList())
         .replace("\u00a0", " ");
   }
 

@@ -15,7 +15,7 @@ import rungbook.tree.Tree;
 import rungbook.tree.Way;
 
 /** The words of a picture of readings: each row's own, and all of them one after the other. */
-final class ReadingWords {
+final class PictureWords {
 
   private final Proof.Check check;
   private final Tree tree;
@@ -23,7 +23,7 @@ final class ReadingWords {
   private final Quantity quantity;
   private final BigDecimal digit;
 
-  ReadingWords(Proof.Check check, Tree tree) {
+  PictureWords(Proof.Check check, Tree tree) {
     this.check = check;
     this.tree = tree;
     step = (Step.MeterCheck) tree.steps().get(check.step());
