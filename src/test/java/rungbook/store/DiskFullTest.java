@@ -25,7 +25,7 @@ class DiskFullTest {
   private static final int DOCUMENTS = 5;
   private static final int TEXT_BYTES = 60_000;
   private static final int FAILURES = 12;
-  private static final long CAPACITY_BYTES = 4 << 20;
+  private static final long CAPACITY_BYTES = 8 << 20;
   private final Random random = new Random(20260103);
   private final Map<String, String> acknowledged = new HashMap<>();
   private final Map<String, Integer> revisions = new HashMap<>();
