@@ -12,9 +12,7 @@ import java.util.List;
 public record Node(Kind kind, List<String> names, List<String> joints) {
 
   /** What a rung meets at a node. */
-  public enum Kind {
-    LEFT_RAIL, RIGHT_RAIL, GROUND, POINT
-  }
+  public enum Kind { LEFT_RAIL, RIGHT_RAIL, GROUND, POINT }
 
   public Node {
     names = List.copyOf(names);

@@ -7,6 +7,7 @@ import java.util.Deque;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import rungbook.ladder.CircuitGraph.Limb;
@@ -44,7 +45,7 @@ final class PathSearch {
     while (!queue.isEmpty()) {
       int node = queue.poll();
       if (!isEnd(node)) {
-        atNode.getOrDefault(node, List.of()).stream().filter(limb -> left.contains(limb) && limb != first)
+        atNode.getOrDefault(node, List.of()).stream().filter(limb -> left.contains(limb) && !limb.equals(first))
             .forEach(limb -> step(node, limb, queue));
       }
     }
@@ -74,11 +75,11 @@ final class PathSearch {
   private List<Limb> back(Limb first, int end) {
     var path = new ArrayList<Limb>();
     int node = end;
-    Limb limb = cameBy.get(node);
-    while (limb != first) {
+    Limb limb = Objects.requireNonNull(cameBy.get(node));
+    while (!limb.equals(first)) {
       path.add(limb);
       node = limb.other(node);
-      limb = cameBy.get(node);
+      limb = Objects.requireNonNull(cameBy.get(node));
     }
     path.add(first);
     Collections.reverse(path);

@@ -60,6 +60,12 @@ public record Vocabulary(
     return point == null ? key : point.name();
   }
 
+  /** A location's name as it was written; its key if there is no such location. */
+  public String locationName(String key) {
+    Location place = locations.get(key);
+    return place == null ? key : place.name();
+  }
+
   /** The panels that can be opened. */
   public List<String> panels() {
     return locations.values().stream().flatMap(place -> place.panel().stream()).distinct().toList();

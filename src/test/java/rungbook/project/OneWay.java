@@ -12,7 +12,8 @@ final class OneWay extends ArchCondition<JavaClass> {
 
   /** In the order in which a text becomes a pack; {@code map} and {@code report} hang on where they stand. */
   private static final List<String> ROOMS = List.of(
-      "text", "source", "markdown", "system", "ladder", "action", "tree", "map", "rules", "circuit", "proof", "pack", "library",
+      "text", "source", "markdown", "system", "ladder", "action", "tree", "map", "rules", "circuit", "proof", "pack",
+      "library",
       "report", "store", "cli", "web");
 
   OneWay() {

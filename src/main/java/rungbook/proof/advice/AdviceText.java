@@ -54,7 +54,8 @@ public record AdviceText(String what, String why) {
   private static String example(Recommendation.Example example) {
     Proof.Misrouted one = example.misrouted();
     return "In a house with " + one.circumstances() + ", " + who(one) + " reads " + example.reading()
-        + " here. The answer `" + example.taken() + "` can take it, and you send it to `" + example.sentTo() + "`. " + howMany(one);
+        + " here. The answer `" + example.taken() + "` can take it, and you send it to `" + example.sentTo() + "`. "
+        + howMany(one);
   }
 
   private static String who(Proof.Misrouted one) {

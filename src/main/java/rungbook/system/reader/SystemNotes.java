@@ -115,7 +115,7 @@ final class SystemNotes {
       if (point != null && !Names.key(entry.key()).equals(Terminal.GROUND)) {
         String unused = point.locations().stream()
             .filter(place -> !used.contains(new Terminal(Names.key(entry.key()), place))).sorted()
-            .map(place -> system.vocabulary().locations().get(place).name()).collect(Collectors.joining(", "));
+            .map(system.vocabulary()::locationName).collect(Collectors.joining(", "));
         if (!unused.isEmpty()) {
           found.add(Problem.at(POINT_WITHOUT_PART, document.source(), entry.keySpan()).with("name", point.name())
               .with("places", unused));

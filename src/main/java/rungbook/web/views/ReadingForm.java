@@ -54,7 +54,7 @@ public record ReadingForm(String red, String black, String quantity, String faul
   /** Every point with every place that it has. */
   private static List<String> points(Vocabulary words) {
     return words.points().values().stream().flatMap(point -> point.locations().stream().sorted()
-        .map(place -> point.name() + " at " + words.locations().get(place).name())).toList();
+        .map(place -> point.name() + " at " + words.locationName(place))).toList();
   }
 
   private static CircuitView.Field field(String name, String label, String chosen, String empty,

@@ -156,7 +156,7 @@ final class ReadingPicture {
     var line = new StringBuilder();
     String kept = RANGE.matcher(sentence).replaceAll("$1\u00a0to\u00a0$2").replace(" " + words.unit(),
         "\u00a0" + words.unit());
-    for (String word : kept.split(" ")) {
+    for (String word : kept.split(" ", -1)) {
       if (!line.isEmpty() && line.length() + 1 + word.length() > MOST_CHARACTERS) {
         lines.add(line.toString());
         line.setLength(0);
