@@ -14,8 +14,8 @@ async function read() {
     for (const id of ["answer", "drawn"]) document.getElementById(id).replaceWith(page.getElementById(id));
     history.replaceState(null, "", address);
   } catch (failure) {
-    if (mine === last) document.getElementById("answer").replaceChildren(
-      Object.assign(document.createElement("p"), { textContent: `Not read now: ${failure.message}` }));
+    if (mine === last) {document.getElementById("answer").replaceChildren(
+      Object.assign(document.createElement("p"), { textContent: `Not read now: ${failure.message}` }));}
   }
 }
 
