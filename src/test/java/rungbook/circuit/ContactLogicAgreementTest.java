@@ -16,6 +16,7 @@ import rungbook.system.Condition;
 import rungbook.system.ControlSystem;
 import rungbook.system.Names;
 import rungbook.system.Part;
+import rungbook.system.PartValue;
 import rungbook.system.Vocabulary;
 import rungbook.system.logic.ControlState;
 import rungbook.system.logic.ContactLogic;
@@ -25,6 +26,9 @@ import rungbook.system.logic.ContactLogic;
  * position of every control, and then with each source off, each interlock bypassed and each panel open.
  */
 class ContactLogicAgreementTest {
+
+  /** A load that takes no power shows a voltage that a capacitor makes, which contacts alone do not tell. */
+  private static final PartValue INDICATOR = new PartValue.Rated(0.001);
 
   static List<String> systems() {
     return List.of(Systems.IDS);
@@ -36,14 +40,16 @@ class ContactLogicAgreementTest {
     ControlSystem system = withASightForEveryLoad(Systems.read(id));
     var dictionary = Dictionary.of(system, new Samples(List.of(Draw.MIDDLE)));
     ContactLogic logic = ContactLogic.of(system);
+    Set<String> loads = loads(system).collect(Collectors.toSet());
     var everOn = new HashSet<String>();
     states(system.vocabulary()).forEach(state -> {
-      Set<String> on = logic.settle(new ControlState(state.positions(), state.off(), state.bypassed(),
-          state.disconnected(), state.open())).loadsOn();
+      Set<String> on = new HashSet<>(logic.settle(new ControlState(state.positions(), state.off(), state.bypassed(),
+          state.disconnected(), state.open())).loadsOn());
+      on.retainAll(loads);
       assertEquals(seen(dictionary.table(state, List.of()), system), on, state::toString);
       everOn.addAll(on);
     });
-    assertEquals(loads(system).collect(Collectors.toSet()), everOn, "each load is on in some state");
+    assertEquals(loads, everOn, "each load is on in some state");
   }
 
   private static Set<String> seen(ReadingTable table, ControlSystem system) {
@@ -71,6 +77,7 @@ class ContactLogicAgreementTest {
   }
 
   private static Stream<String> loads(ControlSystem system) {
-    return system.parts(Part.Load.class).map(Part::key);
+    return system.parts(Part.Load.class).filter(load -> !load.on().voltAmps().equals(INDICATOR))
+        .map(Part::key);
   }
 }

@@ -19,12 +19,15 @@ import rungbook.source.Source;
  */
 class MutatedTextsTest {
 
-  private static final int TEXTS = Integer.getInteger("rungbook.fuzz.texts", 150);
+  private static final int TEXTS = Integer.getInteger("rungbook.fuzz.texts", 100);
   private static final long SEED = Long.getLong("rungbook.fuzz.seed", 1);
   private static final int PROOF_EVERY = Integer.getInteger("rungbook.fuzz.proof-every", 10);
   private static final long MOST_MILLIS = 1_000;
-  /** Where the text of a system has changed, its circuit is solved anew, here without the faster compiler. */
-  private static final long MOST_PROOF_MILLIS = 2_000;
+  /**
+   * Where the text of a system has changed, its circuit is solved anew with every variant, and what the tree hands on is
+   * followed through other trees, here without the faster compiler.
+   */
+  private static final long MOST_PROOF_MILLIS = 5_000;
   private static final int WARM_UP = Math.min(60, TEXTS / 3);
   private static final boolean LONG = TEXTS >= 1_000;
   private static final int HEAP_LOOKS = LONG ? 10 : 1;

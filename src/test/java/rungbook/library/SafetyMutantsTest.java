@@ -44,7 +44,7 @@ class SafetyMutantsTest {
 
   private enum Caught { BY_CHECK, BY_PROOF, HURTS_NOBODY, BY_NOTHING }
 
-  /** Removals that can kill: a check notices each, or it hurts nobody, or the page gives the reason why it is missed. */
+  /** Removals that can kill: a check notices each, or it hurts nobody, or the page says why it is missed. */
   @ParameterizedTest
   @EnumSource(names = {"ISOLATE_REMOVED", "TRY_REMOVED", "POINT_NOT_PROVED_DEAD", "RESTORE_REMOVED"})
   void checkNoticesWhatCanHurt(Kind kind) throws IOException {
@@ -140,7 +140,8 @@ class SafetyMutantsTest {
     texts.put(mutant.path(), source);
     var text = new LibraryText(texts, LIBRARY.text().pictures(), List.of());
     Shared shared = mutant.path().startsWith("trees/") ? LIBRARY.shared() : withFragment(source);
-    var around = new Library(text, shared, LIBRARY.words(), List.of(), LIBRARY.ofShared());
+    var around = new Library(text, shared, LIBRARY.words(),
+        mutant.path().startsWith("trees/") ? LIBRARY.trees() : List.of(), LIBRARY.ofShared());
     return LIBRARY.trees().stream().filter(tree -> hasStepOf(mutant.path(), tree))
         .map(tree -> LibraryCompiler.compile(tree.tree().id(), texts.get(tree.path()), around));
   }

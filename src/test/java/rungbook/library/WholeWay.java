@@ -117,7 +117,7 @@ final class WholeWay {
     texts.put(path, decoded.source());
     LibraryText text = new LibraryText(texts, STARTER.pictures(), List.of());
     Library library = path.startsWith("shared/") ? LibraryCompiler.readShared(text)
-        : STARTER_LIBRARY.with(text, List.of());
+        : STARTER_LIBRARY.with(text, STARTER_LIBRARY.trees());
     String taker = takerOf(path);
     CompiledTree tree = LibraryCompiler.compile(idOf(taker), texts.get(taker), library);
     int longest = Math.max(show(decoded.source()),

@@ -18,7 +18,7 @@ public record Budget(int positions, int faults, int arrivals, int solutions) {
    * Ample for equipment of the trade: the starter systems have 20 positions and 60 faults, their trees at most 40
    * states. The largest proof within these takes minutes, and can be canceled.
    */
-  public static final Budget USUAL = new Budget(4_096, 2_000, 100_000, 100_000);
+  public static final Budget USUAL = new Budget(4_096, 2_000, 100_000, 1_000_000);
 
   private static final Budget IN_FORCE = of(LimitSettings.ofThisRun());
 

@@ -186,7 +186,7 @@ public final class Propagation {
     Cancellation.check();
     Installations.Observations observations = observed.in(node.situation.state());
     observations.readings(0, probe, read);
-    tally.addHealthy(read, reaching(node));
+    tally.addHealthy(read, node.variants(installations));
     Optional<Probe> low = context.probePlan().lowImpedance(probe);
     for (int i = 0; i < node.weights.length; i++) {
       double[] weights = node.weights[i];
@@ -203,17 +203,6 @@ public final class Propagation {
     }
   }
 
-  /** The variants of the system of which some installation comes here, healthy or not. */
-  private boolean[] reaching(SituationNode node) {
-    boolean[] reaching = new boolean[installations.variants().size()];
-    for (double[] weights : node.weights) {
-      for (int sample = 0; weights != null && sample < weights.length; sample++) {
-        reaching[installations.variant(sample)] |= weights[sample] > 0;
-      }
-    }
-    return reaching;
-  }
-
   private void compare(CheckTally tally, int caseNumber, Installations.Observations observations, Optional<Probe> low,
       double[] weights) {
     if (low.isPresent()) {
@@ -225,7 +214,7 @@ public final class Propagation {
   private void sendAll(SituationNode node, int caseNumber, CheckTally tally) {
     for (int way = Segments.NONE; way < tally.check().ways().size(); way++) {
       double[] share = tally.split().of(way);
-      if (any(share)) {
+      if (SituationNode.any(share)) {
         send(node, node.situation, way, caseNumber, share.clone());
         tally.markTaken(way);
       }
@@ -248,7 +237,7 @@ public final class Propagation {
         }
         split.divide(node.weights[i], byWay);
         for (int way = 0; way < byWay.length; way++) {
-          if (any(byWay[way])) {
+          if (SituationNode.any(byWay[way])) {
             send(node, node.situation, way == check.ways().size() ? Segments.NONE : way, i, byWay[way].clone());
           }
         }
@@ -302,14 +291,5 @@ public final class Propagation {
   private SituationNode node(int step, Situation situation) {
     return waiting.computeIfAbsent(step, s -> new LinkedHashMap<>())
         .computeIfAbsent(situation, s -> new SituationNode(step, situation, installations.cases().size()));
-  }
-
-  private static boolean any(double[] weights) {
-    for (double weight : weights) {
-      if (weight > 0) {
-        return true;
-      }
-    }
-    return false;
   }
 }

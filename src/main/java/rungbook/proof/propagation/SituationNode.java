@@ -1,5 +1,6 @@
 package rungbook.proof.propagation;
 
+import rungbook.proof.plan.Installations;
 import rungbook.proof.plan.Situation;
 
 /**
@@ -28,5 +29,26 @@ final class SituationNode {
     for (int sample = 0; sample < here.length; sample++) {
       here[sample] += more[sample];
     }
+  }
+
+  /** The variants of the system of which some installation comes here, healthy or not. */
+  boolean[] variants(Installations installations) {
+    boolean[] reaching = new boolean[installations.variants().size()];
+    for (double[] ofCase : weights) {
+      for (int sample = 0; ofCase != null && sample < ofCase.length; sample++) {
+        reaching[installations.variant(sample)] |= ofCase[sample] > 0;
+      }
+    }
+    return reaching;
+  }
+
+  /** Whether any sample has a weight. */
+  static boolean any(double[] weights) {
+    for (double weight : weights) {
+      if (weight > 0) {
+        return true;
+      }
+    }
+    return false;
   }
 }

@@ -16,7 +16,7 @@ import rungbook.source.Problems;
 import rungbook.source.Span;
 import rungbook.tree.Step;
 
-/** The words of a finding that nothing follows order a proof that something is dead, and no line says at which points. */
+/** The words of a finding that nothing follows order a proof of dead, and no line says at which points. */
 public final class ProofInWords implements Rule {
 
   static final Code PROOF_IN_WORDS = Code.of("proof-in-words");

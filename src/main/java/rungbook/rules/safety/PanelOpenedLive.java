@@ -20,8 +20,8 @@ import rungbook.tree.Action;
 import rungbook.tree.Step;
 
 /**
- * A panel comes off or goes on while, on some path, line-voltage points behind it are live that a power switch could have made
- * dead. The terminals of a switch that is off do not count: its line side stays live.
+ * A panel comes off or goes on while, on some path, line-voltage points behind it are live that a power switch could
+ * have made dead. The terminals of a switch that is off do not count: its line side stays live.
  */
 public final class PanelOpenedLive extends JointRule {
 

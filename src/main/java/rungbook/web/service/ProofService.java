@@ -111,8 +111,8 @@ public class ProofService {
   }
 
   /**
-   * Proves several trees as saved, one after the other, for as long as a reader waits for a page. The one that is being proved then is
-   * kept when it is done; a tree whose proof is stopped is left out.
+   * Proves several trees as saved, one after the other, for as long as a reader waits for a page. The one that is being
+   * proved then is kept when it is done; a tree whose proof is stopped is left out.
    */
   public List<Proving.Result> savedInTime(List<CompiledTree> trees, Library now, Asker asker) {
     var results = new ArrayList<Proving.Result>();

@@ -22,7 +22,8 @@ import rungbook.tree.Tree;
 class AdviceTest {
 
   private static final String ENDS = "\n## Sound\n\n```finding\nhealthy: yes\n```\n\n## Weak\n\n```finding\nfault: "
-      + "wire weak\nrefer: a senior technician\n```\n\n## Dead\n\n```finding\nfault: lamp dead\nrefer: a senior technician"
+      + "wire weak\nrefer: a senior technician\n```\n\n## Dead\n\n```finding\n"
+      + "fault: lamp dead\nrefer: a senior technician"
       + "\n```\n\n## Call\n\n```finding\nrefer: the office\n```\n";
 
   private static final MadeUp LAMP = new MadeUp(Map.of("healthy VOLTS", new double[] {26, 24, 25, 23},
@@ -51,7 +52,8 @@ class AdviceTest {
     AdviceText text = AdviceText.of(advice.first().get(0));
     assertEquals("Move 24.5 to 20 V at `Volts`.", text.what());
     assertTrue(text.why().matches("In a house with house 1, a good unit reads 24 V here\\. The answer `5 to 24\\.5` "
-        + "can take it, and you send it to `Weak`\\. \\d+ % of good units go that way\\. Any limit over 18\\.5 V, up to "
+        + "can take it, and you send it to `Weak`\\. \\d+ % of good units go that way\\. "
+        + "Any limit over 18\\.5 V, up to "
         + "22\\.5 V works\\."), text.why());
   }
 

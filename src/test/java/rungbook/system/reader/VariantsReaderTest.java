@@ -119,7 +119,8 @@ class VariantsReaderTest {
   @Test
   void faultsAndSightsChangeToo() {
     Variant large = only("```variant large lamp, faults\nlamp open: open lamp, likelihood 9\n"
-        + "lamp dim: raise lamp by 9 ohm\n```\n\n```variant large lamp, sights\nglow: at bench, when not lamp on\n```\n");
+        + "lamp dim: raise lamp by 9 ohm\n```\n\n```variant large lamp, sights\n"
+        + "glow: at bench, when not lamp on\n```\n");
     assertEquals(List.of("fuse open", "lamp open", "feed shorted", "lamp dim"), faults(large.system()));
     assertEquals(9, large.system().faults().get(1).likelihood());
     assertTrue(large.system().sights().get(0).when() instanceof Condition.Not);
