@@ -87,7 +87,8 @@ class ProofTest {
   @Test
   void aTextWithoutASystemIsNotProvedAndSaysSo() {
     live("trees/live.md",
-        "---\ntitle: T\ncomplaint: C\n---\n\n## Light\n\n```check\nlook: light\n```\n\n- yes: [On](#on)\n\n## On\n"
+        "---\ntitle: T\ncomplaint: C\n---\n\n## Light\n\n```check\nlook: light\n```\n\n- yes: [On](#on)\n"
+            + "- no: [On](#on)\n\n## On\n"
             + "\n```finding\nhealthy: yes\n```\n")
         .statusCode(200).body("unproved", containsString("it names no system")).body("toDo", hasSize(0))
         .body("state.words", containsString("not proved"));
@@ -118,7 +119,7 @@ class ProofTest {
         .body("toDo.what", hasItem("Move 26 to 22 V at `R to C with no call`."))
         .body("toDo.find { it.what.startsWith('Move 26') }.why", containsString("In a house with furnace supply"))
         .body("toDo.find { it.what.startsWith('Move 26') }.edits.size()", greaterThan(0))
-        .body("state.words", equalTo("1 error"));
+        .body("state.words", equalTo("3 errors"));
     live(BUZZES, text(BUZZES)).statusCode(200).body("toDo", hasSize(0)).body("state.words", equalTo("Proved"));
   }
 
@@ -157,7 +158,7 @@ class ProofTest {
     var says = browser.find("#proof").getText();
     assertTrue(says.matches("(?s).*Move 26 to 22 V at R to C with no call\\..*In a house with furnace supply "
         + "\\d+\\.\\d V.*\\d+ % of good units go that way.*"), says);
-    assertEquals("1 error", browser.find("#treestate b").getText(), "the window is split too");
+    assertEquals("3 errors", browser.find("#treestate b").getText(), "the window is split too");
     assertEquals(List.of(), browser.violations());
     browser.screenshot(PICTURES.resolve("editor-condemns.png"));
     browser.find("#proof .fix").click();
