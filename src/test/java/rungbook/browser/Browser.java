@@ -71,7 +71,7 @@ public final class Browser implements AutoCloseable {
     options.setBinary(CHROMIUM.toFile());
     options.setCapability(ChromeOptions.LOGGING_PREFS, logs);
     return options.addArguments("--headless", "--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run",
-        "--hide-scrollbars",
+        "--hide-scrollbars", "--disable-ipc-flooding-protection",
         "--disable-background-networking", "--disable-component-update", "--disable-sync", "--disable-dev-shm-usage");
   }
 

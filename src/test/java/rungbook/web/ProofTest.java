@@ -6,6 +6,7 @@ import static org.hamcrest.Matchers.equalTo;
 import static org.hamcrest.Matchers.greaterThan;
 import static org.hamcrest.Matchers.hasItem;
 import static org.hamcrest.Matchers.hasSize;
+import static org.hamcrest.Matchers.matchesPattern;
 import static org.hamcrest.Matchers.not;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
@@ -119,7 +120,7 @@ class ProofTest {
         .body("toDo.what", hasItem("Move 26 to 22 V at `R to C with no call`."))
         .body("toDo.find { it.what.startsWith('Move 26') }.why", containsString("In a house with furnace supply"))
         .body("toDo.find { it.what.startsWith('Move 26') }.edits.size()", greaterThan(0))
-        .body("state.words", equalTo("3 errors"));
+        .body("state.words", matchesPattern("\\d errors?"));
     live(BUZZES, text(BUZZES)).statusCode(200).body("toDo", hasSize(0)).body("state.words", equalTo("Proved"));
   }
 
@@ -158,7 +159,7 @@ class ProofTest {
     var says = browser.find("#proof").getText();
     assertTrue(says.matches("(?s).*Move 26 to 22 V at R to C with no call\\..*In a house with furnace supply "
         + "\\d+\\.\\d V.*\\d+ % of good units go that way.*"), says);
-    assertEquals("3 errors", browser.find("#treestate b").getText(), "the window is split too");
+    assertTrue(browser.find("#treestate b").getText().matches("\\d errors?"), "the window is split too");
     assertEquals(List.of(), browser.violations());
     browser.screenshot(PICTURES.resolve("editor-condemns.png"));
     browser.find("#proof .fix").click();
@@ -216,8 +217,8 @@ class ProofTest {
   }
 
   private String limitAt26() {
-    return text(BUZZES).replace("- 23 to 30: [Open the", "- 26 to 30: [Open the")
-        .replace("- 5 to 23: [Smell", "- 5 to 26: [Smell");
+    return text(BUZZES).replaceFirst("- 23 to 30: \\[Open the", "- 26 to 30: [Open the")
+        .replaceFirst("- 5 to 23: \\[Smell", "- 5 to 26: [Smell");
   }
 
   private String text(String path) {

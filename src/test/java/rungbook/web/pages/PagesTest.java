@@ -63,18 +63,21 @@ class PagesTest {
         .replace("- 23 to 30: [Open the", "- 26 to 30: [Open the").replace("- 5 to 23: [Smell", "- 5 to 26: [Smell")
         .replace("expect: 23 to 30", "expect: 26 to 30");
     save("trees/pages-proof.md", spoiled);
-    page("/proof/trees/pages-proof.md").then().statusCode(200).body(allOf(containsString("Proved, 1 thing to do"),
+    page("/proof/trees/pages-proof.md").then().statusCode(200).body(allOf(containsString("Proved, 3 things to do"),
         containsString("Move 26 to 22 V at <code>R to C with no call</code>."),
-        containsString("Do it in the editor, line"), containsString(">26 to 30: Open the outdoor unit</text>"),
+        containsString("Do it in the editor, line"), containsString("Answer 26 to 30: Open the outdoor unit."),
         containsString("Testability figures (IEEE 1522)"), containsString("Fraction of faults detected")));
-    page("/tree/trees/pages-proof.md").then().body(containsString("<b>Proved, 1 thing to do</b>"));
-    page("/?q=buzzes").then().body(containsString("<b>Proved, 1 thing to do</b>"));
+    page("/tree/trees/pages-proof.md").then().body(containsString("<b>Proved, 3 things to do</b>"));
+    page("/?q=buzzes").then().body(containsString("<b>Proved, 3 things to do</b>"));
   }
 
   @Test
   void theCoverageSaysWhichTreeFindsWhichFault() {
+    for (var tries = 0; tries < 60 && page("/coverage").asString().contains("not proved yet"); tries++) {
+      // each request proves for three seconds and keeps what is done
+    }
     page("/coverage").then().statusCode(200)
-        .body(allOf(containsString("What the library finds"), containsString("Blower won't run on a fan-only call"),
+        .body(allOf(containsString("What the library finds"), containsString("Blower won&#39;t run on a fan-only call"),
             containsString("Not covered"), containsString("<th scope=\"row\">contactor coil open <span")));
     page("/").then().body(containsString("href=\"/coverage\""));
   }
@@ -86,12 +89,12 @@ class PagesTest {
         .body(allOf(containsString("Rung 4, inducer motor: L1 at furnace, inducer relay, inducer motor, N at furnace."),
             containsString("<option value=\"thermostat cooling\">cooling</option>"),
             containsString("compressor running</label>"), not(containsString("<dt>Usual</dt>"))));
-    page(furnace + "?read=true&red=Y+at+condenser&black=C+at+condenser&set=thermostat+cooling").then().statusCode(200)
+    page(furnace + "?read=true&red=Y at condenser&black=C at condenser&set=thermostat cooling").then().statusCode(200)
         .body(allOf(containsString("AC volts, Y at condenser (red) to C at condenser (black)"),
             matchesPattern("(?s).*<dt>Usual</dt><dd>2[4-8](\\.[0-9])? V</dd>.*"),
-            containsString("15  contactor, from rung 14: current"),
+            containsString("17  contactor, from rung 16: current"),
             containsString("<option value=\"thermostat cooling\" selected>")));
-    page(furnace + "?read=true&red=Z+at+condenser").then().statusCode(200)
+    page(furnace + "?read=true&red=Z at condenser").then().statusCode(200)
         .body(containsString("has no point `Z`"));
     page("/text/shared/cautions/gas.md").then().body(not(containsString("id=\"ladder\"")));
   }
