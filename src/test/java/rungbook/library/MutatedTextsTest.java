@@ -24,8 +24,8 @@ class MutatedTextsTest {
   private static final int PROOF_EVERY = Integer.getInteger("rungbook.fuzz.proof-every", 10);
   private static final long MOST_MILLIS = 1_000;
   /**
-   * Where the text of a system has changed, its circuit is solved anew with every variant, and what the tree hands on is
-   * followed through other trees, here without the faster compiler.
+   * Where the text of a system has changed, its circuit is solved anew with every variant, and what the tree hands on
+   * is followed through other trees, here without the faster compiler.
    */
   private static final long MOST_PROOF_MILLIS = 5_000;
   private static final int WARM_UP = Math.min(60, TEXTS / 3);

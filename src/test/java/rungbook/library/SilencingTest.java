@@ -263,7 +263,8 @@ class SilencingTest {
   void aLineThatSilencesNothingIsAProblemOnceTheTreeIsProved() throws IOException {
     Library library = Example.library(tellsNothing("Mended"));
     assertTrue(codes(proof(library).shown()).contains("quiet-unused"), codes(proof(library).shown()).toString());
-    Library unproved = Example.library(tellsNothing("Mended").replace("system: split-cooling-gas-furnace\n", "").replaceFirst("(?m)^not for: .*\n", ""));
+    Library unproved = Example.library(tellsNothing("Mended")
+        .replace("system: split-cooling-gas-furnace\n", "").replaceFirst("(?m)^not for: .*\n", ""));
     assertEquals(List.of("not-proved"), codes(proof(unproved).shown()));
   }
 
