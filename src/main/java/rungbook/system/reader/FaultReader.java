@@ -73,7 +73,8 @@ final class FaultReader {
 
   private void openingsAndShorts() {
     form("open (.+)", (w, m) -> parts.branch(OPEN, m.group(1), w.item()).map(Effect.Open::new));
-    form("short (.+?) to (.+?) through " + RANGE + " ohm",
+    // bounded, since two open ends would make a long line take the square of its length
+    form("short (.{1,250}?) to (.{1,250}?) through " + RANGE + " ohm",
         (w, m) -> join(w, m.group(1), m.group(2), range(w, m, 3, 0, PartLine.MOST_QUANTITY)));
     form("short (.+?) through " + RANGE + " ohm", (w, m) -> parts.branch(SHORT, m.group(1), w.item())
         .map(key -> new Effect.Bridge(key, range(w, m, 2, 0, PartLine.MOST_QUANTITY))));
