@@ -21,7 +21,7 @@ class HostileShapesTest {
   private static final int SHARE = SHORT ? 4 : 1;
 
   /** A second on a quiet machine; twice that here, since caches are shared with whatever else runs. */
-  private static final long MOST_MILLIS = SHORT ? 1_000 : 2_000;
+  private static final long MOST_MILLIS = SHORT ? 1_500 : 3_000;
 
   /** A chain is as long in a short run, since it goes to the limit of steps. */
   private static final long MOST_CHAIN_MILLIS = SHORT ? 1_000 : 2_000;
