@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Collection;
 import java.util.List;
+import rungbook.cli.watch.Watching;
 import rungbook.report.Report;
 
 /**

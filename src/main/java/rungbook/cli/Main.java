@@ -68,6 +68,7 @@ public final class Main {
     all.put("read", () -> new ReadCommand(terminal));
     all.put("pack", () -> new PackCommand(terminal));
     all.put("verify", () -> new VerifyCommand(terminal));
+    all.put("key", () -> new KeyCommand(terminal));
     all.put("explain", () -> new Explain(terminal));
     all.put("serve", () -> new Serve(terminal));
     return arguments.length > 0 && all.containsKey(arguments[0]) ? Map.of(arguments[0], all.get(arguments[0])) : all;

@@ -8,6 +8,7 @@ import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -18,6 +19,7 @@ import rungbook.pack.Pack;
 import rungbook.pack.PackFile;
 import rungbook.pack.page.Edition;
 import rungbook.pack.page.PackInput;
+import rungbook.pack.signature.SigningKey;
 import rungbook.report.Digits;
 import rungbook.report.TextReport;
 import rungbook.source.Severity;
@@ -36,6 +38,10 @@ final class PackCommand implements Callable<Integer> {
       description = "where the packs go (default: export)")
   private String to;
 
+  @Option(names = "--sign", paramLabel = "KEY",
+      description = "the company's .key file: writes a signature beside each pack")
+  private Optional<String> key = Optional.empty();
+
   @Option(names = {"-h", "--help"}, usageHelp = true, description = "show this help")
   @SuppressWarnings("unused") // the command line parser acts on it
   private boolean help;
@@ -46,6 +52,8 @@ final class PackCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException {
+    Optional<SigningKey> signing = key.isPresent() ? Optional.of(KeyFiles.signing(key.get(), terminal))
+        : Optional.empty();
     Collection<Path> trees = InputFiles.files(paths, terminal).stream().filter(file -> !Batch.isShared(file)).toList();
     Collection<Batch> batches = Batch.of(trees, terminal.home());
     if (batches.size() != 1) {
@@ -58,7 +66,8 @@ final class PackCommand implements Callable<Integer> {
       terminal.out().println("nothing packed: fix the errors first");
       return 1;
     }
-    write(files(packs(compiled)));
+    List<PackFile> files = files(packs(compiled));
+    write(signing.map(with -> with.signed(files)).orElse(files));
     return 0;
   }
 

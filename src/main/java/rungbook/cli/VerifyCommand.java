@@ -6,17 +6,21 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import rungbook.pack.Verify;
+import rungbook.pack.signature.PublicSigningKey;
+import rungbook.pack.signature.SigningKey;
 import rungbook.report.Columns;
 
 @Command(name = "verify", description = "Say whether packs are unchanged, and which ones they are",
     footer = {"",
-        "Detects damage and changes, not who wrote a pack: compare the printed digest with the one on the server.",
-        "exit code: 0 all intact, 1 not all intact, 2 misuse"})
+        "Without --key it detects damage and changes, not who wrote a pack: compare the printed digest with the one "
+            + "on the server. With --key, FILE.sig must be a signature of FILE by that key.",
+        "exit code: 0 all intact (and signed by the key), 1 not all, 2 misuse"})
 final class VerifyCommand implements Callable<Integer> {
 
   /** A larger pack would not open on a phone. */
@@ -29,6 +33,10 @@ final class VerifyCommand implements Callable<Integer> {
   @Parameters(paramLabel = "FILE", arity = "1..*", description = "a pack")
   private List<String> files;
 
+  @Option(names = "--key", paramLabel = "KEY",
+      description = "the company's .pub file: each pack must be signed by it, in FILE.sig")
+  private Optional<String> key = Optional.empty();
+
   @Option(names = {"-h", "--help"}, usageHelp = true, description = "show this help")
   @SuppressWarnings("unused") // the command line parser acts on it
   private boolean help;
@@ -39,6 +47,8 @@ final class VerifyCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException {
+    Optional<PublicSigningKey> signer = key.isPresent() ? Optional.of(KeyFiles.checking(key.get(), terminal))
+        : Optional.empty();
     boolean intact = true;
     for (String written : files) {
       Path file = InputFiles.path(written, terminal);
@@ -46,16 +56,32 @@ final class VerifyCommand implements Callable<Integer> {
         throw new UsageError("`" + written + "` is a folder",
             "name the packs in it: `" + written.replaceAll("/$", "") + "/*.html`");
       }
-      intact &= verify(file);
+      intact &= verify(file, signer);
     }
     return intact ? 0 : 1;
   }
 
-  private boolean verify(Path file) throws IOException {
+  private boolean verify(Path file, Optional<PublicSigningKey> signer) throws IOException {
     String unfit = unfit(file);
-    Verify.Verdict verdict = unfit.isEmpty() ? Verify.of(bytes(file)) : new Verify.Verdict.NotAPack();
-    terminal.out().println(terminal.shown(file) + ": " + words(verdict) + unfit);
-    return verdict instanceof Verify.Verdict.Intact;
+    if (!unfit.isEmpty()) {
+      terminal.out().println(terminal.shown(file) + ": " + words(new Verify.Verdict.NotAPack()) + unfit);
+      return false;
+    }
+    byte[] pack = bytes(file);
+    Verify.Verdict verdict = Verify.of(pack);
+    terminal.out().println(terminal.shown(file) + ": " + words(verdict));
+    boolean signed = signer.isEmpty() || isSigned(file, pack, signer.get());
+    return signed && verdict instanceof Verify.Verdict.Intact;
+  }
+
+  private boolean isSigned(Path file, byte[] pack, PublicSigningKey signer) throws IOException {
+    Path beside = file.resolveSibling(file.getFileName() + SigningKey.ENDING);
+    boolean found = Files.isRegularFile(beside);
+    boolean signed = found && signer.verifies(pack, bytes(beside));
+    String says = signed ? "by the key " + signer.fingerprint()
+        : found ? "not by this key, or of another file" : "none; there is no " + terminal.shown(beside);
+    terminal.out().println("  signature: " + Columns.printable(says));
+    return signed;
   }
 
   /** Why a file is not read; empty if it can be. */

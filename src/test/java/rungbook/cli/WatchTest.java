@@ -8,7 +8,6 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
@@ -43,19 +42,5 @@ class WatchTest {
       summary = line;
     }
     return summary;
-  }
-
-  @Test
-  void pollingSeesASaveToo() throws IOException, InterruptedException {
-    Path tree = Texts.write(folder.resolve("a.md"), Texts.BROKEN);
-    Watching polled = new PolledWatching(List.of(folder));
-    Files.writeString(tree, Texts.SOUND + "\n");
-    polled.await();
-  }
-
-  @Test
-  void anEditorsScratchFilesDoNotCount() {
-    assertTrue(Watching.counts(Path.of("a.md")) && Watching.counts(Path.of("board.jpeg")));
-    assertTrue(List.of(".a.md.swp", "4913", "a.md~", ".a.md").stream().map(Path::of).noneMatch(Watching::counts));
   }
 }

@@ -10,7 +10,7 @@ public final class FileNames {
 
   public static final String INDEX = "index.html";
 
-  private static final String ENDING = ".html";
+  public static final String ENDING = ".html";
 
   private FileNames() {}
 

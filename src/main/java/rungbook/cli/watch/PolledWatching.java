@@ -1,4 +1,4 @@
-package rungbook.cli;
+package rungbook.cli.watch;
 
 import java.io.IOException;
 import java.nio.file.Files;

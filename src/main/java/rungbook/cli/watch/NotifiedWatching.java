@@ -1,4 +1,4 @@
-package rungbook.cli;
+package rungbook.cli.watch;
 
 import static java.nio.file.StandardWatchEventKinds.ENTRY_CREATE;
 import static java.nio.file.StandardWatchEventKinds.ENTRY_DELETE;

@@ -1,4 +1,4 @@
-package rungbook.cli;
+package rungbook.cli.watch;
 
 import java.io.IOException;
 import java.nio.file.Path;
@@ -6,7 +6,7 @@ import java.util.Collection;
 import rungbook.source.PictureKind;
 
 /** Watches folders for saves. Watches from its creation on, so no save is lost while a check runs. */
-interface Watching extends AutoCloseable {
+public interface Watching extends AutoCloseable {
 
   /** Editors save in several steps; a check waits for the last one. */
   long SETTLE_MILLIS = 150;

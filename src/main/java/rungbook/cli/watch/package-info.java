@@ -1,0 +1,2 @@
+/** Waits for saves in folders. */
+package rungbook.cli.watch;
