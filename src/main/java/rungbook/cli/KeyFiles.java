@@ -12,9 +12,6 @@ import rungbook.pack.signature.UnusableKeyException;
 /** Reads the company's key from the files that a command line names. */
 final class KeyFiles {
 
-  /** A key file has a few hundred. */
-  private static final int MOST_BYTES = 10_000;
-
   private KeyFiles() {}
 
   /** @throws UsageError if the file does not hold a whole key */
@@ -41,7 +38,7 @@ final class KeyFiles {
       throw new UsageError("`" + written + "` is not a file", "name a key file");
     }
     try (InputStream in = Files.newInputStream(file)) {
-      return new String(in.readNBytes(MOST_BYTES), StandardCharsets.ISO_8859_1);
+      return new String(in.readNBytes(SigningKey.MOST_FILE_BYTES), StandardCharsets.ISO_8859_1);
     }
   }
 

@@ -118,7 +118,7 @@ class EveryScreenTest {
         new Screen("system-read", "text/shared/systems/split-cooling-gas-furnace.md?read=true&red=Y+at+condenser"
             + "&black=C+at+condenser&set=thermostat+cooling&fault=Y+outdoor+cable+open#reading"),
         new Screen("new", "new"),
-        new Screen("transfer", "transfer"),
+        new Screen("transfer", "transfer"), new Screen("verify", "verify"),
         new Screen("help", "help"), new Screen("proof", "proof/trees/no-cooling-blower-runs.md"),
         new Screen("proof-with-things-to-do", "proof/trees/screens-limit.md"),
         new Screen("missing", "tree/trees/nothing.md"));

@@ -13,9 +13,6 @@ final class KeyText {
   static final String PUBLIC = "PUBLIC KEY";
   static final String ENCRYPTED = "ENCRYPTED PRIVATE KEY";
 
-  /** A key of this kind has 64 characters; whatever is longer is none. */
-  private static final int MOST_CHARACTERS = 10_000;
-
   private static final Pattern BLOCK = Pattern
       .compile("-----BEGIN ([A-Z0-9 ]{1,40})-----\\s([A-Za-z0-9+/=\\s]{1,9000})-----END \\1-----");
 
@@ -25,7 +22,7 @@ final class KeyText {
 
   /** The bytes of the first block of this kind. */
   static Optional<byte[]> block(String kind, String text) {
-    Matcher blocks = BLOCK.matcher(text.substring(0, Math.min(text.length(), MOST_CHARACTERS)));
+    Matcher blocks = BLOCK.matcher(text.substring(0, Math.min(text.length(), SigningKey.MOST_FILE_BYTES)));
     while (blocks.find()) {
       if (blocks.group(1).equals(kind)) {
         return bytes(blocks.group(2));

@@ -14,6 +14,9 @@ public final class SigningKey {
   /** What a signature's file adds to the name of the file it signs. */
   public static final String ENDING = ".sig";
 
+  /** A key file has a few hundred; what follows is not read. */
+  public static final int MOST_FILE_BYTES = 10_000;
+
   private static final byte[] PROBE = "whether both halves belong together".getBytes(StandardCharsets.US_ASCII);
 
   private final PrivateKey key;
@@ -64,7 +67,12 @@ public final class SigningKey {
   /** Every file, and behind each page its signature as a file to lie beside it. */
   public List<PackFile> signed(List<PackFile> files) {
     return files.stream().flatMap(file -> file.name().endsWith(FileNames.ENDING)
-        ? Stream.of(file, new PackFile(file.name() + ENDING, sign(file.bytes()))) : Stream.of(file)).toList();
+        ? Stream.of(file, signature(file)) : Stream.of(file)).toList();
+  }
+
+  /** The signature of a file, as a file to lie beside it. */
+  public PackFile signature(PackFile file) {
+    return new PackFile(file.name() + ENDING, sign(file.bytes()));
   }
 
   /** The text of its file: both halves. */

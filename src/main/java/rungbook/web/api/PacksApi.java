@@ -8,6 +8,7 @@ import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
 import java.io.ByteArrayOutputStream;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.eclipse.microprofile.openapi.annotations.tags.Tag;
@@ -18,6 +19,7 @@ import rungbook.pack.PackFile;
 import rungbook.store.document.ZipWriter;
 import rungbook.text.UrlPath;
 import rungbook.web.http.ProblemException;
+import rungbook.web.service.CompanyKey;
 import rungbook.web.service.CompiledLibrary;
 import rungbook.web.service.PackService;
 import rungbook.web.service.Requests;
@@ -28,7 +30,8 @@ import rungbook.web.service.Requests;
 class PacksApi {
   private final CompiledLibrary library;
   private final PackService packs;
-  private volatile Zipped zipped = new Zipped(List.of(), List.of(), zipOf(LibraryFolder.of(List.of())));
+  private final CompanyKey key;
+  private volatile Zipped zipped;
 
   // the digests say all that is in the packs, so the same digests are the same zip
   private record Zipped(List<String> digests, List<LeftOut> leftOut, byte[] zip) {
@@ -37,18 +40,22 @@ class PacksApi {
     }
   }
 
-  PacksApi(CompiledLibrary library, PackService packs) {
+  PacksApi(CompiledLibrary library, PackService packs, CompanyKey key) {
     this.library = library;
     this.packs = packs;
+    this.key = key;
+    this.zipped = zipped(List.of(), List.of());
   }
 
   @GET
   @Path("{path:.+}")
-  @Produces(MediaType.TEXT_HTML)
+  @Produces({MediaType.TEXT_HTML, MediaType.APPLICATION_OCTET_STREAM})
   @Operation(summary = "A tree's pack, one HTML file",
       description = "Under its lasting name, so that links between packs in a folder hold; "
-          + "with `digest=true` under a name that tells this edition from others")
-  public Response pack(String path, @QueryParam("digest") boolean digest) {
+          + "with `digest=true` under a name that tells this edition from others; "
+          + "with `signature=true` the 64 bytes of its signature instead, if the server has a key")
+  public Response pack(String path, @QueryParam("digest") boolean digest,
+      @QueryParam("signature") boolean signature) {
     var at = Requests.path(path);
     var checked = library.with(at);
     var tree = checked.tree(at)
@@ -59,7 +66,24 @@ class PacksApi {
           "fix what its page lists");
     }
     var pack = packs.of(tree, checked);
-    return download(digest ? pack.alone() : pack.inFolder(), "text/html; charset=UTF-8");
+    var file = digest ? pack.alone() : pack.inFolder();
+    return signature ? download(key.signature(file).orElseThrow(PacksApi::noKey), MediaType.APPLICATION_OCTET_STREAM)
+        : download(file, "text/html; charset=UTF-8");
+  }
+
+  @GET
+  @Path("public-key")
+  @Produces("application/x-pem-file")
+  @Operation(summary = "The key that checks this server's signatures, as a PEM file")
+  public Response publicKey() {
+    var written = key.publicKey().orElseThrow(PacksApi::noKey).written();
+    return download(new PackFile("company.pub", written.getBytes(StandardCharsets.US_ASCII)),
+        "application/x-pem-file");
+  }
+
+  private static ProblemException noKey() {
+    return ProblemException.notFound("this server has no key to sign packs with",
+        "name one in the setting rungbook.signing-key");
   }
 
   @GET
@@ -75,10 +99,15 @@ class PacksApi {
     var digests = all.stream().map(Pack::digest).toList();
     var known = zipped;
     if (!known.isOf(digests, leftOut)) {
-      known = new Zipped(digests, leftOut, zipOf(LibraryFolder.of(all, leftOut)));
+      known = zipped(all, leftOut);
       zipped = known;
     }
     return known.zip();
+  }
+
+  private Zipped zipped(List<Pack> all, List<LeftOut> leftOut) {
+    return new Zipped(all.stream().map(Pack::digest).toList(), leftOut,
+        zipOf(key.signed(LibraryFolder.of(all, leftOut))));
   }
 
   private static byte[] zipOf(List<PackFile> files) {

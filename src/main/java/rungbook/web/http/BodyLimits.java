@@ -64,7 +64,7 @@ class BodyLimits {
     if (length <= SMALL_BYTES) {
       return small;
     }
-    return isImport(path) ? imports : large;
+    return takesFiles(path) ? imports : large;
   }
 
   static ProblemException tooLarge(long mostBytes) {
@@ -92,14 +92,14 @@ class BodyLimits {
   }
 
   private static long limit(String path) {
-    if (isImport(path)) {
+    if (takesFiles(path)) {
       return IMPORT_BYTES;
     }
     return path.startsWith("/api/files/") ? PICTURE_BYTES : JSON_BYTES;
   }
 
-  private static boolean isImport(String path) {
-    return path.equals("/transfer") || path.equals("/api/import");
+  private static boolean takesFiles(String path) {
+    return path.equals("/transfer") || path.equals("/api/import") || path.equals("/verify");
   }
 
   /** The body's length in bytes; for one that does not say it, the most that its route takes. */

@@ -24,15 +24,21 @@ import rungbook.tree.Target;
 public class PackService {
   private final VoltageFinder voltages = new VoltageFinder();
   private final PerTree<Pack> made = new PerTree<>();
+  private final CompanyKey key;
+
+  PackService(CompanyKey key) {
+    this.key = key;
+  }
 
   /**
    * A pack as its tree's page offers it.
    *
    * @param revision of the tree; 0 when that is not known
    * @param digest the start of it in groups, as people compare it
+   * @param signed whether the server has a key to sign it with
    * @param others the trees whose packs its links lead to
    */
-  public record Offer(int revision, String digest, List<TreeEntry> others) {}
+  public record Offer(int revision, String digest, boolean signed, List<TreeEntry> others) {}
 
   /** @param tree a sound one of the library */
   public Pack of(CompiledTree tree, CheckedLibrary library) {
@@ -66,7 +72,8 @@ public class PackService {
   /** Empty for a tree with errors, and for one that the library does not have. */
   public Optional<Offer> offer(DocumentPath path, CheckedLibrary library) {
     return library.tree(path).filter(CompiledTree::isSound)
-        .map(tree -> new Offer(library.revision(path), of(tree, library).shortDigest(), others(tree, library)));
+        .map(tree -> new Offer(library.revision(path), of(tree, library).shortDigest(),
+            key.publicKey().isPresent(), others(tree, library)));
   }
 
   private List<TreeEntry> others(CompiledTree tree, CheckedLibrary library) {

@@ -28,7 +28,7 @@ class BodyLimitsTest {
   @ParameterizedTest
   @CsvSource({"POST /api/check,8", "PUT /api/documents/trees/a.md,8", "POST /api/preview,8",
       "PUT /api/files/trees/pictures/a.png,2",
-      "POST /api/import,160", "POST /transfer,160", "POST /history/discard-draft/trees/a.md,8"})
+      "POST /api/import,160", "POST /transfer,160", "POST /verify,160", "POST /history/discard-draft/trees/a.md,8"})
   void aLengthThatIsTooLargeForItsRouteIsRefusedBeforeTheBodyIsSent(String route, int mostMegabytes)
       throws IOException {
     var answer = RawHttp.send(address.getPort(),
