@@ -1,11 +1,8 @@
 package rungbook.browser;
 
-import com.deque.html.axecore.results.CheckedNode;
-import com.deque.html.axecore.results.Results;
-import com.deque.html.axecore.results.Rule;
-import com.deque.html.axecore.selenium.AxeBuilder;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
@@ -14,8 +11,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.logging.Level;
 import java.util.logging.Logger;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import java.util.stream.StreamSupport;
 import org.openqa.selenium.By;
 import org.openqa.selenium.OutputType;
@@ -46,6 +41,24 @@ public final class Browser implements AutoCloseable {
   // a loaded machine takes its time; a wait ends as soon as it can
   private static final Duration PATIENCE = Duration.ofSeconds(60);
 
+  /** The script of axe-core. */
+  private static final String AXE = axe();
+
+  /**
+   * Its rule for 7:1 passes everything in this version, so its rule for 4.5:1 is set to 7. Only violations come back,
+   * each as a line: what passes fills megabytes, and they cost more time than the analysis.
+   */
+  private static final String ANALYSIS = """
+      const [withContrast, done] = arguments;
+      const least = { expected: 7 };
+      axe.configure({ checks: [{ id: 'color-contrast', options: { contrastRatio: { normal: least, large: least } } }] });
+      axe.run({
+        runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'],
+        rules: { 'color-contrast': { enabled: withContrast } },
+        resultTypes: ['violations']
+      }).then(results => done(results.violations.map(rule => rule.id + ': '
+        + rule.nodes.map(node => node.html).join(' | '))), failed => done(['axe-core failed: ' + failed]));""";
+
   private final ChromeDriver driver;
 
   private Browser(ChromeDriver driver) {
@@ -60,7 +73,9 @@ public final class Browser implements AutoCloseable {
       throw new IllegalStateException("browser tests need Chromium: apt-get install chromium chromium-driver");
     }
     var service = new ChromeDriverService.Builder().usingDriverExecutable(DRIVER.toFile()).usingAnyFreePort().build();
-    return new Browser(new ChromeDriver(service, options()));
+    var driver = new ChromeDriver(service, options());
+    driver.manage().timeouts().scriptTimeout(PATIENCE);
+    return new Browser(driver);
   }
 
   private static ChromeOptions options() {
@@ -199,53 +214,30 @@ public final class Browser implements AutoCloseable {
         .toList();
   }
 
-  /** What axe-core finds wrong, {@code rule: elements}; empty for a page without a violation. */
-  public List<String> violations() {
-    return violations(analyzed());
-  }
-
   /**
-   * Text of any size whose contrast is under 7:1, by axe-core's figures. Its own rule for 7:1 passes everything in
-   * this version.
+   * What axe-core finds wrong, {@code rule: elements}; empty for a page without a violation. Text of any size needs a
+   * contrast of 7:1.
    */
-  public List<String> faintText() {
-    return faintText(analyzed());
+  public List<String> violations() {
+    return violations(true);
   }
 
-  /** Both, by one analysis, which is what takes the time. */
-  public List<String> violationsAndFaintText() {
-    var results = analyzed();
-    return Stream.of(violations(results), faintText(results)).flatMap(List::stream).toList();
+  /** The same without the contrast of text, which takes most of the time: for a page whose colors were looked at. */
+  public List<String> violationsBesidesContrast() {
+    return violations(false);
   }
 
-  private Results analyzed() {
-    return new AxeBuilder()
-        .withTags(List.of("wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice")).analyze(driver);
+  private List<String> violations(boolean withContrast) {
+    run(AXE);
+    return ((List<?>) driver.executeAsyncScript(ANALYSIS, withContrast)).stream().map(String::valueOf).toList();
   }
 
-  private static List<String> violations(Results results) {
-    return results.getViolations().stream().map(Browser::line).toList();
-  }
-
-  private static List<String> faintText(Results results) {
-    return Stream.concat(results.getViolations().stream(), results.getPasses().stream())
-        .filter(rule -> rule.getId().equals("color-contrast"))
-        .flatMap(rule -> rule.getNodes().stream()).filter(node -> contrast(node) < 7)
-        .map(node -> contrast(node) + ": " + node.getHtml())
-        .toList();
-  }
-
-  private static double contrast(CheckedNode node) {
-    return node.getAny().stream().mapToDouble(check -> ratio(check.getData())).min().orElse(21);
-  }
-
-  /** Black on white, the highest there is, where axe-core could tell none. */
-  private static double ratio(Object data) {
-    return data instanceof Map<?, ?> map && map.get("contrastRatio") instanceof Number ratio ? ratio.doubleValue() : 21;
-  }
-
-  private static String line(Rule rule) {
-    return rule.getId() + ": " + rule.getNodes().stream().map(CheckedNode::getHtml).collect(Collectors.joining(" | "));
+  private static String axe() {
+    try (var script = Browser.class.getResourceAsStream("/axe.min.js")) {
+      return new String(script.readAllBytes(), StandardCharsets.UTF_8);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
   }
 
   /** A picture of what is on the screen, for a person to look at. */
