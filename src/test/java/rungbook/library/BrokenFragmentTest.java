@@ -24,13 +24,11 @@ class BrokenFragmentTest {
   private static final String PATH = "shared/fragments/open-furnace-live.md";
 
   private static Library with(String fragment) {
-    var texts = new TreeMap<>(WholeWay.STARTER.texts());
-    texts.put(PATH, new Source(PATH, fragment));
-    return LibraryCompiler.compile(new LibraryText(texts, WholeWay.STARTER.pictures(), List.of()));
+    return LibraryCompiler.compile(StarterLibrary.with(PATH, fragment));
   }
 
   private static String text() {
-    return WholeWay.STARTER.texts().get(PATH).text();
+    return StarterLibrary.TEXT.texts().get(PATH).text();
   }
 
   private static void everySoundTreeBecomesAPack(Library library) {
@@ -47,7 +45,7 @@ class BrokenFragmentTest {
     Set<String> files = library.found().shown().stream()
         .filter(problem -> problem.code().name().equals("fragment-without-step"))
         .map(problem -> problem.source().name()).collect(Collectors.toSet());
-    Set<String> takers = WholeWay.STARTER.texts().entrySet().stream()
+    Set<String> takers = StarterLibrary.TEXT.texts().entrySet().stream()
         .filter(text -> text.getValue().text().contains("fragment: open furnace live")
             || text.getValue().text().contains("fragment: open-furnace-live"))
         .map(text -> text.getKey()).collect(Collectors.toSet());

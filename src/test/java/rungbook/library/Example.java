@@ -1,10 +1,7 @@
 package rungbook.library;
 
 import java.io.ByteArrayOutputStream;
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HexFormat;
 import java.util.List;
@@ -34,12 +31,12 @@ public final class Example {
       Pattern.MULTILINE | Pattern.DOTALL);
   private static final Pattern REPEATED = Pattern.compile("^… (\\d+) times:\\n(.*?)^…\\n",
       Pattern.MULTILINE | Pattern.DOTALL);
-  private static final LibraryText SHARED = shared();
-  private static final Library SHARED_LIBRARY = LibraryCompiler.readShared(SHARED);
+  private static final SortedMap<String, Source> SHARED = sharedTexts(StarterLibrary.TEXT);
   private static final Map<String, Library> COMPILED = new ConcurrentHashMap<>();
 
-  private final TreeMap<String, Source> texts = new TreeMap<>(SHARED.texts());
-  private final TreeMap<String, byte[]> others = new TreeMap<>(SHARED.pictures());
+  private final TreeMap<String, Source> texts = new TreeMap<>(SHARED);
+  private final TreeMap<String, byte[]> others = new TreeMap<>(
+      StarterLibrary.TEXT.pictures().subMap("shared/", "shared0"));
   private final List<Problem> unreadable = new ArrayList<>();
 
   private Example() {}
@@ -67,21 +64,21 @@ public final class Example {
   public static Library library(String text) {
     Library known = COMPILED.get(text);
     if (known == null) {
-      known = compile(libraryText(text));
+      known = compile(libraryText(text), StarterLibrary.LIBRARY);
       COMPILED.put(text, known);
     }
     return known;
   }
 
-  /** Compiles a library. Where its shared texts are the project's own, they are not read anew. */
-  static Library compile(LibraryText text) {
-    if (!text.unreadable().isEmpty() || !sharedTexts(text).equals(SHARED.texts())) {
+  /** Compiles a library. Where its shared texts are those of a compiled one, they are not read anew. */
+  static Library compile(LibraryText text, Library compiled) {
+    if (!text.unreadable().isEmpty() || !sharedTexts(text).equals(sharedTexts(compiled.text()))) {
       return LibraryCompiler.compile(text);
     }
-    Shared known = SHARED_LIBRARY.shared();
+    Shared known = compiled.shared();
     Shared shared = new Shared(known.systems(), known.circuits(), known.meters(), known.cautions(),
         known.qualifications(), known.fragments(), text.in("trees/").keySet());
-    var library = new Library(text, shared, SHARED_LIBRARY.words(), List.of(), SHARED_LIBRARY.ofShared());
+    var library = new Library(text, shared, compiled.words(), List.of(), compiled.ofShared());
     return library.with(text, LibraryCompiler.trees(library, id -> true).toList());
   }
 
@@ -142,15 +139,5 @@ public final class Example {
       }
       return Matcher.quoteReplacement(lines.toString());
     });
-  }
-
-  private static LibraryText shared() {
-    try {
-      LibraryText all = Folder.read(Path.of("."));
-      return new LibraryText(sharedTexts(all), all.pictures().subMap("shared/", "shared0"),
-          all.unreadable());
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
   }
 }

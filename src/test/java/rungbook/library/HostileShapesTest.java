@@ -63,7 +63,7 @@ class HostileShapesTest {
   static void warmUp() {
     for (int i = 0; i < 10; i++) {
       WholeWay
-          .of("trees/no-cooling-blower-runs.md", WholeWay.STARTER.texts().get("trees/no-cooling-blower-runs.md").text())
+          .of("trees/no-cooling-blower-runs.md", StarterLibrary.TEXT.texts().get("trees/no-cooling-blower-runs.md").text())
           .go();
     }
   }
@@ -141,7 +141,7 @@ class HostileShapesTest {
             "parts|x: load, " + "9".repeat(100_000) + " V, R to C\n")
         .map(shape -> shape.split("\\|"))
         .map(shape -> test("system " + shape[1].substring(0, Math.min(40, shape[1].length())).strip(), SYSTEM,
-            WholeWay.STARTER.texts().get(SYSTEM).text() + "\n```" + shape[0] + "\n"
+            StarterLibrary.TEXT.texts().get(SYSTEM).text() + "\n```" + shape[0] + "\n"
                 + repeated(shape[1], Math.min(8_000 / SHARE, MOST_BYTES / 2 / shape[1].length())) + "```\n"));
   }
 

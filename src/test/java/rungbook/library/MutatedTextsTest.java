@@ -36,7 +36,7 @@ class MutatedTextsTest {
   /** The systems whose circuits a prover keeps, and what a frame of the interpreter may still hold. */
   private static final int MOST_KEPT_TEXTS = 10;
 
-  private static final List<String> PATHS = List.copyOf(WholeWay.STARTER.texts().keySet());
+  private static final List<String> PATHS = List.copyOf(StarterLibrary.TEXT.texts().keySet());
 
   private final Prover prover = new Prover(4);
   private final List<WeakReference<Source>> taken = new ArrayList<>();
@@ -78,7 +78,7 @@ class MutatedTextsTest {
     for (long seed = first; seed < first + texts; seed++) {
       String path = PATHS.get(new Random(seed).nextInt(PATHS.size()));
       try {
-        WholeWay way = WholeWay.of(path, Mutations.of(seed, path, WholeWay.STARTER));
+        WholeWay way = WholeWay.of(path, Mutations.of(seed, path, StarterLibrary.TEXT));
         Done done = (seed % PROOF_EVERY == 0 ? way.provedBy(prover) : way).go();
         for (String fault : done.unfit()) {
           faults.add("seed " + seed + ", " + path + ": " + fault);

@@ -77,7 +77,7 @@ class OldLibraryTest {
   @ParameterizedTest
   @EnumSource(Hazard.class)
   void checkPassesTodaysLibrary(Hazard hazard) {
-    assertTrue(problems(StarterProofs.LIBRARY).noneMatch(problem -> problem.code().name().equals(hazard.code)));
+    assertTrue(problems(StarterLibrary.LIBRARY).noneMatch(problem -> problem.code().name().equals(hazard.code)));
   }
 
   private static Stream<Problem> problems(Library library) {
@@ -85,9 +85,9 @@ class OldLibraryTest {
   }
 
   private static Library withOld() {
-    var texts = new TreeMap<>(StarterProofs.LIBRARY.text().texts());
+    var texts = new TreeMap<>(StarterLibrary.LIBRARY.text().texts());
     texts.putAll(OLD_TEXT.texts());
-    return LibraryCompiler.compile(new LibraryText(texts, StarterProofs.LIBRARY.text().pictures(), List.of()));
+    return LibraryCompiler.compile(new LibraryText(texts, StarterLibrary.LIBRARY.text().pictures(), List.of()));
   }
 
   private static LibraryText read() {

@@ -17,13 +17,11 @@ import rungbook.tree.Tree;
 /** A proof past a limit is not begun, and the report says which limit; each is a setting. */
 class ProofLimitsTest {
 
-  private static final Tree TREE = LibraryCompiler.compile("no-cooling-blower-runs",
-      WholeWay.STARTER.texts().get("trees/no-cooling-blower-runs.md"),
-      LibraryCompiler.readShared(WholeWay.STARTER)).tree();
+  private static final Tree TREE = StarterLibrary.tree("no-cooling-blower-runs");
 
   private static Proving.Result prove(Map<String, String> settings) {
     Budget budget = Budget.of(new LimitSettings(name -> Optional.ofNullable(settings.get(name))));
-    return new Prover(4, budget).prove(TREE, WholeWay.STARTER, id -> Optional.empty());
+    return new Prover(4, budget).prove(TREE, StarterLibrary.TEXT, id -> Optional.empty());
   }
 
   @ParameterizedTest

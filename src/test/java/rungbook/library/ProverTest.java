@@ -21,11 +21,11 @@ class ProverTest {
   /** Leads that float show nothing, and no case belongs above: any limit above zero works. */
   @Test
   void leadsThatFloatLeaveALimitItsPlace() {
-    String text = WholeWay.STARTER.texts().get(TREE).text();
+    String text = StarterLibrary.TEXT.texts().get(TREE).text();
     for (String leads : List.of("Y, T1", "T1, C", "compressor S, C")) {
       String slip = text.replaceFirst("(## Y to C at the outdoor unit\\n(?s:.*?)leads: )Y, C\\n", "$1" + leads + "\n");
       assertNotEquals(text, slip);
-      Done done = WholeWay.of(TREE, slip).provedBy(WholeWay.PROVER).go();
+      Done done = WholeWay.of(TREE, slip).provedBy(Example.PROVER).go();
       assertEquals(1, done.proofs(), leads);
       assertEquals(List.of(), done.unfit(), leads);
     }
@@ -34,9 +34,8 @@ class ProverTest {
   /** One tree's failure is its own problem. */
   @Test
   void whatBreaksInATreeIsThatTreesProblem() {
-    Tree tree = LibraryCompiler.trees(WholeWay.STARTER, LibraryCompiler.sharedAsNeeded(WholeWay.STARTER),
-        id -> id.equals("no-cooling-blower-runs")).findFirst().orElseThrow().tree();
-    Proving.Result result = WholeWay.PROVER.prove(tree, WholeWay.STARTER, id -> {
+    Tree tree = StarterLibrary.tree("no-cooling-blower-runs");
+    Proving.Result result = Example.PROVER.prove(tree, StarterLibrary.TEXT, id -> {
       throw new IllegalStateException("broken");
     });
     assertEquals(List.of("proof-failed"), result.problems().stream().map(problem -> problem.code().name()).toList());
@@ -48,9 +47,9 @@ class ProverTest {
   @ParameterizedTest
   @CsvSource({"150 VA, 1", "40 to 50 VA, 0"})
   void onlyAnErrorOfTheSystemStopsAProof(String rating, int proofs) {
-    String text = WholeWay.STARTER.texts().get(SYSTEM).text();
+    String text = StarterLibrary.TEXT.texts().get(SYSTEM).text();
     String changed = text.replace("24 V secondary, 40 VA,", "24 V secondary, " + rating + ",");
     assertNotEquals(text, changed);
-    assertEquals(proofs, WholeWay.of(SYSTEM, changed).provedBy(WholeWay.PROVER).go().proofs());
+    assertEquals(proofs, WholeWay.of(SYSTEM, changed).provedBy(Example.PROVER).go().proofs());
   }
 }

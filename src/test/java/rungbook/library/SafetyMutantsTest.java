@@ -38,7 +38,7 @@ class SafetyMutantsTest {
   private static final String TABLE = "| change | changes | check | only prove | hurts nobody | nothing |\n"
       + "|---|---|---|---|---|---|\n";
   private static final String MISSED = "| change that nothing notices | file | what | times |\n|---|---|---|---|\n";
-  private static final Library LIBRARY = StarterProofs.LIBRARY;
+  private static final Library LIBRARY = StarterLibrary.LIBRARY;
   private static final Map<String, Map<Code, Long>> CHECKED = new HashMap<>();
   private static final Map<String, Map<Code, Long>> PROVED = new HashMap<>();
 

@@ -34,7 +34,7 @@ class StarterLibraryTest {
   private static final Pattern LINK = Pattern.compile("\\[([^]]*)]\\([^)]*\\)");
   private static final Pattern SENTENCE_END = Pattern.compile("(?<=[.:;?!])\\s+|\\n");
 
-  private static final Library LIBRARY = StarterProofs.LIBRARY;
+  private static final Library LIBRARY = StarterLibrary.LIBRARY;
 
   static Stream<Tree> trees() {
     return LIBRARY.trees().stream().map(CompiledTree::tree);

@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
-import java.util.TreeMap;
 import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -13,13 +12,12 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import rungbook.proof.report.Proof;
 import rungbook.source.Problem;
-import rungbook.source.Source;
 import rungbook.source.Wording;
 
 /** The starter trees find what they claim, and the proof notices when one is spoiled. */
 class StarterProofTest {
 
-  private static final Library LIBRARY = StarterProofs.LIBRARY;
+  private static final Library LIBRARY = StarterLibrary.LIBRARY;
   private static final String BLANK = "nothing-runs-thermostat-blank";
   private static final String PATH = "trees/" + BLANK + ".md";
 
@@ -87,11 +85,14 @@ class StarterProofTest {
   }
 
   private static Library with(UnaryOperator<String> change) {
-    var texts = new TreeMap<>(LIBRARY.text().texts());
-    String changed = change.apply(texts.get(PATH).text());
-    assertFalse(changed.equals(texts.get(PATH).text()), "the change found nothing to change");
-    texts.put(PATH, new Source(PATH, changed));
-    return LibraryCompiler.compile(new LibraryText(texts, LIBRARY.text().pictures(), List.of()));
+    String text = LIBRARY.text().texts().get(PATH).text();
+    String changed = change.apply(text);
+    assertFalse(changed.equals(text), "the change found nothing to change");
+    LibraryText all = StarterLibrary.with(PATH, changed);
+    List<CompiledTree> trees = LIBRARY.trees().stream()
+        .map(tree -> tree.path().equals(PATH) ? LibraryCompiler.compile(BLANK, all.texts().get(PATH), LIBRARY) : tree)
+        .toList();
+    return LIBRARY.with(all, trees);
   }
 
   private static Stream<String> codes(Proof proof) {

@@ -1,8 +1,5 @@
 package rungbook.library;
 
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
@@ -10,15 +7,13 @@ import rungbook.circuit.network.Samples;
 import rungbook.proof.report.Proof;
 
 /**
- * The starter library and the proofs of its trees, each made once for all tests: with the usual draws, and with few on
- * the circuits that the examples use too. With {@code -Drungbook.short=true} the usual draws are the few.
+ * The proofs of the starter trees, each made once for all tests: with the usual draws, and with few on the circuits that
+ * the examples use too. With {@code -Drungbook.short=true} the usual draws are the few.
  */
 public final class StarterProofs {
 
-  static final Library LIBRARY = library();
-
   /** So few draws that the corners of the tolerances matter, and the tests stay quick. */
-  static final int FEW = 16;
+  public static final int FEW = 16;
 
   static final int DRAWN = Boolean.getBoolean("rungbook.short") ? FEW : Samples.USUAL;
 
@@ -31,15 +26,15 @@ public final class StarterProofs {
   private StarterProofs() {}
 
   public static List<String> ids() {
-    return LIBRARY.trees().stream().map(tree -> tree.tree().id()).toList();
+    return StarterLibrary.LIBRARY.trees().stream().map(tree -> tree.tree().id()).toList();
   }
 
   static Proof of(String id) {
-    return PROVED.computeIfAbsent(new Asked(PROVER, id), any -> prove(LIBRARY, id));
+    return PROVED.computeIfAbsent(new Asked(PROVER, id), any -> prove(StarterLibrary.LIBRARY, id));
   }
 
   public static Proof ofFewDraws(String id) {
-    return PROVED.computeIfAbsent(new Asked(OF_FEW, id), any -> prove(OF_FEW, LIBRARY, id));
+    return PROVED.computeIfAbsent(new Asked(OF_FEW, id), any -> prove(OF_FEW, StarterLibrary.LIBRARY, id));
   }
 
   /** Proves a tree of a changed library, on the circuits that are solved already. */
@@ -50,13 +45,5 @@ public final class StarterProofs {
   static Proof prove(Prover prover, Library library, String id) {
     return prover.prove(library.tree(id).orElseThrow().tree(), library.text(),
         other -> library.tree(other).map(CompiledTree::tree)).proved().orElseThrow();
-  }
-
-  private static Library library() {
-    try {
-      return LibraryCompiler.compile(Folder.read(Path.of(".")));
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
   }
 }

@@ -2,13 +2,11 @@ package rungbook.library;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static rungbook.library.StarterLibrary.tree;
 
-import java.io.IOException;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import rungbook.proof.HighestVoltages;
 import rungbook.proof.plan.Budget;
@@ -18,20 +16,11 @@ import rungbook.tree.Tree;
 
 class VoltageFinderTest {
 
-  private static Library library;
-
-  @BeforeAll
-  static void compile() throws IOException {
-    library = LibraryCompiler.compile(Folder.read(Path.of("")));
-  }
-
-  private static Tree tree(String id) {
-    return library.tree(id).orElseThrow().tree();
-  }
+  private static final VoltageFinder FINDER = new VoltageFinder();
 
   private static double volts(Tree tree, String check) {
     Step step = tree.steps().stream().filter(one -> one.id().equals(check)).findFirst().orElseThrow();
-    return new VoltageFinder().of(tree, library.text()).at(tree.steps().indexOf(step)).orElseThrow();
+    return FINDER.of(tree, StarterLibrary.TEXT).at(tree.steps().indexOf(step)).orElseThrow();
   }
 
   /** The system's text: two legs of at most 126 V, and 24 V from 120 V with 10 to 14 % of regulation. */
@@ -53,10 +42,10 @@ class VoltageFinderTest {
   void fewInstallationsAreEnough() {
     Tree tree = tree("no-heat-inducer-runs");
     PreparedSystem every = new PreparedSystems(system -> MixedInstallations.of(system, 16), Budget.inForce())
-        .of(tree, library.text()).orElseThrow();
+        .of(tree, StarterLibrary.TEXT).orElseThrow();
     Map<Integer, Double> corners = HighestVoltages
         .of(tree, every.circuit().installations().orElseThrow(), every.walkTimes(), Budget.inForce()).byStep();
-    Map<Integer, Double> few = new VoltageFinder().of(tree, library.text()).byStep();
+    Map<Integer, Double> few = FINDER.of(tree, StarterLibrary.TEXT).byStep();
     assertEquals(corners.keySet(), few.keySet());
     corners.forEach((step, volts) -> assertEquals(volts, few.get(step), volts / 100));
     assertTrue(corners.size() > 3, corners.toString());
@@ -65,7 +54,7 @@ class VoltageFinderTest {
   @Test
   void onlyVoltsAreBounded() {
     Tree tree = tree("blower-does-not-answer-fan-call");
-    Map<Integer, Double> bounded = new VoltageFinder().of(tree, library.text()).byStep();
+    Map<Integer, Double> bounded = FINDER.of(tree, StarterLibrary.TEXT).byStep();
     assertTrue(bounded.size() > 3, bounded.toString());
     bounded.keySet().forEach(step -> assertTrue(
         tree.steps().get(step) instanceof Step.MeterCheck check && check.quantity().isVolts()));
@@ -74,6 +63,6 @@ class VoltageFinderTest {
   @Test
   void nothingIsKnownWithoutASystem() {
     LibraryText text = new LibraryText(new TreeMap<>(), new TreeMap<>(), List.of());
-    assertEquals(HighestVoltages.unknown(), new VoltageFinder().of(tree("no-cooling-blower-runs"), text));
+    assertEquals(HighestVoltages.unknown(), FINDER.of(tree("no-cooling-blower-runs"), text));
   }
 }

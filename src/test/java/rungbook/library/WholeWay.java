@@ -1,17 +1,10 @@
 package rungbook.library;
 
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.lang.management.ManagementFactory;
 import java.lang.management.ThreadMXBean;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Path;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
-import java.util.function.Function;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import rungbook.map.Diagram;
 import rungbook.map.Drawing;
@@ -33,7 +26,6 @@ import rungbook.source.Problem;
 import rungbook.source.Silenced;
 import rungbook.source.Source;
 import rungbook.source.Wording;
-import rungbook.tree.Tree;
 
 /**
  * The starter library with one text replaced, taken through everything that is done with a text: decode, check, word,
@@ -41,15 +33,6 @@ import rungbook.tree.Tree;
  */
 final class WholeWay {
 
-  static final LibraryText STARTER = starter();
-
-  /** With few samples, and so quick; its circuits are solved once for all tests. */
-  static final Prover PROVER = new Prover(4);
-
-  private static final Library STARTER_LIBRARY = LibraryCompiler.compile(STARTER);
-  private static final Map<String, Tree> TREES = STARTER_LIBRARY.trees().stream()
-      .collect(Collectors.toMap(tree -> idOf(tree.path()), CompiledTree::tree));
-  private static final Function<String, Optional<Tree>> OTHERS = id -> Optional.ofNullable(TREES.get(id));
   private static final ThreadMXBean THREADS = ManagementFactory.getThreadMXBean();
   private static final Prose.Targets ANYWHERE = new Prose.Targets() {
     @Override
@@ -113,18 +96,16 @@ final class WholeWay {
     if (decoded.problem().isPresent()) {
       return new Done(decoded.problem().get().source(), List.of(decoded.problem().get()), 0, 0, 0, 0, 0);
     }
-    var texts = new TreeMap<>(STARTER.texts());
-    texts.put(path, decoded.source());
-    LibraryText text = new LibraryText(texts, STARTER.pictures(), List.of());
+    LibraryText text = StarterLibrary.with(path, decoded.source());
     Library library = path.startsWith("shared/") ? LibraryCompiler.readShared(text)
-        : STARTER_LIBRARY.with(text, STARTER_LIBRARY.trees());
+        : StarterLibrary.LIBRARY.with(text, StarterLibrary.LIBRARY.trees());
     String taker = takerOf(path);
-    CompiledTree tree = LibraryCompiler.compile(idOf(taker), texts.get(taker), library);
+    CompiledTree tree = LibraryCompiler.compile(idOf(taker), text.texts().get(taker), library);
     int longest = Math.max(show(decoded.source()),
         Drawing.of(Diagram.of(tree.tree(), Diagram.Shares.UNKNOWN)).length());
     int packs = tree.isSound() ? pack(tree, new PackInput(library.shared(), text.pictures())) : 0;
     long proving = THREADS.getCurrentThreadCpuTime();
-    Optional<Proving.Result> proof = prover.map(chosen -> chosen.prove(tree.tree(), text, OTHERS));
+    Optional<Proving.Result> proof = prover.map(chosen -> chosen.prove(tree.tree(), text, StarterLibrary.TREES));
     List<Silenced> silenced = Stream.of(library.ofShared().silenced(), tree.found().silenced()).flatMap(List::stream)
         .toList();
     List<Problem> problems = Stream.of(library.ofShared().shown(), tree.problems(),
@@ -141,8 +122,8 @@ final class WholeWay {
       return path;
     }
     String name = path.substring(path.lastIndexOf('/') + 1, path.length() - ".md".length());
-    return STARTER.texts().keySet().stream().filter(other -> other.startsWith("trees/"))
-        .filter(other -> STARTER.texts().get(other).text().replace(' ', '-').contains(":-" + name + "\n")).findFirst()
+    return StarterLibrary.TEXT.texts().values().stream().filter(other -> other.name().startsWith("trees/"))
+        .filter(other -> other.text().replace(' ', '-').contains(":-" + name + "\n")).findFirst().map(Source::name)
         .orElse("trees/no-cooling-blower-runs.md");
   }
 
@@ -168,13 +149,5 @@ final class WholeWay {
       throw new IllegalStateException("a pack that does not verify: " + tree.path());
     }
     return 1;
-  }
-
-  private static LibraryText starter() {
-    try {
-      return Folder.read(Path.of(""));
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
   }
 }

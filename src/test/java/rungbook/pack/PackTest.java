@@ -40,7 +40,7 @@ class PackTest {
   @ParameterizedTest
   @MethodSource("starters")
   void sametereGivesSameBytes(Pack pack) {
-    assertArrayEquals(pack.bytes(), Samples.starter(pack.tree()).bytes());
+    assertArrayEquals(pack.bytes(), Samples.madeAnew(pack.tree()).bytes());
   }
 
   /** The text has the hazards and the work between two actions: power restored before it is read can hurt. */

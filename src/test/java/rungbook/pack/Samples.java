@@ -3,12 +3,11 @@ package rungbook.pack;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
-import rungbook.library.Folder;
+import java.util.concurrent.ConcurrentHashMap;
 import rungbook.library.Library;
-import rungbook.library.LibraryCompiler;
+import rungbook.library.StarterLibrary;
 import rungbook.library.VoltageFinder;
 import rungbook.markdown.DocumentReader;
 import rungbook.pack.page.Edition;
@@ -22,27 +21,26 @@ import rungbook.tree.reader.TreeReader;
 /** Trees to pack: the starter library's own, and small ones written in a test. */
 public final class Samples {
 
-  public static final Library STARTER = starter();
+  public static final Library STARTER = StarterLibrary.LIBRARY;
   static final PackInput MATERIAL = new PackInput(STARTER.shared(), STARTER.text().pictures());
 
   static final VoltageFinder VOLTAGES = new VoltageFinder();
 
+  private static final Map<String, Pack> PACKS = new ConcurrentHashMap<>();
+
   private Samples() {}
 
-  private static Library starter() {
-    try {
-      return LibraryCompiler.compile(Folder.read(Path.of("")));
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
+  /** A starter tree's pack, made once for all tests. */
+  static Pack starter(String id) {
+    return PACKS.computeIfAbsent(id, any -> madeAnew(id));
   }
 
-  static Pack starter(String id) {
-    return pack(STARTER.tree(id).orElseThrow().tree(), Edition.draft());
+  static Pack madeAnew(String id) {
+    return pack(StarterLibrary.tree(id), Edition.draft());
   }
 
   static List<Pack> starters() {
-    return STARTER.trees().stream().map(tree -> pack(tree.tree(), Edition.draft())).toList();
+    return STARTER.trees().stream().map(tree -> starter(tree.tree().id())).toList();
   }
 
   /** With the voltages of the starter library's circuits. */

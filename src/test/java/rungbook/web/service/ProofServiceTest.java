@@ -6,7 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.nio.file.Path;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -21,13 +20,13 @@ import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Supplier;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
-import rungbook.circuit.network.Samples;
 import rungbook.library.CompiledTree;
 import rungbook.library.LibraryCompiler;
-import rungbook.library.Folder;
 import rungbook.library.Library;
 import rungbook.library.LibraryText;
 import rungbook.library.Prover;
+import rungbook.library.StarterLibrary;
+import rungbook.library.StarterProofs;
 import rungbook.proof.Proving;
 import rungbook.source.Source;
 import rungbook.web.http.Asker;
@@ -184,13 +183,10 @@ class ProofServiceTest {
   /** Ten conductors, each on or off where the reading is taken: 1,024 states with 60 faults, some minutes of work. */
   @Test
   void aRealProofOfAThousandStatesStopsWithinASecondAndTheSystemStaysOfUse() throws Exception {
-    var text = Folder.read(Path.of("."));
-    var library = LibraryCompiler.readShared(text);
+    var library = StarterLibrary.LIBRARY;
     var large = LibraryCompiler.compile("large", new Source("trees/large.md", LargeTree.TEXT), library);
-    var small = LibraryCompiler.trees(library, "contactor-buzzes-control-voltage-low"::equals).findFirst()
-        .orElseThrow();
-    service = new ProofService(() -> library,
-        ProofService.provenBy(new Prover(Samples.USUAL)), SETTINGS);
+    var small = library.tree("contactor-buzzes-control-voltage-low").orElseThrow();
+    service = new ProofService(() -> library, ProofService.provenBy(new Prover(StarterProofs.FEW)), SETTINGS);
     var gone = new Gone();
     var slow = ask(() -> service.draft(large, new Asker("ann", gone.actions::add)));
     Thread.sleep(1_500);
