@@ -16,48 +16,9 @@ import rungbook.tree.Tree;
  */
 class ComplaintTest {
 
-  private static final String STEPS = """
-      ## On
-
-      ```task
-      set: lever on
-      at: hall
-      ```
-
-      - done: [Volts](#volts)
-
-      ## Volts
-
-      ```check
-      measure: AC volts
-      leads: A, B
-      at: hall
-      expect: 20 to 30 V
-      ```
-
-      - 20 to 30: [Sound](#sound)
-      - 5 to 20: [Weak](#weak)
-      - under 5: [Dead](#dead)
-      - over 30: [Sound](#sound)
-
-      ## Sound
-
-      ```finding
-      healthy: yes
-      ```
-
-      ## Weak
-
-      ```finding
-      fault: wire weak
-      ```
-
-      ## Dead
-
-      ```finding
-      fault: lamp dead
-      ```
-      """;
+  private static final String STEPS = LampSteps.onAndVolts("hall", "20 to 30: [Sound](#sound)",
+      "5 to 20: [Weak](#weak)", "under 5: [Dead](#dead)", "over 30: [Sound](#sound)") + LampSteps.SOUND
+      + LampSteps.finding("Weak", "fault: wire weak") + LampSteps.finding("Dead", "fault: lamp dead");
 
   /** The weak wire keeps the lamp dark in the first installation and in the corner. */
   private static final MadeUp LAMP = new MadeUp(Map.of("lamp dead VOLTS", new double[4], "wire weak VOLTS",

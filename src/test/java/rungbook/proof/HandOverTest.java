@@ -20,44 +20,17 @@ class HandOverTest {
   private static final MadeUp LAMP = new MadeUp(Map.of("lamp dead VOLTS", new double[4], "wire weak VOLTS",
       new double[] {15, 16, 17, 18}));
 
-  private static final String ENDS = """
-
-      ## Sound
-
-      ```finding
-      healthy: yes
-      ```
-
-      ## Weak
-
-      ```finding
-      fault: wire weak
-      ```
-
-      ## Dead
-
-      ```finding
-      fault: lamp dead
-      ```
-      """;
-
-  private static String on(String next) {
-    return "## On\n\n```task\nset: lever on\nat: hall\nminutes: 2\n```\n\n- done: " + next + "\n\n";
-  }
-
-  private static String glow(String yes, String no) {
-    return "## Glow\n\n```check\nlook: glow\nat: hall\nminutes: 1\n```\n\n- yes: " + yes + "\n- no: " + no
-        + "\n\n";
-  }
+  private static final String ENDS = LampSteps.SOUND + LampSteps.finding("Weak", "fault: wire weak")
+      + LampSteps.finding("Dead", "fault: lamp dead");
 
   private static String volts(String low) {
-    return "## Volts\n\n```check\nmeasure: AC volts\nleads: A, B\nat: attic\nexpect: 20 to 30 V\nminutes: 1\n"
-        + "```\n\n"
-        + "- 20 to 30: [Sound](#sound)\n- 5 to 20: [Weak](#weak)\n- under 5: " + low + "\n- over 30: [Sound](#sound)\n";
+    return LampSteps.volts("attic", "20 to 30: [Sound](#sound)", "5 to 20: [Weak](#weak)", "under 5: " + low,
+        "over 30: [Sound](#sound)");
   }
 
   private static final String OTHER = "[other](other.md)";
-  private static final Tree ONE = MadeUp.tree("one", on("[Glow](#glow)") + glow("[Sound](#sound)", OTHER) + ENDS);
+  private static final Tree ONE = MadeUp.tree("one",
+      LampSteps.on("[Glow](#glow)") + LampSteps.glow("[Sound](#sound)", OTHER) + ENDS);
 
   private static Tree other(String steps) {
     return MadeUp.tree("other", steps + ENDS);
@@ -115,7 +88,7 @@ class HandOverTest {
   /** The other tree hands back to a later step, and there it ends. */
   @Test
   void wayBackToAnotherStepIsNoCircle() {
-    Tree one = MadeUp.tree("one", on("[Glow](#glow)") + glow("[Look again](#look-again)", OTHER)
+    Tree one = MadeUp.tree("one", LampSteps.on("[Glow](#glow)") + LampSteps.glow("[Look again](#look-again)", OTHER)
         + "## Look again\n\n```check\nlook: glow\nat: hall\n```\n\n- yes: [Sound](#sound)\n- no: [Dead](#dead)\n"
         + ENDS);
     Proof proof = LAMP.prove(one, other(volts("[one](one.md#look-again)")));

@@ -23,46 +23,16 @@ import rungbook.tree.Tree;
 /** Readings written down by hand, and what must follow from them. */
 class ProvingTest {
 
-  private static final String ENDS = """
-
-      ## Sound
-
-      ```finding
-      healthy: yes
-      ```
-
-      ## Weak
-
-      ```finding
-      fault: wire weak
-      refer: a senior technician
-      ```
-
-      ## Dead
-
-      ```finding
-      fault: lamp dead
-      refer: a senior technician
-      ```
-
-      ## Call
-
-      ```finding
-      refer: the office
-      ```
-      """;
-  private static final String ON = "## On\n\n```task\nset: lever on\nat: hall\nminutes: 2\n```\n\n- done: "
-      + "[Volts](#volts)\n\n";
-
-  private static String volts(String leads, String place, String expect, String ways) {
-    return "## Volts\n\n```check\nmeasure: AC volts\nleads: " + leads + "\nat: " + place + "\nexpect: " + expect
-        + "\nminutes: 1\n```\n\n" + ways + "\n";
-  }
+  private static final String ENDS = LampSteps.SOUND
+      + LampSteps.finding("Weak", "fault: wire weak", "refer: a senior technician")
+      + LampSteps.finding("Dead", "fault: lamp dead", "refer: a senior technician")
+      + LampSteps.finding("Call", "refer: the office");
+  private static final String ON = LampSteps.on("[Volts](#volts)");
 
   private static Tree limit(String number) {
-    String ways = "- " + number + " to 30: [Sound](#sound)\n- 5 to " + number
-        + ": [Weak](#weak)\n- under 5: [Dead](#dead)\n- over 30: [Call](#call)\n";
-    return MadeUp.tree("one", ON + volts("A, B", "attic", number + " to 30 V", ways) + ENDS);
+    return MadeUp.tree("one", ON + LampSteps.reading("A, B", "attic", number + " to 30 V",
+        number + " to 30: [Sound](#sound)", "5 to " + number + ": [Weak](#weak)", "under 5: [Dead](#dead)",
+        "over 30: [Call](#call)") + ENDS);
   }
 
   private static MadeUp lamp() {
@@ -139,8 +109,8 @@ class ProvingTest {
   void theWindowOfAGoodUnitIsNotStretchedFarBeyondIt() {
     MadeUp mains = new MadeUp(Map.of("healthy VOLTS", new double[] {114, 120, 121, 118}, "lamp dead VOLTS",
         new double[4], "wire weak VOLTS", new double[] {208, 208, 208, 208}));
-    String ways = "- 110 to 120: [Sound](#sound)\n- over 120: [Weak](#weak)\n- under 110: [Dead](#dead)\n";
-    Tree tree = MadeUp.tree("one", ON + volts("A, B", "attic", "110 to 120 V", ways) + ENDS);
+    Tree tree = MadeUp.tree("one", ON + LampSteps.reading("A, B", "attic", "110 to 120 V",
+        "110 to 120: [Sound](#sound)", "over 120: [Weak](#weak)", "under 110: [Dead](#dead)") + ENDS);
     Problem problem = mains.prove(tree).problems().stream().filter(one -> one.code().name().equals("limit-unsound"))
         .findFirst().orElseThrow();
     assertEquals("125 V", problem.facts().get("better"));
@@ -182,8 +152,8 @@ class ProvingTest {
 
   @Test
   void unmodeledCheckTakesEveryAnswerThatReachesAFinding() {
-    String ways = "- 20 to 30: [Sound](#sound)\n- under 20: [Dead](#dead)\n- over 30: [Call](#call)\n";
-    Proof proof = lamp().prove(MadeUp.tree("one", volts("X, B", "hall", "20 to 30 V", ways) + ENDS));
+    Proof proof = lamp().prove(MadeUp.tree("one", LampSteps.reading("X, B", "hall", "20 to 30 V",
+        "20 to 30: [Sound](#sound)", "under 20: [Dead](#dead)", "over 30: [Call](#call)") + ENDS));
     assertEquals(List.of("Volts"), proof.unmodeled());
     assertEquals(0.5, proof.outcomes().get(1).found(), 1e-12);
     assertEquals(0.5, proof.outcomes().get(1).healthy(), 1e-12);
@@ -194,8 +164,8 @@ class ProvingTest {
   @ParameterizedTest
   @ValueSource(strings = {"20 to 30 V", "over 20 V", "20 V or more"})
   void aHealthySystemReadsAsExpectedWhereTheCircuitKnowsNothing(String expect) {
-    String ways = "- 20 or more: [Sound](#sound)\n- under 20: [Dead](#dead)\n";
-    Proof proof = lamp().prove(MadeUp.tree("one", volts("X, B", "hall", expect, ways) + ENDS));
+    Proof proof = lamp().prove(MadeUp.tree("one", LampSteps.reading("X, B", "hall", expect,
+        "20 or more: [Sound](#sound)", "under 20: [Dead](#dead)") + ENDS));
     assertEquals(List.of(), proof.falseAlarms());
     assertEquals(List.of("Volts"), proof.unmodeled());
     assertEquals(1, proof.outcomes().get(0).healthy(), 1e-12);
@@ -248,15 +218,15 @@ class ProvingTest {
 
   @Test
   void stateThatNoTaskHasSetIsNotWhatTheWindowExpects() {
-    String ways = "- 20 to 30: [Sound](#sound)\n- under 20: [Dead](#dead)\n- over 30: [Call](#call)\n";
-    assertTrue(codes(lamp().prove(MadeUp.tree("one", volts("A, B", "hall", "20 to 30 V", ways) + ENDS)))
-        .contains("expectation-not-met"));
+    Tree off = MadeUp.tree("one", LampSteps.volts("hall", "20 to 30: [Sound](#sound)", "under 20: [Dead](#dead)",
+        "over 30: [Call](#call)") + ENDS);
+    assertTrue(codes(lamp().prove(off)).contains("expectation-not-met"));
   }
 
   @Test
   void anotherTreeIsHandedTheFault() {
-    String ways = "- 20 to 30: [Sound](#sound)\n- under 20: [other](other.md)\n- over 30: [Call](#call)\n";
-    Proof proof = lamp().prove(MadeUp.tree("one", ON + volts("A, B", "hall", "20 to 30 V", ways) + ENDS));
+    Proof proof = lamp().prove(MadeUp.tree("one", ON + LampSteps.volts("hall", "20 to 30: [Sound](#sound)",
+        "under 20: [other](other.md)", "over 30: [Call](#call)") + ENDS));
     assertEquals(1, proof.outcomes().get(1).handedOn(), 1e-12);
     assertTrue(codes(proof).contains("fault-never-found"));
   }
@@ -264,7 +234,7 @@ class ProvingTest {
   @Test
   void circleIsNotProvedAndSaysSo() {
     Tree circle = MadeUp.tree("one",
-        ON + volts("A, B", "hall", "20 to 30 V", "- 20 to 30: [On](#on)\n- anything else: [Sound](#sound)\n") + ENDS);
+        ON + LampSteps.volts("hall", "20 to 30: [On](#on)", "anything else: [Sound](#sound)") + ENDS);
     List<Problem> problems = lamp().result(circle).problems();
     assertEquals(List.of("not-proved"), problems.stream().map(problem -> problem.code().name()).toList());
   }

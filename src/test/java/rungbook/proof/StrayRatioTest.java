@@ -10,48 +10,10 @@ import rungbook.tree.Tree;
 /** A voltage is stray where the low-impedance mode takes away more than half of them (common practice, no source). */
 class StrayRatioTest {
 
-  private static final Tree TREE = MadeUp.tree("stray", """
-      ## On
-
-      ```task
-      set: lever on
-      at: hall
-      ```
-
-      - done: [Volts](#volts)
-
-      ## Volts
-
-      ```check
-      measure: AC volts
-      leads: A, B
-      at: attic
-      expect: 20 to 30 V
-      ```
-
-      - 20 to 30: [Sound](#sound)
-      - under 20: [Dead](#dead)
-      - over 30: [Call](#call)
-
-      ## Sound
-
-      ```finding
-      healthy: yes
-      ```
-
-      ## Dead
-
-      ```finding
-      fault: lamp dead, wire weak
-      refer: a senior technician
-      ```
-
-      ## Call
-
-      ```finding
-      refer: the office
-      ```
-      """);
+  private static final Tree TREE = MadeUp.tree("stray", LampSteps.onAndVolts("attic", "20 to 30: [Sound](#sound)",
+      "under 20: [Dead](#dead)", "over 30: [Call](#call)") + LampSteps.SOUND
+      + LampSteps.finding("Dead", "fault: lamp dead, wire weak", "refer: a senior technician")
+      + LampSteps.finding("Call", "refer: the office"));
 
   @ParameterizedTest
   @CsvSource({"10.9, 1", "11.1, 0"})

@@ -14,6 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.w3c.dom.Element;
 import org.w3c.dom.NodeList;
 import org.xml.sax.InputSource;
+import rungbook.proof.LampSteps;
 import rungbook.proof.MadeUp;
 import rungbook.proof.report.Proof;
 import rungbook.tree.Tree;
@@ -21,49 +22,13 @@ import rungbook.tree.Tree;
 /** The picture of the readings at a check, from readings written down by hand. */
 class ReadingPictureTest {
 
-  private static final String STEPS = """
-      ## On
-
-      ```task
-      set: lever on
-      at: hall
-      ```
-
-      - done: [Volts](#volts)
-
-      ## Volts
-
-      ```check
-      measure: AC volts
-      leads: A, B
-      at: attic
-      expect: 20 to 30 V
-      ```
-
-      - 20 to 30: [All is good & well](#all-is-good--well)
-      - 5 to 20: [The wire is weak between the hall and the attic](#the-wire-is-weak-between-the-hall-and-the-attic)
-      - anything else: [Dead](#dead)
-
-      ## All is good & well
-
-      ```finding
-      healthy: yes
-      ```
-
-      ## The wire is weak between the hall and the attic
-
-      ```finding
-      fault: wire weak
-      refer: a senior technician
-      ```
-
-      ## Dead
-
-      ```finding
-      fault: lamp dead
-      refer: a senior technician
-      ```
-      """;
+  private static final String REFER = "refer: a senior technician";
+  private static final String STEPS = LampSteps.onAndVolts("attic",
+      "20 to 30: [All is good & well](#all-is-good--well)",
+      "5 to 20: [The wire is weak between the hall and the attic](#the-wire-is-weak-between-the-hall-and-the-attic)",
+      "anything else: [Dead](#dead)") + LampSteps.finding("All is good & well", "healthy: yes")
+      + LampSteps.finding("The wire is weak between the hall and the attic", "fault: wire weak", REFER)
+      + LampSteps.finding("Dead", "fault: lamp dead", REFER);
 
   private static final Tree TREE = MadeUp.tree("one", STEPS);
   private static final Proof.Check CHECK = new MadeUp(Map.of("healthy VOLTS", new double[] {26, 24, 25, 23},
