@@ -6,15 +6,18 @@ import java.util.ArrayList;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import rungbook.proof.Proving;
 import rungbook.source.Decoding;
 import rungbook.source.Problem;
 import rungbook.source.Source;
-import rungbook.tree.Shared;
+import rungbook.system.Vocabulary;
+import rungbook.tree.Tree;
 
 /**
  * The fenced examples of a Markdown page as a little library, with the project's own {@code shared/} around them.
@@ -25,13 +28,17 @@ import rungbook.tree.Shared;
  */
 public final class Example {
 
+  /** On the starter library's systems: each is solved once for all tests. */
   static final Prover PROVER = new Prover(StarterProofs.FEW);
+
+  /** On the systems of examples, so many that the starter library's would not be kept beside them. */
+  private static final Prover OF_OWN_SYSTEMS = new Prover(StarterProofs.FEW);
 
   private static final Pattern FENCE = Pattern.compile("(?:^`([^`\\n]+)`\\n\\n)?^(~{4,})(\\w+)\\n(.*?)^\\2$",
       Pattern.MULTILINE | Pattern.DOTALL);
   private static final Pattern REPEATED = Pattern.compile("^… (\\d+) times:\\n(.*?)^…\\n",
       Pattern.MULTILINE | Pattern.DOTALL);
-  private static final SortedMap<String, Source> SHARED = sharedTexts(StarterLibrary.TEXT);
+  private static final SortedMap<String, Source> SHARED = StarterLibrary.sharedTexts(StarterLibrary.TEXT);
   private static final Map<String, Library> COMPILED = new ConcurrentHashMap<>();
 
   private final TreeMap<String, Source> texts = new TreeMap<>(SHARED);
@@ -64,26 +71,29 @@ public final class Example {
   public static Library library(String text) {
     Library known = COMPILED.get(text);
     if (known == null) {
-      known = compile(libraryText(text), StarterLibrary.LIBRARY);
+      known = compile(libraryText(text));
       COMPILED.put(text, known);
     }
     return known;
   }
 
-  /** Compiles a library. Where its shared texts are those of a compiled one, they are not read anew. */
-  static Library compile(LibraryText text, Library compiled) {
-    if (!text.unreadable().isEmpty() || !sharedTexts(text).equals(sharedTexts(compiled.text()))) {
-      return LibraryCompiler.compile(text);
-    }
-    Shared known = compiled.shared();
-    Shared shared = new Shared(known.systems(), known.circuits(), known.meters(), known.cautions(),
-        known.qualifications(), known.fragments(), text.in("trees/").keySet());
-    var library = new Library(text, shared, compiled.words(), List.of(), compiled.ofShared());
+  static Library compile(LibraryText text) {
+    Library library = StarterLibrary.readShared(text);
     return library.with(text, LibraryCompiler.trees(library, id -> true).toList());
   }
 
-  private static SortedMap<String, Source> sharedTexts(LibraryText text) {
-    return text.texts().subMap("shared/", "shared0");
+  static Proving.Result prove(Tree tree, Library library) {
+    return proverOf(tree, library).prove(tree, library.text(), id -> library.tree(id).map(CompiledTree::tree));
+  }
+
+  /** What a proof shows to be wrong with a tree's system. */
+  static List<Problem> systemProblems(Tree tree, Library library) {
+    return proverOf(tree, library).systemProblems(List.of(tree), library.text());
+  }
+
+  private static Prover proverOf(Tree tree, Library library) {
+    String path = "shared/systems/" + tree.system().map(Vocabulary::id).orElse("") + ".md";
+    return Objects.equals(library.text().texts().get(path), SHARED.get(path)) ? PROVER : OF_OWN_SYSTEMS;
   }
 
   private static LibraryText libraryText(String text) {

@@ -67,7 +67,7 @@ class FixesTest {
     for (Problem problem : library.found().shown()) {
       if (problem.fix().isPresent()) {
         Map<Code, Long> before = count(library.found().shown());
-        List<Problem> after = Example.compile(fixed(library.text(), problem.fix().get()), library).found().shown();
+        List<Problem> after = Example.compile(fixed(library.text(), problem.fix().get())).found().shown();
         assertEquals(before.get(problem.code()) - 1, count(after).getOrDefault(problem.code(), 0L),
             problem + "\n" + after);
         after.stream().filter(other -> Wording.of(other).severity() == Severity.ERROR)

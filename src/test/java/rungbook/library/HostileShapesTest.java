@@ -28,6 +28,7 @@ class HostileShapesTest {
 
   private static final int LONGEST_ANSWER = 12_000_000;
   private static final String TREE = "trees/hostile.md";
+  private static final String SOUND = "trees/no-cooling-blower-runs.md";
   private static final String SYSTEM = "shared/systems/split-cooling-gas-furnace.md";
   private static final String FRONT = "---\ntitle: T\ncomplaint: C\n---\n\n";
   private static final String END = "\n## End\n\n```finding\nhealthy: yes\n```\n";
@@ -62,9 +63,7 @@ class HostileShapesTest {
   @BeforeAll
   static void warmUp() {
     for (int i = 0; i < 10; i++) {
-      WholeWay
-          .of("trees/no-cooling-blower-runs.md", StarterLibrary.TEXT.texts().get("trees/no-cooling-blower-runs.md").text())
-          .go();
+      WholeWay.of(SOUND, StarterLibrary.TEXT.texts().get(SOUND).text()).go();
     }
   }
 

@@ -64,8 +64,7 @@ class ProofPagesTest {
     if (page.contains("\n## Bad\n") && !page.contains("… ")) {
       Library library = Example.library(Example.under("Bad", page));
       for (CompiledTree tree : library.trees()) {
-        Proving.Result result = Example.PROVER.prove(tree.tree(), library.text(),
-            id -> library.tree(id).map(CompiledTree::tree));
+        Proving.Result result = Example.prove(tree.tree(), library);
         assertFalse(result.toString().contains("NaN"), code);
       }
     }
@@ -77,7 +76,6 @@ class ProofPagesTest {
     assertEquals(List.of(), compiled, () -> code + " has problems that need no proof");
     Tree tree = library.tree("example").orElseThrow().tree();
     return Stream.concat(
-        Example.PROVER.prove(tree, library.text(), id -> library.tree(id).map(CompiledTree::tree)).problems().stream(),
-        Example.PROVER.systemProblems(List.of(tree), library.text()).stream()).toList();
+        Example.prove(tree, library).problems().stream(), Example.systemProblems(tree, library).stream()).toList();
   }
 }

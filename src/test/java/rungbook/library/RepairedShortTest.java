@@ -8,8 +8,6 @@ import rungbook.proof.report.Proof;
 /** A short that has opened the control fuse of the furnace: the repair is the cable and the fuse. */
 class RepairedShortTest {
 
-  private static final Prover PROVER = Example.PROVER;
-
   private static Proof.Repair repair(String replaced) {
     Library library = Example.library("""
         ~~~~markdown
@@ -78,8 +76,7 @@ class RepairedShortTest {
         ```
         ~~~~
         """.formatted(replaced));
-    return PROVER.prove(library.tree("example").orElseThrow().tree(), library.text(),
-        id -> library.tree(id).map(CompiledTree::tree)).proved().orElseThrow().repairs().get(0);
+    return Example.prove(library.tree("example").orElseThrow().tree(), library).proved().orElseThrow().repairs().get(0);
   }
 
   @Test

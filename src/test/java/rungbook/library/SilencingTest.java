@@ -11,7 +11,6 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import rungbook.proof.Proving;
 import rungbook.source.Problem;
 import rungbook.source.ProblemList;
 
@@ -245,9 +244,7 @@ class SilencingTest {
   private static ProblemList proof(Library library) {
     CompiledTree tree = library.tree("example").orElseThrow();
     assertEquals(List.of(), tree.problems(), "a check does not judge the codes of a proof");
-    Proving.Result result = Example.PROVER.prove(tree.tree(), library.text(),
-        id -> library.tree(id).map(CompiledTree::tree));
-    return Silencing.ofProof(tree.tree(), result);
+    return Silencing.ofProof(tree.tree(), Example.prove(tree.tree(), library));
   }
 
   @Test

@@ -3,10 +3,15 @@ package rungbook.library;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.Function;
 import rungbook.source.Source;
+import rungbook.tree.Shared;
 import rungbook.tree.Tree;
 
 /** The library that comes with the program, read and compiled once for all tests. */
@@ -18,6 +23,8 @@ public final class StarterLibrary {
 
   /** Its trees, as a proof asks for those that a tree leads to. */
   static final Function<String, Optional<Tree>> TREES = id -> LIBRARY.tree(id).map(CompiledTree::tree);
+
+  private static final String WORDS = "shared/words.md";
 
   private StarterLibrary() {}
 
@@ -34,6 +41,39 @@ public final class StarterLibrary {
     var texts = new TreeMap<>(TEXT.texts());
     texts.put(path, source);
     return new LibraryText(texts, TEXT.pictures(), TEXT.unreadable());
+  }
+
+  /**
+   * A library before its trees are compiled. Reads only the shared texts that differ from those here, which have no
+   * problem; a list of words is held against all of them.
+   */
+  static Library readShared(LibraryText text) {
+    SortedMap<String, Source> known = sharedTexts(TEXT);
+    if (!text.unreadable().isEmpty() || !text.texts().keySet().containsAll(known.keySet())
+        || !known.get(WORDS).equals(text.texts().get(WORDS))) {
+      return LibraryCompiler.readShared(text);
+    }
+    var others = new TreeMap<>(text.texts());
+    others.entrySet().removeIf(one -> !one.getKey().equals(WORDS) && one.getValue().equals(known.get(one.getKey())));
+    Library read = LibraryCompiler.readShared(new LibraryText(others, text.pictures(), List.of()));
+    return new Library(text, joined(LIBRARY.shared(), read.shared()), read.words(), List.of(), read.ofShared());
+  }
+
+  static SortedMap<String, Source> sharedTexts(LibraryText text) {
+    return text.texts().subMap("shared/", "shared0");
+  }
+
+  private static Shared joined(Shared known, Shared read) {
+    return new Shared(joined(known.systems(), read.systems()), joined(known.circuits(), read.circuits()),
+        joined(known.meters(), read.meters()), joined(known.cautions(), read.cautions()),
+        joined(known.qualifications(), read.qualifications()), joined(known.fragments(), read.fragments()),
+        read.trees());
+  }
+
+  private static <T> Map<String, T> joined(Map<String, T> known, Map<String, T> read) {
+    var all = new HashMap<>(known);
+    all.putAll(read);
+    return all;
   }
 
   private static Library compiled() {

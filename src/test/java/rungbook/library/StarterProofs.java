@@ -7,8 +7,8 @@ import rungbook.circuit.network.Samples;
 import rungbook.proof.report.Proof;
 
 /**
- * The proofs of the starter trees, each made once for all tests: with the usual draws, and with few on the circuits that
- * the examples use too. With {@code -Drungbook.short=true} the usual draws are the few.
+ * The proofs of the starter trees, each made once for all tests: with the usual draws, and with few on the circuits
+ * that the examples use too. With {@code -Drungbook.short=true} the usual draws are the few.
  */
 public final class StarterProofs {
 

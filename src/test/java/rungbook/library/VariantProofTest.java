@@ -155,7 +155,7 @@ class VariantProofTest {
     Library library = library(front, first);
     assertEquals(List.of(), library.found().shown().stream()
         .filter(problem -> problem.code().name().contains("variant")).toList());
-    return Example.PROVER.prove(tree(library), library.text(), id -> Optional.empty()).proved().orElseThrow();
+    return Example.prove(tree(library), library).proved().orElseThrow();
   }
 
   private static Optional<Problem> wrongly(Proof proof) {

@@ -97,7 +97,7 @@ final class WholeWay {
       return new Done(decoded.problem().get().source(), List.of(decoded.problem().get()), 0, 0, 0, 0, 0);
     }
     LibraryText text = StarterLibrary.with(path, decoded.source());
-    Library library = path.startsWith("shared/") ? LibraryCompiler.readShared(text)
+    Library library = path.startsWith("shared/") ? StarterLibrary.readShared(text)
         : StarterLibrary.LIBRARY.with(text, StarterLibrary.LIBRARY.trees());
     String taker = takerOf(path);
     CompiledTree tree = LibraryCompiler.compile(idOf(taker), text.texts().get(taker), library);
