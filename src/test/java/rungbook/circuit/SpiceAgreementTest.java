@@ -22,6 +22,7 @@ import rungbook.circuit.network.Draw;
 import rungbook.circuit.network.Phasor;
 import rungbook.circuit.network.Samples;
 import rungbook.circuit.solver.SolvedNetwork;
+import rungbook.library.ShortRun;
 
 /**
  * Every state of the three systems, healthy and with every fault, against ngspice: 24 pairs of leads each without a
@@ -30,7 +31,6 @@ import rungbook.circuit.solver.SolvedNetwork;
  */
 class SpiceAgreementTest {
 
-  private static final boolean SHORT = Boolean.getBoolean("rungbook.short");
   private static final int PAIRS = 24;
   private static final double RELATIVE = 1e-6;
   private static final double LEAST_VOLTS = 1e-6;
@@ -65,7 +65,7 @@ class SpiceAgreementTest {
     var words = dictionary.network().system().vocabulary();
     List<CircuitState> states = CircuitState.start(words).everyPosition(words);
     List<List<CircuitState>> byCase = IntStream.range(0, dictionary.cases().size())
-        .mapToObj(number -> SHORT && number > 0 ? coveringStates(states, number) : states).toList();
+        .mapToObj(number -> ShortRun.IS && number > 0 ? coveringStates(states, number) : states).toList();
     for (CircuitState state : states) {
       compare(dictionary, state, one.draws().get(0), number -> byCase.get(number).contains(state));
     }

@@ -31,7 +31,7 @@ public final class Example {
   /** On the starter library's systems: each is solved once for all tests. */
   static final Prover PROVER = new Prover(StarterProofs.FEW);
 
-  /** On the systems of examples, so many that the starter library's would not be kept beside them. */
+  /** On other systems, so many that the starter library's would not be kept beside them. */
   private static final Prover OF_OWN_SYSTEMS = new Prover(StarterProofs.FEW);
 
   private static final Pattern FENCE = Pattern.compile("(?:^`([^`\\n]+)`\\n\\n)?^(~{4,})(\\w+)\\n(.*?)^\\2$",
@@ -83,17 +83,18 @@ public final class Example {
   }
 
   static Proving.Result prove(Tree tree, Library library) {
-    return proverOf(tree, library).prove(tree, library.text(), id -> library.tree(id).map(CompiledTree::tree));
+    return proverOf(tree, library.text()).prove(tree, library.text(), id -> library.tree(id).map(CompiledTree::tree));
   }
 
   /** What a proof shows to be wrong with a tree's system. */
   static List<Problem> systemProblems(Tree tree, Library library) {
-    return proverOf(tree, library).systemProblems(List.of(tree), library.text());
+    return proverOf(tree, library.text()).systemProblems(List.of(tree), library.text());
   }
 
-  private static Prover proverOf(Tree tree, Library library) {
+  /** Keeps the circuits of the starter library's systems apart from those of other texts. */
+  static Prover proverOf(Tree tree, LibraryText text) {
     String path = "shared/systems/" + tree.system().map(Vocabulary::id).orElse("") + ".md";
-    return Objects.equals(library.text().texts().get(path), SHARED.get(path)) ? PROVER : OF_OWN_SYSTEMS;
+    return Objects.equals(text.texts().get(path), SHARED.get(path)) ? PROVER : OF_OWN_SYSTEMS;
   }
 
   private static LibraryText libraryText(String text) {

@@ -12,19 +12,18 @@ import rungbook.library.WholeWay.Done;
 
 /**
  * Shapes that made a check, a page or a pack slow or endless: each is done in a moment or refused, and its answer has a
- * bounded size. With {@code -Drungbook.short=true} the texts have a quarter of the length and of the time; chains keep
- * their length and have half of the time.
+ * bounded size. With {@code -Drungbook.short=true} the texts have an eighth of the length and a third of the time; chains
+ * keep their length and have half of the time.
  */
 class HostileShapesTest {
 
-  private static final boolean SHORT = Boolean.getBoolean("rungbook.short");
-  private static final int SHARE = SHORT ? 4 : 1;
+  private static final int SHARE = ShortRun.IS ? 8 : 1;
 
   /** A second on a quiet machine; twice that here, since caches are shared with whatever else runs. */
-  private static final long MOST_MILLIS = SHORT ? 1_500 : 3_000;
+  private static final long MOST_MILLIS = ShortRun.IS ? 1_000 : 3_000;
 
   /** A chain is as long in a short run, since it goes to the limit of steps. */
-  private static final long MOST_CHAIN_MILLIS = SHORT ? 1_000 : 2_000;
+  private static final long MOST_CHAIN_MILLIS = ShortRun.IS ? 1_000 : 2_000;
 
   private static final int LONGEST_ANSWER = 12_000_000;
   private static final String TREE = "trees/hostile.md";

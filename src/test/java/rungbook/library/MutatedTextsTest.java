@@ -38,7 +38,6 @@ class MutatedTextsTest {
 
   private static final List<String> PATHS = List.copyOf(StarterLibrary.TEXT.texts().keySet());
 
-  private final Prover prover = new Prover(4);
   private final List<WeakReference<Source>> taken = new ArrayList<>();
   private final List<String> faults = new ArrayList<>();
   private int packs;
@@ -79,7 +78,7 @@ class MutatedTextsTest {
       String path = PATHS.get(new Random(seed).nextInt(PATHS.size()));
       try {
         WholeWay way = WholeWay.of(path, Mutations.of(seed, path, StarterLibrary.TEXT));
-        Done done = (seed % PROOF_EVERY == 0 ? way.provedBy(prover) : way).go();
+        Done done = (seed % PROOF_EVERY == 0 ? way.proved() : way).go();
         for (String fault : done.unfit()) {
           faults.add("seed " + seed + ", " + path + ": " + fault);
         }

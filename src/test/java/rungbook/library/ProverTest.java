@@ -25,7 +25,7 @@ class ProverTest {
     for (String leads : List.of("Y, T1", "T1, C", "compressor S, C")) {
       String slip = text.replaceFirst("(## Y to C at the outdoor unit\\n(?s:.*?)leads: )Y, C\\n", "$1" + leads + "\n");
       assertNotEquals(text, slip);
-      Done done = WholeWay.of(TREE, slip).provedBy(Example.PROVER).go();
+      Done done = WholeWay.of(TREE, slip).proved().go();
       assertEquals(1, done.proofs(), leads);
       assertEquals(List.of(), done.unfit(), leads);
     }
@@ -50,6 +50,6 @@ class ProverTest {
     String text = StarterLibrary.TEXT.texts().get(SYSTEM).text();
     String changed = text.replace("24 V secondary, 40 VA,", "24 V secondary, " + rating + ",");
     assertNotEquals(text, changed);
-    assertEquals(proofs, WholeWay.of(SYSTEM, changed).provedBy(Example.PROVER).go().proofs());
+    assertEquals(proofs, WholeWay.of(SYSTEM, changed).proved().go().proofs());
   }
 }

@@ -15,7 +15,7 @@ public final class StarterProofs {
   /** So few draws that the corners of the tolerances matter, and the tests stay quick. */
   public static final int FEW = 16;
 
-  static final int DRAWN = Boolean.getBoolean("rungbook.short") ? FEW : Samples.USUAL;
+  static final int DRAWN = ShortRun.IS ? FEW : Samples.USUAL;
 
   private static final Prover OF_FEW = Example.PROVER;
   private static final Prover PROVER = DRAWN == FEW ? OF_FEW : new Prover(DRAWN);

@@ -48,7 +48,7 @@ final class WholeWay {
 
   private final String path;
   private final byte[] bytes;
-  private Optional<Prover> prover = Optional.empty();
+  private boolean isProved;
 
   private WholeWay(String path, byte[] bytes) {
     this.path = path;
@@ -85,8 +85,8 @@ final class WholeWay {
   }
 
   /** Proves the tree as well. */
-  WholeWay provedBy(Prover chosen) {
-    prover = Optional.of(chosen);
+  WholeWay proved() {
+    isProved = true;
     return this;
   }
 
@@ -105,7 +105,9 @@ final class WholeWay {
         Drawing.of(Diagram.of(tree.tree(), Diagram.Shares.UNKNOWN)).length());
     int packs = tree.isSound() ? pack(tree, new PackInput(library.shared(), text.pictures())) : 0;
     long proving = THREADS.getCurrentThreadCpuTime();
-    Optional<Proving.Result> proof = prover.map(chosen -> chosen.prove(tree.tree(), text, StarterLibrary.TREES));
+    Optional<Proving.Result> proof = isProved
+        ? Optional.of(Example.proverOf(tree.tree(), text).prove(tree.tree(), text, StarterLibrary.TREES))
+        : Optional.empty();
     List<Silenced> silenced = Stream.of(library.ofShared().silenced(), tree.found().silenced()).flatMap(List::stream)
         .toList();
     List<Problem> problems = Stream.of(library.ofShared().shown(), tree.problems(),

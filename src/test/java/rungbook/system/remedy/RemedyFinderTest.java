@@ -9,6 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -23,7 +24,19 @@ class RemedyFinderTest {
 
   private static final String FURNACE = "split-cooling-gas-furnace";
 
+  private static final Map<String, Map<String, Remedy>> REMEDIES = new ConcurrentHashMap<>();
+
+  /** Each system's text is read once for all tests. */
   private static Map<String, Remedy> remedies(String system) throws IOException {
+    Map<String, Remedy> known = REMEDIES.get(system);
+    if (known == null) {
+      known = read(system);
+      REMEDIES.put(system, known);
+    }
+    return known;
+  }
+
+  private static Map<String, Remedy> read(String system) throws IOException {
     Path file = Path.of("shared/systems", system + ".md");
     var document = DocumentReader.read(new Source(file.toString(), Files.readString(file)));
     return RemedyFinder.of(VariantsReader.read(system, document).systems());
