@@ -1,14 +1,12 @@
 package rungbook.pack.page;
 
-import java.util.List;
 import java.util.Optional;
-import rungbook.markdown.Kinds;
-import rungbook.markdown.Section;
 import rungbook.pack.drawing.LeadDrawings;
 import rungbook.proof.HighestVoltages;
 import rungbook.system.ControlSystem;
 import rungbook.system.Names;
 import rungbook.system.SystemVariants;
+import rungbook.tree.Step;
 import rungbook.tree.Tree;
 
 /** The whole page of a pack: everything is in it as plain HTML; style and script only narrow the view. */
@@ -20,6 +18,7 @@ public final class PackPage {
   private final Edition edition;
   private final Outline outline;
   private final PackProse prose;
+  private final Chapters chapters;
   private final Html html = new Html();
 
   private PackPage(Tree tree, HighestVoltages voltages, PackInput material, Edition edition) {
@@ -29,6 +28,7 @@ public final class PackPage {
     this.edition = edition;
     this.outline = Outline.of(tree);
     this.prose = new PackProse(tree, material, outline);
+    this.chapters = new Chapters(tree, outline, prose);
   }
 
   /** The page with the places of its digest still empty. */
@@ -69,8 +69,7 @@ public final class PackPage {
     cautions.inFull(html);
     who.inFull(html);
     html.open("div", "class", "words").raw(prose.introduction()).close("div").line();
-    chapters().stream().filter(chapter -> chapter.span().start() < firstStep())
-        .forEach(chapter -> chapter("div", "chapter", chapter));
+    chapters.atStart(html);
     contents();
     outline.order().stream().findFirst().ifPresent(first -> html.open("ul", "class", "ways").open("li")
         .open("a", "class", "way begin", "href", "#" + first.anchor()).open("b").element("u", "Start").close("b")
@@ -97,43 +96,15 @@ public final class PackPage {
           .element("a", place.number() + " " + tree.steps().get(place.step()).title(), "href", "#" + place.anchor())
           .close("li").line();
     }
-    chapters().forEach(
-        chapter -> html.open("li").element("a", chapter.title(), "href", "#" + anchor(chapter)).close("li").line());
+    chapters.contents(html);
     html.close("ul").close("details").line();
   }
 
-  /** A step, and the plain chapters that follow it in the text. */
+  /** A step, between the plain chapters around it in the text. */
   private void steps(StepSection sections, Outline.Place place) {
+    Step step = tree.steps().get(place.step());
+    chapters.before(html, step);
     sections.write(html, place);
-    var section = tree.steps().get(place.step()).header().section();
-    List<Section> all = tree.document().sections();
-    int next = all.indexOf(section) + 1;
-    while (next > 0 && next < all.size() && isChapter(all.get(next))) {
-      chapter("section", "page chapter", all.get(next++));
-    }
-  }
-
-  private void chapter(String element, String kind, Section chapter) {
-    html.open(element, "class", kind, "id", anchor(chapter)).element("h2", chapter.title());
-    html.open("div", "class", "words").raw(prose.chapter(chapter)).close("div").close(element).line();
-  }
-
-  private List<Section> chapters() {
-    return tree.document().sections().stream().filter(PackPage::isChapter).toList();
-  }
-
-  private int firstStep() {
-    return tree.document().sections().stream().filter(section -> !isChapter(section))
-        .mapToInt(section -> section.span().start()).findFirst()
-        .orElse(0);
-  }
-
-  private static boolean isChapter(Section section) {
-    return section.blocks().stream().noneMatch(block -> Kinds.OF_STEPS.contains(block.kind()));
-  }
-
-  /** A colon keeps it apart from every step's anchor. */
-  private static String anchor(Section chapter) {
-    return ":chapter-" + chapter.slug();
+    chapters.after(html, step);
   }
 }

@@ -34,12 +34,22 @@ final class PackProse {
     return prose(tree.document(), "").introduction();
   }
 
+  /** With the text before the first heading of a fragment, at the fragment's first step. */
   String of(Step step) {
-    return prose(step.header().document(), Outline.prefix(step)).of(step.header().section());
+    Document document = step.header().document();
+    String opening = isFirstOfFragment(step) ? prose(document, Outline.prefix(step)).introduction() : "";
+    return opening + of(document, Outline.prefix(step), step.header().section());
   }
 
-  String chapter(Section chapter) {
-    return prose(tree.document(), "").of(chapter);
+  /** @param prefix of the slug, in the ids of the steps of the same file */
+  String of(Document document, String prefix, Section section) {
+    return prose(document, prefix).of(section);
+  }
+
+  boolean isFirstOfFragment(Step step) {
+    return !Outline.prefix(step).isEmpty() && step.header().document().sections().stream()
+        .filter(section -> section.isStep() && !Chapters.isExit(section)).findFirst()
+        .filter(step.header().section()::equals).isPresent();
   }
 
   /** The text of a caution or a qualification. */
