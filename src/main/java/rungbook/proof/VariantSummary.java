@@ -41,11 +41,11 @@ final class VariantSummary {
       mistaken += installations.likelihood(one) * shares.mistaken();
     }
     Installations.Variant known = installations.variants().get(variant);
-    return new Proof.InVariant(known.name(), known.share(), known.drawn(), over(found, named), over(mistaken, has),
-        ends.of(0, variant).mistaken(), changed(variant, has));
+    return new Proof.InVariant(known.name(), known.share(), known.drawn(), has.length, named.length,
+        over(found, named), over(mistaken, has), ends.of(0, variant).mistaken(), changed(variant, has));
   }
 
-  /** The faults that a variant can have. */
+  /** The faults that a variant can have and that give the complaint in it. */
   private int[] faults(int variant) {
     boolean[] has = new boolean[names.size()];
     for (int sample = 0; sample < installations.drawn(); sample++) {

@@ -19,8 +19,14 @@ final class ProofJsonVariant {
     json.writeStringField("name", variant.name());
     json.writeNumberField("share", variant.share());
     json.writeNumberField("drawn", variant.drawn());
-    json.writeNumberField("detected", variant.detected());
-    json.writeNumberField("mistaken", variant.mistaken());
+    json.writeNumberField("faults", variant.faults());
+    json.writeNumberField("named", variant.named());
+    if (variant.named() > 0) {
+      json.writeNumberField("detected", variant.detected());
+    }
+    if (variant.faults() > 0) {
+      json.writeNumberField("mistaken", variant.mistaken());
+    }
     json.writeNumberField("healthyCondemned", variant.falseAlarmShare());
     Json.array(json, "changed", array -> {
       for (Proof.ChangedFault fault : variant.changed()) {

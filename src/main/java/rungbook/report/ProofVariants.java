@@ -21,8 +21,17 @@ public final class ProofVariants {
   public static String words(Proof.InVariant variant) {
     String alarms = variant.falseAlarmShare() == 0 ? ""
         : "; " + ReportNumbers.percent(variant.falseAlarmShare()) + " of healthy systems get a fault";
-    return "detected " + ReportNumbers.percent(variant.detected()) + ", mistaken "
-        + ReportNumbers.percent(variant.mistaken()) + alarms + worse(variant);
+    return detected(variant) + alarms + worse(variant);
+  }
+
+  /** Of nothing, no share is detected: a percentage would read as a failure of the tree. */
+  private static String detected(Proof.InVariant variant) {
+    if (variant.faults() == 0) {
+      return "no fault gives this complaint";
+    }
+    return (variant.named() == 0 ? "no fault that a finding names gives this complaint"
+        : "detected " + ReportNumbers.percent(variant.detected()))
+        + ", mistaken " + ReportNumbers.percent(variant.mistaken());
   }
 
   private static String worse(Proof.InVariant variant) {

@@ -19,6 +19,11 @@ public record ControlSystem(
     strips = List.copyOf(strips);
   }
 
+  /** The same system with other faults. */
+  public ControlSystem withFaults(List<Fault> others) {
+    return new ControlSystem(vocabulary, parts, others, sights, strips);
+  }
+
   public <T extends Part> Stream<T> parts(Class<T> kind) {
     return parts.stream().filter(kind::isInstance).map(kind::cast);
   }

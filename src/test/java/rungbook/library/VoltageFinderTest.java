@@ -60,6 +60,75 @@ class VoltageFinderTest {
         tree.steps().get(step) instanceof Step.MeterCheck check && check.quantity().isVolts()));
   }
 
+  /**
+   * Two legs of 120 V with lamps of 10 and 100 W (1,440 and 144 ohm), and a neutral with 100 ohm more: by Millman's
+   * theorem the light lamp has 162.5 V. With half of these ohms it would have 147 V. Loads differ by 10 %.
+   */
+  @Test
+  void faultWithARangeCountsAtItsEnd() {
+    Library lamps = Example.library("""
+        `shared/systems/lamps.md`
+
+        ~~~~markdown
+        ---
+        title: Lamps
+        ---
+
+        ```locations
+        bench: start
+        ```
+
+        ```points
+        L1: at bench, 120 V
+        L2: at bench, 120 V
+        N: at bench
+        M: at bench
+        ```
+
+        ```parts
+        supply: supply, 120 V, 0.01 ohm, L1 to N, N to L2
+        neutral: wire, 0.1 ohm, M to N
+        light lamp: load, 120 V, 10 W, L1 to M
+        heavy lamp: load, 120 V, 100 W, M to L2
+        ```
+
+        ```faults
+        loose neutral: raise neutral by 0.1 to 100 ohm
+        ```
+        ~~~~
+
+        `trees/bright.md`
+
+        ~~~~markdown
+        ---
+        title: Bright
+        complaint: One lamp is too bright.
+        system: lamps
+        ---
+
+        ## L1 to M
+
+        ```check
+        measure: AC volts
+        leads: L1, M
+        at: bench
+        expect: 110 to 130 V
+        ```
+
+        - 110 to 130: [Good](#good)
+        - anything else: [Good](#good)
+
+        ## Good
+
+        ```finding
+        healthy: yes
+        ```
+        ~~~~
+        """);
+    double volts = new VoltageFinder().of(lamps.tree("bright").orElseThrow().tree(), lamps.text()).at(0).orElseThrow();
+    assertTrue(volts > 160 && volts < 168, volts + " V");
+  }
+
   @Test
   void nothingIsKnownWithoutASystem() {
     LibraryText text = new LibraryText(new TreeMap<>(), new TreeMap<>(), List.of());

@@ -70,19 +70,21 @@ public record Samples(List<Draw> draws) {
   }
 
   /**
-   * The corners at which voltages are highest: full supply, with transformers and loads at either end and all else in
-   * the middle.
+   * The corners at which voltages are highest: full supply, with transformers, loads and the fault at either end and all
+   * else in the middle.
    */
   public static Samples highVoltage() {
     var draws = new ArrayList<Draw>();
-    for (int corner = 0; corner < 4; corner++) {
+    for (int corner = 0; corner < 8; corner++) {
       int transformer = (corner & 1) == 0 ? 1 : -1;
       int load = (corner & 2) == 0 ? 1 : -1;
+      int fault = (corner & 4) == 0 ? 1 : -1;
       draws.add((tolerance, part) -> switch (tolerance) {
         case SUPPLY -> 1;
         case TRANSFORMER -> transformer;
         case LOAD -> load;
-        case TEMPERATURE, LENGTH, PICK_UP, CAPACITANCE, FAULT -> 0;
+        case FAULT -> fault;
+        case TEMPERATURE, LENGTH, PICK_UP, CAPACITANCE -> 0;
       });
     }
     return new Samples(draws);

@@ -59,13 +59,14 @@ public record Proof(
    * @param name empty for the base
    * @param share of all installations
    * @param drawn how many of the drawn installations are of it
-   * @param detected of the likelihood of the named faults that it can have, what is found
-   * @param mistaken of the likelihood of all faults that it can have, what ends at a finding that names only others
+   * @param faults how many faults give the complaint in it; {@code named} how many of them a finding names
+   * @param detected of the likelihood of the latter, what is found
+   * @param mistaken of the likelihood of the former, what ends at a finding that names only others
    * @param falseAlarmShare the share of its healthy systems that end at a finding which names a fault
    * @param changed the faults that end elsewhere than in the base
    */
-  public record InVariant(String name, double share, int drawn, double detected, double mistaken,
-      double falseAlarmShare, List<ChangedFault> changed) {}
+  public record InVariant(String name, double share, int drawn, int faults, int named, double detected,
+      double mistaken, double falseAlarmShare, List<ChangedFault> changed) {}
 
   /**
    * Where a fault ends in one variant, as shares of its installations there.
