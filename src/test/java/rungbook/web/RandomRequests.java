@@ -32,7 +32,8 @@ final class RandomRequests {
       "/api/library?q=%s", "/api/documents", "/api/documents?under=%s", "/api/documents/%s?revision=%d",
       "/api/files/%s?revision=%d&draft=%d",
       "/api/history/%s?before=%d", "/api/difference/%s?from=%d&to=%d", "/api/drafts/%s", "/api/check/%s", "/api/map/%s",
-      "/api/words?system=%s", "/api/packs/%s?digest=true");
+      "/api/words?system=%s", "/api/reading?system=split-cooling-gas-furnace&at=%s&leads=%s&set=%s&fault=%s",
+      "/api/reading?system=%s&meter=%s", "/api/packs/%s?digest=true");
   private static final String[] MEDIA_TYPES = {"application/json", "application/json", "application/json",
       "application/json", "text/plain", "application/zip",
       "application/x-www-form-urlencoded", "multipart/form-data; boundary=b", "image/png", ";;",
