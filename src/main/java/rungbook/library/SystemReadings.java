@@ -5,7 +5,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.atomic.AtomicReference;
+import rungbook.ladder.Ladder;
 import rungbook.markdown.DocumentReader;
 import rungbook.proof.demand.OperatingTable;
 import rungbook.proof.demand.ReadingAnswer;
@@ -22,6 +24,7 @@ import rungbook.source.Span;
 import rungbook.system.Fault;
 import rungbook.system.Names;
 import rungbook.system.SystemVariants;
+import rungbook.system.Variant;
 import rungbook.tree.Meter;
 import rungbook.tree.Shared;
 import rungbook.tree.reader.TreeReader;
@@ -40,8 +43,18 @@ public final class SystemReadings {
   private final Map<String, Known> systems = lru(MOST_SYSTEMS);
   private final Map<Solved, ReadingSolver> solvers = lru(MOST_SOLVERS);
 
-  /** @param table of what runs; computed when it is first asked for */
-  private record Known(Source source, SolvableSystem system, AtomicReference<OperatingTable> table) {}
+  /**
+   * What is computed of a system when it is first asked for.
+   *
+   * @param table of what runs
+   * @param ladders of the base (an empty name) and the variants
+   */
+  private record Known(Source source, SolvableSystem system, AtomicReference<OperatingTable> table,
+      Map<String, Ladder> ladders) {
+    Known(Source source, SolvableSystem system) {
+      this(source, system, new AtomicReference<>(), new ConcurrentHashMap<>());
+    }
+  }
 
   private record Solved(String text, String variant, String fault) {}
 
@@ -111,6 +124,18 @@ public final class SystemReadings {
     return known(id, source).system().systems();
   }
 
+  /**
+   * The ladder of a system; empty if its circuit cannot be solved.
+   *
+   * @param variant its name; that of the base is empty
+   */
+  public Optional<Ladder> ladder(String id, Source source, String variant) {
+    Known known = known(id, source);
+    return known.system().systems().map(systems -> known.ladders().computeIfAbsent(variant, name -> Ladder
+        .of(systems.variants().stream().filter(one -> one.name().equals(name)).findFirst().map(Variant::system)
+            .orElse(systems.base()))));
+  }
+
   /** What runs in each position of the controls; empty if its circuit cannot be solved. */
   public Optional<OperatingTable> table(String id, Source source) {
     Known known = known(id, source);
@@ -127,7 +152,7 @@ public final class SystemReadings {
   private synchronized Known known(String id, Source source) {
     Known known = systems.get(id);
     if (known == null || !known.source().text().equals(source.text())) {
-      known = new Known(source, SolvableSystem.of(id, DocumentReader.read(source), budget), new AtomicReference<>());
+      known = new Known(source, SolvableSystem.of(id, DocumentReader.read(source), budget));
       systems.put(id, known);
     }
     return known;

@@ -4,10 +4,11 @@ let last = 0;
 
 async function read() {
   const mine = ++last;
+  const asked = new URLSearchParams(new FormData(form)).toString();
   const address = new URL(form.action);
-  address.search = new URLSearchParams(new FormData(form)).toString();
+  address.search = asked;
   try {
-    const answer = await fetch(address, { headers: { Accept: "text/html" } });
+    const answer = await fetch(`${form.dataset.answers}?${asked}`, { headers: { Accept: "text/html" } });
     if (!answer.ok) throw new Error(`the server answered ${answer.status}`);
     const page = new DOMParser().parseFromString(await answer.text(), "text/html");
     if (mine !== last) return;

@@ -11,6 +11,7 @@ import jakarta.ws.rs.core.UriInfo;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import rungbook.ladder.Ladder;
 import rungbook.library.Library;
 import rungbook.library.LibraryText;
 import rungbook.markdown.Document;
@@ -23,6 +24,7 @@ import rungbook.store.document.DocumentPath;
 import rungbook.store.document.Revision;
 import rungbook.text.English;
 import rungbook.text.UrlPath;
+import rungbook.web.http.ProblemException;
 import rungbook.web.service.CheckedLibrary;
 import rungbook.web.service.CircuitService;
 import rungbook.web.service.CompiledLibrary;
@@ -57,6 +59,11 @@ class SharedPage {
     public String href() {
       return "/text/" + UrlPath.of(path);
     }
+
+    /** Where a system's page asks for a reading. */
+    public String answers() {
+      return "/read/" + UrlPath.of(path);
+    }
   }
 
   /** A line of the front matter that a reader needs. */
@@ -76,6 +83,8 @@ class SharedPage {
     static native TemplateInstance shared(ListView shared);
 
     static native TemplateInstance text(TextView text);
+
+    static native TemplateInstance read(CircuitView.Answered answered);
   }
 
   @GET
@@ -114,19 +123,47 @@ class SharedPage {
     return Templates.text(view(revision, new ReadingFields(address.getQueryParameters())));
   }
 
-  /** A system's circuit, as the last checked library has it. */
-  private Optional<CircuitView> circuit(String path, ReadingFields asked, Library checked) {
-    var source = checked.text().texts().get(path);
-    if (source == null || !path.startsWith(SYSTEMS)) {
-      return Optional.empty();
-    }
-    var id = path.substring(SYSTEMS.length(), path.length() - ".md".length());
+  @GET
+  @Path("read/{path:.+}")
+  public TemplateInstance read(String path, @Context UriInfo address) {
+    var checked = library.checked().library();
+    var at = Requests.path(path).text();
+    return Templates.read(system(at, checked)
+        .flatMap(system -> answered(system, new ReadingFields(address.getQueryParameters()), checked))
+        .orElseThrow(() -> ProblemException.notFound("`" + at + "` has no circuit to read",
+            "choose a system whose page shows a ladder")));
+  }
+
+  /** A system as the last checked library has it. */
+  private record SystemText(String id, Source source) {}
+
+  private static Optional<SystemText> system(String path, Library checked) {
+    return Optional.ofNullable(checked.text().texts().get(path)).filter(source -> path.startsWith(SYSTEMS))
+        .map(source -> new SystemText(path.substring(SYSTEMS.length(), path.length() - ".md".length()), source));
+  }
+
+  /** Empty if its circuit cannot be solved. */
+  private Optional<CircuitView> circuit(SystemText system, ReadingFields asked, Library checked) {
     var form = asked.form();
-    return circuits.system(id, source).flatMap(systems -> circuits.table(id, source)
-        .map(table -> CircuitViews.of(systems.base(), table,
-            form.fields(systems, checked.text().in("shared/meters/").keySet()),
-            asked.isAsked() ? Optional.of(circuits.answer(id, form.meter(), form.request(), checked))
-                : Optional.empty())));
+    if (!asked.isAsked()) {
+      circuits.solveAhead(system.id(), checked);
+    }
+    return answered(system, asked, checked).flatMap(answered -> circuits.system(system.id(), system.source())
+        .flatMap(systems -> circuits.table(system.id(), system.source())
+            .map(table -> CircuitViews.of(systems.base(), ladder(system, ""), table,
+                form.fields(systems, checked.text().in("shared/meters/").keySet()), answered))));
+  }
+
+  private Optional<CircuitView.Answered> answered(SystemText system, ReadingFields asked, Library checked) {
+    var form = asked.form();
+    return circuits.system(system.id(), system.source())
+        .map(systems -> CircuitViews.answered(asked.isAsked()
+            ? Optional.of(circuits.answer(system.id(), form.meter(), form.request(), checked)) : Optional.empty(),
+            variant -> ladder(system, variant)));
+  }
+
+  private Ladder ladder(SystemText system, String variant) {
+    return circuits.ladder(system.id(), system.source(), variant).orElseThrow();
   }
 
   private static List<Line> lines(Document document) {
@@ -142,6 +179,6 @@ class SharedPage {
     return new TextView(item(source), UrlPath.of(path), lines(document),
         Prose.of(document, new PageLinks(path)).whole(),
         ProblemView.of(library.found(revision.path()).shown()), DocumentEntry.of(revision), checked.isNewest(),
-        circuit(path, asked, checked.library()));
+        system(path, checked.library()).flatMap(system -> circuit(system, asked, checked.library())));
   }
 }

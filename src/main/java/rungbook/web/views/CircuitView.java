@@ -6,14 +6,23 @@ import java.util.Optional;
 /**
  * The circuit of a system on its page.
  *
- * @param narrow the ladder for a phone, as SVG; {@code wide} is that for a desk
  * @param logic what boards do inside
  * @param left how many positions of the controls the table leaves out
- * @param reading empty until somebody asks for one
- * @param refused what is wrong with the request
  */
-public record CircuitView(String narrow, String wide, List<Line> logic, List<Row> rows, long left,
-    List<Field> fields, Optional<Reading> reading, List<ProblemView> refused) {
+public record CircuitView(Answered answered, List<Line> logic, List<Row> rows, long left, List<Field> fields) {
+
+  /**
+   * What changes with each reading.
+   *
+   * @param narrow the ladder for a phone, as SVG; {@code wide} is that for a desk
+   * @param reading empty until somebody asks for one
+   * @param refused what is wrong with the request
+   */
+  public record Answered(String narrow, String wide, Optional<Reading> reading, List<ProblemView> refused) {
+    public boolean isAnswered() {
+      return reading.isPresent();
+    }
+  }
 
   /** A name and what is said about it. */
   public record Line(String name, String words) {}
@@ -41,9 +50,5 @@ public record CircuitView(String narrow, String wide, List<Line> logic, List<Row
     public boolean hasLeads() {
       return !leads.isEmpty();
     }
-  }
-
-  public boolean isAnswered() {
-    return reading.isPresent();
   }
 }

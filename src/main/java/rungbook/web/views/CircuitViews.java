@@ -30,19 +30,26 @@ public final class CircuitViews {
     this.system = system;
   }
 
-  /** @param outcome empty until somebody asks */
-  public static CircuitView of(ControlSystem system, OperatingTable table, List<CircuitView.Field> fields,
-      Optional<Outcome> outcome) {
+  /** @param ladder of the base */
+  public static CircuitView of(ControlSystem system, Ladder ladder, OperatingTable table,
+      List<CircuitView.Field> fields, CircuitView.Answered answered) {
+    var views = new CircuitViews(system);
+    return new CircuitView(answered,
+        ladder.logic().stream().map(logic -> new CircuitView.Line(logic.name(), logic.when())).toList(),
+        table.rows().stream().map(views::row).toList(), table.left(), fields);
+  }
+
+  /**
+   * @param outcome empty until somebody asks
+   * @param ladder of the system that was read, by the name of its variant
+   */
+  public static CircuitView.Answered answered(Optional<Outcome> outcome, Function<String, Ladder> ladder) {
     Optional<ReadingAnswer> answer = outcome.filter(Outcome.Answered.class::isInstance)
         .map(one -> ((Outcome.Answered) one).answer());
-    ControlSystem shown = answer.map(one -> one.question().system()).orElse(system);
-    Ladder ladder = Ladder.of(shown);
+    Ladder shown = ladder.apply(answer.map(one -> one.question().variant()).orElse(""));
     Set<String> current = answer.map(one -> one.activity().withCurrent()).orElse(Set.of());
-    var views = new CircuitViews(system);
-    return new CircuitView(LadderDrawing.of(ladder, LadderDrawing.NARROW, current),
-        LadderDrawing.of(ladder, DESK, current),
-        ladder.logic().stream().map(logic -> new CircuitView.Line(logic.name(), logic.when())).toList(),
-        table.rows().stream().map(views::row).toList(), table.left(), fields, answer.map(CircuitViews::reading),
+    return new CircuitView.Answered(LadderDrawing.of(shown, LadderDrawing.NARROW, current),
+        LadderDrawing.of(shown, DESK, current), answer.map(CircuitViews::reading),
         outcome.filter(Outcome.Refused.class::isInstance)
             .map(one -> ProblemView.of(((Outcome.Refused) one).problems())).orElse(List.of()));
   }

@@ -27,13 +27,13 @@ class ReadingApiTest {
     get(CONTACTOR + "&set=thermostat cooling").statusCode(200).body("leads[0]", equalTo("Y at condenser"))
         .body("set", hasItem("thermostat cooling")).body("reading.unit", equalTo("V"))
         .body("reading.usual", allOf(greaterThan(22f), lessThan(28f))).body("reading.stray", equalTo(false))
-        .body("on", hasKey("compressor"));
+        .body("on", hasKey("contactor"));
   }
 
   @Test
   void withoutLeadsItSaysWhatRuns() {
     get(FURNACE + "&set=thermostat cooling&set=door switch bypassed").statusCode(200)
-        .body("on", hasKey("compressor")).body("reading.size()", equalTo(0));
+        .body("on", hasKey("contactor")).body("reading.size()", equalTo(0));
   }
 
   @Test

@@ -99,6 +99,18 @@ class PagesTest {
     page("/text/shared/cautions/gas.md").then().body(not(containsString("id=\"ladder\"")));
   }
 
+  /** What the page's script puts in place after each choice. */
+  @Test
+  void aReadingAloneHasTheAnswerAndTheLadder() {
+    String furnace = "/read/shared/systems/split-cooling-gas-furnace.md";
+    page(furnace + "?read=true&red=Y at condenser&black=C at condenser&set=thermostat cooling").then().statusCode(200)
+        .body(allOf(matchesPattern("(?s).*<dt>Usual</dt><dd>2[4-8](\\.[0-9])? V</dd>.*"),
+            containsString("<div id=\"drawn\">"), containsString("17  contactor, from rung 16: current"),
+            not(containsString("<form"))));
+    page(furnace + "?read=true&variant=208 V supply").then().statusCode(200).body(containsString("id=\"answer\""));
+    page("/read/shared/cautions/gas.md").then().statusCode(404).body(containsString("has no circuit to read"));
+  }
+
   @Test
   void aTreeWithErrorsOffersNoPack() {
     save("trees/pages-broken.md",
