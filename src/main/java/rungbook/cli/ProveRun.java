@@ -18,6 +18,7 @@ import rungbook.proof.Proving;
 import rungbook.proof.advice.Advice;
 import rungbook.proof.coverage.LibraryCoverage;
 import rungbook.proof.coverage.SystemCoverage;
+import rungbook.proof.coverage.TreeFindings;
 import rungbook.proof.report.Proof;
 import rungbook.report.CoverageText;
 import rungbook.report.ProofJson;
@@ -60,7 +61,7 @@ record ProveRun(List<Proved> proofs, List<SystemCoverage> library, Report report
   }
 
   private static List<SystemCoverage> together(List<Proved> proofs) {
-    return proofs.size() < 2 ? List.of() : LibraryCoverage.of(proofs.stream().map(Proved::proof).toList());
+    return proofs.size() < 2 ? List.of() : LibraryCoverage.of(proofs.stream().map(one -> TreeFindings.of(one.proof())).toList());
   }
 
   private static ProblemList prove(Batch batch, Prover prover, Console terminal, List<Proved> proofs,

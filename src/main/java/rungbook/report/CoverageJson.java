@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.Optional;
 import rungbook.proof.coverage.Cell;
 import rungbook.proof.coverage.SystemCoverage;
+import rungbook.proof.coverage.TreeFindings;
 import rungbook.proof.report.Journey;
-import rungbook.proof.report.Proof;
 
 /** What the trees of a library find together, as JSON. */
 final class CoverageJson {
@@ -23,17 +23,17 @@ final class CoverageJson {
   private static void write(JsonGenerator json, SystemCoverage coverage) throws IOException {
     json.writeStringField("system", coverage.system());
     Json.array(json, "complaints", array -> {
-      for (Proof proof : coverage.proofs()) {
+      for (TreeFindings tree : coverage.trees()) {
         Json.item(array, item -> {
-          item.writeStringField("tree", proof.tree().id());
-          item.writeBooleanField("stated", proof.complaint().symptoms().isPresent());
-          item.writeNumberField("likelihood", proof.complaint().likelihood());
+          item.writeStringField("tree", tree.tree().id());
+          item.writeBooleanField("stated", tree.complaint().symptoms().isPresent());
+          item.writeNumberField("likelihood", tree.complaint().likelihood());
         });
       }
     });
     Json.array(json, "faults", array -> {
       for (SystemCoverage.Row row : coverage.faults()) {
-        Json.item(array, item -> write(item, row, coverage.proofs()));
+        Json.item(array, item -> write(item, row, coverage.trees()));
       }
     });
     Json.array(json, "uncovered", array -> {
@@ -46,14 +46,14 @@ final class CoverageJson {
     });
   }
 
-  private static void write(JsonGenerator json, SystemCoverage.Row row, List<Proof> proofs) throws IOException {
+  private static void write(JsonGenerator json, SystemCoverage.Row row, List<TreeFindings> trees) throws IOException {
     json.writeStringField("case", row.fault());
     json.writeNumberField("likelihood", row.likelihood());
     Json.array(json, "complaints", array -> {
-      for (int i = 0; i < proofs.size(); i++) {
+      for (int i = 0; i < trees.size(); i++) {
         Optional<Cell> cell = row.cells().get(i);
         if (cell.isPresent()) {
-          String tree = proofs.get(i).tree().id();
+          String tree = trees.get(i).tree().id();
           Json.item(array, item -> write(item, tree, cell.get()));
         }
       }

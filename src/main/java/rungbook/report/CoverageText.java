@@ -7,8 +7,8 @@ import java.util.stream.IntStream;
 import rungbook.proof.accounting.ReportNumbers;
 import rungbook.proof.coverage.Cell;
 import rungbook.proof.coverage.SystemCoverage;
+import rungbook.proof.coverage.TreeFindings;
 import rungbook.proof.report.Complaint;
-import rungbook.proof.report.Proof;
 import rungbook.text.English;
 
 /** What the trees of a library find together, as text: a table of faults and complaints for each system. */
@@ -39,27 +39,27 @@ public final class CoverageText {
   }
 
   private String text() {
-    List<Proof> proofs = coverage.proofs();
+    List<TreeFindings> trees = coverage.trees();
     out.append(style.strong("The whole library on " + Columns.printable(coverage.system()))).append("\n  ")
-        .append(English.counted(proofs.size(), "complaint")).append(" and ")
+        .append(English.counted(trees.size(), "complaint")).append(" and ")
         .append(English.counted(coverage.faults().size(), "fault")).append("\n\n");
-    for (int i = 0; i < proofs.size(); i++) {
-      complaint(i + 1, proofs.get(i));
+    for (int i = 0; i < trees.size(); i++) {
+      complaint(i + 1, trees.get(i));
     }
-    for (int from = 0; from < proofs.size(); from += MOST_COLUMNS) {
-      table(from, Math.min(from + MOST_COLUMNS, proofs.size()));
+    for (int from = 0; from < trees.size(); from += MOST_COLUMNS) {
+      table(from, Math.min(from + MOST_COLUMNS, trees.size()));
     }
     wrapped("  ", LEGEND);
     wrapped("  not covered  ", uncovered());
     return out.append('\n').toString();
   }
 
-  private void complaint(int number, Proof proof) {
-    String words = proof.complaint().symptoms()
-        .map(symptoms -> Complaint.words(symptoms) + " (" + ReportNumbers.percent(proof.complaint().likelihood())
+  private void complaint(int number, TreeFindings tree) {
+    String words = tree.complaint().symptoms()
+        .map(symptoms -> Complaint.words(symptoms) + " (" + ReportNumbers.percent(tree.complaint().likelihood())
             + " of the likelihood)")
         .orElse("not said in the system's words, so every fault counts");
-    wrapped("  " + Digits.right(number, 2) + "  ", proof.tree().title() + ": " + words);
+    wrapped("  " + Digits.right(number, 2) + "  ", tree.tree().title() + ": " + words);
   }
 
   private void table(int from, int to) {
@@ -99,8 +99,8 @@ public final class CoverageText {
 
   /** The number of a complaint; a tree that was not asked for has none. */
   private String number(String tree) {
-    return IntStream.range(0, coverage.proofs().size())
-        .filter(i -> coverage.proofs().get(i).tree().id().equals(tree)).mapToObj(i -> ">" + (i + 1)).findFirst()
+    return IntStream.range(0, coverage.trees().size())
+        .filter(i -> coverage.trees().get(i).tree().id().equals(tree)).mapToObj(i -> ">" + (i + 1)).findFirst()
         .orElse(">");
   }
 

@@ -6,19 +6,18 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import rungbook.proof.accounting.Share;
 import rungbook.proof.report.Complaint;
-import rungbook.proof.report.Proof;
 
 /**
  * What the trees of a library find on one system.
  *
  * @param system its id
- * @param proofs of the trees for it, in the order of the library
+ * @param trees those for it, in the order of the library
  * @param faults in the order of the system
  */
-public record SystemCoverage(String system, List<Proof> proofs, List<Row> faults) {
+public record SystemCoverage(String system, List<TreeFindings> trees, List<Row> faults) {
 
   public SystemCoverage {
-    proofs = List.copyOf(proofs);
+    trees = List.copyOf(trees);
     faults = List.copyOf(faults);
   }
 
@@ -26,7 +25,7 @@ public record SystemCoverage(String system, List<Proof> proofs, List<Row> faults
    * A fault.
    *
    * @param likelihood the share of the system's likelihood
-   * @param cells one for each proof; empty where the fault does not give the complaint
+   * @param cells one for each tree; empty where the fault does not give the complaint
    */
   public record Row(String fault, double likelihood, List<Optional<Cell>> cells) {
 
@@ -40,20 +39,20 @@ public record SystemCoverage(String system, List<Proof> proofs, List<Row> faults
     }
   }
 
-  /** @param proofs of trees for one system, at least one */
-  static SystemCoverage of(String system, List<Proof> proofs) {
-    List<Complaint.Shown> faults = proofs.get(0).complaint().faults();
+  /** @param trees for one system, at least one */
+  static SystemCoverage of(String system, List<TreeFindings> trees) {
+    List<Complaint.Shown> faults = trees.get(0).complaint().faults();
     double all = faults.stream().mapToDouble(Complaint.Shown::likelihood).sum();
     List<Row> rows = IntStream.range(0, faults.size()).mapToObj(i -> new Row(faults.get(i).fault(),
         all == 0 ? 0 : faults.get(i).likelihood() / all,
-        proofs.stream().map(proof -> cell(proof, faults.get(i).fault())).toList())).toList();
-    return new SystemCoverage(system, proofs, rows);
+        trees.stream().map(tree -> cell(tree, faults.get(i).fault())).toList())).toList();
+    return new SystemCoverage(system, trees, rows);
   }
 
-  private static Optional<Cell> cell(Proof proof, String fault) {
-    double gives = proof.complaint().faults().stream().filter(one -> one.fault().equals(fault))
+  private static Optional<Cell> cell(TreeFindings tree, String fault) {
+    double gives = tree.complaint().faults().stream().filter(one -> one.fault().equals(fault))
         .mapToDouble(Complaint.Shown::share).findFirst().orElse(0);
-    return proof.journeys().stream().skip(1).filter(journey -> journey.fault().equals(fault)).findFirst()
+    return tree.journeys().stream().skip(1).filter(journey -> journey.fault().equals(fault)).findFirst()
         .map(journey -> new Cell(gives, journey));
   }
 
@@ -68,7 +67,7 @@ public record SystemCoverage(String system, List<Proof> proofs, List<Row> faults
     return uncovered().stream().mapToDouble(Row::likelihood).sum();
   }
 
-  /** The trees whose complaint a fault gives, as indexes of the proofs. */
+  /** The trees whose complaint a fault gives, as indexes of {@link #trees}. */
   public static List<Integer> given(Row row) {
     return IntStream.range(0, row.cells().size()).filter(i -> row.cells().get(i).isPresent()).boxed().toList();
   }

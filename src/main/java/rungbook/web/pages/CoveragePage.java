@@ -2,18 +2,15 @@ package rungbook.web.pages;
 
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
-import io.vertx.ext.web.RoutingContext;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.Produces;
-import jakarta.ws.rs.core.Context;
 import jakarta.ws.rs.core.MediaType;
 import java.util.List;
 import rungbook.proof.coverage.LibraryCoverage;
-import rungbook.web.http.Asker;
 import rungbook.web.service.CheckedLibrary;
 import rungbook.web.service.CompiledLibrary;
-import rungbook.web.service.ProofService;
+import rungbook.web.service.CoverageService;
 import rungbook.web.views.CoverageView;
 
 /** The map of the whole library: every complaint with every fault. */
@@ -21,15 +18,14 @@ import rungbook.web.views.CoverageView;
 @Produces(MediaType.TEXT_HTML)
 class CoveragePage {
   private final CompiledLibrary library;
-  private final ProofService proofs;
+  private final CoverageService coverage;
 
-  CoveragePage(CompiledLibrary library, ProofService proofs) {
+  CoveragePage(CompiledLibrary library, CoverageService coverage) {
     this.library = library;
-    this.proofs = proofs;
+    this.coverage = coverage;
   }
 
-  /** @param waiting how many trees are not proved yet */
-  record View(CheckedLibrary checked, List<CoverageView> systems, int waiting) {}
+  record View(CheckedLibrary checked, List<CoverageView> systems, CoverageService.Found found) {}
 
   @CheckedTemplate(basePath = "")
   static final class Templates {
@@ -39,12 +35,10 @@ class CoveragePage {
   }
 
   @GET
-  public TemplateInstance show(@Context RoutingContext request) {
+  public TemplateInstance show() {
     var checked = library.checked();
-    var trees = checked.library().trees();
-    var results = proofs.savedInTime(trees, checked.library(), Asker.of(request));
-    var proved = results.stream().flatMap(result -> result.proved().stream()).toList();
-    return Templates.coverage(new View(checked, LibraryCoverage.of(proved).stream().map(CoverageView::of).toList(),
-        trees.size() - results.size()));
+    var found = coverage.found(checked.library());
+    return Templates.coverage(
+        new View(checked, LibraryCoverage.of(found.trees()).stream().map(CoverageView::of).toList(), found));
   }
 }

@@ -3,10 +3,8 @@ package rungbook.web.service;
 import jakarta.annotation.PreDestroy;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
@@ -16,7 +14,10 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.RejectedExecutionException;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
+import java.util.concurrent.atomic.AtomicReference;
+import java.util.function.Consumer;
 import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
 import rungbook.circuit.network.Samples;
 import rungbook.library.CompiledTree;
 import rungbook.library.Library;
@@ -35,11 +36,11 @@ import rungbook.web.http.ProblemException;
 @ApplicationScoped
 public class ProofService {
 
-  /** A page that shows many proofs says after this time what is still to come. */
-  private static final long PAGE_NANOS = TimeUnit.SECONDS.toNanos(3);
   static final String SAVED_SETTING = "rungbook.proof.saved-seconds";
   static final String DRAFT_SETTING = "rungbook.proof.draft-seconds";
   private static final int MOST_FINISHED = 128;
+  // no author and no tree is called like this
+  private static final String AHEAD = "a page that shows many trees";
   private final Supplier<Library> library;
   private final Method method;
   private final ProofSettings settings;
@@ -53,6 +54,10 @@ public class ProofService {
       return size() > MOST_FINISHED;
     }
   };
+
+  /** Of every tree that was proved since {@code statesOf} became the library; guarded by {@code finished}. */
+  private final Map<String, TreeState> states = new HashMap<>();
+  private @Nullable Library statesOf;
 
   /** How a tree is proved. Interrupting its thread makes it throw a {@link CancellationException} soon after. */
   @FunctionalInterface
@@ -111,43 +116,38 @@ public class ProofService {
   }
 
   /**
-   * Proves several trees as saved, one after the other, for as long as a reader waits for a page. The one that is being
-   * proved then is kept when it is done; a tree whose proof is stopped is left out.
+   * Proves a saved tree for a page that shows many, in a turn of its own beside what people wait for. Nobody's leaving
+   * stops it.
+   *
+   * @param whenDone takes the result; empty if the proof was stopped
+   * @throws ProblemException if too many proofs wait
    */
-  public List<Proving.Result> savedInTime(List<CompiledTree> trees, Library now, Asker asker) {
-    var results = new ArrayList<Proving.Result>();
-    long end = System.nanoTime() + Math.min(PAGE_NANOS, settings.patience().toNanos());
-    for (CompiledTree tree : trees) {
-      known(tree.path(), now).or(() -> inTime(tree, now, asker, end - System.nanoTime())).ifPresent(results::add);
-    }
-    return results;
-  }
-
-  private Optional<Proving.Result> inTime(CompiledTree tree, Library now, Asker asker, long nanos) {
-    if (nanos <= 0) {
-      return Optional.empty();
-    }
-    try {
-      var job = joinOrSubmit(tree, now, asker);
-      asker.whenGone().accept(job::leave);
-      return Optional.of(job.get(TimeUnit.NANOSECONDS.toMillis(nanos), TimeUnit.MILLISECONDS));
-    } catch (TimeoutException | CancellationException | ExecutionException | ProblemException late) {
-      return Optional.empty();
-    } catch (InterruptedException stopped) {
-      Thread.currentThread().interrupt();
-      throw ProofProblems.serverStops();
-    }
+  void ahead(CompiledTree tree, Library now, Consumer<Optional<Proving.Result>> whenDone) {
+    var result = new AtomicReference<Proving.Result>();
+    submit(savedQueue, AHEAD, () -> {
+      var proved = keep(tree, now);
+      result.set(proved);
+      return proved;
+    }, () -> whenDone.accept(Optional.ofNullable(result.get())));
   }
 
   /** The state of a tree, with its proof if it was proved since the library last changed; it starts no proof. */
+  @SuppressWarnings("ReferenceEquality") // a library is replaced and never changed
   public TreeState state(CompiledTree tree, Library now) {
-    return TreeState.of(tree.problems(), known(tree.path(), now).flatMap(result -> result.proved()
-        .map(proof -> Advice.of(proof, Silencing.ofProof(tree.tree(), result).shown()))));
+    synchronized (finished) {
+      var known = statesOf == now ? states.get(tree.path()) : null;
+      return known == null ? TreeState.of(tree.problems(), Optional.empty()) : known;
+    }
+  }
+
+  private static TreeState state(CompiledTree tree, Proving.Result result) {
+    return TreeState.of(tree.problems(),
+        result.proved().map(proof -> Advice.of(proof, Silencing.ofProof(tree.tree(), result).shown())));
   }
 
   /** Compared by identity: a library is replaced and never changed. */
   @SuppressWarnings("ReferenceEquality")
-  private Optional<Proving.Result> known(String path, Library library) {
+  Optional<Proving.Result> known(String path, Library library) {
     synchronized (finished) {
       return Optional.ofNullable(finished.get(path)).filter(found -> found.library() == library)
           .map(FinishedProof::result);
@@ -176,10 +176,22 @@ public class ProofService {
 
   private Proving.Result keep(CompiledTree tree, Library now) {
     var result = method.prove(tree, now);
+    var state = state(tree, result);
     synchronized (finished) {
       finished.put(tree.path(), new FinishedProof(now, result));
+      keepState(tree.path(), state, now);
     }
     return result;
+  }
+
+  /** A state is small, so those of all trees are kept until the library changes. */
+  @SuppressWarnings("ReferenceEquality") // as above
+  private void keepState(String path, TreeState state, Library now) {
+    if (statesOf != now) {
+      states.clear();
+      statesOf = now;
+    }
+    states.put(path, state);
   }
 
   /** Proves a tree as its author writes it; a newer draft of the same tree by the same author replaces it. */

@@ -117,13 +117,22 @@ final class RoundRobinExecutor<T> implements AutoCloseable {
   }
 
   private void run(Job<T> job) {
+    try {
+      runInTime(job);
+    } catch (RejectedExecutionException closedMeanwhile) {
+      job.stop(Job.StopReason.SERVER_STOPS);
+    } finally {
+      ended(job);
+      Thread.interrupted(); // a stopped job leaves its interrupt behind; the next is not to see it
+    }
+  }
+
+  private void runInTime(Job<T> job) {
     var stop = timer.schedule(() -> job.stop(Job.StopReason.TOO_LONG), limit.toMillis(), TimeUnit.MILLISECONDS);
     try {
       job.run();
     } finally {
       stop.cancel(false);
-      ended(job);
-      Thread.interrupted(); // a stopped job leaves its interrupt behind; the next is not to see it
     }
   }
 

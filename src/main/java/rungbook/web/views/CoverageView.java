@@ -7,8 +7,8 @@ import java.util.stream.IntStream;
 import rungbook.proof.accounting.ReportNumbers;
 import rungbook.proof.coverage.Cell;
 import rungbook.proof.coverage.SystemCoverage;
+import rungbook.proof.coverage.TreeFindings;
 import rungbook.proof.report.Complaint;
-import rungbook.proof.report.Proof;
 import rungbook.text.English;
 import rungbook.text.UrlPath;
 
@@ -38,37 +38,37 @@ public record CoverageView(String system, String size, List<Column> complaints, 
   record Uncovered(String fault, String likelihood, String given) {}
 
   public static CoverageView of(SystemCoverage coverage) {
-    List<Proof> proofs = coverage.proofs();
-    String title = proofs.get(0).tree().system().orElseThrow().title();
+    List<TreeFindings> trees = coverage.trees();
+    String title = trees.get(0).tree().system().orElseThrow().title();
     return new CoverageView(title,
-        English.counted(proofs.size(), "complaint") + " and " + English.counted(coverage.faults().size(), "fault"),
-        IntStream.range(0, proofs.size()).mapToObj(i -> column(i + 1, proofs.get(i))).toList(),
-        coverage.faults().stream().map(row -> row(row, proofs)).toList(),
+        English.counted(trees.size(), "complaint") + " and " + English.counted(coverage.faults().size(), "fault"),
+        IntStream.range(0, trees.size()).mapToObj(i -> column(i + 1, trees.get(i))).toList(),
+        coverage.faults().stream().map(row -> row(row, trees)).toList(),
         coverage.uncovered().stream().map(CoverageView::uncovered).toList(),
         coverage.uncovered().isEmpty() ? "" : percent(coverage.uncoveredShare()));
   }
 
-  private static Column column(int number, Proof proof) {
-    String words = proof.complaint().symptoms()
-        .map(symptoms -> Complaint.words(symptoms) + ": " + percent(proof.complaint().likelihood())
+  private static Column column(int number, TreeFindings tree) {
+    String words = tree.complaint().symptoms()
+        .map(symptoms -> Complaint.words(symptoms) + ": " + percent(tree.complaint().likelihood())
             + " of the likelihood")
         .orElse("not said in the system's words, so every fault counts");
-    return new Column(number, proof.tree().title(), "/tree/trees/" + UrlPath.of(proof.tree().id()) + ".md", words);
+    return new Column(number, tree.tree().title(), "/tree/trees/" + UrlPath.of(tree.tree().id()) + ".md", words);
   }
 
-  private static Row row(SystemCoverage.Row row, List<Proof> proofs) {
+  private static Row row(SystemCoverage.Row row, List<TreeFindings> trees) {
     return new Row(row.fault(), percent(row.likelihood()),
-        row.cells().stream().map(cell -> field(cell, proofs)).toList());
+        row.cells().stream().map(cell -> field(cell, trees)).toList());
   }
 
-  private static Field field(Optional<Cell> found, List<Proof> proofs) {
+  private static Field field(Optional<Cell> found, List<TreeFindings> trees) {
     if (found.isEmpty()) {
       return new Field("", "", "");
     }
     Cell cell = found.get();
     return switch (cell.result()) {
-      case FOUND -> new Field("found", work(cell), tree(cell, proofs));
-      case PARTLY_FOUND -> new Field("partly", work(cell) + ", " + percent(cell.found()), tree(cell, proofs));
+      case FOUND -> new Field("found", work(cell), tree(cell, trees));
+      case PARTLY_FOUND -> new Field("partly", work(cell) + ", " + percent(cell.found()), tree(cell, trees));
       case IN_A_CIRCLE -> new Field("missed", "circle", "");
       case NEVER_FOUND -> new Field("missed", "never", "");
       case NOT_FOLLOWED -> new Field("missed", "not followed", "");
@@ -79,10 +79,10 @@ public record CoverageView(String system, String size, List<Column> complaints, 
     return Math.round(cell.journey().checks()) + "/" + Math.round(cell.journey().minutes());
   }
 
-  private static String tree(Cell cell, List<Proof> proofs) {
+  private static String tree(Cell cell, List<TreeFindings> trees) {
     return cell.place().filter(place -> !place.through().isEmpty())
-        .flatMap(place -> IntStream.range(0, proofs.size())
-            .filter(i -> proofs.get(i).tree().id().equals(place.tree())).boxed().findFirst())
+        .flatMap(place -> IntStream.range(0, trees.size())
+            .filter(i -> trees.get(i).tree().id().equals(place.tree())).boxed().findFirst())
         .map(i -> Integer.toString(i + 1)).orElse("");
   }
 

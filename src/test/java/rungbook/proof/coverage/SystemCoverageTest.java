@@ -17,7 +17,7 @@ class SystemCoverageTest {
   @Test
   void treesOfOneSystemAreTogether() {
     assertEquals(List.of("lamp"), TwoTrees.coverage().stream().map(SystemCoverage::system).toList());
-    assertEquals(2, lamp.proofs().size());
+    assertEquals(2, lamp.trees().size());
   }
 
   @Test

@@ -28,7 +28,7 @@ public final class TwoTrees {
 
   /** The only system has two faults, of likelihood 1 and 2. */
   public static List<SystemCoverage> coverage() {
-    return LibraryCoverage.of(proofs());
+    return LibraryCoverage.of(proofs().stream().map(TreeFindings::of).toList());
   }
 
   private static List<Proof> proofs() {

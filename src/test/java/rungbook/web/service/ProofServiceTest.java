@@ -84,16 +84,6 @@ class ProofServiceTest {
     assertFalse(slow.isDone());
   }
 
-  /** The slow tree is proved on until it is done; what is known already is there all the same. */
-  @Test
-  void severalTreesAreProvedUntilThePatienceEnds() {
-    service = service(new ProofSettings(1, 1, Duration.ofMinutes(5), Duration.ofMinutes(5), Duration.ofMillis(300)));
-    assertEquals(1, service.savedInTime(List.of(QUICK, SLOW), LIBRARY, asker("ann")).size());
-    assertEquals(2, proofs.get());
-    assertEquals(1, service.savedInTime(List.of(SLOW, QUICK), LIBRARY, asker("bob")).size());
-    assertEquals(2, proofs.get(), "one is kept, and the other goes on");
-  }
-
   @Test
   void aNewerDraftStopsTheOlderOfTheSameAuthorAndTree() throws Exception {
     var older = ask(() -> service.draft(SLOW, asker("ann")));
