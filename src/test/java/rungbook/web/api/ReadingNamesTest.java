@@ -47,7 +47,7 @@ class ReadingNamesTest {
   @ParameterizedTest
   @CsvSource({"system, split-cooling-gas-furnac, split-cooling-gas-furnace", "at, condensor, condenser",
       "leads, Yy, Y", "set, thermostat coolin, cooling", "fault, control fuse opened, control fuse open",
-      "quantity, AC volt, AC volts", "meter, field-metre, field-meter", "variant, 208 V suply, 208 V supply"})
+      "quantity, AC volt, AC volts", "meter, field-metr, field-meter", "variant, 208 V suply, 208 V supply"})
   void aWrongNameHasItsParameterAndTheNearest(String field, String written, String nearest) {
     var report = refused(Map.of(field, written));
     assertEquals(400, report.status());
