@@ -61,7 +61,8 @@ record ProveRun(List<Proved> proofs, List<SystemCoverage> library, Report report
   }
 
   private static List<SystemCoverage> together(List<Proved> proofs) {
-    return proofs.size() < 2 ? List.of() : LibraryCoverage.of(proofs.stream().map(one -> TreeFindings.of(one.proof())).toList());
+    return proofs.size() < 2 ? List.of()
+        : LibraryCoverage.of(proofs.stream().map(one -> TreeFindings.of(one.proof())).toList());
   }
 
   private static ProblemList prove(Batch batch, Prover prover, Console terminal, List<Proved> proofs,

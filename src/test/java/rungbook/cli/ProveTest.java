@@ -23,7 +23,8 @@ class ProveTest {
   private Run proveLamp(String... more) {
     Texts.write(folder.resolve(TwoFuses.SYSTEM_PATH), TwoFuses.SYSTEM);
     Texts.write(folder.resolve(TwoFuses.TREE_PATH), TwoFuses.tree());
-    return Run.in(folder, Stream.concat(Stream.of("prove", TwoFuses.TREE_PATH), Stream.of(more)).toArray(String[]::new));
+    return Run.in(folder,
+        Stream.concat(Stream.of("prove", TwoFuses.TREE_PATH), Stream.of(more)).toArray(String[]::new));
   }
 
   @Test

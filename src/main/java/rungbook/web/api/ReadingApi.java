@@ -39,20 +39,20 @@ class ReadingApi {
           + "have, with the parameter in `field` and the nearest name in `nearest`, and 422 for a system whose circuit "
           + "cannot be solved")
   public String read(
-      @Parameter(description = "a system's name", example = "split-cooling-gas-furnace") @QueryParam("system")
-      @DefaultValue("") String system,
-      @Parameter(description = "the place of the leads", example = "condenser") @QueryParam("at")
-      @DefaultValue("") String at,
+      @Parameter(description = "a system's name",
+          example = "split-cooling-gas-furnace") @QueryParam("system") @DefaultValue("") String system,
+      @Parameter(description = "the place of the leads",
+          example = "condenser") @QueryParam("at") @DefaultValue("") String at,
       @Parameter(description = "the points of the leads, red first; one point for a clamp; none to see only what runs",
           example = "Y, C") @QueryParam("leads") @DefaultValue("") String leads,
-      @Parameter(description = "a control and its position; may come several times", example = "thermostat cooling")
-      @QueryParam("set") List<String> set,
+      @Parameter(description = "a control and its position; may come several times",
+          example = "thermostat cooling") @QueryParam("set") List<String> set,
       @Parameter(description = "one of the system's faults") @QueryParam("fault") @DefaultValue("") String fault,
       @Parameter(description = "one of the system's variants") @QueryParam("variant") @DefaultValue("") String variant,
-      @Parameter(description = "what the meter measures; AC volts without it") @QueryParam("quantity")
-      @DefaultValue("") String quantity,
-      @Parameter(description = "a meter of the library; the usual one without it") @QueryParam("meter")
-      @DefaultValue("") String meter) {
+      @Parameter(
+          description = "what the meter measures; AC volts without it") @QueryParam("quantity") @DefaultValue("") String quantity,
+      @Parameter(
+          description = "a meter of the library; the usual one without it") @QueryParam("meter") @DefaultValue("") String meter) {
     if (system.isBlank()) {
       throw ProblemException.badRequest("it is not said which system is meant", "send its name as `system`");
     }

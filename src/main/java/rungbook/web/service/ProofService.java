@@ -122,6 +122,7 @@ public class ProofService {
    * @param whenDone takes the result; empty if the proof was stopped
    * @throws ProblemException if too many proofs wait
    */
+  @SuppressWarnings("FutureReturnValueIgnored") // whenDone is told in any case
   void ahead(CompiledTree tree, Library now, Consumer<Optional<Proving.Result>> whenDone) {
     var result = new AtomicReference<Proving.Result>();
     submit(savedQueue, AHEAD, () -> {
