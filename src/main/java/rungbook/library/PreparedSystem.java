@@ -64,7 +64,7 @@ final class PreparedSystem {
   /** What its circuit shows to be wrong with the system itself; empty where it cannot be proved. */
   List<Problem> problems() {
     return circuit().installations().isEmpty() ? List.of()
-        : FaultShowsNowhere.inspect(VariantsReader.read(id, document).systems(), document);
+        : FaultShowsNowhere.inspect(VariantsReader.systems(id, document), document);
   }
 
   private Circuit build() {

@@ -54,7 +54,7 @@ final class SharedTexts {
     SharedTexts reader = new SharedTexts(text);
     // the words of a system are all that trees ask for; only a pack draws its parts
     return reader.shared(reader::later, reader.later(SYSTEMS, VocabularyReader::read),
-        reader.later(SYSTEMS, (id, system) -> VariantsReader.read(id, system).systems()), (id, fragment) -> fragment);
+        reader.later(SYSTEMS, VariantsReader::systems), (id, fragment) -> fragment);
   }
 
   private Shared read() {

@@ -76,6 +76,11 @@ public record Document(
     return blocks().filter(block -> block.kind().equals(kind)).toList();
   }
 
+  /** The lines of all blocks of a kind, in order. */
+  public Stream<Entry> entries(String kind) {
+    return blocks(kind).stream().flatMap(block -> block.entries().stream());
+  }
+
   /** The same text with other blocks, which are in no section. */
   public Document with(List<Block> others) {
     return new Document(source, front, frontSpan, List.of(), others, pictures, runs, anchors, misspelled, unread,

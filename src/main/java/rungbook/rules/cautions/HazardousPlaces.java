@@ -1,6 +1,13 @@
 package rungbook.rules.cautions;
 
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Stream;
 import rungbook.rules.api.RuleContext;
 import rungbook.rules.flow.FactTable;
 import rungbook.rules.flow.JointStates;
@@ -9,13 +16,14 @@ import rungbook.rules.safety.OpenUnit;
 import rungbook.source.Span;
 import rungbook.source.Witness;
 import rungbook.system.Part;
-import rungbook.system.PartBranch;
 import rungbook.system.SystemVariants;
 import rungbook.tree.NameRef;
 import rungbook.tree.Step;
 
 /** The places in a tree that need a caution. Each method answers for one step, by its index. */
 final class HazardousPlaces {
+
+  private static final Function<SystemVariants, Map<String, Set<String>>> MOTORS = HazardousPlaces::motors;
 
   private final RuleContext context;
 
@@ -57,14 +65,18 @@ final class HazardousPlaces {
   }
 
   private boolean hasMotor(String word, String place) {
-    return context.tree().circuits().stream().flatMap(SystemVariants::all)
-        .flatMap(system -> system.parts(Part.Load.class))
-        .filter(load -> context.tree().system().orElseThrow().isKind(load.key(), "motor"))
-        .filter(load -> (" " + load.key() + " ").contains(" " + word + " "))
-        .flatMap(load -> load.branches().stream()).anyMatch(limb -> isAt(limb, place));
+    return context.tree().circuits().map(systems -> systems.once(MOTORS).getOrDefault(place, Set.of()))
+        .filter(words -> words.contains(word)).isPresent();
   }
 
-  private static boolean isAt(PartBranch limb, String place) {
-    return limb.a().place().equals(place) || limb.b().place().equals(place);
+  /** By place, the words in the names of the motors that are there in any variant. */
+  private static Map<String, Set<String>> motors(SystemVariants systems) {
+    Map<String, Set<String>> motors = new HashMap<>();
+    systems.all().flatMap(system -> system.parts(Part.Load.class))
+        .filter(load -> systems.base().vocabulary().isKind(load.key(), "motor"))
+        .forEach(load -> load.branches().forEach(limb -> Stream.of(limb.a(), limb.b())
+            .forEach(end -> motors.computeIfAbsent(end.place(), any -> new HashSet<>())
+                .addAll(List.of(load.key().split(" "))))));
+    return motors;
   }
 }

@@ -78,7 +78,7 @@ public final class JointStates {
 
   private JointStates(SystemVariants circuits, PathFacts state, ActionTransfer transfer, WitnessPaths witnesses) {
     this.words = circuits.base().vocabulary();
-    this.forms = circuits.all().map(ContactLogic::of).toList();
+    this.forms = ContactLogic.of(circuits);
     this.state = state;
     this.transfer = transfer;
     this.witnesses = witnesses;

@@ -1,8 +1,14 @@
 package rungbook.rules.safety;
 
+import java.util.ArrayList;
 import java.util.BitSet;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import rungbook.rules.api.RuleContext;
 import rungbook.rules.flow.Fact;
@@ -11,6 +17,7 @@ import rungbook.rules.flow.JointStates;
 import rungbook.rules.state.Sources;
 import rungbook.system.Names;
 import rungbook.system.Part;
+import rungbook.system.SystemVariants;
 import rungbook.system.Terminal;
 import rungbook.system.Vocabulary.Location;
 import rungbook.system.logic.SettledContacts;
@@ -19,11 +26,18 @@ import rungbook.tree.Step;
 /** What is live behind a panel. The terminals of a switch that is off do not count: its line side stays live. */
 public final class OpenUnit {
 
+  private static final Function<SystemVariants, Map<Terminal, Set<String>>> SWITCHES = OpenUnit::switches;
+
   private OpenUnit() {}
 
   /** The line-voltage points behind a panel that are live in a state. */
   public static Stream<Terminal> live(String panel, RuleContext context, BitSet state, SettledContacts settled) {
-    return behind(panel, context).filter(settled::isLive).filter(point -> !isOfASwitchThatIsOff(point, context, state));
+    return live(behind(panel, context), context, state, settled);
+  }
+
+  private static Stream<Terminal> live(List<Terminal> behind, RuleContext context, BitSet state,
+      SettledContacts settled) {
+    return behind.stream().filter(settled::isLive).filter(point -> !isOfASwitchThatIsOff(point, context, state));
   }
 
   /**
@@ -35,33 +49,48 @@ public final class OpenUnit {
     Optional<String> panel = context.tree().system()
         .map(system -> system.locations().get(FactTable.place(step))).flatMap(Location::panel).map(Names::key);
     int open = panel.map(known -> context.state().facts().of(Fact.OPEN, known)).orElse(FactTable.NONE);
-    return open == FactTable.NONE || context.tree().circuits().isEmpty() ? Optional.empty()
-        : context.state().joint().at(number).stream()
-            .filter(arrival -> during(arrival, step).anyMatch(state -> state.get(open)
-                && context.state().joint().settle(state).stream()
-                    .flatMap(settled -> live(panel.get(), context, state, settled)).findAny().isPresent()))
-            .findFirst();
+    if (open == FactTable.NONE || context.tree().circuits().isEmpty()) {
+      return Optional.empty();
+    }
+    List<Terminal> behind = behind(panel.get(), context);
+    return context.state().joint().at(number).stream()
+        .filter(arrival -> during(arrival, step).anyMatch(state -> state.get(open)
+            && context.state().joint().settle(state).stream()
+                .anyMatch(settled -> live(behind, context, state, settled).findAny().isPresent())))
+        .findFirst();
   }
 
   private static Stream<BitSet> during(JointStates.Arrival arrival, Step step) {
     return Stream.iterate(0, done -> done <= step.actions().size(), done -> done + 1).map(arrival::after);
   }
 
-  private static Stream<Terminal> behind(String panel, RuleContext context) {
+  private static List<Terminal> behind(String panel, RuleContext context) {
     var system = context.tree().system().orElseThrow();
-    return system.locations().entrySet().stream()
-        .filter(place -> place.getValue().panel().map(Names::key).filter(panel::equals).isPresent())
-        .map(Map.Entry::getKey)
-        .flatMap(place -> system.points().entrySet().stream()
-            .filter(point -> point.getValue().locations().contains(place)
-                && Sources.isLineVoltage(context.tree().system(), point.getKey()))
-            .map(point -> new Terminal(point.getKey(), place)));
+    List<Terminal> behind = new ArrayList<>();
+    system.locations().forEach((place, location) -> {
+      if (location.panel().map(Names::key).filter(panel::equals).isPresent()) {
+        system.points().forEach((point, known) -> {
+          if (known.locations().contains(place) && Sources.isLineVoltage(context.tree().system(), point)) {
+            behind.add(new Terminal(point, place));
+          }
+        });
+      }
+    });
+    return behind;
   }
 
   private static boolean isOfASwitchThatIsOff(Terminal point, RuleContext context, BitSet state) {
-    return context.tree().circuits().orElseThrow().all().flatMap(system -> system.parts(Part.Switch.class))
-        .filter(part -> part.branches().stream().anyMatch(limb -> limb.a().equals(point) || limb.b().equals(point)))
-        .map(part -> context.state().facts().of(Fact.ISOLATED, part.key()))
+    return context.tree().circuits().orElseThrow().once(SWITCHES).getOrDefault(point, Set.of()).stream()
+        .map(key -> context.state().facts().of(Fact.ISOLATED, key))
         .anyMatch(isolated -> isolated != FactTable.NONE && state.get(isolated));
+  }
+
+  /** The keys of the switches of any variant that end at a point. */
+  private static Map<Terminal, Set<String>> switches(SystemVariants systems) {
+    Map<Terminal, Set<String>> switches = new HashMap<>();
+    systems.all().flatMap(system -> system.parts(Part.Switch.class)).forEach(part -> part.branches()
+        .forEach(limb -> Stream.of(limb.a(), limb.b())
+            .forEach(end -> switches.computeIfAbsent(end, any -> new HashSet<>(2)).add(part.key()))));
+    return switches;
   }
 }

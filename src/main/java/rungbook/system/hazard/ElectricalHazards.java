@@ -4,6 +4,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import rungbook.system.ControlSystem;
@@ -24,6 +25,8 @@ public record ElectricalHazards(Map<String, List<Set<String>>> conductors, Map<S
   /** Nothing is known, such as of a tree without a system. */
   public static final ElectricalHazards NONE = new ElectricalHazards(Map.of(), Map.of(), Map.of(), Set.of());
 
+  private static final Function<SystemVariants, ElectricalHazards> IN_ANY = ElectricalHazards::inAny;
+
   public ElectricalHazards {
     conductors = Map.copyOf(conductors);
     neutrals = Map.copyOf(neutrals);
@@ -33,6 +36,10 @@ public record ElectricalHazards(Map<String, List<Set<String>>> conductors, Map<S
 
   /** What is so in any variant. */
   public static ElectricalHazards of(SystemVariants systems) {
+    return systems.once(IN_ANY);
+  }
+
+  private static ElectricalHazards inAny(SystemVariants systems) {
     return systems.all().map(ElectricalHazards::of).reduce(NONE, ElectricalHazards::or);
   }
 

@@ -4,8 +4,10 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 import rungbook.system.ControlSystem;
 import rungbook.system.Part;
+import rungbook.system.SystemVariants;
 
 /**
  * Settles a healthy system for what hands have done to it. As in docs/system-text.md, everything starts dropped out,
@@ -17,6 +19,9 @@ public final class ContactLogic {
   private static final int MOST_ROUNDS = 60;
 
   private static final int NO_CONTACT = -1;
+
+  private static final Function<SystemVariants, List<ContactLogic>> EACH = systems -> systems.all()
+      .map(ContactLogic::of).toList();
 
   private final ControlSystem system;
   private final ContactNetwork network;
@@ -37,6 +42,11 @@ public final class ContactLogic {
     contacts.forEach(contact -> numbers.put(contact.key(), numbers.size()));
     this.contactOf = network.conductors().stream()
         .mapToInt(limb -> limb.part() instanceof Part.Switch ? numbers.get(limb.part().key()) : NO_CONTACT).toArray();
+  }
+
+  /** The base, then each variant. */
+  public static List<ContactLogic> of(SystemVariants systems) {
+    return systems.once(EACH);
   }
 
   public static ContactLogic of(ControlSystem system) {

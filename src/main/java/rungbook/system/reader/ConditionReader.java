@@ -1,8 +1,8 @@
 package rungbook.system.reader;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
@@ -24,29 +24,22 @@ final class ConditionReader {
   /** In UTF-16 units: longer than any real condition, short enough to evaluate for every fault. */
   private static final int LONGEST = 2_000;
 
-  private static final String VARIANT = "variant ";
-
   private final Vocabulary vocabulary;
   private final SystemProblems problems;
-  private final Set<String> switches;
-  private final Set<String> loads;
-  private final Set<String> states;
-  private final Map<String, Boolean> variants;
+  private final ConditionNames names;
+  private final Set<String> asked = new HashSet<>();
 
-  /**
-   * @param switches keys of what can be open or closed
-   * @param loads keys of what can be on or humming
-   * @param states keys of what can only be on
-   * @param variants keys of the system's variants, and whether it is read as that one
-   */
-  ConditionReader(Vocabulary vocabulary, SystemProblems problems, Set<String> switches, Set<String> loads,
-      Set<String> states, Map<String, Boolean> variants) {
+  ConditionReader(Vocabulary vocabulary, SystemProblems problems, ConditionNames names) {
     this.vocabulary = vocabulary;
     this.problems = problems;
-    this.switches = switches;
-    this.loads = loads;
-    this.states = states;
-    this.variants = variants;
+    this.names = names;
+  }
+
+  /** The names asked for since this was called last. */
+  Set<String> takeAsked() {
+    Set<String> taken = new HashSet<>(asked);
+    asked.clear();
+    return taken;
   }
 
   Condition read(Entry.Item item) {
@@ -82,6 +75,7 @@ final class ConditionReader {
 
   private Condition term(String text, Entry.Item item) {
     String key = Names.key(text);
+    asked.add(key);
     return selected(key).or(() -> on(key)).or(() -> moved(key)).or(() -> variant(key)).orElseGet(() -> {
       problems.unknown(UNKNOWN_CONDITION, item.span(), text, known());
       return Condition.always();
@@ -98,24 +92,25 @@ final class ConditionReader {
   }
 
   private Optional<Condition> on(String key) {
-    return loads.contains(key) || states.contains(key) ? Optional.of(new Condition.On(key)) : Optional.empty();
+    return names.loads().contains(key) || names.states().contains(key) ? Optional.of(new Condition.On(key)) : Optional.empty();
   }
 
   private Optional<Condition> variant(String key) {
-    return Optional.of(key).filter(words -> words.startsWith(VARIANT))
-        .map(words -> variants.get(words.substring(VARIANT.length())))
+    return Optional.of(key).filter(words -> words.startsWith(ConditionNames.VARIANT))
+        .map(words -> names.variants().get(words.substring(ConditionNames.VARIANT.length())))
         .map(holds -> holds ? Condition.always() : new Condition.Not(Condition.always()));
   }
 
   private Optional<Condition> moved(String key) {
     int space = key.lastIndexOf(' ');
     String name = space < 0 ? "" : key.substring(0, space);
+    asked.add(name);
     return switch (key.substring(space + 1)) {
       case "on" -> on(name);
-      case "humming" -> loads.contains(name) ? Optional.of(new Condition.Humming(name)) : Optional.empty();
-      case "closed" -> switches.contains(name) ? Optional.of(new Condition.Closed(name)) : Optional.empty();
+      case "humming" -> names.loads().contains(name) ? Optional.of(new Condition.Humming(name)) : Optional.empty();
+      case "closed" -> names.switches().contains(name) ? Optional.of(new Condition.Closed(name)) : Optional.empty();
       case "open" ->
-          switches.contains(name) ? Optional.of(new Condition.Not(new Condition.Closed(name))) : Optional.empty();
+          names.switches().contains(name) ? Optional.of(new Condition.Not(new Condition.Closed(name))) : Optional.empty();
       default -> Optional.empty();
     };
   }
@@ -123,9 +118,9 @@ final class ConditionReader {
   private List<String> known() {
     List<String> all = new ArrayList<>();
     vocabulary.controls().values().forEach(c -> c.positions().forEach(p -> all.add(Names.key(c.name()) + " " + p)));
-    Stream.concat(loads.stream(), states.stream()).sorted().forEach(name -> all.add(name + " on"));
-    switches.stream().sorted().forEach(name -> all.add(name + " closed"));
-    variants.keySet().stream().sorted().forEach(name -> all.add(VARIANT + name));
+    Stream.concat(names.loads().stream(), names.states().stream()).sorted().forEach(name -> all.add(name + " on"));
+    names.switches().stream().sorted().forEach(name -> all.add(name + " closed"));
+    names.variants().keySet().stream().sorted().forEach(name -> all.add(ConditionNames.VARIANT + name));
     return all;
   }
 }

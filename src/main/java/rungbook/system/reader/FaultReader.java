@@ -17,6 +17,7 @@ import static rungbook.system.reader.EffectKind.WEAKEN;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.BiFunction;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -46,7 +47,8 @@ final class FaultReader {
 
   private static final Pattern LIKELIHOOD = Pattern.compile("likelihood (-?\\d+(?:\\.\\d+)?)");
 
-  private record Form(Pattern pattern, BiFunction<Written, Matcher, Optional<Effect>> read) {}
+  /** @param start the verb that every text of this form begins with */
+  private record Form(String start, Pattern pattern, BiFunction<Written, Matcher, Optional<Effect>> read) {}
 
   /** One item of a fault's line. */
   private record Written(String fault, Entry.Item item) {}
@@ -107,7 +109,7 @@ final class FaultReader {
   }
 
   private void form(String pattern, BiFunction<Written, Matcher, Optional<Effect>> read) {
-    forms.add(new Form(Pattern.compile(pattern, Pattern.DOTALL), read));
+    forms.add(new Form(pattern.substring(0, pattern.indexOf(' ') + 1), Pattern.compile(pattern, Pattern.DOTALL), read));
   }
 
   private static double number(Matcher match, int group) {
@@ -142,6 +144,11 @@ final class FaultReader {
     problems.add(PartReader.ABSURD_QUANTITY, written.item().span(), "name", written.fault());
   }
 
+  /** The parts asked for since this was called last. */
+  Set<String> takeAsked() {
+    return parts.takeAsked();
+  }
+
   Fault read(Entry entry) {
     var effects = new ArrayList<Effect>();
     double likelihood = 1;
@@ -170,6 +177,9 @@ final class FaultReader {
 
   private Optional<Effect> effect(Written written) {
     for (Form form : forms) {
+      if (!written.item().text().startsWith(form.start())) {
+        continue;
+      }
       Matcher match = form.pattern().matcher(written.item().text());
       if (match.matches()) {
         return form.read().apply(written, match);

@@ -3,8 +3,10 @@ package rungbook.system.reader;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import rungbook.markdown.Entry;
 import rungbook.system.Part;
 
@@ -42,6 +44,9 @@ enum PartKind {
     STATE
   }
 
+  private static final Map<String, PartKind> BY_WORD = Arrays.stream(values())
+      .collect(Collectors.toMap(PartKind::word, kind -> kind));
+
   private final String word = name().toLowerCase(Locale.ROOT).replace('_', ' ');
   private final Asked asked;
   private final Function<PartLine, Part> reader;
@@ -66,7 +71,7 @@ enum PartKind {
 
   /** The kind that a line of {@code parts} names first. */
   static Optional<PartKind> of(Entry entry) {
-    return Arrays.stream(values()).filter(kind -> kind.word.equals(PartLine.kindWord(entry))).findFirst();
+    return Optional.ofNullable(BY_WORD.get(PartLine.kindWord(entry)));
   }
 
   static List<String> words() {

@@ -53,7 +53,8 @@ final class PartLine {
 
   /** The first item of a line, which is to be a kind of part. */
   static String kindWord(Entry entry) {
-    return entry.items().get(0).text();
+    int comma = entry.value().indexOf(',');
+    return (comma < 0 ? entry.value() : entry.value().substring(0, comma)).strip();
   }
 
   List<PartBranch> branches() {

@@ -62,4 +62,21 @@ final class SystemProblems {
   List<Problem> all() {
     return problems;
   }
+
+  /** How far the problems are, to come back to. */
+  record Mark(int problems, int unknown) {}
+
+  Mark mark() {
+    return new Mark(problems.size(), unknown);
+  }
+
+  List<Problem> since(Mark mark) {
+    return problems.subList(mark.problems(), problems.size());
+  }
+
+  /** Takes back what was reported since. */
+  void backTo(Mark mark) {
+    since(mark).clear();
+    unknown = mark.unknown();
+  }
 }

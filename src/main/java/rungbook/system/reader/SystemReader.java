@@ -1,23 +1,25 @@
 package rungbook.system.reader;
 
-import static java.util.stream.Collectors.toMap;
-import static java.util.stream.Collectors.toSet;
-
+import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import rungbook.markdown.Document;
 import rungbook.markdown.Entry;
 import rungbook.source.Code;
 import rungbook.source.Problem;
 import rungbook.system.ControlSystem;
+import rungbook.system.Effect;
+import rungbook.system.Fault;
 import rungbook.system.Names;
 import rungbook.system.Part;
+import rungbook.system.Terminal;
 import rungbook.system.TerminalStrip;
 import rungbook.system.Vocabulary;
-import rungbook.system.reader.PartKind.Asked;
 
 /** Reads a system's text: vocabulary, parts, faults and sights, and their problems. */
 public final class SystemReader {
@@ -33,20 +35,18 @@ public final class SystemReader {
   private final SystemProblems problems;
   private final Terminals terminals;
   private final ConditionReader conditions;
+  private final BaseLines base;
+  private final BaseLines here;
 
-  private SystemReader(String id, Document document, String variant) {
+  /** @param base the lines to take over */
+  private SystemReader(Document document, Vocabulary vocabulary, ConditionNames names, BaseLines base) {
     this.document = document;
-    this.vocabulary = VocabularyReader.read(id, document);
+    this.vocabulary = vocabulary;
     this.problems = new SystemProblems(document.source());
     this.terminals = new Terminals(vocabulary, problems);
-    this.conditions = new ConditionReader(vocabulary, problems, keysOf(Asked.POSITION), keysOf(Asked.OPERATION),
-        keysOf(Asked.STATE), variants(variant));
-  }
-
-  /** Which variants the system states, and whether the text is that of this one. */
-  private Map<String, Boolean> variants(String variant) {
-    return entries("variants").map(entry -> Names.key(entry.key())).distinct()
-        .collect(toMap(key -> key, key -> key.equals(variant)));
+    this.conditions = new ConditionReader(vocabulary, problems, names);
+    this.base = base;
+    this.here = BaseLines.none(vocabulary, names);
   }
 
   /**
@@ -56,48 +56,75 @@ public final class SystemReader {
    */
   public record Read(ControlSystem system, List<Problem> problems) {}
 
+  /** A system of which each line was read, before it is checked as a whole. */
+  record Lines(Document document, BaseLines lines, SystemProblems problems) {
+
+    ControlSystem system() {
+      return lines.system();
+    }
+
+    Read checked() {
+      SystemChecks.inspect(system(), document, problems);
+      return new Read(system(), problems.all().stream().sorted(Problem.IN_READING_ORDER).toList());
+    }
+  }
+
   /** Reads the base, without the changes of its variants. */
   public static Read read(String id, Document document) {
-    return read(id, document, "");
+    return lines(id, document).checked();
+  }
+
+  static Lines lines(String id, Document document) {
+    Vocabulary words = VocabularyReader.read(id, document);
+    ConditionNames names = ConditionNames.of(document, "");
+    return new SystemReader(document, words, names, BaseLines.none(words, names)).read(entry -> false);
   }
 
   /**
-   * Reads one variant.
-   *
-   * @param document with the changes of the variant
-   * @param variant its key
+   * Reads the lines of a variant that differ from those of the base, or in which a name means something else. Leaves
+   * out the faults of the base that the variant cannot have: in parts that it does not have, and between points at
+   * which none of its parts ends.
    */
-  public static Read read(String id, Document document, String variant) {
-    var reader = new SystemReader(id, document, variant);
-    ControlSystem system = reader.read();
-    SystemChecks.inspect(system, document, reader.problems);
-    return new Read(system, reader.problems.all().stream().sorted(Problem.IN_READING_ORDER).toList());
+  static Lines lines(Document document, VariantText variant, BaseLines base) {
+    Document merged = VariantDocument.of(document, variant);
+    Vocabulary words = VocabularyReader.read(merged, variant, base.system().vocabulary());
+    ConditionNames names = ConditionNames.of(merged, variant.key());
+    boolean isSamePoints = words.points().equals(base.system().vocabulary().points());
+    return new SystemReader(merged, words, names, isSamePoints ? base : BaseLines.none(words, names))
+        .read(entry -> !variant.has(entry.keySpan()));
   }
 
-  private ControlSystem read() {
-    if (entries("parts").count() > MOST_PARTS) {
-      var block = document.blocks("parts").get(0);
-      problems.add(TOO_MANY_PARTS, block.kindSpan(), "most", MOST_PARTS);
-      return new ControlSystem(vocabulary, List.of(), List.of(), List.of(), List.of());
+  /** @param mayGo whether a fault is left out if the system cannot have it */
+  private Lines read(Predicate<Entry> mayGo) {
+    if (document.entries("parts").count() > MOST_PARTS) {
+      problems.add(TOO_MANY_PARTS, document.blocks("parts").get(0).kindSpan(), "most", MOST_PARTS);
+      return new Lines(document, here, problems);
     }
+    Set<String> changed = base.names().changed(here.names());
     var partReader = new PartReader(terminals, conditions, problems);
-    List<Part> parts = entries("parts").flatMap(entry -> partReader.read(entry).stream()).toList();
-    List<ControlSystem.SightCondition> sights = entries("sights").flatMap(entry -> sight(entry).stream()).toList();
-    var stripReader = new StripReader(vocabulary, terminals, problems);
-    List<TerminalStrip> strips = entries("strips").flatMap(entry -> stripReader.read(entry).stream()).toList();
+    List<Part> parts = document.entries("parts").flatMap(entry -> part(entry, changed, partReader).stream()).toList();
+    var sights = document.entries("sights").flatMap(entry -> sight(entry, changed).stream()).toList();
+    List<TerminalStrip> strips = strips();
     var withParts = new ControlSystem(vocabulary, parts, List.of(), sights, strips);
-    entries("assemblies").flatMap(entry -> entry.items().stream()).forEach(this::member);
-    var faultReader = new FaultReader(withParts, terminals, problems);
-    return new ControlSystem(vocabulary, parts, entries("faults").map(faultReader::read).toList(), sights,
-        strips);
+    document.entries("assemblies").flatMap(entry -> entry.items().stream()).forEach(this::member);
+    Set<String> gone = new HashSet<>();
+    List<Fault> faults = faults(withParts, mayGo, gone);
+    Vocabulary words = VocabularyReader.without(gone, vocabulary, document);
+    return new Lines(document, here.of(new ControlSystem(words, parts, faults, sights, strips)), problems);
   }
 
-  private void member(Entry.Item item) {
-    Vocabulary.Part named = vocabulary.parts().get(Names.key(item.text()));
-    if (named == null || named.kind().equals("assembly")) {
-      problems.unknown(ASSEMBLY_WITHOUT_PART, item.span(), item.text(),
-          entries("parts").map(Entry::key).toList());
-    }
+  private Optional<Part> part(Entry entry, Set<String> changed, PartReader reader) {
+    Optional<Part> part = base.parts().find(entry, changed).or(() -> reader.read(entry));
+    Set<String> asked = conditions.takeAsked();
+    part.ifPresent(read -> here.parts().keep(entry, read, asked));
+    return part;
+  }
+
+  private Optional<ControlSystem.SightCondition> sight(Entry entry, Set<String> changed) {
+    var sight = base.sights().find(entry, changed).or(() -> sight(entry));
+    Set<String> asked = conditions.takeAsked();
+    sight.ifPresent(read -> here.sights().keep(entry, read, asked));
+    return sight;
   }
 
   private Optional<ControlSystem.SightCondition> sight(Entry entry) {
@@ -106,12 +133,47 @@ public final class SystemReader {
         .map(item -> new ControlSystem.SightCondition(entry.key(), conditions.read(item)));
   }
 
-  private Stream<Entry> entries(String kind) {
-    return document.blocks(kind).stream().flatMap(block -> block.entries().stream());
+  private List<TerminalStrip> strips() {
+    var stripReader = new StripReader(vocabulary, terminals, problems);
+    return document.entries("strips").flatMap(entry -> stripReader.read(entry).stream()).toList();
   }
 
-  private Set<String> keysOf(Asked asked) {
-    return entries("parts").filter(entry -> PartKind.of(entry).filter(kind -> kind.asked() == asked).isPresent())
-        .map(entry -> Names.key(entry.key())).collect(toSet());
+  private void member(Entry.Item item) {
+    Vocabulary.Part named = vocabulary.parts().get(Names.key(item.text()));
+    if (named == null || named.kind().equals("assembly")) {
+      problems.unknown(ASSEMBLY_WITHOUT_PART, item.span(), item.text(), document.entries("parts").map(Entry::key)
+          .toList());
+    }
+  }
+
+  /** @param gone takes the keys of the faults that are left out */
+  private List<Fault> faults(ControlSystem withParts, Predicate<Entry> mayGo, Set<String> gone) {
+    var reader = new FaultReader(withParts, terminals, problems);
+    Set<String> changed = base.changedParts(withParts.parts());
+    Set<Terminal> ends = withParts.parts().stream().flatMap(part -> part.branches().stream())
+        .flatMap(branch -> Stream.of(branch.a(), branch.b())).collect(Collectors.toSet());
+    List<Fault> faults = new ArrayList<>();
+    document.entries("faults").forEach(entry -> {
+      SystemProblems.Mark before = problems.mark();
+      Fault fault = base.faults().find(entry, changed).orElseGet(() -> reader.read(entry));
+      here.faults().keep(entry, fault, reader.takeAsked());
+      if (mayGo.test(entry) && (lacksPart(before) || !endsAt(fault, ends))) {
+        problems.backTo(before);
+        gone.add(fault.key());
+      } else {
+        faults.add(fault);
+      }
+    });
+    return faults;
+  }
+
+  private boolean lacksPart(SystemProblems.Mark before) {
+    return problems.since(before).stream().anyMatch(problem -> problem.code().equals(FaultyParts.FAULT_WITHOUT_PART));
+  }
+
+  /** Whether some part ends at each of the points that a fault joins. */
+  private static boolean endsAt(Fault fault, Set<Terminal> ends) {
+    return fault.effects().stream().noneMatch(effect -> effect instanceof Effect.Join join
+        && !(ends.contains(join.a()) && ends.contains(join.b())));
   }
 }

@@ -5,7 +5,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.stream.Collectors;
 import rungbook.markdown.Block;
 import rungbook.markdown.Document;
@@ -17,17 +16,14 @@ final class VariantDocument {
 
   private final Document base;
   private final VariantText variant;
-  private final Set<String> faultless;
 
-  private VariantDocument(Document base, VariantText variant, Set<String> faultless) {
+  private VariantDocument(Document base, VariantText variant) {
     this.base = base;
     this.variant = variant;
-    this.faultless = faultless;
   }
 
-  /** @param faultless keys of the base's faults that the variant does not have */
-  static Document of(Document base, VariantText variant, Set<String> faultless) {
-    return new VariantDocument(base, variant, faultless).merged();
+  static Document of(Document base, VariantText variant) {
+    return new VariantDocument(base, variant).merged();
   }
 
   private Document merged() {
@@ -64,9 +60,7 @@ final class VariantDocument {
   }
 
   private Optional<Entry> kept(String kind, Entry entry) {
-    String key = Names.key(entry.key());
-    boolean isGone = isWithout(kind, key) || (kind.equals("faults") && faultless.contains(key));
-    return isGone ? Optional.empty() : kind.equals("assemblies") ? assembly(entry) : Optional.of(entry);
+    return isWithout(kind, Names.key(entry.key())) ? Optional.empty() : kind.equals("assemblies") ? assembly(entry) : Optional.of(entry);
   }
 
   private boolean isWithout(String kind, String key) {

@@ -18,6 +18,11 @@ record VariantText(String name, Span span, double share, String about, List<Vari
     return Names.key(name);
   }
 
+  /** Whether it changes lines of one kind. */
+  boolean changes(String kind) {
+    return blocks.stream().anyMatch(block -> block.lines().equals(kind));
+  }
+
   /** Its lines of one kind. */
   List<Entry> lines(String kind) {
     return blocks.stream().filter(block -> block.lines().equals(kind)).flatMap(VariantBlock::changes).toList();

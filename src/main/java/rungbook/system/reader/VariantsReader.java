@@ -1,22 +1,17 @@
 package rungbook.system.reader;
 
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import rungbook.markdown.Document;
 import rungbook.markdown.Entry;
 import rungbook.source.Code;
 import rungbook.source.Problem;
 import rungbook.source.Problems;
 import rungbook.source.Span;
-import rungbook.system.Effect;
-import rungbook.system.Names;
+import rungbook.system.ControlSystem;
 import rungbook.system.SystemVariants;
-import rungbook.system.Terminal;
 import rungbook.system.Variant;
 
 /** Reads a system and its variants, each variant by the same code as the base. */
@@ -28,6 +23,14 @@ public final class VariantsReader {
   private final String id;
   private final Document document;
   private final Problems problems = new Problems();
+  private final List<Form> forms = new ArrayList<>();
+
+  /** A variant as its text states it, and what its lines were read as. */
+  private record Form(VariantText text, SystemReader.Lines lines) {
+    Variant variant() {
+      return new Variant(text.name(), text.share(), text.about(), lines.system());
+    }
+  }
 
   private VariantsReader(String id, Document document) {
     this.id = id;
@@ -42,47 +45,35 @@ public final class VariantsReader {
   public record Read(SystemVariants systems, List<Problem> problems) {}
 
   public static Read read(String id, Document document) {
-    return new VariantsReader(id, document).read();
-  }
-
-  private Read read() {
-    SystemReader.Read base = SystemReader.read(id, document);
-    problems.addAll(base.problems());
-    List<VariantText> texts = VariantTexts.read(document, problems);
-    // a wrong line of the base would be reported again for each variant
-    List<Variant> variants = problems.all().isEmpty()
-        ? texts.stream().map(text -> variant(text, base)).toList() : List.of();
-    var systems = new SystemVariants(base.system(), variants);
-    if (problems.all().isEmpty()) {
-      problems.addAll(SystemNotes.of(systems, document));
+    VariantsReader reader = new VariantsReader(id, document);
+    SystemVariants systems = reader.systems();
+    reader.forms.forEach(form -> reader.inspect(form.text(), form.lines(), systems.base()));
+    if (reader.problems.all().isEmpty()) {
+      reader.problems.addAll(SystemNotes.of(systems, document));
     }
-    return new Read(systems, problems.inReadingOrder());
+    return new Read(systems, reader.problems.inReadingOrder());
   }
 
-  private Variant variant(VariantText text, SystemReader.Read base) {
-    SystemReader.Read first = SystemReader.read(id, VariantDocument.of(document, text, Set.of()), text.key());
-    SystemReader.Read read = SystemReader.read(id, VariantDocument.of(document, text, gone(text, first)), text.key());
-    report(text, read.problems());
-    if (read.system().equals(base.system())) {
+  /** The same system, for those who do not report its problems. */
+  public static SystemVariants systems(String id, Document document) {
+    return new VariantsReader(id, document).systems();
+  }
+
+  private SystemVariants systems() {
+    SystemReader.Lines base = SystemReader.lines(id, document);
+    problems.addAll(base.checked().problems());
+    List<VariantText> texts = VariantTexts.read(document, problems);
+    if (problems.all().isEmpty()) { // a wrong line of the base would be reported again for each variant
+      texts.forEach(text -> forms.add(new Form(text, SystemReader.lines(document, text, base.lines()))));
+    }
+    return new SystemVariants(base.system(), forms.stream().map(Form::variant).toList());
+  }
+
+  private void inspect(VariantText text, SystemReader.Lines lines, ControlSystem base) {
+    report(text, lines.checked().problems());
+    if (lines.system().equals(base)) {
       problems.add(Problem.at(VARIANT_CHANGES_NOTHING, document.source(), text.span()).with("name", text.name()));
     }
-    return new Variant(text.name(), text.share(), text.about(), read.system());
-  }
-
-  /** The base's faults of which a part is taken away, or every part that ends at a point of theirs. */
-  private Set<String> gone(VariantText text, SystemReader.Read read) {
-    Set<String> gone = new HashSet<>();
-    read.problems().stream()
-        .filter(problem -> problem.code().equals(FaultyParts.FAULT_WITHOUT_PART) && !text.has(problem.span()))
-        .forEach(problem -> lineAt(problem.span()).ifPresent(line -> gone.add(Names.key(line.key()))));
-    Set<Terminal> ends = read.system().parts().stream().flatMap(part -> part.branches().stream())
-        .flatMap(branch -> Stream.of(branch.a(), branch.b())).collect(Collectors.toSet());
-    Set<String> own = text.lines("faults").stream().map(line -> Names.key(line.key())).collect(Collectors.toSet());
-    read.system().faults().stream().filter(fault -> !own.contains(fault.key()))
-        .filter(fault -> fault.effects().stream().anyMatch(effect -> effect instanceof Effect.Join join
-            && !(ends.contains(join.a()) && ends.contains(join.b()))))
-        .forEach(fault -> gone.add(fault.key()));
-    return gone;
   }
 
   /** A problem in a line of the variant is its own; one in a line of the base comes from the change. */

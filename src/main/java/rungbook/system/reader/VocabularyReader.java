@@ -45,12 +45,56 @@ public final class VocabularyReader {
     return new VocabularyReader(document).read(id);
   }
 
+  /**
+   * Reads the vocabulary of a variant: what it does not change is that of the base.
+   *
+   * @param document with the changes of the variant
+   */
+  static Vocabulary read(Document document, VariantText variant, Vocabulary base) {
+    var reader = new VocabularyReader(document);
+    boolean otherParts = variant.changes("parts");
+    boolean otherPoints = variant.changes("points");
+    boolean otherAssemblies = otherParts || variant.changes("assemblies");
+    return new Vocabulary(base.id(), base.title(), base.locations(), otherPoints ? reader.points() : base.points(),
+        base.controls(), variant.changes("sights") ? reader.sights() : base.sights(),
+        otherPoints || otherAssemblies ? reader.parts() : base.parts(),
+        variant.changes("faults") ? reader.faults() : base.faults(),
+        otherAssemblies ? reader.assemblies() : base.assemblies());
+  }
+
+  /** The vocabulary of a variant without faults of the base that it cannot have; another variant may have one. */
+  static Vocabulary without(Set<String> faults, Vocabulary words, Document document) {
+    if (faults.isEmpty()) {
+      return words;
+    }
+    Map<String, String> left = new LinkedHashMap<>(words.faults());
+    left.keySet().removeAll(faults);
+    ofVariants(document, "faults").filter(entry -> faults.contains(Names.key(entry.key())))
+        .forEach(entry -> left.putIfAbsent(Names.key(entry.key()), entry.key()));
+    return new Vocabulary(words.id(), words.title(), words.locations(), words.points(), words.controls(),
+        words.sights(), words.parts(), left, words.assemblies());
+  }
+
   private Vocabulary read(String id) {
     String title = document.front("title").map(Entry::value).orElse(id);
-    return new Vocabulary(id, title, lines("locations", this::location),
-        lines("points", this::point, VocabularyReader::join),
-        lines("controls", this::control), lines("sights", Entry::key), parts(), lines("faults", Entry::key),
-        lines("assemblies", entry -> items(entry).map(Names::key).collect(toSet()), VocabularyReader::join));
+    return new Vocabulary(id, title, lines("locations", this::location), points(), lines("controls", this::control),
+        sights(), parts(), faults(), assemblies());
+  }
+
+  private Map<String, Point> points() {
+    return lines("points", this::point, VocabularyReader::join);
+  }
+
+  private Map<String, String> sights() {
+    return lines("sights", Entry::key);
+  }
+
+  private Map<String, String> faults() {
+    return lines("faults", Entry::key);
+  }
+
+  private Map<String, Set<String>> assemblies() {
+    return lines("assemblies", entry -> items(entry).map(Names::key).collect(toSet()), VocabularyReader::join);
   }
 
   /** The parts, each conductor of a cable by its own name, {@code Y outdoor cable}, and the assemblies. */
@@ -83,8 +127,11 @@ public final class VocabularyReader {
 
   /** Those of the system, then those that only a variant has: a tree is for all of them. */
   private Stream<Entry> entries(String kind) {
-    return Stream.concat(document.blocks(kind).stream().flatMap(block -> block.entries().stream()),
-        VariantBlock.in(document).filter(block -> block.lines().equals(kind)).flatMap(VariantBlock::changes));
+    return Stream.concat(document.entries(kind), ofVariants(document, kind));
+  }
+
+  private static Stream<Entry> ofVariants(Document document, String kind) {
+    return VariantBlock.in(document).filter(block -> block.lines().equals(kind)).flatMap(VariantBlock::changes);
   }
 
   private static Set<String> join(Set<String> first, Set<String> second) {

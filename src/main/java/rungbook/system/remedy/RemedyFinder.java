@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -21,6 +22,8 @@ import rungbook.system.Vocabulary;
 /** Finds what takes each fault of a system away: the parts that its effects are in. */
 public final class RemedyFinder {
 
+  private static final Function<SystemVariants, Map<String, Remedy>> REMEDIES = RemedyFinder::find;
+
   private final ControlSystem system;
 
   private RemedyFinder(ControlSystem system) {
@@ -29,6 +32,10 @@ public final class RemedyFinder {
 
   /** The remedy of each fault, by the fault's key: in the base, or else in the first variant that has the fault. */
   public static Map<String, Remedy> of(SystemVariants systems) {
+    return systems.once(REMEDIES);
+  }
+
+  private static Map<String, Remedy> find(SystemVariants systems) {
     var remedies = new LinkedHashMap<String, Remedy>();
     systems.all().forEach(system -> {
       var finder = new RemedyFinder(system);
