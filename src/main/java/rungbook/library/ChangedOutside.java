@@ -29,6 +29,6 @@ public final class ChangedOutside {
     var problems = new ArrayList<Problem>();
     problems.add(in(tree.tree().source()));
     problems.addAll(tree.problems());
-    return new CompiledTree(tree.path(), tree.tree(), tree.found().showing(problems));
+    return tree.with(tree.found().showing(problems));
   }
 }

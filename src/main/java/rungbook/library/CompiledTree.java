@@ -1,6 +1,8 @@
 package rungbook.library;
 
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 import rungbook.source.Problem;
 import rungbook.source.ProblemList;
 import rungbook.source.Severity;
@@ -13,8 +15,22 @@ import rungbook.tree.Tree;
  *
  * @param path its file's path in the library
  * @param found its problems, including those of its fragments
+ * @param basis what holds until its text or something that it uses changes; empty if it could not be read
  */
-public record CompiledTree(String path, Tree tree, ProblemList found) {
+public record CompiledTree(String path, Tree tree, ProblemList found, Optional<Basis> basis) {
+
+  /**
+   * What was found without a look at other trees.
+   *
+   * @param problems of the tree by itself
+   * @param uses what it was read from beside its own text
+   */
+  record Basis(List<Problem> problems, Set<String> uses) {}
+
+  /** The same tree with other problems. */
+  CompiledTree with(ProblemList others) {
+    return new CompiledTree(path, tree, others, basis);
+  }
 
   /** What is shown, in reading order. */
   public List<Problem> problems() {

@@ -7,7 +7,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
-import rungbook.markdown.DocumentReader;
 import rungbook.markdown.ParsedWay;
 import rungbook.markdown.Section;
 import rungbook.source.Code;
@@ -21,11 +20,11 @@ final class Crossings {
 
   static final Code UNKNOWN_STEP_THERE = Code.of("unknown-step-there");
 
-  private final LibraryText text;
+  private final TreesAsRead trees;
   private final Map<String, Optional<Set<String>>> stepsByTree = new ConcurrentHashMap<>();
 
-  Crossings(LibraryText text) {
-    this.text = text;
+  Crossings(TreesAsRead trees) {
+    this.trees = trees;
   }
 
   List<Problem> inspect(Tree tree) {
@@ -54,8 +53,7 @@ final class Crossings {
 
   /** The ids of a tree's steps; empty if there is no such tree, which the link's reader reports. */
   private Optional<Set<String>> steps(String tree) {
-    return Optional.ofNullable(text.texts().get("trees/" + tree + ".md"))
-        .map(source -> DocumentReader.read(source).sections().stream()
-            .filter(Section::isStep).map(Section::slug).collect(Collectors.toSet()));
+    return trees.document(tree).map(document -> document.sections().stream()
+        .filter(Section::isStep).map(Section::slug).collect(Collectors.toSet()));
   }
 }

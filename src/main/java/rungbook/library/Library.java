@@ -16,9 +16,10 @@ import rungbook.tree.Shared;
  *
  * @param words to avoid in its texts
  * @param ofShared the problems of the shared texts, and of files that could not be read
+ * @param read each shared text as it was read, by path; empty if that is not known
  */
-public record Library(LibraryText text, Shared shared, WordList words, List<CompiledTree> trees,
-    ProblemList ofShared) {
+public record Library(LibraryText text, Shared shared, WordList words, List<CompiledTree> trees, ProblemList ofShared,
+    Map<String, SharedTexts.ReadText> read) {
 
   public Library {
     trees = List.copyOf(trees);
@@ -26,7 +27,7 @@ public record Library(LibraryText text, Shared shared, WordList words, List<Comp
 
   /** The same texts around other trees. */
   public Library with(LibraryText text, List<CompiledTree> trees) {
-    return new Library(text, shared, words, trees, ofShared);
+    return new Library(text, shared, words, trees, ofShared, read);
   }
 
   /** All problems, each once. */

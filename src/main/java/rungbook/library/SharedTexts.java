@@ -1,10 +1,11 @@
 package rungbook.library;
 
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.function.BiFunction;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.function.Function;
 import java.util.function.Supplier;
 import rungbook.markdown.Document;
 import rungbook.markdown.DocumentReader;
@@ -17,9 +18,7 @@ import rungbook.system.SystemVariants;
 import rungbook.system.Vocabulary;
 import rungbook.system.reader.VariantsReader;
 import rungbook.system.reader.VocabularyReader;
-import rungbook.tree.Caution;
 import rungbook.tree.Meter;
-import rungbook.tree.Qualification;
 import rungbook.tree.Shared;
 import rungbook.tree.reader.CautionReader;
 import rungbook.tree.reader.Fragments;
@@ -30,102 +29,128 @@ import rungbook.tree.reader.StepKeys;
 /** Reads the shared texts of a library. */
 final class SharedTexts {
 
-  private static final String SYSTEMS = "shared/systems/";
-
   private final LibraryText text;
-  private final Problems problems = new Problems();
-  private final List<Document> documents = new ArrayList<>();
+  private final Map<String, ReadText> before;
+  private final Map<String, ReadText> read = new TreeMap<>();
 
-  private SharedTexts(LibraryText text) {
+  private SharedTexts(LibraryText text, Map<String, ReadText> before) {
     this.text = text;
+    this.before = before;
   }
 
-  /** @param documents every text that was read */
-  record Read(Shared shared, List<Document> documents, List<Problem> problems) {}
+  /**
+   * One text as it was read.
+   *
+   * @param value what trees use of it
+   */
+  record ReadText(Document document, Object value, List<Problem> problems) {}
 
-  static Read read(LibraryText text) {
-    SharedTexts reader = new SharedTexts(text);
-    Shared shared = reader.read();
-    return new Read(shared, reader.documents, reader.problems.all());
+  /** @param texts every text that was read, by path */
+  record Read(Shared shared, Map<String, ReadText> texts) {
+
+    static final Read NOTHING = new Read(
+        new Shared(Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Set.of()), Map.of());
+
+    List<Document> documents() {
+      return texts.values().stream().map(ReadText::document).toList();
+    }
+
+    List<Problem> problems() {
+      return texts.values().stream().flatMap(one -> one.problems().stream()).toList();
+    }
+  }
+
+  /** @param before what was read of a library before; taken over where the text is still the same */
+  static Read read(LibraryText text, Map<String, ReadText> before) {
+    SharedTexts reader = new SharedTexts(text, before);
+    return new Read(reader.read(), reader.read);
   }
 
   /** Reads each text when a tree first needs it, without reporting its problems. */
   static Shared asNeeded(LibraryText text) {
-    SharedTexts reader = new SharedTexts(text);
+    SharedTexts reader = new SharedTexts(text, Map.of());
     // the words of a system are all that trees ask for; only a pack draws its parts
-    return reader.shared(reader::later, reader.later(SYSTEMS, VocabularyReader::read),
-        reader.later(SYSTEMS, VariantsReader::systems), (id, fragment) -> fragment);
+    return reader.shared(reader::later,
+        reader.later(Uses.SYSTEMS, (id, system, out) -> VocabularyReader.read(id, system)),
+        reader.later(Uses.SYSTEMS, (id, system, out) -> VariantsReader.systems(id, system)),
+        (id, fragment, out) -> fragment);
   }
 
   private Shared read() {
-    Map<String, SystemVariants> circuits = now(SYSTEMS, this::system);
+    Map<String, SystemVariants> circuits = now(Uses.SYSTEMS, SharedTexts::system);
     var words = new HashMap<String, Vocabulary>();
     circuits.forEach((key, system) -> words.put(key, system.base().vocabulary()));
-    return shared(this::now, words, circuits, this::fragment);
+    return shared(this::now, words, circuits, SharedTexts::fragment);
   }
 
   private Shared shared(Take take, Map<String, Vocabulary> systems, Map<String, SystemVariants> circuits,
-      BiFunction<String, Document, Document> fragment) {
-    return new Shared(systems, circuits, take.from("shared/meters/", this::meter),
-        take.from("shared/cautions/", this::caution), take.from("shared/qualifications/", this::qualification),
-        take.from("shared/fragments/", fragment), text.in("trees/").keySet());
+      Reader<Document> fragment) {
+    return new Shared(systems, circuits, take.from(Uses.METERS, SharedTexts::meter),
+        take.from(Uses.CAUTIONS, CautionReader::read), take.from(Uses.QUALIFICATIONS, QualificationReader::read),
+        take.from(Uses.FRAGMENTS, fragment), text.in(Uses.TREES).keySet());
   }
 
-  private <T> Map<String, T> now(String folder, BiFunction<String, Document, T> read) {
+  private <T> Map<String, T> now(String folder, Reader<T> reader) {
     var found = new HashMap<String, T>();
-    text.in(folder).forEach((id, source) -> found.put(Names.key(id), read(id, source, (name, document) -> {
-      documents.add(document);
-      problems.addAll(document.problems());
-      needTitle(document);
-      return read.apply(name, document);
-    })));
+    text.in(folder).forEach((id, source) -> found.put(Names.key(id), now(id, source, reader)));
     return found;
   }
 
-  private <T> Map<String, T> later(String folder, BiFunction<String, Document, T> read) {
+  @SuppressWarnings("unchecked") // the texts of one folder are read by one reader
+  private <T> T now(String id, Source source, Reader<T> reader) {
+    ReadText known = before.get(source.name());
+    ReadText now = known != null && known.document().source().text().equals(source.text()) ? known
+        : read(source, document -> fresh(id, document, reader));
+    read.put(source.name(), now);
+    return (T) now.value();
+  }
+
+  private static <T> ReadText fresh(String id, Document document, Reader<T> reader) {
+    Problems problems = new Problems();
+    problems.addAll(document.problems());
+    if (document.unread().isEmpty() && document.front("title").isEmpty()) {
+      problems.add(StepKeys.missing("title", "the front matter", document.source(), document.frontSpan()));
+    }
+    T value = reader.read(id, document, problems);
+    return new ReadText(document, value, problems.all());
+  }
+
+  private <T> Map<String, T> later(String folder, Reader<T> reader) {
     var values = new HashMap<String, Supplier<T>>();
-    text.in(folder).forEach((id, source) -> values.put(Names.key(id), () -> read(id, source, read)));
+    text.in(folder).forEach((id, source) -> values.put(Names.key(id),
+        () -> read(source, document -> reader.read(id, document, new Problems()))));
     return new ReadAsNeeded<>(values);
   }
 
-  private static <T> T read(String id, Source source, BiFunction<String, Document, T> read) {
-    return Guarded.read(source, () -> read.apply(id, DocumentReader.read(source)),
-        problem -> read.apply(id, Document.refused(source, problem, TextLimits.inForce())));
+  private static <T> T read(Source source, Function<Document, T> read) {
+    return Guarded.read(source, () -> read.apply(DocumentReader.read(source)),
+        problem -> read.apply(Document.refused(source, problem, TextLimits.inForce())));
+  }
+
+  /** Reads one kind of shared text. */
+  private interface Reader<T> {
+    T read(String id, Document document, Problems problems);
   }
 
   /** How a folder's texts are read: at once or later. */
   private interface Take {
-    <T> Map<String, T> from(String folder, BiFunction<String, Document, T> read);
+    <T> Map<String, T> from(String folder, Reader<T> reader);
   }
 
-  private void needTitle(Document document) {
-    if (document.unread().isEmpty() && document.front("title").isEmpty()) {
-      problems.add(StepKeys.missing("title", "the front matter", document.source(), document.frontSpan()));
-    }
-  }
-
-  private SystemVariants system(String id, Document document) {
+  private static SystemVariants system(String id, Document document, Problems problems) {
     VariantsReader.Read read = VariantsReader.read(id, document);
     problems.addAll(read.problems());
     return read.systems();
   }
 
-  private Document fragment(String id, Document document) {
+  private static Document fragment(String id, Document document, Problems problems) {
     problems.addAll(Fragments.inspect(document));
     return document;
   }
 
-  private Meter meter(String id, Document document) {
+  private static Meter meter(String id, Document document, Problems problems) {
     MeterReader.Read read = MeterReader.read(id, document);
     problems.addAll(read.problems());
     return read.meter();
-  }
-
-  private Qualification qualification(String id, Document document) {
-    return QualificationReader.read(id, document, problems);
-  }
-
-  private Caution caution(String id, Document document) {
-    return CautionReader.read(id, document, problems);
   }
 }

@@ -14,7 +14,7 @@ import rungbook.tree.reader.StepKeys;
 /** A library's own list of words to avoid. */
 final class WordListFile {
 
-  private static final String PATH = "shared/words.md";
+  static final String PATH = "shared/words.md";
   private static final WordList NO_WORDS = new WordList(List.of());
 
   private WordListFile() {}

@@ -144,7 +144,7 @@ class SafetyMutantsTest {
     var text = new LibraryText(texts, LIBRARY.text().pictures(), List.of());
     Shared shared = mutant.path().startsWith("trees/") ? LIBRARY.shared() : withFragment(source);
     var around = new Library(text, shared, LIBRARY.words(),
-        mutant.path().startsWith("trees/") ? LIBRARY.trees() : List.of(), LIBRARY.ofShared());
+        mutant.path().startsWith("trees/") ? LIBRARY.trees() : List.of(), LIBRARY.ofShared(), Map.of());
     return LIBRARY.trees().stream().filter(tree -> hasStepOf(mutant.path(), tree))
         .map(tree -> LibraryCompiler.compile(tree.tree().id(), texts.get(tree.path()), around));
   }

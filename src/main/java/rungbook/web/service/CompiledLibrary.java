@@ -2,9 +2,7 @@ package rungbook.web.service;
 
 import jakarta.annotation.PreDestroy;
 import jakarta.enterprise.context.ApplicationScoped;
-import java.util.Arrays;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.concurrent.ExecutorService;
@@ -13,9 +11,7 @@ import java.util.concurrent.ThreadPoolExecutor;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.concurrent.locks.ReentrantLock;
-import java.util.stream.Collectors;
 import org.jboss.logging.Logger;
-import org.jspecify.annotations.Nullable;
 import rungbook.library.ChangedOutside;
 import rungbook.library.CompiledTree;
 import rungbook.library.LibraryCompiler;
@@ -147,50 +143,10 @@ public class CompiledLibrary {
   private Compiled compile(long changes, List<Revision> heads) {
     var stored = StoredText.of(heads);
     var isIntact = stored.changedOutside().isEmpty() && compiled.isIntact();
-    var library = isIntact ? compile(stored.text(), compiled.library()) : LibraryCompiler.compile(stored.text());
+    var library = isIntact ? LibraryCompiler.compile(stored.text(), compiled.library())
+        : LibraryCompiler.compile(stored.text());
     return new Compiled(changes, heads, ChangedOutside.mark(library, stored.changedOutside()),
         stored.changedOutside().isEmpty());
-  }
-
-  /**
-   * Only trees whose text changed are compiled again, and those with ways to them, unless something that all trees use
-   * changed too.
-   */
-  private static Library compile(LibraryText text, Library before) {
-    if (!isSharedAlike(text, before.text())) {
-      return LibraryCompiler.compile(text);
-    }
-    var around = before.with(text, before.trees());
-    var known = before.trees().stream().collect(Collectors.toMap(CompiledTree::path, tree -> tree));
-    var changed = text.in("trees/").values().stream().filter(source -> !isAsIn(known.get(source.name()), source))
-        .map(Source::name).collect(Collectors.toSet());
-    var outdated = before.leadingTo(changed);
-    var trees = text.in("trees/").entrySet().stream().map(entry -> {
-      var old = known.get(entry.getValue().name());
-      return old != null && !outdated.contains(old.path()) ? old
-          : LibraryCompiler.compile(entry.getKey(), entry.getValue(), around);
-    }).toList();
-    return around.with(text, trees);
-  }
-
-  private static boolean isAsIn(@Nullable CompiledTree old, Source now) {
-    return old != null && old.tree().source().text().equals(now.text());
-  }
-
-  private static boolean isSharedAlike(LibraryText now, LibraryText before) {
-    return now.texts().keySet().equals(before.texts().keySet()) && alike(now.pictures(), before.pictures())
-        && now.unreadable().isEmpty() && before.unreadable().isEmpty()
-        && now.texts().entrySet().stream().filter(text -> !text.getKey().startsWith("trees/"))
-            .allMatch(text -> isSame(text.getValue(), before.texts().get(text.getKey())));
-  }
-
-  private static boolean isSame(Source now, @Nullable Source before) {
-    return before != null && now.text().equals(before.text());
-  }
-
-  private static boolean alike(Map<String, byte[]> now, Map<String, byte[]> before) {
-    return now.keySet().equals(before.keySet())
-        && now.entrySet().stream().allMatch(picture -> Arrays.equals(picture.getValue(), before.get(picture.getKey())));
   }
 
   /** The last checked library that has this tree; waits for it only when the tree is new. */
@@ -230,10 +186,10 @@ public class CompiledLibrary {
     if (path.isTree()) {
       return compile(path, text).found();
     }
-    var library = current().text();
-    var texts = new TreeMap<>(library.texts());
+    var library = current();
+    var texts = new TreeMap<>(library.text().texts());
     texts.put(path.text(), new Source(path.text(), text));
-    return foundIn(path, LibraryCompiler.compile(new LibraryText(texts, library.pictures(), List.of())));
+    return foundIn(path, LibraryCompiler.compile(new LibraryText(texts, library.text().pictures(), List.of()), library));
   }
 
   /** What is wrong with a text as saved. */
