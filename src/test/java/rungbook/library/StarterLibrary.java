@@ -56,7 +56,8 @@ public final class StarterLibrary {
     var others = new TreeMap<>(text.texts());
     others.entrySet().removeIf(one -> !one.getKey().equals(WORDS) && one.getValue().equals(known.get(one.getKey())));
     Library read = LibraryCompiler.readShared(new LibraryText(others, text.pictures(), List.of()));
-    return new Library(text, joined(LIBRARY.shared(), read.shared()), read.words(), List.of(), read.ofShared());
+    return new Library(text, joined(LIBRARY.shared(), read.shared()), read.words(), List.of(), read.ofShared(),
+        Map.of());
   }
 
   static SortedMap<String, Source> sharedTexts(LibraryText text) {
