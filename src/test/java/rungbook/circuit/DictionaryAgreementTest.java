@@ -10,6 +10,7 @@ import java.util.Random;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import rungbook.circuit.network.CircuitNetwork;
@@ -19,6 +20,7 @@ import rungbook.circuit.network.Draw;
 import rungbook.circuit.network.Phasor;
 import rungbook.circuit.network.Samples;
 import rungbook.circuit.solver.SolvedNetwork;
+import rungbook.library.ShortRun;
 import rungbook.system.ControlSystem;
 import rungbook.system.Fault;
 import rungbook.system.Terminal;
@@ -27,6 +29,7 @@ import rungbook.system.Terminal;
  * A seeded Monte Carlo that solves every sample in full by the general solver and by elimination, beside the
  * dictionary.
  */
+@Tag("slow")
 class DictionaryAgreementTest {
 
   /**
@@ -45,7 +48,7 @@ class DictionaryAgreementTest {
 
   /**
    * Two samples of each case by themselves, in a structure of its own, beside what the blocks take over from each
-   * other.
+   * other. With {@code -Drungbook.short=true} one sample.
    */
   @ParameterizedTest
   @MethodSource("systems")
@@ -59,7 +62,7 @@ class DictionaryAgreementTest {
     List<Probe> probes = probes(dictionary.network(), new Random(7));
     Map<CircuitState, ReadingTable> tables = dictionary
         .tables(states.stream().collect(Collectors.toMap(state -> state, state -> probes)));
-    for (int sample = 0; sample < SAMPLES; sample += SAMPLES / 2) {
+    for (int sample = 0; sample < SAMPLES; sample += ShortRun.IS ? SAMPLES : SAMPLES / 2) {
       Draw draw = samples.draws().get(sample);
       var single = Dictionary.of(system, new Samples(List.of(draw)));
       for (CircuitState state : states) {
@@ -68,7 +71,7 @@ class DictionaryAgreementTest {
         }
       }
     }
-    assertTrue(compared > 10_000, compared + " compared");
+    assertTrue(compared > (ShortRun.IS ? 5_000 : 10_000), compared + " compared");
   }
 
   private static int assertSame(ReadingTable table, int number, int sample, Settle.Result result,

@@ -13,6 +13,7 @@ import java.util.Random;
 import java.util.function.IntPredicate;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -29,6 +30,7 @@ import rungbook.library.ShortRun;
  * meter, one of them again with a meter of 10 MΩ and of 3 kΩ. With {@code -Drungbook.short=true} each fault is in
  * enough states to meet every position of every control, and not in every combination of them.
  */
+@Tag("slow")
 class SpiceAgreementTest {
 
   private static final int PAIRS = 24;

@@ -11,6 +11,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import rungbook.circuit.network.CircuitNetwork;
@@ -25,6 +26,7 @@ import rungbook.circuit.solver.NetworkStructure;
 import rungbook.system.Terminal;
 
 /** What has to be true of each system that comes with the project. */
+@Tag("slow")
 class SystemsTest {
 
   static Stream<String> systems() {

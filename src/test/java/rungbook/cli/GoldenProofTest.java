@@ -17,6 +17,7 @@ import java.util.List;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.TestFactory;
 import rungbook.library.StarterProofs;
 import rungbook.report.ProofJson;
@@ -26,6 +27,7 @@ import rungbook.report.Report;
  * The whole proof of every starter tree, so that a changed constant of the circuit is seen as a changed proof: few
  * draws show that as well as many. With {@code -Dgolden.write=true} the files are written anew: read the difference.
  */
+@Tag("slow")
 class GoldenProofTest {
 
   private static final Path FOLDER = Path.of("src/test/resources/golden/proof");

@@ -13,6 +13,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import rungbook.source.Code;
@@ -27,6 +28,7 @@ import rungbook.source.Wording;
  * Every fix that is offered, in the bad example of every page and in every case, removes its problem and brings no
  * error.
  */
+@Tag("slow")
 class FixesTest {
 
   static Stream<String> pages() throws IOException {

@@ -7,6 +7,7 @@ import java.lang.ref.WeakReference;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import rungbook.library.WholeWay.Done;
 import rungbook.source.Source;
@@ -17,6 +18,7 @@ import rungbook.source.Source;
  * one. {@code -Drungbook.fuzz.texts=100000} makes it a long one, {@code -Drungbook.fuzz.seed=500001} starts elsewhere,
  * {@code -Drungbook.fuzz.proof-every=1} proves all of them.
  */
+@Tag("slow")
 class MutatedTextsTest {
 
   private static final int TEXTS = Integer.getInteger("rungbook.fuzz.texts", 100);

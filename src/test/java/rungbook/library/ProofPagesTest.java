@@ -9,6 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import rungbook.proof.Proving;
@@ -20,6 +21,7 @@ import rungbook.tree.Tree;
 /**
  * What the pages of the proof's rules show is true: the bad example shows the problem, the mended one needs no mending.
  */
+@Tag("slow")
 class ProofPagesTest {
 
   static Stream<String> codes() {

@@ -14,6 +14,7 @@ import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -26,6 +27,7 @@ import rungbook.source.Problems;
 import rungbook.source.Wording;
 
 /** Every code has a page, every page a code, and what the pages show is true. */
+@Tag("slow")
 class RulePagesTest {
 
   private static final Path PAGES = Path.of("docs/rules");

@@ -16,6 +16,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -32,6 +33,7 @@ import rungbook.tree.Shared;
  * How many careless changes of the starter library a check notices. {@code -Dmutants.write=true} also proves what the
  * check lets pass, and writes {@code docs/safety-mutants.md}.
  */
+@Tag("slow")
 class SafetyMutantsTest {
 
   private static final Path PAGE = Path.of("docs/safety-mutants.md");

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -15,6 +16,7 @@ import rungbook.source.Problem;
 import rungbook.source.Wording;
 
 /** The starter trees find what they claim, and the proof notices when one is spoiled. */
+@Tag("slow")
 class StarterProofTest {
 
   private static final Library LIBRARY = StarterLibrary.LIBRARY;

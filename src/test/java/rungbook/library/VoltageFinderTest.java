@@ -7,6 +7,7 @@ import static rungbook.library.StarterLibrary.tree;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import rungbook.proof.HighestVoltages;
 import rungbook.proof.plan.Budget;
@@ -14,6 +15,7 @@ import rungbook.proof.plan.MixedInstallations;
 import rungbook.tree.Step;
 import rungbook.tree.Tree;
 
+@Tag("slow")
 class VoltageFinderTest {
 
   private static final VoltageFinder FINDER = new VoltageFinder();

@@ -193,7 +193,8 @@ class ProofTest {
         assertTrue(browser.find("#treetodo").getText().contains("Nothing"), browser.find("#treetodo").getText());
         assertTrue(browser.find(".mapframe").getText().contains(" %"), "the page's map says what passes each way");
         shoot("proof-" + width + "-" + scheme.name().toLowerCase(java.util.Locale.ROOT));
-        // colors do not change with the width
+        // EveryScreenTest looks at the steps, which are half of the page; colors do not change with the width
+        browser.run("document.querySelectorAll('section.step').forEach(step => step.remove())");
         faults.addAll(width == 360 ? browser.violationsBesidesContrast() : browser.violations());
         assertEquals(0, browser.sidewaysPixels());
       }

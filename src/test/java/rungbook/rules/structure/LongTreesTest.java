@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.function.IntFunction;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import rungbook.markdown.DocumentReader;
 import rungbook.rules.api.Rule;
@@ -24,6 +25,7 @@ import rungbook.tree.SingleTree;
 import rungbook.tree.reader.TreeReader;
 
 /** Trees far longer than anyone writes neither overflow a stack nor take more than a moment. */
+@Tag("slow")
 class LongTreesTest {
 
   private static final int STEPS = 20_000;

@@ -19,6 +19,7 @@ import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Supplier;
 import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import rungbook.library.CompiledTree;
 import rungbook.library.LibraryCompiler;
@@ -33,6 +34,7 @@ import rungbook.web.http.Asker;
 import rungbook.web.http.ProblemException;
 
 /** A running proof can be stopped, and one person's does not hold up the others'. */
+@Tag("slow")
 class ProofServiceTest {
   private static final ProofSettings SETTINGS = new ProofSettings(1, 1, Duration.ofMinutes(5), Duration.ofMinutes(5),
       Duration.ofSeconds(60));
