@@ -24,9 +24,10 @@ public final class Samples {
   public static final Library STARTER = StarterLibrary.LIBRARY;
   static final PackInput MATERIAL = new PackInput(STARTER.shared(), STARTER.text().pictures());
 
-  static final VoltageFinder VOLTAGES = new VoltageFinder();
+  private static final VoltageFinder VOLTAGES = new VoltageFinder();
 
   private static final Map<String, Pack> PACKS = new ConcurrentHashMap<>();
+  private static final Map<String, HighestVoltages> HIGHEST = new ConcurrentHashMap<>();
 
   private Samples() {}
 
@@ -37,6 +38,11 @@ public final class Samples {
 
   static Pack madeAnew(String id) {
     return pack(StarterLibrary.tree(id), Edition.draft());
+  }
+
+  /** The highest voltage at each check of a starter tree, found once for all tests. */
+  static HighestVoltages voltages(String id) {
+    return HIGHEST.computeIfAbsent(id, any -> VOLTAGES.of(StarterLibrary.tree(id), STARTER.text()));
   }
 
   static List<Pack> starters() {
