@@ -21,6 +21,7 @@ import rungbook.rules.repair.ControlLeft;
 import rungbook.rules.repair.EndNotTagged;
 import rungbook.rules.repair.FindingAfterFinding;
 import rungbook.rules.repair.FindingWithoutRepair;
+import rungbook.rules.repair.GuardNotNeeded;
 import rungbook.rules.repair.ProofInWords;
 import rungbook.rules.repair.RepairElsewhere;
 import rungbook.rules.repair.RepairedAndProved;
@@ -93,6 +94,7 @@ public final class Registry {
       new RepairElsewhere(),
       new RepairedAndProved(),
       new EndNotTagged(),
+      new GuardNotNeeded(),
       new ControlLeft(),
       new DeadWork(),
       new CableEndLive(),

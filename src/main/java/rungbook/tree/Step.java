@@ -53,19 +53,32 @@ public sealed interface Step {
     }
   }
 
-  /** A conclusion. Its ways on, if any, lead to the repair. */
+  /**
+   * A conclusion. Its ways on, if any, lead to the repair.
+   *
+   * @param guarded panels that stay open, because what is behind them is still live; a person guards them
+   */
   record Finding(
       StepHeader header, List<NameRef> faults, boolean healthy, Optional<NameRef> refer, boolean evacuate,
-      List<Action> repair)
+      List<Action> repair, List<NameRef> guarded)
       implements Step {
     public Finding {
       faults = List.copyOf(faults);
       repair = List.copyOf(repair);
+      guarded = List.copyOf(guarded);
     }
   }
 
-  /** Where the work ends. It has no ways on. */
-  record End(StepHeader header, Result result, Optional<NameRef> refer) implements Step {}
+  /**
+   * Where the work ends. It has no ways on.
+   *
+   * @param guarded as for a finding
+   */
+  record End(StepHeader header, Result result, Optional<NameRef> refer, List<NameRef> guarded) implements Step {
+    public End {
+      guarded = List.copyOf(guarded);
+    }
+  }
 
   /** How the work ends. */
   enum Result {
@@ -108,6 +121,11 @@ public sealed interface Step {
   /** The actions of this step, in order: a task's actions or a finding's repair. */
   default List<Action> actions() {
     return this instanceof Task task ? task.actions() : this instanceof Finding finding ? finding.repair() : List.of();
+  }
+
+  /** The panels that stay open at this end, with a guard. */
+  default List<NameRef> guarded() {
+    return this instanceof End end ? end.guarded() : this instanceof Finding finding ? finding.guarded() : List.of();
   }
 
   /** Whether a path ends here: at an end, or at a finding that nothing follows. */

@@ -141,6 +141,7 @@ final class StepSection {
     conclusion(html, finding.faults().size() > 1 ? "Fault, one of" : "Fault",
         finding.faults().stream().map(NameRef::text).collect(Collectors.joining("; ")));
     conclusion(html, "Stop here and call", finding.refer().map(NameRef::text).orElse(""));
+    guarded(html, finding);
     html.close("div").line();
     prose(html, finding);
     if (!finding.repair().isEmpty()) {
@@ -154,8 +155,14 @@ final class StepSection {
     conclusion(html, "Result", end.result().words());
     conclusion(html, end.result() == Step.Result.REFERRED ? "Call" : "Tell",
         end.refer().map(NameRef::text).orElse(""));
+    guarded(html, end);
     html.close("div").line();
     prose(html, end);
+  }
+
+  private static void guarded(Html html, Step step) {
+    conclusion(html, "Left open; somebody stays and guards it",
+        step.guarded().stream().map(NameRef::text).collect(Collectors.joining("; ")));
   }
 
   private static void conclusion(Html html, String what, String words) {

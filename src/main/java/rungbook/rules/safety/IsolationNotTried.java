@@ -21,7 +21,8 @@ import rungbook.tree.Step;
 
 /**
  * A circuit is proved dead although, on some path, a source of that place was isolated and nobody has tried to start
- * what it feeds: 29 CFR 1910.333(b)(2)(iv)(A), from memory.
+ * what it feeds: 29 CFR 1910.333(b)(2)(iv)(A), from memory. Where the place was found still live, the proof comes after
+ * one more source is off, and nobody calls for a start in front of open, live parts.
  */
 public final class IsolationNotTried extends DeadProofRule {
 
@@ -40,7 +41,7 @@ public final class IsolationNotTried extends DeadProofRule {
   @Override
   protected void inspect(Action proof, Step step, RuleContext context, PathFacts.ProgramPoint point, Problems out) {
     List<Integer> untried = untried(step, context, point);
-    if (!untried.isEmpty()) {
+    if (!untried.isEmpty() && !point.must(StillLiveUsed.stillLive(step, context.state().facts()))) {
       List<String> sources = untried.stream().map(context.state().facts()::words).toList();
       Optional<Fix> fix = sources.size() > 1 ? Optional.empty() : fix(sources.get(0), context.tree().steps());
       out.add(Problem.at(ISOLATION_NOT_TRIED, step.source(), proof.thing().span())

@@ -1,6 +1,8 @@
 package rungbook.rules.safety;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import rungbook.rules.api.RuleContext;
 import rungbook.rules.api.StateRule;
 import rungbook.rules.flow.Fact;
@@ -35,8 +37,8 @@ public final class LeftBehind extends StateRule {
   public static final LeftBehind DISCONNECTED = new LeftBehind(LEFT_DISCONNECTED, Fact.DISCONNECTED, Fact.DISCONNECTED);
 
   /**
-   * A door or cover must be closed at the end. A tag is no guard: the line side of a switch that is off stays live. 29
-   * CFR 1910.303(g)(2), from memory.
+   * A door or cover must be closed at the end, or guarded by a person. A tag is no guard: the line side of a switch that
+   * is off stays live. 29 CFR 1910.303(g)(2), from memory.
    */
   public static final LeftBehind OPEN = new LeftBehind(LEFT_OPEN, Fact.OPEN, Fact.OPEN);
 
@@ -106,15 +108,20 @@ public final class LeftBehind extends StateRule {
 
   private void report(Fact kind, Step step, Span span, String answer, PathFacts state, PathFacts.ProgramPoint point,
       Problems out) {
-    int left = point.nextMay(kind, 0);
-    if (left == FactTable.NONE) {
-      return;
+    List<Integer> left = new ArrayList<>();
+    for (int next = point.nextMay(kind, 0); next != FactTable.NONE; next = point.nextMay(kind, next + 1)) {
+      if (kind != Fact.OPEN || !isGuarded(state.facts().words(next), step)) {
+        left.add(next);
+      }
     }
-    StringBuilder things = new StringBuilder(state.facts().words(left));
-    for (int next = point.nextMay(kind, left + 1); next != FactTable.NONE; next = point.nextMay(kind, next + 1)) {
-      things.append(", ").append(state.facts().words(next));
+    if (!left.isEmpty()) {
+      Problem problem = Problem.at(code, step.source(), span).with("things",
+          left.stream().map(state.facts()::words).collect(Collectors.joining(", ")));
+      out.add(problem.shownBy(point.showHolding(left.get(0), answer)));
     }
-    Problem problem = Problem.at(code, step.source(), span).with("things", things);
-    out.add(problem.shownBy(point.showHolding(left, answer)));
+  }
+
+  private static boolean isGuarded(String panel, Step step) {
+    return step.guarded().stream().anyMatch(guarded -> guarded.key().equals(panel));
   }
 }

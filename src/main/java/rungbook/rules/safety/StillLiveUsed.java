@@ -7,6 +7,7 @@ import rungbook.rules.api.StateRule;
 import rungbook.rules.flow.Fact;
 import rungbook.rules.flow.FactTable;
 import rungbook.rules.flow.PathFacts;
+import rungbook.rules.state.Sources;
 import rungbook.source.Code;
 import rungbook.source.Problem;
 import rungbook.source.Problems;
@@ -16,11 +17,12 @@ import rungbook.tree.Step;
 
 /**
  * Work goes on although, on some path, this place or another one was found still live: after that answer the isolation
- * does not count as off, and a cable has two ends. Switching off another source, proving dead again, tagging out and
- * closing up are fine.
+ * does not count as off, and a cable has two ends. Switching off another source, proving dead again and tagging out are
+ * fine. A panel in front of what is live stays off, too: hands, sheet metal and screws would meet the live parts.
  */
 public final class StillLiveUsed extends StateRule {
 
+  static final Code CLOSED_STILL_LIVE = Code.of("closed-still-live");
   static final Code STILL_LIVE_USED = Code.of("still-live-used");
 
   private static final List<EquipmentCondition> WORK = List.of(EquipmentCondition.TOUCHED,
@@ -28,7 +30,7 @@ public final class StillLiveUsed extends StateRule {
 
   @Override
   public List<Code> codes() {
-    return List.of(STILL_LIVE_USED);
+    return List.of(CLOSED_STILL_LIVE, STILL_LIVE_USED);
   }
 
   @Override
@@ -48,11 +50,28 @@ public final class StillLiveUsed extends StateRule {
       return;
     }
     for (Action action : step.actions()) {
-      if (WORK.stream().anyMatch(action.kind()::begins) && report(action.thing().span(), step, point, out)) {
+      if (WORK.stream().anyMatch(action.kind()::begins) && report(action.thing().span(), step, point, out)
+          || closes(action, step, context, point, out)) {
         return;
       }
       point.pass();
     }
+  }
+
+  private static boolean closes(Action action, Step step, RuleContext context, PathFacts.ProgramPoint point,
+      Problems out) {
+    FactTable facts = context.state().facts();
+    int open = facts.of(Fact.OPEN, action.key());
+    int live = open == FactTable.NONE || !action.kind().ends(EquipmentCondition.OPEN) || !point.may(open)
+        ? FactTable.NONE : point.nextMay(Fact.STILL_LIVE, 0);
+    while (live != FactTable.NONE && !Sources.mayBeBehind(action.key(), facts.words(live), context.tree().system())) {
+      live = point.nextMay(Fact.STILL_LIVE, live + 1);
+    }
+    if (live != FactTable.NONE) {
+      out.add(Problem.at(CLOSED_STILL_LIVE, step.source(), action.thing().span())
+          .with("panel", action.thing().text()).shownBy(point.showHolding(live, "")));
+    }
+    return live != FactTable.NONE;
   }
 
   /** The fact that the place of a step was found still live. */

@@ -16,6 +16,12 @@ public final class Sources {
 
   private Sources() {}
 
+  /** Whether a place is behind a panel; any place may be, if the system does not know it. */
+  public static boolean mayBeBehind(String panel, String place, Optional<Vocabulary> system) {
+    return system.map(known -> known.locations().get(place))
+        .map(location -> location.panel().map(Names::key).filter(panel::equals).isPresent()).orElse(true);
+  }
+
   /**
    * Whether a point may stay live when a source is off, because it is named after the source: {@code disconnect L1} of
    * {@code outdoor disconnect}.

@@ -31,8 +31,8 @@ public final class StepKeys {
   private static final Set<String> CHECK = with(COMMON,
       Set.of("measure", "look", "listen", "smell", "feel", "ask", "leads", "expect", "with"));
   private static final Set<String> TASK = with(COMMON, ACTIONS);
-  private static final Set<String> FINDING = with(TASK, Set.of("fault", "healthy", "refer", "evacuate"));
-  private static final Set<String> END = with(COMMON, Set.of("result", "refer"));
+  private static final Set<String> FINDING = with(TASK, Set.of("fault", "healthy", "refer", "evacuate", "guarded"));
+  private static final Set<String> END = with(COMMON, Set.of("result", "refer", "guarded"));
   private static final Set<String> TAKE = with(COMMON, Set.of("fragment"));
   private static final Set<String> EXIT = Set.of("answer", QuietReader.KEY);
 

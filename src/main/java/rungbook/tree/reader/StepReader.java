@@ -2,6 +2,7 @@ package rungbook.tree.reader;
 
 import java.util.List;
 import java.util.Optional;
+import rungbook.action.ActionObject;
 import rungbook.markdown.Block;
 import rungbook.markdown.Entry;
 import rungbook.source.Code;
@@ -140,7 +141,7 @@ public final class StepReader {
     }
     boolean evacuate = parts.isYes("evacuate");
     List<Way> ways = healthy || evacuate ? parts.noWays(FINDING_WITH_WAY) : parts.wordWays(1);
-    return new Step.Finding(parts.header(ways), faults, healthy, refer, evacuate, parts.actions());
+    return new Step.Finding(parts.header(ways), faults, healthy, refer, evacuate, parts.actions(), guarded());
   }
 
   private Step end() {
@@ -155,7 +156,14 @@ public final class StepReader {
       problems.add(StepKeys.missing("refer", "an end with `result: referred`", source, block.kindSpan()));
     }
     // an unknown result promises nothing, so no rule asks for what would have to be done before it
-    return new Step.End(parts.header(parts.noWays(END_WITH_WAY)), result.orElse(Step.Result.REFERRED), refer);
+    return new Step.End(parts.header(parts.noWays(END_WITH_WAY)), result.orElse(Step.Result.REFERRED), refer, guarded());
+  }
+
+  /** The panels that stay open, with a guard. */
+  private List<NameRef> guarded() {
+    List<NameRef> panels = block.entry("guarded").map(parts::items).orElse(List.of());
+    panels.forEach(panel -> names.thing(ActionObject.PANEL, panel, panel.key()));
+    return panels;
   }
 
   private void unknownResult(Entry line) {

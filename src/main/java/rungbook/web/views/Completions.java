@@ -52,6 +52,7 @@ public record Completions(Map<String, Collection<String>> keys, Map<String, Coll
     for (ActionKind kind : ActionKind.values()) {
       values.put(kind.words(), new TreeSet<>(kind.object().names(system)));
     }
+    values.put("guarded", new TreeSet<>(ActionObject.PANEL.names(system)));
     values.put("at", system.locations().values().stream().map(Vocabulary.Location::name).sorted().toList());
     values.put("leads", new TreeSet<>(ActionObject.POINT.names(system)));
     values.put("with", new TreeSet<>(ActionObject.SETTING.names(system)));

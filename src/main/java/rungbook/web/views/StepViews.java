@@ -83,6 +83,7 @@ public final class StepViews {
     }
     step.actions()
         .forEach(action -> facts.add(new Fact(English.capital(action.kind().words()), action.thing().text())));
+    written(step, "guarded").ifPresent(panels -> facts.add(new Fact("Left open, with a guard", panels)));
     written(step, "fragment").ifPresent(fragment -> facts.add(new Fact("Take in", fragment)));
     written(step, "with").ifPresent(state -> facts.add(new Fact("With", state)));
     step.at().ifPresent(place -> facts.add(new Fact("At", place.text())));
