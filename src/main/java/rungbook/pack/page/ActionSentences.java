@@ -72,7 +72,7 @@ final class ActionSentences {
     String source = things(actions, EquipmentCondition.METER_PROVED).stream().findFirst()
         .orElse("one that you know is live");
     return List.of(new Sentence("Prove the meter on a known live source: " + source),
-        new Sentence("Test each pair on AC volts, phase to phase and phase to ground, and read no voltage:",
+        new Sentence("Test each pair on AC volts, leg to leg and each leg to ground, and read no voltage:",
             pairs(things(actions, EquipmentCondition.PROVED_DEAD))),
         new Sentence("Prove the meter again on the same source"));
   }
@@ -83,14 +83,14 @@ final class ActionSentences {
 
   /** Every pair of the points, then each of them to ground, once. */
   static List<String> pairs(List<String> points) {
-    List<String> phases = points.stream().filter(point -> !Names.key(point).equals(GROUND)).toList();
+    List<String> legs = points.stream().filter(point -> !Names.key(point).equals(GROUND)).toList();
     var pairs = new ArrayList<String>();
-    for (int i = 0; i < phases.size(); i++) {
-      for (int j = i + 1; j < phases.size(); j++) {
-        pairs.add(phases.get(i) + " to " + phases.get(j));
+    for (int i = 0; i < legs.size(); i++) {
+      for (int j = i + 1; j < legs.size(); j++) {
+        pairs.add(legs.get(i) + " to " + legs.get(j));
       }
     }
-    phases.forEach(phase -> pairs.add(phase + " to " + GROUND));
+    legs.forEach(leg -> pairs.add(leg + " to " + GROUND));
     return pairs;
   }
 }

@@ -55,7 +55,7 @@ class ActionSentencesTest {
   void provingDeadNamesEveryPairAndProvesTheMeterTwice() {
     assertEquals(List.of(
         new Sentence("Prove the meter on a known live source: a proving unit"),
-        new Sentence("Test each pair on AC volts, phase to phase and phase to ground, and read no voltage:",
+        new Sentence("Test each pair on AC volts, leg to leg and each leg to ground, and read no voltage:",
             List.of("L1 to L2", "L1 to ground", "L2 to ground")),
         new Sentence("Prove the meter again on the same source")),
         sentences("prove dead: L1, L2, ground\nknown source: a proving unit"));
