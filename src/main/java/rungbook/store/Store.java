@@ -130,14 +130,12 @@ public class Store {
 
   /** The newest revision of every document that is there, in the order of their paths. */
   public List<Revision> heads() {
-    return QuarkusTransaction.joiningExisting()
-        .call(() -> RevisionRow.heads().stream().map(RevisionRow::toRevision).filter(Revision::isThere).toList());
+    return ReadAttempt.run(() -> RevisionRow.heads().stream().map(RevisionRow::toRevision).filter(Revision::isThere).toList());
   }
 
   /** The number of every document's newest revision, by path. */
   Map<String, Integer> headNumbers() {
-    return QuarkusTransaction.joiningExisting()
-        .call(() -> DocumentRow.all().stream().collect(Collectors.toMap(row -> row.path, row -> row.head)));
+    return ReadAttempt.run(() -> DocumentRow.all().stream().collect(Collectors.toMap(row -> row.path, row -> row.head)));
   }
 
   /** Brings what an older program wrote up to what this one needs. */
@@ -147,11 +145,11 @@ public class Store {
 
   /** The newest revision, also one that removed the document. */
   public Optional<Revision> head(DocumentPath path) {
-    return QuarkusTransaction.joiningExisting().call(() -> RevisionRow.head(path).map(RevisionRow::toRevision));
+    return ReadAttempt.run(() -> RevisionRow.head(path).map(RevisionRow::toRevision));
   }
 
   public Optional<Revision> revision(DocumentPath path, int number) {
-    return QuarkusTransaction.joiningExisting().call(() -> RevisionRow.at(path, number).map(RevisionRow::toRevision));
+    return ReadAttempt.run(() -> RevisionRow.at(path, number).map(RevisionRow::toRevision));
   }
 
   /**
@@ -161,7 +159,7 @@ public class Store {
    * @param most how many at most
    */
   public List<Revision> history(DocumentPath path, int before, int most) {
-    return QuarkusTransaction.joiningExisting().call(() -> RevisionRow.before(path, before, most).stream()
+    return ReadAttempt.run(() -> RevisionRow.before(path, before, most).stream()
         .map(RevisionRow::toRevision).sorted(Comparator.comparingInt(Revision::number)).toList());
   }
 
@@ -181,7 +179,7 @@ public class Store {
 
   /** The first broken revision of each document that has one. */
   Map<DocumentPath, Integer> broken() {
-    return QuarkusTransaction.joiningExisting().call(() -> {
+    return ReadAttempt.run(() -> {
       var check = new LibraryCheck();
       try (var all = RevisionRow.inOrder()) {
         all.map(RevisionRow::toRevision).forEach(check::add);
@@ -191,16 +189,15 @@ public class Store {
   }
 
   private List<Revision> between(DocumentPath path, int from, int end) {
-    return QuarkusTransaction.joiningExisting()
-        .call(() -> RevisionRow.between(path, from, end).stream().map(RevisionRow::toRevision).toList());
+    return ReadAttempt.run(() -> RevisionRow.between(path, from, end).stream().map(RevisionRow::toRevision).toList());
   }
 
   public Optional<Draft> draft(DocumentPath path, long id) {
-    return QuarkusTransaction.joiningExisting().call(() -> DraftRow.of(path, id).map(DraftRow::toDraft));
+    return ReadAttempt.run(() -> DraftRow.of(path, id).map(DraftRow::toDraft));
   }
 
   public List<Draft> drafts(DocumentPath path) {
-    return QuarkusTransaction.joiningExisting().call(
+    return ReadAttempt.run(
         () -> DraftRow.<DraftRow>list("path", Sort.by("id"), path.text()).stream().map(DraftRow::toDraft).toList());
   }
 
@@ -223,10 +220,10 @@ public class Store {
   }
 
   long countRevisions() {
-    return QuarkusTransaction.joiningExisting().call(() -> RevisionRow.count());
+    return ReadAttempt.run(() -> RevisionRow.count());
   }
 
   public boolean isEmpty() {
-    return QuarkusTransaction.joiningExisting().call(() -> DocumentRow.count() == 0);
+    return ReadAttempt.run(() -> DocumentRow.count() == 0);
   }
 }
