@@ -130,12 +130,14 @@ public class Store {
 
   /** The newest revision of every document that is there, in the order of their paths. */
   public List<Revision> heads() {
-    return ReadAttempt.run(() -> RevisionRow.heads().stream().map(RevisionRow::toRevision).filter(Revision::isThere).toList());
+    return ReadAttempt
+        .run(() -> RevisionRow.heads().stream().map(RevisionRow::toRevision).filter(Revision::isThere).toList());
   }
 
   /** The number of every document's newest revision, by path. */
   Map<String, Integer> headNumbers() {
-    return ReadAttempt.run(() -> DocumentRow.all().stream().collect(Collectors.toMap(row -> row.path, row -> row.head)));
+    return ReadAttempt
+        .run(() -> DocumentRow.all().stream().collect(Collectors.toMap(row -> row.path, row -> row.head)));
   }
 
   /** Brings what an older program wrote up to what this one needs. */
