@@ -15,8 +15,8 @@ import rungbook.source.Source;
 /** A library that is compiled again is the same as one compiled from nothing, whatever of it was taken over. */
 class RecompilationTest {
 
-  private static final LibraryText STARTER = WholeWay.STARTER;
-  private static final Library BEFORE = LibraryCompiler.compile(STARTER);
+  private static final LibraryText STARTER = StarterLibrary.TEXT;
+  private static final Library BEFORE = StarterLibrary.LIBRARY;
   private static final String TREE = "trees/no-cooling-blower-runs.md";
   private static final Set<String> LEADING_THERE = BEFORE.leadingTo(Set.of(TREE));
 

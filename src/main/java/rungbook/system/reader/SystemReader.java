@@ -20,6 +20,8 @@ import rungbook.system.Part;
 import rungbook.system.Terminal;
 import rungbook.system.TerminalStrip;
 import rungbook.system.Vocabulary;
+import rungbook.system.variant.VariantDocument;
+import rungbook.system.variant.VariantText;
 
 /** Reads a system's text: vocabulary, parts, faults and sights, and their problems. */
 public final class SystemReader {

@@ -13,6 +13,8 @@ import rungbook.source.Span;
 import rungbook.system.ControlSystem;
 import rungbook.system.SystemVariants;
 import rungbook.system.Variant;
+import rungbook.system.variant.VariantText;
+import rungbook.system.variant.VariantTexts;
 
 /** Reads a system and its variants, each variant by the same code as the base. */
 public final class VariantsReader {

@@ -22,6 +22,8 @@ import rungbook.system.Vocabulary.Location;
 import rungbook.system.Vocabulary.Part;
 import rungbook.system.Vocabulary.Point;
 import rungbook.system.Vocabulary.Role;
+import rungbook.system.variant.VariantBlock;
+import rungbook.system.variant.VariantText;
 
 /**
  * Reads the vocabulary from a system's blocks. {@link SystemReader} reports their problems.

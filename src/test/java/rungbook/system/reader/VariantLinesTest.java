@@ -15,6 +15,9 @@ import rungbook.markdown.DocumentReader;
 import rungbook.source.Problem;
 import rungbook.source.Problems;
 import rungbook.source.Source;
+import rungbook.system.variant.VariantDocument;
+import rungbook.system.variant.VariantText;
+import rungbook.system.variant.VariantTexts;
 
 /** A variant that takes over lines of its base is the same as one of which every line is read. */
 class VariantLinesTest {

@@ -1,4 +1,4 @@
-package rungbook.system.reader;
+package rungbook.system.variant;
 
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -14,12 +14,12 @@ import rungbook.system.Names;
  *
  * @param lines the kind of its lines: {@code parts} where it says no other
  */
-record VariantBlock(Block block, String variant, String lines) {
+public record VariantBlock(Block block, String variant, String lines) {
 
   /** The key of the line that takes others away. */
-  static final String WITHOUT = "without";
+  public static final String WITHOUT = "without";
 
-  static Stream<VariantBlock> in(Document document) {
+  public static Stream<VariantBlock> in(Document document) {
     return document.blocks().flatMap(block -> of(block).stream());
   }
 
@@ -36,7 +36,7 @@ record VariantBlock(Block block, String variant, String lines) {
   }
 
   /** The lines that add something, or change it. */
-  Stream<Entry> changes() {
+  public Stream<Entry> changes() {
     return block.entries().stream().filter(entry -> !entry.is(WITHOUT));
   }
 

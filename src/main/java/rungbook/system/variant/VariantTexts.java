@@ -1,4 +1,4 @@
-package rungbook.system.reader;
+package rungbook.system.variant;
 
 import java.util.List;
 import java.util.Optional;
@@ -17,14 +17,14 @@ import rungbook.source.Span;
 import rungbook.system.Names;
 
 /** Reads the block {@code variants} and the blocks that change the system for one of them. */
-final class VariantTexts {
+public final class VariantTexts {
 
-  static final Code TOO_MANY_VARIANTS = Code.of("too-many-variants");
-  static final Code VARIANT_BLOCK_UNKNOWN = Code.of("variant-block-unknown");
-  static final Code VARIANT_LINE_UNKNOWN = Code.of("variant-line-unknown");
-  static final Code VARIANT_SHARE = Code.of("variant-share");
-  static final Code VARIANT_SHARES_OVER = Code.of("variant-shares-over");
-  static final Code VARIANT_UNLISTED = Code.of("variant-unlisted");
+  public static final Code TOO_MANY_VARIANTS = Code.of("too-many-variants");
+  public static final Code VARIANT_BLOCK_UNKNOWN = Code.of("variant-block-unknown");
+  public static final Code VARIANT_LINE_UNKNOWN = Code.of("variant-line-unknown");
+  public static final Code VARIANT_SHARE = Code.of("variant-share");
+  public static final Code VARIANT_SHARES_OVER = Code.of("variant-shares-over");
+  public static final Code VARIANT_UNLISTED = Code.of("variant-unlisted");
 
   /** What a variant can change besides parts. Places and controls are the same in all. */
   static final Set<String> CHANGED = Set.of("parts", "points", "sights", "faults", "assemblies");
@@ -43,7 +43,7 @@ final class VariantTexts {
     this.problems = problems;
   }
 
-  static List<VariantText> read(Document document, Problems problems) {
+  public static List<VariantText> read(Document document, Problems problems) {
     return new VariantTexts(document, problems).read();
   }
 

@@ -1,4 +1,4 @@
-package rungbook.system.reader;
+package rungbook.system.variant;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -12,7 +12,7 @@ import rungbook.markdown.Entry;
 import rungbook.system.Names;
 
 /** The text of a variant: a line of the same name takes the place of the base's, and a new one follows. */
-final class VariantDocument {
+public final class VariantDocument {
 
   private final Document base;
   private final VariantText variant;
@@ -22,7 +22,7 @@ final class VariantDocument {
     this.variant = variant;
   }
 
-  static Document of(Document base, VariantText variant) {
+  public static Document of(Document base, VariantText variant) {
     return new VariantDocument(base, variant).merged();
   }
 
@@ -60,7 +60,11 @@ final class VariantDocument {
   }
 
   private Optional<Entry> kept(String kind, Entry entry) {
-    return isWithout(kind, Names.key(entry.key())) ? Optional.empty() : kind.equals("assemblies") ? assembly(entry) : Optional.of(entry);
+    if (isWithout(kind, Names.key(entry.key()))) {
+      return Optional.empty();
+    }
+    return kind.equals("assemblies") ? assembly(entry)
+        : Optional.of(entry);
   }
 
   private boolean isWithout(String kind, String key) {
