@@ -22,6 +22,7 @@ import rungbook.browser.Browser;
 
 /** Packs on a phone of 320 px, from a file, with the network cut. */
 @Tag("browser")
+@Tag("slow")
 class PackInBrowserTest {
 
   private static final String TREE = "example";

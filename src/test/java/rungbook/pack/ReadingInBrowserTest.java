@@ -21,6 +21,7 @@ import rungbook.browser.Browser;
 
 /** The field for a reading, on a phone of 320 px. */
 @Tag("browser")
+@Tag("slow")
 class ReadingInBrowserTest {
 
   @TempDir

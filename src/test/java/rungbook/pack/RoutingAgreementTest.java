@@ -32,6 +32,7 @@ import rungbook.tree.Tree;
 
 /** The pack's script reads what people type as the table says, and sends every reading as {@link ReadingZones} do. */
 @Tag("browser")
+@Tag("slow")
 class RoutingAgreementTest {
 
   /** Types each text into a check's field and answers with what was said of it and the numbers of the ways shown. */
