@@ -13,13 +13,13 @@ import rungbook.library.WholeWay.Done;
 
 /**
  * Shapes that made a check, a page or a pack slow or endless: each is done in a moment or refused, and its answer has a
- * bounded size. With {@code -Drungbook.short=true} the texts have an eighth of the length and half of the time; chains
- * keep their length.
+ * bounded size. With {@code -Drungbook.short=true} texts have a quarter of the length, those of systems an eighth, and
+ * half of the time; chains keep their length.
  */
 @Tag("slow")
 class HostileShapesTest {
 
-  private static final int SHARE = ShortRun.IS ? 8 : 1;
+  private static final int SHARE = ShortRun.IS ? 4 : 1;
 
   /** A second on a quiet machine; twice that here, since caches are shared with whatever else runs. */
   private static final long MOST_MILLIS = ShortRun.IS ? 1_500 : 3_000;
@@ -27,6 +27,7 @@ class HostileShapesTest {
   /** A chain is as long in a short run, since it goes to the limit of steps. */
   private static final long MOST_CHAIN_MILLIS = ShortRun.IS ? 1_000 : 2_000;
 
+  private static final int SYSTEM_LINES = ShortRun.IS ? 1_000 : 8_000;
   private static final int LONGEST_ANSWER = 12_000_000;
   private static final String TREE = "trees/hostile.md";
   private static final String SOUND = "trees/no-cooling-blower-runs.md";
@@ -142,7 +143,7 @@ class HostileShapesTest {
         .map(shape -> shape.split("\\|"))
         .map(shape -> test("system " + shape[1].substring(0, Math.min(40, shape[1].length())).strip(), SYSTEM,
             StarterLibrary.TEXT.texts().get(SYSTEM).text() + "\n```" + shape[0] + "\n"
-                + repeated(shape[1], Math.min(8_000 / SHARE, MOST_BYTES / 2 / shape[1].length())) + "```\n"));
+                + repeated(shape[1], Math.min(SYSTEM_LINES, MOST_BYTES / 2 / shape[1].length())) + "```\n"));
   }
 
   private static String repeated(String line, int times) {
