@@ -1,6 +1,7 @@
 package rungbook.cli;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Collection;
@@ -14,6 +15,9 @@ import java.util.stream.Stream;
 import rungbook.library.Folder;
 import rungbook.library.LibraryText;
 import rungbook.library.LooseFolder;
+import rungbook.library.earlier.EarlierTrees;
+import rungbook.source.Decoding;
+import rungbook.source.Wording;
 
 /**
  * Files that are checked together because they use the same library: their own, or for loose trees the library whose
@@ -100,6 +104,32 @@ record Batch(Optional<Path> library, Optional<Path> loose, SortedSet<Path> files
   LibraryText read() throws IOException {
     LibraryText text = library.isPresent() ? Folder.read(library.get()) : NOTHING;
     return loose.isPresent() ? LooseFolder.read(loose.get(), text) : text;
+  }
+
+  /**
+   * What these files were.
+   *
+   * @param path an earlier text of the only file; or a folder: a copy of the library, or of its trees alone, which then
+   * use what this library shares
+   */
+  EarlierTrees earlier(Path path) throws IOException {
+    if (!Files.isDirectory(path)) {
+      return EarlierTrees.of(read(), nameOf(files.first()), text(path));
+    }
+    Path around = path.endsWith("trees") ? path.getParent() : path;
+    return EarlierTrees.of(around != null && isLibrary(around) ? Folder.read(around) : LooseFolder.read(path, read()));
+  }
+
+  private static String text(Path file) throws IOException {
+    try (InputStream in = Files.newInputStream(file)) {
+      Decoding.Decoded text = Decoding.decode(file.toString(), in.readNBytes(Decoding.MOST_BYTES + 1));
+      if (text.problem().isPresent()) {
+        Wording wording = Wording.of(text.problem().get());
+        throw new UsageError("`" + file + "`: " + wording.sentence(text.problem().get()),
+            wording.hint(text.problem().get()));
+      }
+      return text.source().text();
+    }
   }
 
   /** The file of a text, from its path in the library. */

@@ -1,9 +1,11 @@
 package rungbook.cli;
 
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Collection;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -29,6 +31,10 @@ final class Prove implements Callable<Integer> {
       description = "installations to draw at random (default: ${DEFAULT-VALUE})")
   private int samples;
 
+  @Option(names = "--against", paramLabel = "EARLIER", defaultValue = "",
+      description = "an earlier text of the tree, or a folder with a copy of the trees: say which faults end elsewhere")
+  private String against;
+
   @Option(names = {"-h", "--help"}, usageHelp = true, description = "show this help")
   @SuppressWarnings("unused") // the command line parser acts on it
   private boolean help;
@@ -47,7 +53,7 @@ final class Prove implements Callable<Integer> {
     if (trees.isEmpty()) {
       throw new UsageError("there is no tree to prove", "name a tree, or a folder that contains trees");
     }
-    ProveRun proved = ProveRun.of(trees, terminal, samples);
+    ProveRun proved = ProveRun.of(trees, terminal, samples, earlier(trees));
     terminal.out().print(proved.print(wanted, terminal.style()));
     terminal.out().flush();
     if (proved.proofs().isEmpty()) {
@@ -55,5 +61,24 @@ final class Prove implements Callable<Integer> {
       return 1;
     }
     return proved.report().isClean() ? 0 : 1;
+  }
+
+  private Optional<Path> earlier(Collection<Path> trees) throws IOException {
+    if (against.isEmpty()) {
+      return Optional.empty();
+    }
+    Path path = InputFiles.path(against, terminal);
+    if (Files.isDirectory(path)) {
+      return Optional.of(path);
+    }
+    if (!against.endsWith(".md") || !Files.isRegularFile(path)) {
+      throw new UsageError("`" + against + "` is not a tree",
+          "name a file that ends in `.md`, or a folder with a copy of the trees");
+    }
+    if (trees.size() > 1) {
+      throw new UsageError("`" + against + "` is one tree, and " + trees.size() + " are proved",
+          "prove the one that it was, or name a folder with a copy of the trees");
+    }
+    return Optional.of(path);
   }
 }

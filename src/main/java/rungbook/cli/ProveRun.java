@@ -14,8 +14,10 @@ import rungbook.library.LibraryCompiler;
 import rungbook.library.LibraryText;
 import rungbook.library.Prover;
 import rungbook.library.Silencing;
+import rungbook.library.earlier.EarlierTrees;
 import rungbook.proof.Proving;
 import rungbook.proof.advice.Advice;
+import rungbook.proof.comparison.Against;
 import rungbook.proof.coverage.LibraryCoverage;
 import rungbook.proof.coverage.SystemCoverage;
 import rungbook.proof.coverage.TreeFindings;
@@ -39,9 +41,11 @@ import rungbook.tree.Tree;
 record ProveRun(List<Proved> proofs, List<SystemCoverage> library, Report report) {
 
   /** A proof, what to do about it, and the file it is of. */
-  private record Proved(String file, Proof proof, Advice advice) {}
+  private record Proved(String file, Proof proof, Advice advice, Optional<Against> against) {}
 
-  static ProveRun of(Collection<Path> files, Console terminal, int samples) throws IOException {
+  /** @param earlier what the proofs are compared with */
+  static ProveRun of(Collection<Path> files, Console terminal, int samples, Optional<Path> earlier)
+      throws IOException {
     var proofs = new ArrayList<Proved>();
     var library = new ArrayList<SystemCoverage>();
     var problems = new ArrayList<Problem>();
@@ -50,7 +54,8 @@ record ProveRun(List<Proved> proofs, List<SystemCoverage> library, Report report
       Prover prover = new Prover(samples);
       for (Batch batch : Batch.of(files, terminal.home())) {
         var ofBatch = new ArrayList<Proved>();
-        ProblemList found = prove(batch, prover, terminal, ofBatch, progress);
+        ProblemList found = prove(batch, prover, terminal, ofBatch, progress,
+            comparing(batch, earlier, terminal, samples));
         proofs.addAll(ofBatch);
         library.addAll(together(ofBatch));
         problems.addAll(found.shown());
@@ -65,8 +70,20 @@ record ProveRun(List<Proved> proofs, List<SystemCoverage> library, Report report
         : LibraryCoverage.of(proofs.stream().map(one -> TreeFindings.of(one.proof())).toList());
   }
 
+  /** Compares a proof with that of the earlier text, if there is one. */
+  private static Function<Proof, Optional<Against>> comparing(Batch batch, Optional<Path> earlier, Console terminal,
+      int samples) throws IOException {
+    if (earlier.isEmpty()) {
+      return proof -> Optional.empty();
+    }
+    EarlierTrees trees = batch.earlier(earlier.get());
+    // a prover of its own, since an earlier library may have another system of the same name
+    Prover prover = new Prover(samples);
+    return proof -> Optional.of(trees.compare(proof, terminal.shown(earlier.get()), prover));
+  }
+
   private static ProblemList prove(Batch batch, Prover prover, Console terminal, List<Proved> proofs,
-      Progress progress) throws IOException {
+      Progress progress, Function<Proof, Optional<Against>> comparing) throws IOException {
     LibraryText text = batch.read();
     Map<String, CompiledTree> trees = new LinkedHashMap<>();
     LibraryCompiler.trees(text, LibraryCompiler.sharedAsNeeded(text), id -> true)
@@ -79,7 +96,8 @@ record ProveRun(List<Proved> proofs, List<SystemCoverage> library, Report report
         ProblemList ofTree = Silencing.ofProof(tree.tree(), result);
         found.add(ofTree);
         result.proved().ifPresent(proof -> proofs.add(
-            new Proved(terminal.shown(batch.fileOf(tree.path())), proof, Advice.of(proof, ofTree.shown()))));
+            new Proved(terminal.shown(batch.fileOf(tree.path())), proof, Advice.of(proof, ofTree.shown()),
+                comparing.apply(proof))));
         progress.step();
       }
     }
@@ -91,7 +109,7 @@ record ProveRun(List<Proved> proofs, List<SystemCoverage> library, Report report
   String print(Format format, Style style) {
     return switch (format) {
       case JSON -> ProofJson.of(
-          proofs.stream().map(one -> new ProofJson.Of(one.file(), one.proof())).toList(), library, report);
+          proofs.stream().map(one -> new ProofJson.Of(one.file(), one.proof(), one.against())).toList(), library, report);
       case SARIF -> Format.SARIF.print(report, style);
       case TEXT -> text(style);
     };
@@ -99,7 +117,7 @@ record ProveRun(List<Proved> proofs, List<SystemCoverage> library, Report report
 
   private String text(Style style) {
     var text = new StringBuilder();
-    proofs.forEach(one -> text.append(ProofText.of(one.proof(), one.advice(), one.file(), style)));
+    proofs.forEach(one -> text.append(ProofText.of(one.proof(), one.advice(), one.against(), one.file(), style)));
     text.append(CoverageText.of(library, style));
     return text.append(Format.TEXT.print(report, style)).toString();
   }

@@ -3,7 +3,9 @@ package rungbook.report;
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.util.List;
+import java.util.Optional;
 import rungbook.proof.accounting.TestabilityMeasures;
+import rungbook.proof.comparison.Against;
 import rungbook.proof.coverage.SystemCoverage;
 import rungbook.proof.propagation.End;
 import rungbook.proof.report.Proof;
@@ -15,8 +17,16 @@ public final class ProofJson {
 
   private ProofJson() {}
 
-  /** A proof and the path of its file for display. */
-  public record Of(String file, Proof proof) {}
+  /**
+   * A proof and the path of its file for display.
+   *
+   * @param against how it differs from that of an earlier text; empty unless it was asked for
+   */
+  public record Of(String file, Proof proof, Optional<Against> against) {
+    public Of(String file, Proof proof) {
+      this(file, proof, Optional.empty());
+    }
+  }
 
   public static String of(List<Of> proofs, Report report) {
     return of(proofs, List.of(), report);
@@ -65,6 +75,9 @@ public final class ProofJson {
     Json.array(json, "ways", array -> writeWays(array, proof));
     if (!proof.repairs().isEmpty()) {
       Json.array(json, "repairs", array -> ProofJsonRepair.write(array, proof));
+    }
+    if (of.against().isPresent()) {
+      Json.object(json, "against", fields -> ProofJsonComparison.write(fields, of.against().get()));
     }
   }
 

@@ -2,6 +2,7 @@ package rungbook.report;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import rungbook.proof.accounting.ReportNumbers;
@@ -9,6 +10,8 @@ import rungbook.proof.accounting.Share;
 import rungbook.proof.accounting.TestabilityMeasures;
 import rungbook.proof.advice.Advice;
 import rungbook.proof.advice.AdviceText;
+import rungbook.proof.comparison.Against;
+import rungbook.proof.comparison.ComparisonWords;
 import rungbook.proof.propagation.End;
 import rungbook.proof.report.Bounds;
 import rungbook.proof.report.Complaint;
@@ -39,9 +42,15 @@ public final class ProofText {
 
   /** @param file for display */
   public static String of(Proof proof, Advice advice, String file, Style style) {
+    return of(proof, advice, Optional.empty(), file, style);
+  }
+
+  /** @param against an earlier text; empty without one */
+  public static String of(Proof proof, Advice advice, Optional<Against> against, String file, Style style) {
     ProofText text = new ProofText(proof, advice, style);
     text.head(file);
     text.toDo();
+    against.ifPresent(text::against);
     text.complaint();
     text.measures();
     text.variants();
@@ -74,6 +83,19 @@ public final class ProofText {
       wrapped(" ".repeat(TO_DO), text.why());
     }
     AdviceText.behind(advice).ifPresent(more -> wrapped(" ".repeat(TO_DO), more));
+    out.append('\n');
+  }
+
+  private void against(Against against) {
+    String name = Columns.printable(against.name());
+    if (against.found().isEmpty()) {
+      wrapped("  ", "not compared with " + name + ": " + against.why());
+    } else {
+      wrapped("  ", "compared with " + name + ": " + ComparisonWords.summary(against.found().get()));
+      ComparisonWords.figures(against.found().get()).forEach(figure -> wrapped("    ", figure));
+      against.found().get().changes().forEach(change -> wrapped(change.isWorse() ? "  ! " : "    ",
+          ComparisonWords.of(change)));
+    }
     out.append('\n');
   }
 

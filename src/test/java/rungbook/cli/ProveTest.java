@@ -1,11 +1,13 @@
 package rungbook.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -54,6 +56,43 @@ class ProveTest {
       arriving += ending.get("likelihood").asDouble();
     }
     assertEquals(1, arriving, 1e-9);
+  }
+
+  /** The earlier text took two findings for each other. */
+  private static String earlier(Path folder) throws IOException {
+    String now = Files.readString(Path.of(TREE));
+    String was = now.replace("fault: contactor welded closed", "fault: Y and G crossed at furnace");
+    assertNotEquals(now, was);
+    Texts.write(folder.resolve("earlier.md"), was);
+    return folder.resolve("earlier.md").toString();
+  }
+
+  @Test
+  void againstAnEarlierTextItSaysWhatEndsElsewhere(@TempDir Path folder) throws IOException {
+    String old = earlier(folder);
+    String text = prove("--against", old).out();
+    assertTrue(text.replaceAll("\\s+", " ").contains("contactor welded closed: ended at Contactor welded, which says "
+        + "Y and G crossed at furnace, now at Contactor welded, which says contactor welded closed"), text);
+    JsonNode against = new ObjectMapper().readTree(prove("--against", old, "--format", "json").out()).get("proofs")
+        .get(0).get("against");
+    assertEquals(against.get("before").get("named").asInt() + 1, against.get("now").get("named").asInt());
+    assertEquals("contactor welded closed", against.get("changes").get(0).get("case").asText());
+  }
+
+  @Test
+  void againstACopyOfTheTreesItSaysSoForEach() {
+    Run run = prove("--against", "trees");
+    assertTrue(run.out().contains("compared with trees: every fault ends where it did"), run.out());
+  }
+
+  @Test
+  void whatIsNoEarlierTextIsMisuse(@TempDir Path folder) throws IOException {
+    assertEquals(2, prove("--against", folder.resolve("none.md").toString()).exit());
+    assertEquals(2, prove("--against", "pom.xml").exit());
+    Texts.write(folder.resolve("bad.md"), "---\n");
+    Files.write(folder.resolve("bad.md"), new byte[] {'a', (byte) 0xff});
+    assertEquals(2, prove("--against", folder.resolve("bad.md").toString()).exit());
+    assertEquals(2, prove("trees/contactor-buzzes-control-voltage-low.md", "--against", TREE).exit());
   }
 
   @Test

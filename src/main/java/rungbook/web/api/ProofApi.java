@@ -6,10 +6,13 @@ import jakarta.ws.rs.GET;
 import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.QueryParam;
 import jakarta.ws.rs.core.Context;
 import jakarta.ws.rs.core.MediaType;
 import java.util.List;
+import java.util.Optional;
 import org.eclipse.microprofile.openapi.annotations.Operation;
+import org.eclipse.microprofile.openapi.annotations.parameters.Parameter;
 import org.eclipse.microprofile.openapi.annotations.tags.Tag;
 import rungbook.library.Silencing;
 import rungbook.report.ProofJson;
@@ -17,6 +20,7 @@ import rungbook.report.Report;
 import rungbook.store.Store;
 import rungbook.web.http.Asker;
 import rungbook.web.http.ProblemException;
+import rungbook.web.service.ComparisonService;
 import rungbook.web.service.CompiledLibrary;
 import rungbook.web.service.ProofService;
 import rungbook.web.service.Requests;
@@ -30,11 +34,13 @@ class ProofApi {
   private final CompiledLibrary library;
   private final Store store;
   private final ProofService proofs;
+  private final ComparisonService comparisons;
 
-  ProofApi(CompiledLibrary library, Store store, ProofService proofs) {
+  ProofApi(CompiledLibrary library, Store store, ProofService proofs, ComparisonService comparisons) {
     this.library = library;
     this.store = store;
     this.proofs = proofs;
+    this.comparisons = comparisons;
   }
 
   @GET
@@ -42,13 +48,17 @@ class ProofApi {
   @Operation(summary = "The proof of a tree as saved",
       description = "The same fields as `rungbook prove --format json`; "
           + "`proofs` is empty when the tree cannot be proved, and a problem says why")
-  public String saved(String path, @Context RoutingContext request) {
+  public String saved(String path,
+      @Parameter(description = "an earlier revision; `against` then says which faults end elsewhere")
+      @QueryParam("from") Integer from, @Context RoutingContext request) {
     var at = Requests.head(store, Requests.path(path)).path();
     var checked = library.with(at);
     var compiled = checked.tree(at).orElseThrow(() -> ProblemException.noTree(path));
-    var result = proofs.saved(compiled, checked.library(), Asker.of(request));
+    var asker = Asker.of(request);
+    var result = proofs.saved(compiled, checked.library(), asker);
     var found = Silencing.ofProof(compiled.tree(), result);
-    return ProofJson.of(result.proved().map(proof -> new ProofJson.Of(at.text(), proof)).stream().toList(),
+    return ProofJson.of(result.proved().map(proof -> new ProofJson.Of(at.text(), proof,
+        Optional.ofNullable(from).map(number -> comparisons.chosen(at, number, proof, checked, asker)))).stream().toList(),
         new Report(1, found.shown(), found.silenced()));
   }
 

@@ -45,7 +45,12 @@ class HistoryPage {
    */
   record View(String path, String href, String viewHref, boolean picture, List<DocumentEntry> revisions, int older,
       int from, int to,
-      List<Difference.Line> difference, List<DraftView> drafts, int moreDrafts, int firstBroken) {}
+      List<Difference.Line> difference, List<DraftView> drafts, int moreDrafts, int firstBroken) {
+    /** Whether there are two texts of a tree, whose proofs can be compared. */
+    public boolean hasProofs() {
+      return viewHref.startsWith("/tree/") && from > 0;
+    }
+  }
 
   /** A draft and how it differs from the newest revision; no difference for a picture. */
   record DraftView(KeptDraft draft, List<Difference.Line> difference) {}

@@ -3,6 +3,7 @@ package rungbook.web.service;
 import jakarta.annotation.PreDestroy;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
+import java.time.Duration;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -102,16 +103,31 @@ public class ProofService {
 
   /** Proves a tree as saved, once for as long as nothing in the library changes and for all who ask meanwhile. */
   public Proving.Result saved(CompiledTree tree, Library now, Asker asker) {
-    var known = known(tree.path(), now);
+    return saved(tree.path(), tree, now, asker, settings.patience());
+  }
+
+  /**
+   * Proves an earlier revision of a tree in the library of today, in the same way.
+   *
+   * @param patience how long the asker waits
+   */
+  Proving.Result earlier(CompiledTree tree, int revision, Library now, Asker asker, Duration patience) {
+    var least = patience.compareTo(settings.patience()) < 0 ? patience : settings.patience();
+    return saved(tree.path() + " revision " + revision, tree, now, asker, least);
+  }
+
+  /** @param key of the text among those of this library */
+  private Proving.Result saved(String key, CompiledTree tree, Library now, Asker asker, Duration patience) {
+    var known = known(key, now);
     if (known.isPresent()) {
       return known.get();
     }
-    var job = joinOrSubmit(tree, now, asker);
+    var job = joinOrSubmit(key, tree, now, asker);
     asker.whenGone().accept(job::leave);
     try {
-      return await(job, savedQueue, SAVED_SETTING);
+      return await(job, savedQueue, SAVED_SETTING, patience);
     } catch (TimeoutException late) {
-      throw ProofProblems.stillProving(settings.patience());
+      throw ProofProblems.stillProving(patience);
     }
   }
 
@@ -126,7 +142,7 @@ public class ProofService {
   void ahead(CompiledTree tree, Library now, Consumer<Optional<Proving.Result>> whenDone) {
     var result = new AtomicReference<Proving.Result>();
     submit(savedQueue, AHEAD, () -> {
-      var proved = keep(tree, now);
+      var proved = keep(tree.path(), tree, now);
       result.set(proved);
       return proved;
     }, () -> whenDone.accept(Optional.ofNullable(result.get())));
@@ -148,23 +164,23 @@ public class ProofService {
 
   /** Compared by identity: a library is replaced and never changed. */
   @SuppressWarnings("ReferenceEquality")
-  Optional<Proving.Result> known(String path, Library library) {
+  Optional<Proving.Result> known(String key, Library library) {
     synchronized (finished) {
-      return Optional.ofNullable(finished.get(path)).filter(found -> found.library() == library)
+      return Optional.ofNullable(finished.get(key)).filter(found -> found.library() == library)
           .map(FinishedProof::result);
     }
   }
 
   /** Compared by identity, as above. */
   @SuppressWarnings("ReferenceEquality")
-  private Job<Proving.Result> joinOrSubmit(CompiledTree tree, Library now, Asker asker) {
+  private Job<Proving.Result> joinOrSubmit(String key, CompiledTree tree, Library now, Asker asker) {
     synchronized (proving) {
-      var found = proving.get(tree.path());
+      var found = proving.get(key);
       if (found != null && found.library() == now && found.job().join()) {
         return found.job();
       }
-      var job = submit(savedQueue, owner(asker, tree), () -> keep(tree, now), this::forgetDone);
-      proving.put(tree.path(), new SavedProof(now, job));
+      var job = submit(savedQueue, owner(asker, tree), () -> keep(key, tree, now), this::forgetDone);
+      proving.put(key, new SavedProof(now, job));
       return job;
     }
   }
@@ -175,24 +191,24 @@ public class ProofService {
     }
   }
 
-  private Proving.Result keep(CompiledTree tree, Library now) {
+  private Proving.Result keep(String key, CompiledTree tree, Library now) {
     var result = method.prove(tree, now);
     var state = state(tree, result);
     synchronized (finished) {
-      finished.put(tree.path(), new FinishedProof(now, result));
-      keepState(tree.path(), state, now);
+      finished.put(key, new FinishedProof(now, result));
+      keepState(key, state, now);
     }
     return result;
   }
 
   /** A state is small, so those of all trees are kept until the library changes. */
   @SuppressWarnings("ReferenceEquality") // as above
-  private void keepState(String path, TreeState state, Library now) {
+  private void keepState(String key, TreeState state, Library now) {
     if (statesOf != now) {
       states.clear();
       statesOf = now;
     }
-    states.put(path, state);
+    states.put(key, state);
   }
 
   /** Proves a tree as its author writes it; a newer draft of the same tree by the same author replaces it. */
@@ -204,7 +220,7 @@ public class ProofService {
     replace(drafts.put(key, job));
     asker.whenGone().accept(job::leave);
     try {
-      return await(job, draftQueue, DRAFT_SETTING);
+      return await(job, draftQueue, DRAFT_SETTING, settings.patience());
     } catch (TimeoutException late) {
       job.leave();
       throw ProofProblems.othersFirst(settings.patience());
@@ -233,10 +249,10 @@ public class ProofService {
     }
   }
 
-  private Proving.Result await(Job<Proving.Result> job, RoundRobinExecutor<Proving.Result> queue, String setting)
-      throws TimeoutException {
+  private Proving.Result await(Job<Proving.Result> job, RoundRobinExecutor<Proving.Result> queue, String setting,
+      Duration patience) throws TimeoutException {
     try {
-      return job.get(settings.patience().toMillis(), TimeUnit.MILLISECONDS);
+      return job.get(patience.toMillis(), TimeUnit.MILLISECONDS);
     } catch (CancellationException stopped) {
       throw ProofProblems.stopped(job.stopReason(), queue.limit(), setting);
     } catch (ExecutionException failed) {
