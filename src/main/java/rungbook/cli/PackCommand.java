@@ -8,11 +8,18 @@ import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import rungbook.circuit.network.Samples;
+import rungbook.library.CompiledTree;
+import rungbook.library.Prover;
+import rungbook.library.Silencing;
 import rungbook.library.VoltageFinder;
 import rungbook.pack.LibraryFolder;
 import rungbook.pack.Pack;
@@ -20,6 +27,8 @@ import rungbook.pack.PackFile;
 import rungbook.pack.page.Edition;
 import rungbook.pack.page.PackInput;
 import rungbook.pack.signature.SigningKey;
+import rungbook.proof.Proving;
+import rungbook.proof.advice.ProofSummary;
 import rungbook.report.Digits;
 import rungbook.report.TextReport;
 import rungbook.source.Severity;
@@ -41,6 +50,10 @@ final class PackCommand implements Callable<Integer> {
   @Option(names = "--sign", paramLabel = "KEY",
       description = "the company's .key file: writes a signature beside each pack")
   private Optional<String> key = Optional.empty();
+
+  @Option(names = "--proved",
+      description = "prove each tree first, and print in its pack what it was proved on and how much it finds")
+  private boolean proved;
 
   @Option(names = {"-h", "--help"}, usageHelp = true, description = "show this help")
   @SuppressWarnings("unused") // the command line parser acts on it
@@ -66,17 +79,34 @@ final class PackCommand implements Callable<Integer> {
       terminal.out().println("nothing packed: fix the errors first");
       return 1;
     }
-    List<PackFile> files = files(packs(compiled));
+    List<PackFile> files = files(packs(compiled, proved ? summaries(compiled) : tree -> Optional.empty()));
     write(signing.map(with -> with.signed(files)).orElse(files));
     return 0;
   }
 
-  /** Packs the trees as they were checked; nothing is read again. */
+  /** Packs the trees as they were checked, without their proofs; nothing is read again. */
   static List<Pack> packs(Checker.Compiled compiled) {
+    return packs(compiled, tree -> Optional.empty());
+  }
+
+  /** @param proofs what each pack says of its proof */
+  private static List<Pack> packs(Checker.Compiled compiled, Function<CompiledTree, Optional<String>> proofs) {
     PackInput material = new PackInput(compiled.shared(), compiled.text().pictures());
     VoltageFinder voltages = new VoltageFinder();
-    return compiled.trees().stream().map(
-        tree -> Pack.of(tree.tree(), voltages.of(tree.tree(), compiled.text()), material, Edition.draft())).toList();
+    return compiled.trees().stream().map(tree -> Pack.of(tree.tree(), voltages.of(tree.tree(), compiled.text()),
+        material, proofs.apply(tree).map(Edition.draft()::proved).orElse(Edition.draft()))).toList();
+  }
+
+  private static Function<CompiledTree, Optional<String>> summaries(Checker.Compiled compiled) {
+    Map<String, CompiledTree> trees = compiled.trees().stream()
+        .collect(Collectors.toMap(tree -> tree.tree().id(), tree -> tree));
+    Prover prover = new Prover(Samples.USUAL);
+    return tree -> {
+      Proving.Result result = prover.prove(tree.tree(), compiled.text(),
+          id -> Optional.ofNullable(trees.get(id)).map(CompiledTree::tree));
+      return Optional.of(ProofSummary.words(tree.problems(), result.proved(),
+          Silencing.ofProof(tree.tree(), result).shown()));
+    };
   }
 
   private List<PackFile> files(List<Pack> packs) {

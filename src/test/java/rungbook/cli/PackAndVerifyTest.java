@@ -1,5 +1,6 @@
 package rungbook.cli;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
@@ -52,8 +53,31 @@ class PackAndVerifyTest {
     assertEquals(0, run.exit(), run.out());
     assertTrue(run.out()
         .matches("(?s)out/a-[0-9a-f]{24}\\.html: intact\n  digest: ([0-9a-f]{4} ){5}[0-9a-f]{4}\n  file: a\\.html\n"
-            + "  title: .*\n  meter: .*\n  revision: draft\n  released: not released\n"),
+            + "  title: .*\n  meter: .*\n  revision: draft\n  released: not released\n  proof: not in this pack\n"),
         run.out());
+  }
+
+  /** The share of these calls is that of {@code prove}: every fault that gives the complaint is found. */
+  @Test
+  void aPackCanSayWhatItsProofFound() throws IOException {
+    String tree = Path.of("trees/outdoor-unit-does-not-stop.md").toAbsolutePath().toString();
+    for (String to : List.of("once", "again")) {
+      assertEquals(0, Run.in(folder, "pack", tree, "--proved", "--to", to).exit());
+    }
+    String name = packed("once").get(0);
+    assertEquals(packed("once"), packed("again"));
+    assertArrayEquals(Files.readAllBytes(folder.resolve("once/" + name)),
+        Files.readAllBytes(folder.resolve("again/" + name)));
+    String out = Run.in(folder, "verify", "once/" + name).out();
+    assertTrue(out.contains("  proof: Proved (on Split cooling with gas furnace and "), out);
+    assertTrue(out.contains(" of it; finds 100 % of these calls)\n"), out);
+  }
+
+  @Test
+  void aTreeThatCannotBeProvedSaysSoInItsPack() throws IOException {
+    assertEquals(0, Run.in(folder, "pack", "lib/trees/a.md", "--proved", "--to", "out").exit());
+    String out = Run.in(folder, "verify", "out/" + packed("out").get(0)).out();
+    assertTrue(out.endsWith("  proof: Checked, not proved\n"), out);
   }
 
   @Test

@@ -18,6 +18,7 @@ public final class TitleBlock {
     cell(html, "Meter", tree.meter().title());
     cell(html, "Revision", edition.revision().orElse("draft"));
     cell(html, "Released", edition.released().map(Day::written).orElse("not released"));
+    cell(html, "Proof", edition.proof().orElse("not in this pack"));
     edition.renewAfter().ifPresent(day -> cell(html, "Look for a newer one after", Day.written(day)));
     end(html);
   }

@@ -1,9 +1,11 @@
 package rungbook.web.api;
 
+import io.vertx.ext.web.RoutingContext;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.QueryParam;
+import jakarta.ws.rs.core.Context;
 import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
@@ -18,6 +20,7 @@ import rungbook.pack.Pack;
 import rungbook.pack.PackFile;
 import rungbook.store.document.ZipWriter;
 import rungbook.text.UrlPath;
+import rungbook.web.http.Asker;
 import rungbook.web.http.ProblemException;
 import rungbook.web.service.CompanyKey;
 import rungbook.web.service.CompiledLibrary;
@@ -53,9 +56,11 @@ class PacksApi {
   @Operation(summary = "A tree's pack, one HTML file",
       description = "Under its lasting name, so that links between packs in a folder hold; "
           + "with `digest=true` under a name that tells this edition from others; "
-          + "with `signature=true` the 64 bytes of its signature instead, if the server has a key")
+          + "with `signature=true` the 64 bytes of its signature instead, if the server has a key; "
+          + "with `proved=true` it says what the tree was proved on and how much it finds, and waits for that proof")
   public Response pack(String path, @QueryParam("digest") boolean digest,
-      @QueryParam("signature") boolean signature) {
+      @QueryParam("signature") boolean signature, @QueryParam("proved") boolean proved,
+      @Context RoutingContext request) {
     var at = Requests.path(path);
     var checked = library.with(at);
     var tree = checked.tree(at)
@@ -65,7 +70,7 @@ class PacksApi {
       throw ProblemException.of(409, "No pack", "`" + path + "` has errors, and a tree with errors has no pack",
           "fix what its page lists");
     }
-    var pack = packs.of(tree, checked);
+    var pack = proved ? packs.proved(tree, checked, Asker.of(request)) : packs.of(tree, checked);
     var file = digest ? pack.alone() : pack.inFolder();
     return signature ? download(key.signature(file).orElseThrow(PacksApi::noKey), MediaType.APPLICATION_OCTET_STREAM)
         : download(file, "text/html; charset=UTF-8");

@@ -8,9 +8,11 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import rungbook.library.CompiledTree;
 import rungbook.library.Library;
+import rungbook.library.Silencing;
 import rungbook.library.VoltageFinder;
 import rungbook.pack.LeftOut;
 import rungbook.pack.Pack;
+import rungbook.proof.advice.ProofSummary;
 import rungbook.source.Severity;
 import rungbook.source.Wording;
 import rungbook.text.English;
@@ -18,6 +20,7 @@ import rungbook.pack.page.Edition;
 import rungbook.pack.page.PackInput;
 import rungbook.store.document.DocumentPath;
 import rungbook.tree.Target;
+import rungbook.web.http.Asker;
 
 /** The packs of a library; a pack is made again only when its tree changes. */
 @ApplicationScoped
@@ -25,9 +28,11 @@ public class PackService {
   private final VoltageFinder voltages = new VoltageFinder();
   private final PerTree<Pack> made = new PerTree<>();
   private final CompanyKey key;
+  private final ProofService proofs;
 
-  PackService(CompanyKey key) {
+  PackService(CompanyKey key, ProofService proofs) {
     this.key = key;
+    this.proofs = proofs;
   }
 
   /**
@@ -43,6 +48,18 @@ public class PackService {
   /** @param tree a sound one of the library */
   public Pack of(CompiledTree tree, CheckedLibrary library) {
     return pack(tree, library.library(), library.revisions());
+  }
+
+  /**
+   * With the tree's state and what its proof finds; waits for the proof.
+   *
+   * @param tree a sound one of the library
+   */
+  public Pack proved(CompiledTree tree, CheckedLibrary library, Asker asker) {
+    var result = proofs.saved(tree, library.library(), asker);
+    var state = ProofSummary.words(tree.problems(), result.proved(), Silencing.ofProof(tree.tree(), result).shown());
+    var edition = edition(Optional.ofNullable(library.revisions().get(tree.path())).map(String::valueOf));
+    return pack(tree, library.library(), edition.proved(state));
   }
 
   /** Every tree without errors. */
@@ -87,9 +104,15 @@ public class PackService {
 
   private Pack pack(CompiledTree tree, Library library, Map<String, Integer> revisions) {
     var revision = Optional.ofNullable(revisions.get(tree.path())).map(String::valueOf);
-    return made.of(tree, revision.orElse(""),
-        () -> Pack.of(tree.tree(), voltages.of(tree.tree(), library.text()),
-            new PackInput(library.shared(), library.text().pictures()),
-            new Edition(revision, Optional.empty(), Optional.empty())));
+    return made.of(tree, revision.orElse(""), () -> pack(tree, library, edition(revision)));
+  }
+
+  private static Edition edition(Optional<String> revision) {
+    return new Edition(revision, Optional.empty(), Optional.empty());
+  }
+
+  private Pack pack(CompiledTree tree, Library library, Edition edition) {
+    return Pack.of(tree.tree(), voltages.of(tree.tree(), library.text()),
+        new PackInput(library.shared(), library.text().pictures()), edition);
   }
 }
