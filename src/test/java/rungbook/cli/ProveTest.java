@@ -1,7 +1,6 @@
 package rungbook.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
@@ -9,6 +8,7 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -58,41 +58,47 @@ class ProveTest {
     assertEquals(1, arriving, 1e-9);
   }
 
-  /** The earlier text took two findings for each other. */
-  private static String earlier(Path folder) throws IOException {
-    String now = Files.readString(Path.of(TREE));
-    String was = now.replace("fault: contactor welded closed", "fault: Y and G crossed at furnace");
-    assertNotEquals(now, was);
-    Texts.write(folder.resolve("earlier.md"), was);
-    return folder.resolve("earlier.md").toString();
+  /** The earlier text did not name the second fuse. */
+  @Test
+  void againstAnEarlierTextItSaysWhatEndsElsewhere() throws IOException {
+    Texts.write(folder.resolve("earlier.md"),
+        TwoFuses.tree().replace("fault: first fuse open, second fuse open", "fault: first fuse open"));
+    String text = proveLamp("--against", "earlier.md").out().replaceAll("\\s+", " ");
+    assertTrue(text.contains("compared with earlier.md: 2 faults end elsewhere than before"), text);
+    assertTrue(text.contains("first fuse open: ended at Fuses, which says first fuse open, now at Fuses, which says "
+        + "first fuse open, second fuse open"), text);
+    JsonNode against = new ObjectMapper().readTree(proveLamp("--against", "earlier.md", "--format", "json").out())
+        .get("proofs").get(0).get("against");
+    assertEquals(2, against.get("before").get("named").asInt());
+    assertEquals(3, against.get("now").get("named").asInt());
+    assertEquals("first fuse open", against.get("changes").get(0).get("case").asText());
   }
 
   @Test
-  void againstAnEarlierTextItSaysWhatEndsElsewhere(@TempDir Path folder) throws IOException {
-    String old = earlier(folder);
-    String text = prove("--against", old).out();
-    assertTrue(text.replaceAll("\\s+", " ").contains("contactor welded closed: ended at Contactor welded, which says "
-        + "Y and G crossed at furnace, now at Contactor welded, which says contactor welded closed"), text);
-    JsonNode against = new ObjectMapper().readTree(prove("--against", old, "--format", "json").out()).get("proofs")
-        .get(0).get("against");
-    assertEquals(against.get("before").get("named").asInt() + 1, against.get("now").get("named").asInt());
-    assertEquals("contactor welded closed", against.get("changes").get(0).get("case").asText());
+  void againstACopyOfTheLibraryOrOfItsTreesItSaysSoForEach() {
+    Texts.write(folder.resolve("copy").resolve(TwoFuses.SYSTEM_PATH), TwoFuses.SYSTEM);
+    Texts.write(folder.resolve("copy").resolve(TwoFuses.TREE_PATH), TwoFuses.tree());
+    Texts.write(folder.resolve("old/dark.md"), TwoFuses.tree());
+    Texts.write(folder.resolve("other/light.md"), TwoFuses.tree());
+    for (String copy : List.of("copy", "copy/trees", "old")) {
+      String out = proveLamp("--against", copy).out();
+      assertTrue(out.contains("compared with " + copy + ": every fault ends where it did"), out);
+    }
+    String other = proveLamp("--against", "other").out();
+    assertTrue(other.contains("not compared with other: it has no `dark.md`"), other);
   }
 
   @Test
-  void againstACopyOfTheTreesItSaysSoForEach() {
-    Run run = prove("--against", "trees");
-    assertTrue(run.out().contains("compared with trees: every fault ends where it did"), run.out());
-  }
-
-  @Test
-  void whatIsNoEarlierTextIsMisuse(@TempDir Path folder) throws IOException {
-    assertEquals(2, prove("--against", folder.resolve("none.md").toString()).exit());
-    assertEquals(2, prove("--against", "pom.xml").exit());
-    Texts.write(folder.resolve("bad.md"), "---\n");
+  void whatIsNoEarlierTextIsMisuse() throws IOException {
+    Texts.write(folder.resolve("notes.txt"), "notes");
     Files.write(folder.resolve("bad.md"), new byte[] {'a', (byte) 0xff});
-    assertEquals(2, prove("--against", folder.resolve("bad.md").toString()).exit());
-    assertEquals(2, prove("trees/contactor-buzzes-control-voltage-low.md", "--against", TREE).exit());
+    for (String wrong : List.of("none.md", "notes.txt", "bad.md")) {
+      assertEquals(2, proveLamp("--against", wrong).exit(), wrong);
+    }
+    Texts.write(folder.resolve("trees/second.md"), TwoFuses.tree());
+    Run two = proveLamp("trees/second.md", "--against", TwoFuses.TREE_PATH);
+    assertEquals(2, two.exit());
+    assertTrue(two.err().contains("is one tree, and 2 are proved"), two.err());
   }
 
   @Test
