@@ -84,13 +84,12 @@ final class PackCommand implements Callable<Integer> {
     return 0;
   }
 
-  /** Packs the trees as they were checked, without their proofs; nothing is read again. */
-  static List<Pack> packs(Checker.Compiled compiled) {
-    return packs(compiled, tree -> Optional.empty());
-  }
-
-  /** @param proofs what each pack says of its proof */
-  private static List<Pack> packs(Checker.Compiled compiled, Function<CompiledTree, Optional<String>> proofs) {
+  /**
+   * Packs the trees as they were checked; nothing is read again.
+   *
+   * @param proofs what each pack says of its proof
+   */
+  static List<Pack> packs(Checker.Compiled compiled, Function<CompiledTree, Optional<String>> proofs) {
     PackInput material = new PackInput(compiled.shared(), compiled.text().pictures());
     VoltageFinder voltages = new VoltageFinder();
     return compiled.trees().stream().map(tree -> Pack.of(tree.tree(), voltages.of(tree.tree(), compiled.text()),

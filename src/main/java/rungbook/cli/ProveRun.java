@@ -117,7 +117,8 @@ record ProveRun(List<Proved> proofs, List<SystemCoverage> library, Report report
 
   private String text(Style style) {
     var text = new StringBuilder();
-    proofs.forEach(one -> text.append(ProofText.of(one.proof(), one.advice(), one.against(), one.file(), style)));
+    proofs.forEach(
+        one -> text.append(ProofText.of(one.proof(), one.advice(), one.against(), one.file(), style)));
     text.append(CoverageText.of(library, style));
     return text.append(Format.TEXT.print(report, style)).toString();
   }

@@ -22,11 +22,7 @@ public final class ProofJson {
    *
    * @param against how it differs from that of an earlier text; empty unless it was asked for
    */
-  public record Of(String file, Proof proof, Optional<Against> against) {
-    public Of(String file, Proof proof) {
-      this(file, proof, Optional.empty());
-    }
-  }
+  public record Of(String file, Proof proof, Optional<Against> against) {}
 
   public static String of(List<Of> proofs, Report report) {
     return of(proofs, List.of(), report);

@@ -40,12 +40,10 @@ public final class ProofText {
     this.style = style;
   }
 
-  /** @param file for display */
-  public static String of(Proof proof, Advice advice, String file, Style style) {
-    return of(proof, advice, Optional.empty(), file, style);
-  }
-
-  /** @param against an earlier text; empty without one */
+  /**
+   * @param against an earlier text; empty without one
+   * @param file for display
+   */
   public static String of(Proof proof, Advice advice, Optional<Against> against, String file, Style style) {
     ProofText text = new ProofText(proof, advice, style);
     text.head(file);

@@ -14,6 +14,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
@@ -49,7 +50,7 @@ class GoldenProofTest {
 
   private static String json() {
     List<ProofJson.Of> proofs = StarterProofs.ids().stream()
-        .map(id -> new ProofJson.Of("trees/" + id + ".md", StarterProofs.ofFewDraws(id))).toList();
+        .map(id -> new ProofJson.Of("trees/" + id + ".md", StarterProofs.ofFewDraws(id), Optional.empty())).toList();
     return ProofJson.of(proofs, new Report(proofs.size(), List.of(), List.of()));
   }
 

@@ -142,7 +142,7 @@ class PackAndVerifyTest {
     assertEquals(List.of(), compiled.report().problems());
     assertEquals(Texts.SOUND, compiled.trees().get(0).tree().source().text());
     Files.delete(tree);
-    assertEquals(1, PackCommand.packs(compiled).size());
+    assertEquals(1, PackCommand.packs(compiled, any -> Optional.empty()).size());
   }
 
   @Test

@@ -68,7 +68,8 @@ class VariantProofTest {
     assertEquals(1 / 3.0, proof.variants().get(1).mistaken(), 1e-9);
     assertEquals(List.of("second fuse open"),
         proof.variants().get(1).changed().stream().map(Proof.ChangedFault::fault).toList());
-    String text = ProofText.of(proof, Advice.of(proof, proof.problems()), "trees/dark.md", Style.PLAIN)
+    String text = ProofText.of(proof, Advice.of(proof, proof.problems()), Optional.empty(), "trees/dark.md",
+        Style.PLAIN)
         .replaceAll("\\s+", " ");
     assertTrue(text.contains("fuse in the return 20 % detected 67 %, mistaken 33 %"), text);
     assertTrue(text.contains("second fuse open (mistaken 100 %)"), text);

@@ -57,9 +57,9 @@ class ProofApi {
     var asker = Asker.of(request);
     var result = proofs.saved(compiled, checked.library(), asker);
     var found = Silencing.ofProof(compiled.tree(), result);
-    return ProofJson.of(result.proved().map(proof -> new ProofJson.Of(at.text(), proof,
-        Optional.ofNullable(from).map(number -> comparisons.chosen(at, number, proof, checked, asker)))).stream().toList(),
-        new Report(1, found.shown(), found.silenced()));
+    var shown = result.proved().map(proof -> new ProofJson.Of(at.text(), proof,
+        Optional.ofNullable(from).map(number -> comparisons.chosen(at, number, proof, checked, asker))));
+    return ProofJson.of(shown.stream().toList(), new Report(1, found.shown(), found.silenced()));
   }
 
   @POST
