@@ -21,7 +21,7 @@ public final class ActionCompiler {
   public List<StateChange> compile(ActionKind kind, String key) {
     List<StateChange> changes = new ArrayList<>(kind.begins().size() + kind.ends().size());
     for (EquipmentCondition begun : kind.begins()) {
-      if (begun != EquipmentCondition.REPLACED || opensByItself(key)) {
+      if (begins(begun, key)) {
         changes.add(new StateChange.Begin(begun, subject(begun, key)));
       }
       if (begun == EquipmentCondition.TOUCHED && ObjectNames.isPart(system, key, "capacitor")) {
@@ -32,6 +32,15 @@ public final class ActionCompiler {
       changes.add(new StateChange.End(ended, subject(ended, key)));
     }
     return List.copyOf(changes);
+  }
+
+  /** What is outside the circuit has no conductor that hands could touch. */
+  private boolean begins(EquipmentCondition begun, String key) {
+    return switch (begun) {
+      case REPLACED -> opensByItself(key);
+      case TOUCHED -> system.filter(known -> known.isOutside(key)).isEmpty();
+      default -> true;
+    };
   }
 
   private boolean opensByItself(String key) {

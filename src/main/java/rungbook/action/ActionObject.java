@@ -20,6 +20,7 @@ public enum ActionObject {
   POINT("point"),
   CAPACITOR("capacitor"),
   THING("part, point or control"),
+  REPAIRABLE("part, point, control or thing that a fault is in"),
   RESTORABLE("panel, part, point or control"),
   /** The whole line in the author's own words; the editor suggests meter points. */
   FREE_TEXT("point");
@@ -44,6 +45,7 @@ public enum ActionObject {
       case POINT, FREE_TEXT -> system.points().values().stream().map(Point::name).toList();
       case CAPACITOR -> capacitors(system);
       case THING -> system.things();
+      case REPAIRABLE -> system.repairable();
       case RESTORABLE -> Stream.concat(system.things().stream(), system.panels().stream()).toList();
     };
   }
@@ -61,6 +63,7 @@ public enum ActionObject {
       case POINT -> system.points().containsKey(key);
       case CAPACITOR -> system.parts().isEmpty() || system.isKind(key, "capacitor");
       case THING -> system.parts().isEmpty() || isThing(system, key);
+      case REPAIRABLE -> system.parts().isEmpty() || isThing(system, key) || system.isOutside(key);
       case RESTORABLE -> system.parts().isEmpty() || isThing(system, key) || isPanel(system, key);
     };
   }
@@ -89,6 +92,6 @@ public enum ActionObject {
   }
 
   private static boolean isThing(Vocabulary system, String key) {
-    return system.parts().containsKey(key) || system.points().containsKey(key) || system.controls().containsKey(key);
+    return (system.parts().containsKey(key) && !system.isOutside(key)) || system.points().containsKey(key) || system.controls().containsKey(key);
   }
 }

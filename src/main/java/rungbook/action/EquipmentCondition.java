@@ -18,8 +18,8 @@ public enum EquipmentCondition {
   DISCONNECTED(Trait.BEHIND_PANEL, Trait.CHANGES_READINGS),
   /** A fuse or breaker is exchanged for a new one, which is good until the circuit opens it again. */
   REPLACED(Trait.BEHIND_PANEL, Trait.CHANGES_READINGS),
-  /** A part is replaced, or repaired in place: a fault in it is gone. */
-  REPAIRED(Trait.BEHIND_PANEL, Trait.CHANGES_READINGS),
+  /** A part, or a thing outside the circuit, is replaced, or repaired in place: a fault in it is gone. */
+  REPAIRED(Trait.CHANGES_READINGS),
   /** A capacitor is bled and proved flat. */
   DISCHARGED(Trait.BEHIND_PANEL, Trait.CHANGES_READINGS, Trait.NEEDS_SUCCESS),
   /** A place is proved dead. */

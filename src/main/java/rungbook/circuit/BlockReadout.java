@@ -114,7 +114,7 @@ final class BlockReadout implements SteadyStateSearch.Listener {
   private void recordSights(ReadingTable table, Start start, SteadyState steadyState) {
     var seen = new BitSet();
     for (int i = 0; i < model.logic().sights().size(); i++) {
-      seen.set(i, model.logic().seen(i, steadyState.relays(), start.state().state()));
+      seen.set(i, model.logic().seen(i, steadyState.relays(), start.state().state(), start.faulted().fault()));
     }
     for (int sample : steadyState.samples()) {
       table.write(start.number(), first + sample, seen);

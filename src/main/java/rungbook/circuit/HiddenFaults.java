@@ -178,7 +178,7 @@ public final class HiddenFaults {
         return true;
       }
     }
-    return table.sights().stream()
+    return IntStream.range(0, table.sights().size())
         .anyMatch(sight -> table.seen(0, sample, sight) != table.seen(number, sample, sight));
   }
 

@@ -62,6 +62,11 @@ public final class ReadingTable {
     if (bit < 0) {
       throw new IllegalArgumentException("the system shows no " + sight);
     }
+    return seen(caseNumber, sample, bit);
+  }
+
+  /** @param bit the index of the sight in {@link #sights} */
+  public boolean seen(int caseNumber, int sample, int bit) {
     return (seen[(caseNumber * samples + sample) * words + bit / Long.SIZE] >>> bit & 1) == 1;
   }
 

@@ -15,6 +15,7 @@ import rungbook.rules.readings.OverloadLeft;
 import rungbook.rules.readings.QuantityLacking;
 import rungbook.rules.readings.ReadingGap;
 import rungbook.rules.readings.ReadingOverlap;
+import rungbook.rules.readings.SightAnswers;
 import rungbook.rules.readings.WindowSplit;
 import rungbook.rules.readings.WordAnswers;
 import rungbook.rules.repair.ControlLeft;
@@ -75,6 +76,7 @@ public final class Registry {
       new WindowSplit(),
       new LimitsTooClose(),
       new WordAnswers(),
+      new SightAnswers(),
       new HealthyAgainstReading(),
       new AskedBefore(),
       new LiveAfterIsolating(),

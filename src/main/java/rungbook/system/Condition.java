@@ -29,6 +29,11 @@ public sealed interface Condition {
     return new All(List.of());
   }
 
+  /** A condition that does not hold in any state. */
+  static Condition never() {
+    return new Not(always());
+  }
+
   /** Calls {@code take} with each term. */
   default void eachTerm(Consumer<Condition> take) {
     if (this instanceof All all) {

@@ -9,7 +9,7 @@ public record ControlSystem(
     Vocabulary vocabulary, List<Part> parts, List<Fault> faults, List<SightCondition> sights,
     List<TerminalStrip> strips) {
 
-  /** A sight and when it is seen. */
+  /** A sight, or a value with its sight, and when it is seen. */
   public record SightCondition(String name, Condition when) {}
 
   public ControlSystem {

@@ -21,6 +21,16 @@ public sealed interface Effect {
   /** A contact or switch that is stuck. */
   record Hold(String branch, boolean closed) implements Effect {}
 
+  /** A contact or switch that is stuck from the moment on that a condition holds: a limit that trips. */
+  record Trip(String branch, boolean closed, Condition when) implements Effect {}
+
+  /**
+   * A sight that is seen, or not seen, while a condition holds, whatever the system says.
+   *
+   * @param sight its key, or that of a value with its sight
+   */
+  record Show(String sight, boolean seen, Condition when) implements Effect {}
+
   /** A load or state that never comes on; a load still draws its inrush current. */
   record Stop(String part) implements Effect {}
 

@@ -12,18 +12,21 @@ import java.util.stream.Stream;
  * The names of a system that trees may use. Map keys are {@link Names#key} of the names.
  *
  * @param id the file's name without {@code .md}
- * @param sights names of what can be looked at, listened for or felt
+ * @param sights what can be looked at, listened for or felt
  * @param parts each part's kind, such as {@code fuse}; an assembly that is no part itself is of the kind {@code
- * assembly}
+ * assembly}, and what a fault is in that no circuit has is of the kind {@link #OUTSIDE}
  * @param assemblies the keys of the parts that each assembly consists of
  */
 public record Vocabulary(
     String id, String title, Map<String, Location> locations, Map<String, Point> points, Map<String, Control> controls,
-    Map<String, String> sights, Map<String, Part> parts, Map<String, String> faults,
+    Map<String, Sight> sights, Map<String, Part> parts, Map<String, String> faults,
     Map<String, Set<String>> assemblies) {
 
   /** In volts to ground; live parts at or above this must be de-energized before work: 29 CFR 1910.333(a)(1). */
   public static final double LINE_VOLTS = 50;
+
+  /** The kind of a thing that is no part of the circuit: a filter, a vent, a drain pan. */
+  public static final String OUTSIDE = "outside the circuit";
 
   /**
    * A location.
@@ -42,6 +45,29 @@ public record Vocabulary(
   public record Point(String name, Set<String> locations, OptionalDouble volts) {}
 
   public record Part(String name, String kind) {}
+
+  /**
+   * A sight.
+   *
+   * @param locations keys of the locations where it can be seen, heard or felt; empty where the text names none
+   * @param values what it can show; empty for a sight that is there or not
+   */
+  public record Sight(String name, Set<String> locations, List<String> values) {
+
+    public Sight {
+      locations = Set.copyOf(locations);
+      values = List.copyOf(values);
+    }
+
+    public String key() {
+      return Names.key(name);
+    }
+
+    /** The keys of what is seen or not: each value with its sight, or the sight itself. */
+    public List<String> keys() {
+      return values.isEmpty() ? List.of(key()) : values.stream().map(value -> Names.key(name + " " + value)).toList();
+    }
+  }
 
   public enum Role { SELECTOR, STAGE, ISOLATOR, INTERLOCK }
 
@@ -66,6 +92,28 @@ public record Vocabulary(
     return place == null ? key : place.name();
   }
 
+  /** What is seen or not, as the text writes it: each sight, or each value with its sight. */
+  public List<String> sightNames() {
+    return sights.values().stream().flatMap(sight -> sight.values().isEmpty() ? Stream.of(sight.name())
+        : sight.values().stream().map(value -> sight.name() + " " + value)).toList();
+  }
+
+  /** The name of what is seen, by its key or that of a value with its sight; the key if there is no such sight. */
+  public String sightName(String key) {
+    return sightNames().stream().filter(name -> Names.key(name).equals(key)).findFirst().orElse(key);
+  }
+
+  /** The sight of this key, or the one that has a value of this key. */
+  public Optional<Sight> sight(String key) {
+    return Optional.ofNullable(sights.get(key))
+        .or(() -> sights.values().stream().filter(sight -> sight.keys().contains(key)).findFirst());
+  }
+
+  /** Whether a thing is outside the circuit, so that no conductor of it can be live. */
+  public boolean isOutside(String key) {
+    return isKind(key, OUTSIDE);
+  }
+
   /** The panels that can be opened. */
   public List<String> panels() {
     return locations.values().stream().flatMap(place -> place.panel().stream()).distinct().toList();
@@ -76,10 +124,16 @@ public record Vocabulary(
     return controls.values().stream().filter(control -> control.role() == role).map(Control::name).toList();
   }
 
-  /** Everything that can be disconnected, replaced or discharged: parts, points and controls. */
+  /** Everything that can be disconnected or discharged: parts, points and controls. */
   public Collection<String> things() {
-    return Stream.of(parts.values().stream().map(Part::name), points.values().stream().map(Point::name),
+    return Stream.of(parts.values().stream().filter(part -> !part.kind().equals(OUTSIDE)).map(Part::name), points.values().stream().map(Point::name),
         controls.values().stream().map(Control::name)).flatMap(names -> names).toList();
+  }
+
+  /** Everything that can be repaired or replaced: things, and what is outside the circuit. */
+  public Collection<String> repairable() {
+    return Stream.concat(things().stream(),
+        parts.values().stream().filter(part -> part.kind().equals(OUTSIDE)).map(Part::name)).toList();
   }
 
   /** Whether a part is of a kind; false if there is no such part. */

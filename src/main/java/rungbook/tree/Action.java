@@ -22,8 +22,13 @@ public record Action(ActionKind kind, NameRef thing, String key, List<StateChang
     return kind.begins(EquipmentCondition.DISCONNECTED) || kind.ends(EquipmentCondition.DISCONNECTED);
   }
 
-  /** Whether a wire or a part is touched, so it must be dead. */
+  /** Whether a wire or a part is touched, so it must be dead. What is outside the circuit is neither. */
   public boolean touches() {
-    return kind.begins(EquipmentCondition.TOUCHED);
+    return kind.begins(EquipmentCondition.TOUCHED)
+        && (changes.isEmpty() || changes.stream().anyMatch(Action::isTouch));
+  }
+
+  private static boolean isTouch(StateChange change) {
+    return change instanceof StateChange.Begin begin && begin.condition() == EquipmentCondition.TOUCHED;
   }
 }

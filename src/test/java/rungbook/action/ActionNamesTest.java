@@ -88,7 +88,7 @@ class ActionNamesTest {
   void changesReadings() {
     assertEquals(Set.of("set", "bypass", "isolate", "discharge", "disconnect", "reconnect", "replace", "repair",
         "restore", "tag out"), actions(ActionKind::changesReadings));
-    assertEquals(Set.of("BYPASSED", "ISOLATED", "DISCONNECTED", "REPLACED", "REPAIRED", "DISCHARGED"),
+    assertEquals(Set.of("BYPASSED", "ISOLATED", "DISCONNECTED", "REPLACED", "DISCHARGED"),
         conditions(EquipmentCondition::changesReadings));
   }
 
@@ -100,7 +100,7 @@ class ActionNamesTest {
 
   @Test
   void goesBehindThePanel() {
-    assertEquals(Set.of("BYPASSED", "DISCONNECTED", "REPLACED", "REPAIRED", "DISCHARGED", "PROVED_DEAD", "TOUCHED"),
+    assertEquals(Set.of("BYPASSED", "DISCONNECTED", "REPLACED", "DISCHARGED", "PROVED_DEAD", "TOUCHED"),
         conditions(EquipmentCondition::isBehindPanel));
   }
 

@@ -62,28 +62,33 @@ class ActionTableTest {
       discharge    | run capacitor  | yes | +discharged *
       discharge    | others         | no  | +discharged *
 
+      disconnect   | vent           | no  | +disconnected *
       disconnect   | Y              | yes | +touched furnace, +disconnected * at furnace
       disconnect   | coil Y         | yes | +touched furnace, +disconnected * at condenser
       disconnect   | run capacitor  | yes | +touched furnace, +discharged *, +disconnected *
       disconnect   | door switch, furnace switch, contactor | yes | +touched furnace, +disconnected *
       disconnect   | others         | no  | +touched furnace, +disconnected *
 
+      reconnect    | vent           | no  | -disconnected *
       reconnect    | Y              | yes | +touched furnace, -disconnected * at furnace
       reconnect    | coil Y         | yes | +touched furnace, -disconnected * at condenser
       reconnect    | run capacitor  | yes | +touched furnace, +discharged *, -disconnected *
       reconnect    | door switch, furnace switch, contactor | yes | +touched furnace, -disconnected *
       reconnect    | others         | no  | +touched furnace, -disconnected *
 
+      replace      | vent           | yes | +repaired *
       replace      | run capacitor  | yes | +touched furnace, +discharged *, +repaired *
       replace      | door switch, furnace switch, Y, coil Y, contactor | yes | +touched furnace, +repaired *
       replace      | others         | no  | +touched furnace, +repaired *
 
+      repair       | vent           | yes | +repaired *
       repair       | run capacitor  | yes | +touched furnace, +discharged *, +repaired *
       repair       | door switch, furnace switch, Y, coil Y, contactor | yes | +touched furnace, +repaired *
       repair       | others         | no  | +touched furnace, +repaired *
 
       restore      | Y              | yes | -bypassed *, -open *, -isolated *, -disconnected * at furnace
       restore      | coil Y         | yes | -bypassed *, -open *, -isolated *, -disconnected * at condenser
+      restore      | vent           | no  | -bypassed *, -open *, -isolated *, -disconnected *
       restore      | thermostat off | no  | -bypassed *, -open *, -isolated *, -disconnected *
       restore      | others         | yes | -bypassed *, -open *, -isolated *, -disconnected *
 
@@ -91,7 +96,7 @@ class ActionTableTest {
       """;
 
   private static final Set<String> THINGS = Set.of("blower door", "door switch", "furnace switch", "thermostat off",
-      "Y", "coil Y", "contactor", "run capacitor");
+      "Y", "coil Y", "contactor", "run capacitor", "vent");
 
   private static final Vocabulary SYSTEM = new Vocabulary("sample", "Sample",
       Map.of("furnace", new Location("furnace", Optional.of("blower door"), false),
@@ -103,7 +108,8 @@ class ActionTableTest {
           "furnace switch", new Control("furnace switch", Role.ISOLATOR, List.of(), Set.of("furnace"), false),
           "door switch", new Control("door switch", Role.INTERLOCK, List.of(), Set.of("furnace"), false)),
       Map.of(),
-      Map.of("contactor", new Part("contactor", "relay"), "run capacitor", new Part("run capacitor", "capacitor")),
+      Map.of("contactor", new Part("contactor", "relay"), "run capacitor", new Part("run capacitor", "capacitor"),
+          "vent", new Part("vent", Vocabulary.OUTSIDE)),
       Map.of(), Map.of());
 
   private record Row(String action, String thing, boolean accepted, Set<String> changes) {

@@ -38,12 +38,12 @@ public final class MadeUp implements Installations {
       Map.of("a", point("A"), "b", point("B"), "x", point("X")),
       Map.of("lever",
           new Vocabulary.Control("lever", Vocabulary.Role.SELECTOR, List.of("off", "on"), Set.of("hall"), false)),
-      Map.of("glow", "glow"), Map.of(), new TreeMap<>(Map.of("lamp dead", "lamp dead", "wire weak", "wire weak")),
+      Map.of("glow", new Vocabulary.Sight("glow", Set.of(), List.of())), Map.of(), new TreeMap<>(Map.of("lamp dead", "lamp dead", "wire weak", "wire weak")),
       Map.of());
 
   private static final ControlSystem CIRCUIT = new ControlSystem(WORDS, List.of(),
-      List.of(new Fault("lamp dead", List.of(new Effect.Stop("lamp")), 1),
-          new Fault("wire weak", List.of(new Effect.Raise("wire", Interval.exactly(5))), 2)),
+      List.of(new Fault("lamp dead", Optional.empty(), List.of(new Effect.Stop("lamp")), 1),
+          new Fault("wire weak", Optional.empty(), List.of(new Effect.Raise("wire", Interval.exactly(5))), 2)),
       List.of(), List.of());
 
   static final WalkTimes WALK_TIMES = new WalkTimes("hall", Map.of("attic", new WalkTimes.Walk("hall", 3)));

@@ -22,17 +22,20 @@ import rungbook.system.PartBranch;
  * @param stopped keys of boards and states that never come on
  * @param supplies volts of each faulty supply, by the supply's key
  * @param pickUps volts at which each stiff load pulls in, by the load's key
+ * @param conditional what it does while conditions hold
  */
 public record FaultCase(String name, List<NetworkChange> changes, Map<Integer, Boolean> holds, Set<String> stopped,
-    Map<String, Interval> supplies, Map<String, Spread> pickUps) {
+    Map<String, Interval> supplies, Map<String, Spread> pickUps, ConditionalEffects conditional) {
 
-  public static final FaultCase HEALTHY = new FaultCase("healthy", List.of(), Map.of(), Set.of(), Map.of(), Map.of());
+  public static final FaultCase HEALTHY = new FaultCase("healthy", List.of(), Map.of(), Set.of(), Map.of(), Map.of(),
+      ConditionalEffects.NONE);
 
   public static FaultCase of(Fault fault, CircuitNetwork network) {
     var builder = new Builder(network, fault.key());
     fault.effects().forEach(builder::take);
     return new FaultCase(fault.key(), List.copyOf(builder.changes), Map.copyOf(builder.holds),
-        Set.copyOf(builder.stopped), Map.copyOf(builder.supplies), Map.copyOf(builder.pickUps));
+        Set.copyOf(builder.stopped), Map.copyOf(builder.supplies), Map.copyOf(builder.pickUps),
+        new ConditionalEffects(builder.trips, builder.shown));
   }
 
   /**
@@ -52,14 +55,15 @@ public record FaultCase(String name, List<NetworkChange> changes, Map<Integer, B
     bothStopped.addAll(other.stopped);
     return new FaultCase(name + " and " + other.name,
         Stream.concat(changes.stream(), other.changes.stream()).toList(), Map.copyOf(bothHolds),
-        Set.copyOf(bothStopped), Map.copyOf(bothSupplies), Map.copyOf(bothPickUps));
+        Set.copyOf(bothStopped), Map.copyOf(bothSupplies), Map.copyOf(bothPickUps),
+        conditional.and(other.conditional));
   }
 
   /**
    * Whether the fault can raise a current. Only these faults can have blown a fuse before the technician arrives.
    */
   public boolean mayBlowFuses() {
-    return holds.containsValue(true)
+    return holds.containsValue(true) || conditional.trips().stream().anyMatch(ConditionalEffects.Trip::closed)
         || changes.stream().anyMatch(change -> change instanceof NetworkChange.Bridge
             || change instanceof NetworkChange.Join || change instanceof NetworkChange.Overload);
   }
@@ -90,6 +94,8 @@ public record FaultCase(String name, List<NetworkChange> changes, Map<Integer, B
     private final Set<String> stopped = new HashSet<>();
     private final Map<String, Interval> supplies = new HashMap<>();
     private final Map<String, Spread> pickUps = new HashMap<>();
+    private final List<ConditionalEffects.Trip> trips = new ArrayList<>();
+    private final List<ConditionalEffects.Shown> shown = new ArrayList<>();
     private final String fault;
     private int number;
 
@@ -126,7 +132,11 @@ public record FaultCase(String name, List<NetworkChange> changes, Map<Integer, B
     }
 
     private void takeWeakness(Effect effect) {
-      if (effect instanceof Effect.Derate derate) {
+      if (effect instanceof Effect.Trip trip) {
+        trips.add(new ConditionalEffects.Trip(network.indexOf(trip.branch()), trip.closed(), trip.when()));
+      } else if (effect instanceof Effect.Show show) {
+        shown.add(new ConditionalEffects.Shown(show.sight(), show.seen(), show.when()));
+      } else if (effect instanceof Effect.Derate derate) {
         changes.add(new NetworkChange.Derate(network.indexOf(derate.branch()), spread(derate.share())));
       } else if (effect instanceof Effect.Overload overload) {
         Spread times = spread(overload.times());

@@ -73,6 +73,8 @@ public final class ConeOfInfluence {
       extras.forEach(pair -> pass(conductors.between(pair[0], pair[1], extras)));
       fault.holds().keySet().forEach(this::passThrough);
       fault.changes().forEach(this::passChanged);
+      fault.conditional().trips().forEach(trip -> passThrough(trip.branch()));
+      fault.conditional().conditions().forEach(pending::push);
       fault.stopped().forEach(this::follow);
       while (!pending.isEmpty()) {
         pending.pop().eachTerm(this::take);

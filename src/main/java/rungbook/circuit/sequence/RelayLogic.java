@@ -40,6 +40,7 @@ public final class RelayLogic {
   private final ConditionCompiler.Test[] switchTests;
   private final List<String> sights;
   private final List<ConditionCompiler.Test> sightTests;
+  private final ConditionalLogic conditional;
 
   public RelayLogic(CircuitNetwork network) {
     ControlSystem system = network.system();
@@ -62,6 +63,7 @@ public final class RelayLogic {
     system.sights().forEach(sight -> testBySight.put(Names.key(sight.name()), compiler.test(sight.when())));
     sights = List.copyOf(testBySight.keySet());
     sightTests = List.copyOf(testBySight.values());
+    conditional = new ConditionalLogic(system.faults(), compiler);
   }
 
   private static Map<String, Integer> index(List<? extends Part> parts) {
@@ -133,15 +135,16 @@ public final class RelayLogic {
   }
 
   /** Whether a sight, by its index in {@link #sights}, is seen. */
-  public boolean seen(int sight, RelayState relays, CircuitState state) {
-    return sightTests.get(sight).of(relays, state.positions());
+  public boolean seen(int sight, RelayState relays, CircuitState state, FaultCase fault) {
+    boolean bySystem = sightTests.get(sight).of(relays, state.positions());
+    return conditional.seen(sights.get(sight), bySystem, relays, state, fault);
   }
 
   /** The state with every load off, and its contacts. */
   RelayState initial(boolean[] blown, CircuitState state, FaultCase fault) {
     int switches = switchTests.length;
-    var initial = new RelayState(new byte[loads.size()], blown.clone(), new boolean[states.size()],
-        new byte[states.size()], new boolean[switches]);
+    var initial = new RelayState(new byte[loads.size()], blown.clone(),
+        new boolean[states.size() + conditional.trips()], new byte[states.size()], new boolean[switches]);
     moveContacts(initial, state, fault);
     return initial;
   }
@@ -163,6 +166,7 @@ public final class RelayLogic {
     for (int i = 0; i < states.size(); i++) {
       moveState(i, next, state, fault);
     }
+    conditional.trip(next, states.size(), state, fault);
     moveContacts(next, state, fault);
     return next;
   }
@@ -201,7 +205,8 @@ public final class RelayLogic {
     for (int branch = 0; branch < branches.size(); branch++) {
       int contact = switchOfBranch[branch];
       if (contact >= 0) {
-        Boolean held = fault.holds().get(branch);
+        Boolean tripped = conditional.tripped(branch, next, states.size(), fault);
+        Boolean held = tripped != null ? tripped : fault.holds().get(branch);
         next.closed[contact] = held != null ? held : switchTests[contact].of(next, state.positions());
       }
     }

@@ -67,6 +67,11 @@ record ComplaintInstallations(Installations all, Population population) implemen
   }
 
   @Override
+  public List<String> values(String sight) {
+    return all.values(sight);
+  }
+
+  @Override
   public Observations in(CircuitState state, List<Probe> probes) {
     return all.in(state, probes);
   }

@@ -27,6 +27,7 @@ import rungbook.system.Names;
 import rungbook.system.Part;
 import rungbook.system.PartBranch;
 import rungbook.system.Terminal;
+import rungbook.system.Vocabulary;
 
 /**
  * Installations of a system's fault dictionary: the random ones first, then the corners of the tolerances. Keeps the
@@ -45,6 +46,7 @@ public final class DictionaryInstallations implements Installations {
   private final Dictionary dictionary;
   private final List<String> cases;
   private final Set<String> sights;
+  private final Map<String, List<String>> valued;
   private final ReentrantLock solving = new ReentrantLock(true);
   private final Map<CircuitState, SolvedState> solvedStates = new LinkedHashMap<>(16, 0.75f, true) {
     private static final long serialVersionUID = 1;
@@ -64,6 +66,10 @@ public final class DictionaryInstallations implements Installations {
     this.dictionary = Dictionary.of(system, samples);
     this.cases = dictionary.cases();
     this.sights = system.sights().stream().map(seen -> Names.key(seen.name())).collect(Collectors.toUnmodifiableSet());
+    this.valued = system.vocabulary().sights().values().stream()
+        .filter(sight -> !sight.values().isEmpty() && sight.keys().stream().anyMatch(sights::contains))
+        .collect(Collectors.toMap(Vocabulary.Sight::key,
+            sight -> sight.values().stream().map(Names::key).toList()));
   }
 
   /**
@@ -124,7 +130,12 @@ public final class DictionaryInstallations implements Installations {
 
   @Override
   public boolean shows(String sight) {
-    return sights.contains(sight);
+    return sights.contains(sight) || valued.containsKey(sight);
+  }
+
+  @Override
+  public List<String> values(String sight) {
+    return valued.getOrDefault(sight, List.of());
   }
 
   @Override
@@ -207,8 +218,9 @@ public final class DictionaryInstallations implements Installations {
 
     @Override
     public void seen(int caseNumber, String sight, boolean[] into) {
+      int bit = table.sights().indexOf(sight); // another variant may have more values
       for (int sample = 0; sample < into.length; sample++) {
-        into[sample] = table.seen(caseNumber, sample, sight);
+        into[sample] = bit >= 0 && table.seen(caseNumber, sample, bit);
       }
     }
   }

@@ -37,6 +37,16 @@ public interface Installations {
   boolean shows(String sight);
 
   /**
+   * The keys of the values that a sight can show; empty for one that is seen or not. Whether a value is seen is asked
+   * for with the sight's key, a space, and the value's.
+   *
+   * @param sight its key
+   */
+  default List<String> values(String sight) {
+    return List.of();
+  }
+
+  /**
    * All that can be observed in one state of the equipment.
    *
    * @param probes every probe that may be asked for

@@ -124,6 +124,12 @@ public final class MixedInstallations implements Installations {
   }
 
   @Override
+  public List<String> values(String sight) {
+    return forms.stream().map(form -> form.of().values(sight)).filter(values -> !values.isEmpty()).findFirst()
+        .orElse(List.of());
+  }
+
+  @Override
   public List<Variant> variants() {
     return variants;
   }

@@ -3,6 +3,7 @@ package rungbook.proof.propagation;
 import java.util.Arrays;
 import java.util.List;
 import rungbook.proof.plan.Installations;
+import rungbook.system.Names;
 import rungbook.tree.Answer;
 import rungbook.tree.Step;
 import rungbook.tree.Way;
@@ -14,6 +15,8 @@ final class SenseSplit {
   private final boolean[] open;
   private final boolean[][] seen;
   private final boolean[] modeled;
+  private final List<List<String>> values;
+  private final int[][] shown;
 
   /** @param open the ways that may be taken where the system says nothing */
   SenseSplit(Installations installations, Step.SenseCheck check, boolean[] open) {
@@ -22,6 +25,8 @@ final class SenseSplit {
     int things = check.things().size();
     seen = new boolean[things][installations.samples()];
     modeled = new boolean[things];
+    shown = new int[things][installations.samples()];
+    values = check.things().stream().map(thing -> installations.values(thing.key())).toList();
     for (int i = 0; i < things; i++) {
       modeled[i] = installations.shows(check.things().get(i).key());
     }
@@ -29,8 +34,23 @@ final class SenseSplit {
 
   void look(Installations.Observations observations, int caseNumber) {
     for (int i = 0; i < seen.length; i++) {
-      if (modeled[i]) {
+      if (modeled[i] && values.get(i).isEmpty()) {
         observations.seen(caseNumber, check.things().get(i).key(), seen[i]);
+      } else if (modeled[i]) {
+        lookAtValues(observations, caseNumber, i);
+      }
+    }
+  }
+
+  /** Which value is seen first in each installation; none in a variant without the sight. */
+  private void lookAtValues(Installations.Observations observations, int caseNumber, int thing) {
+    Arrays.fill(shown[thing], -1);
+    for (int value = 0; value < values.get(thing).size(); value++) {
+      observations.seen(caseNumber, check.things().get(thing).key() + " " + values.get(thing).get(value), seen[thing]);
+      for (int sample = 0; sample < seen[thing].length; sample++) {
+        if (seen[thing][sample] && shown[thing][sample] < 0) {
+          shown[thing][sample] = value;
+        }
       }
     }
   }
@@ -76,11 +96,19 @@ final class SenseSplit {
   private boolean fits(List<String> words, int sample) {
     for (int i = 0; i < seen.length && i < words.size(); i++) {
       String word = words.get(i);
-      if (modeled[i] && !word.equals(Answer.Words.ANY) && !word.equals(seen[i][sample] ? "yes" : "no")) {
+      if (modeled[i] && !word.equals(Answer.Words.ANY) && !isSeen(i, word, sample)) {
         return false;
       }
     }
     return true;
+  }
+
+  private boolean isSeen(int thing, String word, int sample) {
+    if (values.get(thing).isEmpty()) {
+      return word.equals(seen[thing][sample] ? "yes" : "no");
+    }
+    int value = shown[thing][sample];
+    return value >= 0 && values.get(thing).get(value).equals(Names.key(word));
   }
 
   boolean allModeled() {

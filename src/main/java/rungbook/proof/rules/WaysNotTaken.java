@@ -12,6 +12,7 @@ import rungbook.source.Code;
 import rungbook.source.Problem;
 import rungbook.source.Problems;
 import rungbook.source.Span;
+import rungbook.tree.NameRef;
 import rungbook.tree.Step;
 import rungbook.tree.Tree;
 
@@ -49,7 +50,13 @@ final class WaysNotTaken implements ProofRule {
     return tree.symptoms().stream()
         .flatMap(symptoms -> Stream.of(symptoms.seen(), symptoms.notSeen(), symptoms.notAllSeen()))
         .flatMap(List::stream)
-        .anyMatch(sight -> check.things().stream().anyMatch(thing -> thing.key().equals(sight.key())));
+        .anyMatch(seen -> check.things().stream().anyMatch(thing -> isOf(seen, thing, tree)));
+  }
+
+  /** A complaint names a sight, or a value with its sight. */
+  private static boolean isOf(NameRef seen, NameRef thing, Tree tree) {
+    return thing.key().equals(seen.key()) || tree.system().flatMap(system -> system.sight(seen.key()))
+        .filter(sight -> thing.key().equals(sight.key())).isPresent();
   }
 
   private static double arrives(int step, int caseNumber, ProofRuleContext context) {

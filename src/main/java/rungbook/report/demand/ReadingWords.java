@@ -95,6 +95,6 @@ public final class ReadingWords {
 
   /** A sight's name as the text writes it. */
   public static String sight(String key, ReadingQuestion question) {
-    return question.system().vocabulary().sights().getOrDefault(key, key);
+    return question.system().vocabulary().sightName(key);
   }
 }

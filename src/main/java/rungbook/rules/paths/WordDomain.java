@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import rungbook.system.Names;
 import rungbook.tree.Answer;
 import rungbook.tree.Step;
 import rungbook.tree.Way;
@@ -48,7 +49,7 @@ final class WordDomain {
   private void gather(Asked asked) {
     for (Way way : asked.ways()) {
       if (way.answer() instanceof Answer.Words words && asked.thing() < words.words().size()) {
-        String word = words.words().get(asked.thing());
+        String word = Names.key(words.words().get(asked.thing()));
         if (!word.equals(Answer.Words.ANY)) {
           add(word);
         }
@@ -79,7 +80,7 @@ final class WordDomain {
   /** In a check of several things, {@code anything else} says nothing about one of them. */
   private long taken(Answer answer, Asked asked, long all) {
     if (answer instanceof Answer.Words words && asked.thing() < words.words().size()) {
-      String word = words.words().get(asked.thing());
+      String word = Names.key(words.words().get(asked.thing()));
       return word.equals(Answer.Words.ANY) ? all : 1L << Objects.requireNonNull(pieces.get(word));
     }
     return answer instanceof Answer.AnythingElse ? all : Domain.ANY;

@@ -11,6 +11,7 @@ import rungbook.source.Problem;
 import rungbook.source.Problems;
 import rungbook.source.Span;
 import rungbook.source.Witness;
+import rungbook.system.Names;
 import rungbook.tree.Answer;
 import rungbook.tree.Step;
 import rungbook.tree.Way;
@@ -33,14 +34,21 @@ public final class WordAnswers implements Rule {
         continue; // a task's only way needs no other, and a check with only one is reported as such
       }
       if (step instanceof Step.SenseCheck check && !check.things().isEmpty()) {
-        inspect(step, check.things().size(), check.things().get(0).span(), out);
+        inspect(step, values(check, context), check.things().get(0).span(), out);
       } else if (step instanceof Step.Task || step instanceof Step.Finding) {
-        inspect(step, 1, step.header().titleSpan(), out);
+        inspect(step, List.of(List.of()), step.header().titleSpan(), out);
       }
     }
   }
 
-  private static void inspect(Step step, int things, Span place, Problems out) {
+  /** By thing: the keys of the values that it can show, as far as the system lists them. */
+  private static List<List<String>> values(Step.SenseCheck check, RuleContext context) {
+    return check.things().stream().map(thing -> context.tree().system()
+        .map(system -> system.sights().get(thing.key()))
+        .map(sight -> sight.values().stream().map(Names::key).toList()).orElse(List.<String>of())).toList();
+  }
+
+  private static void inspect(Step step, List<List<String>> values, Span place, Problems out) {
     List<Way> ways = step.ways();
     var rows = new ArrayList<Answer.Words>(ways.size());
     var at = new ArrayList<Way>(ways.size());
@@ -56,11 +64,12 @@ public final class WordAnswers implements Rule {
         return;
       }
     }
-    inspect(step, WordMatrix.of(rows, things), at, rest, place, out);
+    inspect(step, new WordMatrix(rows, values), at, rest, place, out);
   }
 
-  private static void inspect(Step step, PatternMatrix patterns, List<Way> at, Optional<Way> rest, Span place,
+  private static void inspect(Step step, WordMatrix matrix, List<Way> at, Optional<Way> rest, Span place,
       Problems out) {
+    PatternMatrix patterns = matrix.patterns();
     for (int row = 0; row < at.size(); row++) {
       if (patterns.isUseless(row)) {
         report(step, at.get(row), out);
@@ -73,7 +82,7 @@ public final class WordAnswers implements Rule {
       out.add(Problem.at(ANSWER_MISSING, step.source(), place).with("step", step.title())
           .with("answer", missing.get().stream().collect(Collectors.joining(", ")))
           .shownBy(new Witness.Answers(missing.get())));
-    } else if (missing.isEmpty() && rest.isPresent() && WordMatrix.isClosed(at)) {
+    } else if (missing.isEmpty() && rest.isPresent() && matrix.isClosed()) {
       report(step, rest.get(), out);
     }
   }

@@ -2,42 +2,44 @@ package rungbook.rules.readings;
 
 import java.util.ArrayList;
 import java.util.List;
+import rungbook.system.Names;
 import rungbook.tree.Answer;
-import rungbook.tree.Way;
 
 /**
- * Answers in words as {@link PatternMatrix}: a column has the words used in it; {@code yes} and {@code no} imply each
- * other.
+ * Answers in words as {@link PatternMatrix}: a column has the words used in it and the values that its sight can show;
+ * {@code yes} and {@code no} imply each other.
+ *
+ * @param values by column: the keys of all that can be answered there; empty where the system does not say
  */
-final class WordMatrix {
+record WordMatrix(List<Answer.Words> answers, List<List<String>> values) {
 
   private static final String YES = "yes";
   private static final String NO = "no";
 
-  private WordMatrix() {}
-
-  /** @param things the number of columns */
-  static PatternMatrix of(List<Answer.Words> answers, int things) {
-    var words = new ArrayList<List<String>>(things);
-    for (int column = 0; column < things; column++) {
-      words.add(wordsOf(answers, column));
+  PatternMatrix patterns() {
+    var words = new ArrayList<List<String>>(values.size());
+    for (int column = 0; column < values.size(); column++) {
+      words.add(wordsOf(column));
     }
     var rows = new ArrayList<int[]>(answers.size());
     for (Answer.Words answer : answers) {
-      int[] row = new int[things];
-      for (int column = 0; column < things; column++) {
-        row[column] = words.get(column).indexOf(answer.words().get(column));
+      int[] row = new int[values.size()];
+      for (int column = 0; column < row.length; column++) {
+        row[column] = words.get(column).indexOf(word(answer, column));
       }
       rows.add(row);
     }
     return new PatternMatrix(words, rows);
   }
 
-  /** Whether only {@code yes} and {@code no} are possible, which leaves nothing for {@code anything else}. */
-  static boolean isClosed(List<Way> ways) {
-    for (Way way : ways) {
-      for (String word : ((Answer.Words) way.answer()).words()) {
-        if (!word.equals(YES) && !word.equals(NO) && !word.equals(Answer.Words.ANY)) {
+  /** Whether only {@code yes} and {@code no}, or values, are possible, which leaves nothing for {@code anything else}. */
+  boolean isClosed() {
+    for (Answer.Words answer : answers) {
+      for (int column = 0; column < values.size(); column++) {
+        String word = word(answer, column);
+        boolean isKnown = values.get(column).isEmpty() ? word.equals(YES) || word.equals(NO)
+            : values.get(column).contains(word);
+        if (!isKnown && !word.equals(Answer.Words.ANY)) {
           return false;
         }
       }
@@ -45,16 +47,22 @@ final class WordMatrix {
     return true;
   }
 
-  private static List<String> wordsOf(List<Answer.Words> answers, int column) {
+  private List<String> wordsOf(int column) {
     var words = new ArrayList<String>();
     for (Answer.Words answer : answers) {
-      add(answer.words().get(column), words);
+      add(word(answer, column), words);
     }
     if (words.contains(YES) || words.contains(NO)) {
       add(YES, words);
       add(NO, words);
     }
+    values.get(column).forEach(value -> add(value, words));
     return words;
+  }
+
+  private String word(Answer.Words answer, int column) {
+    String word = answer.words().get(column);
+    return values.get(column).isEmpty() ? word : Names.key(word);
   }
 
   private static void add(String word, List<String> words) {

@@ -98,7 +98,7 @@ public final class WordToAvoid {
   }
 
   private void takeNames(Vocabulary system) {
-    Stream.of(system.things().stream(), system.sights().values().stream(), system.faults().values().stream(),
+    Stream.of(system.things().stream(), system.sightNames().stream(), system.faults().values().stream(),
         system.locations().values().stream().map(Vocabulary.Location::name), system.panels().stream(),
         system.controls().values().stream().flatMap(control -> control.positions().stream()))
         .flatMap(all -> all).forEach(name -> names.add(name, name));

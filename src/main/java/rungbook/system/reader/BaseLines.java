@@ -12,7 +12,7 @@ import rungbook.system.Vocabulary;
 
 /** What the lines of a system were read as, for its variants to take over. */
 record BaseLines(ConditionNames names, ControlSystem system, ReadLines<Part> parts,
-    ReadLines<ControlSystem.SightCondition> sights, ReadLines<Fault> faults) {
+    ReadLines<List<ControlSystem.SightCondition>> sights, ReadLines<Fault> faults) {
 
   /** Nothing to take over. */
   static BaseLines none(Vocabulary words, ConditionNames names) {

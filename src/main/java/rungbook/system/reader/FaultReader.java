@@ -23,18 +23,24 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import rungbook.markdown.Entry;
 import rungbook.source.Code;
+import rungbook.system.Condition;
 import rungbook.system.ControlSystem;
 import rungbook.system.Effect;
 import rungbook.system.Fault;
 import rungbook.system.Interval;
+import rungbook.system.Names;
 import rungbook.system.Terminal;
+import rungbook.system.sight.ShownSights;
 
-/** Reads lines of {@code faults}: effects and {@code likelihood N}. */
+/** Reads lines of {@code faults}: effects, what the fault is in, and {@code likelihood N}. */
 final class FaultReader {
 
   static final Code FAULT_JOINS_ITSELF = Code.of("fault-joins-itself");
   static final Code FAULT_WITHOUT_EFFECT = Code.of("fault-without-effect");
   static final Code UNKNOWN_EFFECT = Code.of("unknown-effect");
+
+  /** Names what a fault is in: {@code in air filter}. */
+  static final String IN = "in ";
 
   private static final String N = "(\\d+(?:\\.\\d+)?)";
 
@@ -44,8 +50,6 @@ final class FaultReader {
   private static final Interval TOUCHING = Interval.exactly(CONTACT_OHMS);
   private static final double MOST_WEAK_PERCENT = 99;
   private static final double MOST_OVERLOAD_PERCENT = 1000;
-
-  private static final Pattern LIKELIHOOD = Pattern.compile("likelihood (-?\\d+(?:\\.\\d+)?)");
 
   /** @param start the verb that every text of this form begins with */
   private record Form(String start, Pattern pattern, BiFunction<Written, Matcher, Optional<Effect>> read) {}
@@ -57,6 +61,9 @@ final class FaultReader {
   private final ControlSystem system;
   private final SystemProblems problems;
   private final FaultyParts parts;
+  private final ConditionReader conditions;
+  private final LikelihoodReader likelihoods;
+  private final ShownSights sights;
   private final List<Form> forms = new ArrayList<>();
 
   /**
@@ -64,10 +71,13 @@ final class FaultReader {
    *
    * @param system has all its parts unless there are problems already
    */
-  FaultReader(ControlSystem system, Terminals terminals, SystemProblems problems) {
+  FaultReader(ControlSystem system, Terminals terminals, ConditionReader conditions, SystemProblems problems) {
     this.system = system;
     this.terminals = terminals;
     this.problems = problems;
+    this.conditions = conditions;
+    this.likelihoods = new LikelihoodReader(problems);
+    this.sights = new ShownSights(system.vocabulary(), conditions::read, problems.source(), problems::add);
     this.parts = new FaultyParts(system, problems);
     openingsAndShorts();
     weaknesses();
@@ -85,6 +95,7 @@ final class FaultReader {
         (w, m) -> parts.branch(SHORT, m.group(1), w.item()).map(key -> new Effect.Bridge(key, TOUCHING)));
     form("raise (.+?) by " + RANGE + " ohm", (w, m) -> parts.branch(RAISE, m.group(1), w.item())
         .map(key -> new Effect.Raise(key, range(w, m, 2, 0, PartLine.MOST_QUANTITY))));
+    form("hold (.{1,250}?) (open|closed) when (.+)", this::trip);
     form("hold (.+) (open|closed)",
         (w, m) -> parts.branch(HOLD, m.group(1), w.item())
             .map(key -> new Effect.Hold(key, m.group(2).equals("closed"))));
@@ -144,35 +155,35 @@ final class FaultReader {
     problems.add(PartReader.ABSURD_QUANTITY, written.item().span(), "name", written.fault());
   }
 
-  /** The parts asked for since this was called last. */
+  /** The parts, and the names in conditions, asked for since this was called last. */
   Set<String> takeAsked() {
-    return parts.takeAsked();
+    Set<String> asked = parts.takeAsked();
+    asked.addAll(conditions.takeAsked());
+    return asked;
   }
 
   Fault read(Entry entry) {
-    var effects = new ArrayList<Effect>();
-    double likelihood = 1;
-    for (Entry.Item item : entry.items()) {
-      var written = new Written(entry.key(), item);
-      Matcher weight = LIKELIHOOD.matcher(item.text());
-      if (weight.matches()) {
-        likelihood = likelihood(written, number(weight, 1));
-      } else {
-        effect(written).ifPresent(effects::add);
-      }
-    }
-    if (entry.items().stream().allMatch(one -> LIKELIHOOD.matcher(one.text()).matches()) && !system.parts().isEmpty()) {
+    List<Entry.Item> done = entry.items().stream()
+        .filter(item -> !LikelihoodReader.isLikelihood(item) && !isThing(item)).toList();
+    List<Effect> effects = done.stream().flatMap(item -> effects(new Written(entry.key(), item)).stream()).toList();
+    double likelihood = likelihoods.read(entry);
+    if (done.isEmpty() && !system.parts().isEmpty()) {
       problems.add(FAULT_WITHOUT_EFFECT, entry.keySpan(), "name", entry.key());
     }
-    return new Fault(entry.key(), effects, likelihood);
+    return new Fault(entry.key(), thing(entry), effects, likelihood);
   }
 
-  private double likelihood(Written written, double number) {
-    if (number <= 0) {
-      absurd(written);
-      return 1;
-    }
-    return number;
+  private static boolean isThing(Entry.Item item) {
+    return item.text().startsWith(IN);
+  }
+
+  private static Optional<String> thing(Entry entry) {
+    return entry.items().stream().filter(FaultReader::isThing).findFirst()
+        .map(item -> Names.key(item.text().substring(IN.length())));
+  }
+
+  private List<Effect> effects(Written written) {
+    return ShownSights.isForm(written.item()) ? sights.read(written.item()) : effect(written).stream().toList();
   }
 
   private Optional<Effect> effect(Written written) {
@@ -187,6 +198,12 @@ final class FaultReader {
     }
     problems.add(UNKNOWN_EFFECT, written.item().span(), "name", written.item().text());
     return Optional.empty();
+  }
+
+  private Optional<Effect> trip(Written written, Matcher match) {
+    Condition when = conditions.read(new Entry.Item(match.group(3).strip(), written.item().span()));
+    return parts.branch(HOLD, match.group(1), written.item())
+        .map(key -> new Effect.Trip(key, match.group(2).equals("closed"), when));
   }
 
   private Optional<Effect> join(Written written, String a, String b, Interval ohms) {

@@ -44,6 +44,14 @@ final class SystemProblems {
     problems.add(unknownName(code, span, name, few).with("known", String.join(", ", few)));
   }
 
+  void add(Problem problem) {
+    problems.add(problem);
+  }
+
+  Source source() {
+    return source;
+  }
+
   private Problem unknownName(Code code, Span span, String name, Collection<String> known) {
     return Problem.at(code, source, span).with("name", name).near(name,
         ++unknown > MOST_SUGGESTIONS ? Optional.empty() : Nearest.to(name, known));

@@ -12,6 +12,7 @@ import rungbook.markdown.Document;
 import rungbook.markdown.Entry;
 import rungbook.source.Code;
 import rungbook.source.Problem;
+import rungbook.system.ControlSystem.SightCondition;
 import rungbook.system.ControlSystem;
 import rungbook.system.Effect;
 import rungbook.system.Fault;
@@ -20,6 +21,8 @@ import rungbook.system.Part;
 import rungbook.system.Terminal;
 import rungbook.system.TerminalStrip;
 import rungbook.system.Vocabulary;
+import rungbook.system.sight.ShownSights;
+import rungbook.system.sight.SightReader;
 import rungbook.system.variant.VariantDocument;
 import rungbook.system.variant.VariantText;
 
@@ -105,14 +108,15 @@ public final class SystemReader {
     Set<String> changed = base.names().changed(here.names());
     var partReader = new PartReader(terminals, conditions, problems);
     List<Part> parts = document.entries("parts").flatMap(entry -> part(entry, changed, partReader).stream()).toList();
-    var sights = document.entries("sights").flatMap(entry -> sight(entry, changed).stream()).toList();
+    List<SightCondition> sights = sights(changed);
     List<TerminalStrip> strips = strips();
     var withParts = new ControlSystem(vocabulary, parts, List.of(), sights, strips);
     document.entries("assemblies").flatMap(entry -> entry.items().stream()).forEach(this::member);
     Set<String> gone = new HashSet<>();
     List<Fault> faults = faults(withParts, mayGo, gone);
     Vocabulary words = VocabularyReader.without(gone, vocabulary, document);
-    return new Lines(document, here.of(new ControlSystem(words, parts, faults, sights, strips)), problems);
+    List<SightCondition> seen = ShownSights.with(sights, vocabulary, faults);
+    return new Lines(document, here.of(new ControlSystem(words, parts, faults, seen, strips)), problems);
   }
 
   private Optional<Part> part(Entry entry, Set<String> changed, PartReader reader) {
@@ -122,17 +126,13 @@ public final class SystemReader {
     return part;
   }
 
-  private Optional<ControlSystem.SightCondition> sight(Entry entry, Set<String> changed) {
-    var sight = base.sights().find(entry, changed).or(() -> sight(entry));
-    Set<String> asked = conditions.takeAsked();
-    sight.ifPresent(read -> here.sights().keep(entry, read, asked));
-    return sight;
-  }
-
-  private Optional<ControlSystem.SightCondition> sight(Entry entry) {
-    return entry.items().stream().filter(item -> item.text().startsWith("when ")).findFirst()
-        .map(item -> new Entry.Item(item.text().substring(5), item.span()))
-        .map(item -> new ControlSystem.SightCondition(entry.key(), conditions.read(item)));
+  private List<SightCondition> sights(Set<String> changed) {
+    var reader = new SightReader(vocabulary, conditions::read, document.source(), problems::add);
+    return document.entries("sights").flatMap(entry -> {
+      List<SightCondition> sight = base.sights().find(entry, changed).orElseGet(() -> reader.read(entry));
+      here.sights().keep(entry, sight, conditions.takeAsked());
+      return sight.stream();
+    }).toList();
   }
 
   private List<TerminalStrip> strips() {
@@ -150,8 +150,9 @@ public final class SystemReader {
 
   /** @param gone takes the keys of the faults that are left out */
   private List<Fault> faults(ControlSystem withParts, Predicate<Entry> mayGo, Set<String> gone) {
-    var reader = new FaultReader(withParts, terminals, problems);
+    var reader = new FaultReader(withParts, terminals, conditions, problems);
     Set<String> changed = base.changedParts(withParts.parts());
+    changed.addAll(base.names().changed(here.names()));
     Set<Terminal> ends = withParts.parts().stream().flatMap(part -> part.branches().stream())
         .flatMap(branch -> Stream.of(branch.a(), branch.b())).collect(Collectors.toSet());
     List<Fault> faults = new ArrayList<>();

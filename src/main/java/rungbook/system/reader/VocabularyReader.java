@@ -16,12 +16,14 @@ import java.util.stream.Stream;
 import rungbook.markdown.Document;
 import rungbook.markdown.Entry;
 import rungbook.system.Names;
-import rungbook.system.Vocabulary;
 import rungbook.system.Vocabulary.Control;
 import rungbook.system.Vocabulary.Location;
 import rungbook.system.Vocabulary.Part;
 import rungbook.system.Vocabulary.Point;
 import rungbook.system.Vocabulary.Role;
+import rungbook.system.Vocabulary;
+import rungbook.system.sight.PlaceWords;
+import rungbook.system.sight.SightLine;
 import rungbook.system.variant.VariantBlock;
 import rungbook.system.variant.VariantText;
 
@@ -87,8 +89,8 @@ public final class VocabularyReader {
     return lines("points", this::point, VocabularyReader::join);
   }
 
-  private Map<String, String> sights() {
-    return lines("sights", Entry::key);
+  private Map<String, Vocabulary.Sight> sights() {
+    return lines("sights", this::sight, VocabularyReader::join);
   }
 
   private Map<String, String> faults() {
@@ -99,7 +101,10 @@ public final class VocabularyReader {
     return lines("assemblies", entry -> items(entry).map(Names::key).collect(toSet()), VocabularyReader::join);
   }
 
-  /** The parts, each conductor of a cable by its own name, {@code Y outdoor cable}, and the assemblies. */
+  /**
+   * The parts, each conductor of a cable by its own name, {@code Y outdoor cable}, the assemblies, and the things
+   * outside the circuit that faults are in.
+   */
   private Map<String, Part> parts() {
     var parts = lines("parts", this::part);
     entries("parts")
@@ -113,7 +118,17 @@ public final class VocabularyReader {
         parts.putIfAbsent(key, assembly);
       }
     });
+    if (!parts.isEmpty()) {
+      things().filter(name -> !points.containsKey(Names.key(name)))
+          .forEach(name -> parts.putIfAbsent(Names.key(name), new Part(name, Vocabulary.OUTSIDE)));
+    }
     return parts;
+  }
+
+  /** What faults are in that no line of parts has. */
+  private Stream<String> things() {
+    return entries("faults").flatMap(VocabularyReader::items).filter(item -> item.startsWith(FaultReader.IN))
+        .map(item -> item.substring(FaultReader.IN.length()).strip());
   }
 
   /** The lines of a block by key; the first of several with the same key. */
@@ -180,13 +195,30 @@ public final class VocabularyReader {
     return words.contains("interlock") ? Role.INTERLOCK : words.contains(STAGE) ? Role.STAGE : Role.SELECTOR;
   }
 
-  /** Keys of the items that name a location, with or without {@code at}. */
+  /** A sight where it is in any variant, with the values of all. */
+  private static Vocabulary.Sight join(Vocabulary.Sight first, Vocabulary.Sight second) {
+    return new Vocabulary.Sight(first.name(), join(first.locations(), second.locations()),
+        distinct(Stream.concat(first.values().stream(), second.values().stream())));
+  }
+
+  private static List<String> distinct(Stream<String> names) {
+    var byKey = new LinkedHashMap<String, String>();
+    names.forEach(name -> byKey.putIfAbsent(Names.key(name), name));
+    return List.copyOf(byKey.values());
+  }
+
+  private Vocabulary.Sight sight(Entry entry) {
+    SightLine line = SightLine.of(entry, locations());
+    return new Vocabulary.Sight(entry.key(), line.places(),
+        distinct(line.values().stream().map(SightLine.Value::name)));
+  }
+
   private Set<String> places(Entry entry) {
-    Set<String> known = document.blocks("locations").stream().flatMap(block -> block.entries().stream())
-        .map(line -> Names.key(line.key())).collect(toSet());
-    return items(entry).map(item -> Names.key(item.startsWith("at ") ? item.substring(3) : item))
-        .filter(known::contains)
-        .collect(toSet());
+    return PlaceWords.in(entry, locations());
+  }
+
+  private Set<String> locations() {
+    return document.entries("locations").map(line -> Names.key(line.key())).collect(toSet());
   }
 
   private static Stream<String> items(Entry entry) {

@@ -45,12 +45,14 @@ public final class RemedyFinder {
   }
 
   private Remedy remedy(Fault fault) {
-    return new Remedy(fault.effects().stream().map(this::site).toList(), foundOff(fault));
+    return fault.thing().map(thing -> new Remedy(List.of(site(Stream.of(thing))), Optional.empty()))
+        .orElseGet(() -> new Remedy(fault.effects().stream().filter(effect -> !(effect instanceof Effect.Show))
+            .map(effect -> site(effected(effect))).toList(), foundOff(fault)));
   }
 
-  private Set<String> site(Effect effect) {
+  private Set<String> site(Stream<String> places) {
     var keys = new HashSet<String>();
-    effected(effect).forEach(key -> {
+    places.forEach(key -> {
       keys.add(key);
       system.partOfBranch(key).map(Part::key).ifPresent(keys::add);
     });
@@ -78,6 +80,9 @@ public final class RemedyFinder {
     }
     if (effect instanceof Effect.Hold hold) {
       return Stream.of(hold.branch());
+    }
+    if (effect instanceof Effect.Trip trip) {
+      return Stream.of(trip.branch());
     }
     if (effect instanceof Effect.Cross cross) {
       return Stream.of(cross.branch(), cross.other());

@@ -61,7 +61,7 @@ public final class SymptomsReader {
         if (before == null) {
           call.add(called);
         } else {
-          report(before, name, "call: ");
+          report(before, name, "call: ", "call: ");
         }
       });
     }
@@ -93,12 +93,23 @@ public final class SymptomsReader {
     Map<String, NameRef> bySight = new HashMap<>();
     seen.forEach(sight -> bySight.putIfAbsent(sight.key(), sight));
     notSeen.forEach(sight -> Optional.ofNullable(bySight.get(sight.key()))
-        .ifPresent(first -> report(first, sight, "seen: ")));
+        .ifPresent(first -> report(first, sight, "seen: ", "not seen: ")));
+    values(seen);
   }
 
-  private void report(NameRef first, NameRef second, String key) {
+  /** A sight shows one of its values at a time. */
+  private void values(List<NameRef> seen) {
+    Map<String, NameRef> bySight = new HashMap<>();
+    seen.forEach(value -> names.sightWithValue(value).ifPresent(sight -> {
+      NameRef first = bySight.putIfAbsent(sight.key(), value);
+      if (first != null && !first.key().equals(value.key())) {
+        report(first, value, "seen: ", "seen: ");
+      }
+    }));
+  }
+
+  private void report(NameRef first, NameRef second, String key, String secondKey) {
     problems.add(Problem.at(COMPLAINT_CONTRADICTION, document.source(), second.span())
-        .with("first", key + first.text())
-        .with("second", (key.startsWith("seen") ? "not seen: " : key) + second.text()));
+        .with("first", key + first.text()).with("second", secondKey + second.text()));
   }
 }

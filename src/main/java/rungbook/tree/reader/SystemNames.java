@@ -15,6 +15,7 @@ import rungbook.source.Span;
 import rungbook.system.Names;
 import rungbook.system.Vocabulary.Control;
 import rungbook.system.Vocabulary;
+import rungbook.system.sight.SightLookup;
 import rungbook.tree.NameRef;
 import rungbook.tree.Setting;
 
@@ -26,7 +27,6 @@ public final class SystemNames {
   public static final Code UNKNOWN_LOCATION = Code.of("unknown-location");
   public static final Code UNKNOWN_POINT = Code.of("unknown-point");
   public static final Code UNKNOWN_POSITION = Code.of("unknown-position");
-  public static final Code UNKNOWN_SIGHT = Code.of("unknown-sight");
   public static final Code UNKNOWN_THING = Code.of("unknown-thing");
 
   private static final int MOST_LISTED = 20;
@@ -58,13 +58,17 @@ public final class SystemNames {
     }
   }
 
-  /** Whether the system has the sight; if not, this is reported. */
+  /** Whether the system has the sight, or the value with its sight; if not, this is reported. */
   boolean sight(NameRef name) {
-    boolean known = system.isEmpty() || system.get().sights().containsKey(name.key());
-    if (!known) {
-      refuse(UNKNOWN_SIGHT, "sight", name, system.get().sights().values().stream().sorted().toList());
-    }
-    return known;
+    Optional<Problem> wrong = system
+        .flatMap(known -> SightLookup.inspect(known, name.text(), name.span(), source));
+    wrong.ifPresent(problems::add);
+    return wrong.isEmpty();
+  }
+
+  /** The sight with values that a name is one of. */
+  Optional<Vocabulary.Sight> sightWithValue(NameRef name) {
+    return system.flatMap(known -> known.sight(name.key())).filter(sight -> !sight.values().isEmpty());
   }
 
   /** Splits {@code thermostat cooling} into control and position. */

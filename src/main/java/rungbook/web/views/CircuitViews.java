@@ -57,7 +57,7 @@ public final class CircuitViews {
   private CircuitView.Row row(OperatingTable.Row row) {
     Activity activity = row.activity();
     return new CircuitView.Row(String.join(", ", row.settings()),
-        ReadingWords.names(activity.seen(), key -> system.vocabulary().sights().getOrDefault(key, key)),
+        ReadingWords.names(activity.seen(), system.vocabulary()::sightName),
         ReadingWords.names(activity.on(), key -> system.part(key).map(Part::name).orElse(key)));
   }
 

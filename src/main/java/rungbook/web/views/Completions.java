@@ -59,7 +59,13 @@ public record Completions(Map<String, Collection<String>> keys, Map<String, Coll
     values.put("fault", new TreeSet<>(system.faults().values()));
     values.put("call", new TreeSet<>(ActionObject.SETTING.names(system)));
     Stream.of("look", "listen", "feel", "seen", "not seen", "not all seen")
-        .forEach(sense -> values.put(sense, system.sights().values().stream().sorted().toList()));
+        .forEach(sense -> values.put(sense, sights(system, !Step.Sense.named(sense).isPresent())));
+  }
+
+  /** A check looks at a sight and answers with its value; a complaint names both. */
+  private static List<String> sights(Vocabulary system, boolean isWithValue) {
+    return isWithValue ? system.sightNames().stream().sorted().toList()
+        : system.sights().values().stream().map(Vocabulary.Sight::name).sorted().toList();
   }
 
   private static Map<String, Collection<String>> lines() {
