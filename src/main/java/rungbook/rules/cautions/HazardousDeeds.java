@@ -28,7 +28,10 @@ final class HazardousDeeds {
   private static final String GAS_VALVE = "gas valve";
 
   /** What the names of the parts begin with that decide how the burners burn. */
-  private static final List<String> BURNER_PARTS = List.of(GAS_VALVE, "inducer", "pressure switch", "limit", "rollout");
+  private static final List<String> BURNER_PARTS = List.of(GAS_VALVE, "inducer", "pressure switch", "limit", "rollout",
+      "vent");
+
+  private static final List<String> WET_THINGS = List.of("float switch", "drain pan");
 
   private enum Next { HANDS_GO_IN, POWER_COMES_ON, NEITHER }
 
@@ -115,7 +118,8 @@ final class HazardousDeeds {
   }
 
   Optional<Span> workingInWater(int step) {
-    return first(step, action -> action.touches() && action.key().equals("float switch"));
+    return first(step, action -> (action.touches() || action.kind().begins(EquipmentCondition.REPAIRED))
+        && WET_THINGS.contains(action.key()));
   }
 
   Optional<Span> lookingAtFlame(int step) {
