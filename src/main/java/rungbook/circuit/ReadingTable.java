@@ -57,14 +57,6 @@ public final class ReadingTable {
     return sights;
   }
 
-  public boolean seen(int caseNumber, int sample, String sight) {
-    int bit = sights.indexOf(sight);
-    if (bit < 0) {
-      throw new IllegalArgumentException("the system shows no " + sight);
-    }
-    return seen(caseNumber, sample, bit);
-  }
-
   /** @param bit the index of the sight in {@link #sights} */
   public boolean seen(int caseNumber, int sample, int bit) {
     return (seen[(caseNumber * samples + sample) * words + bit / Long.SIZE] >>> bit & 1) == 1;

@@ -53,7 +53,7 @@ class ContactLogicAgreementTest {
   }
 
   private static Set<String> seen(ReadingTable table, ControlSystem system) {
-    return loads(system).filter(load -> table.seen(0, 0, load)).collect(Collectors.toSet());
+    return loads(system).filter(load -> table.seen(0, 0, table.sights().indexOf(load))).collect(Collectors.toSet());
   }
 
   private static Stream<CircuitState> states(Vocabulary words) {

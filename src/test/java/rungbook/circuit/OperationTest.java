@@ -36,7 +36,8 @@ class OperationTest {
   }
 
   private static boolean seen(String fault, CircuitState state, String sight) {
-    return SPLIT.table(state, List.of()).seen(SPLIT.cases().indexOf(fault), 0, sight);
+    ReadingTable table = SPLIT.table(state, List.of());
+    return table.seen(SPLIT.cases().indexOf(fault), 0, table.sights().indexOf(sight));
   }
 
   /** At the thermostat each terminal shows the supply through the resting load. */

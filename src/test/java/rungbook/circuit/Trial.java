@@ -120,6 +120,7 @@ final class Trial {
   }
 
   boolean seenWith(String fault, String sight) {
-    return dictionary.table(state(), List.of()).seen(dictionary.cases().indexOf(fault), 0, sight);
+    ReadingTable table = dictionary.table(state(), List.of());
+    return table.seen(dictionary.cases().indexOf(fault), 0, table.sights().indexOf(sight));
   }
 }
