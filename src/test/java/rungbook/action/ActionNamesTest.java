@@ -88,7 +88,7 @@ class ActionNamesTest {
   void changesReadings() {
     assertEquals(Set.of("set", "bypass", "isolate", "discharge", "disconnect", "reconnect", "replace", "repair",
         "restore", "tag out"), actions(ActionKind::changesReadings));
-    assertEquals(Set.of("BYPASSED", "ISOLATED", "DISCONNECTED", "REPLACED", "DISCHARGED"),
+    assertEquals(Set.of("BYPASSED", "ISOLATED", "DISCONNECTED", "REPLACED", "REPAIRED", "DISCHARGED"),
         conditions(EquipmentCondition::changesReadings));
   }
 

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import rungbook.circuit.network.CircuitState;
@@ -66,5 +67,27 @@ class ConditionalEffectsTest {
   @Test
   void twoFaultsTripTogether() {
     assertFalse(seen("hold limit open when lamp on, hide lit when never", "lit"));
+  }
+
+  /** A lamp at full voltage does not hum, so the limit never trips; a filter that looks dirty is seen. */
+  @Test
+  void aFaultWhoseConditionNeverHoldsShowsNowhere() {
+    assertEquals(1, HiddenFaults.of(Trial.read("R C A B", SIGHTS, "bad: hold limit open when lamp humming", PARTS)
+        .system()).size());
+    assertEquals(List.of(), HiddenFaults.of(Trial.read("R C A B", SIGHTS, "bad: in filter, show dirt", PARTS)
+        .system()));
+  }
+
+  /** The conditions of both codes hold only once the limit has tripped, so only with the fault. */
+  @Test
+  void twoValuesAtOnceAreFoundWithTheirFault() {
+    String sights = "light: at bench, one when limit open, two when not lamp on and not hot, steady";
+    String[] parts = Arrays.copyOf(PARTS, PARTS.length + 1);
+    parts[PARTS.length] = "hot: state, when lamp on";
+    var clashes = ValueClashes.of(Trial.read("R C A B", sights, "bad: hold limit open when lamp on", parts).system());
+    assertEquals(List.of("one two bad"), clashes.stream()
+        .map(clash -> clash.first() + " " + clash.second() + " " + clash.caseKey()).toList());
+    assertEquals(List.of(),
+        ValueClashes.of(Trial.read("R C A B", sights, "bad: open lamp, show light one", parts).system()));
   }
 }
