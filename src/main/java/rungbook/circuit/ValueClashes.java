@@ -57,7 +57,7 @@ public final class ValueClashes {
     List<Fault> faults = system.faults().stream().map(fault -> new Fault(fault.name(), fault.thing(),
         fault.effects().stream().filter(effect -> !(effect instanceof Effect.Show)).toList(), fault.likelihood()))
         .toList();
-    return new ControlSystem(system.vocabulary(), system.parts(), faults, system.sights(), system.strips());
+    return system.withFaults(faults);
   }
 
   private List<Clash> search(List<Vocabulary.Sight> sights) {

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.locks.ReentrantLock;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import rungbook.circuit.network.Cancellation;
 import rungbook.markdown.Document;
@@ -11,6 +12,7 @@ import rungbook.markdown.DocumentReader;
 import rungbook.proof.plan.Budget;
 import rungbook.proof.plan.Installations;
 import rungbook.proof.rules.FaultShowsNowhere;
+import rungbook.proof.rules.TwoValuesAtOnce;
 import rungbook.source.Problem;
 import rungbook.source.Source;
 import rungbook.system.SystemVariants;
@@ -63,8 +65,12 @@ final class PreparedSystem {
 
   /** What its circuit shows to be wrong with the system itself; empty where it cannot be proved. */
   List<Problem> problems() {
-    return circuit().installations().isEmpty() ? List.of()
-        : FaultShowsNowhere.inspect(VariantsReader.systems(id, document), document);
+    if (circuit().installations().isEmpty()) {
+      return List.of();
+    }
+    SystemVariants systems = VariantsReader.systems(id, document);
+    return Stream.concat(FaultShowsNowhere.inspect(systems, document).stream(),
+        TwoValuesAtOnce.inspect(systems, document).stream()).toList();
   }
 
   private Circuit build() {
