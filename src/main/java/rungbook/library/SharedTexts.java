@@ -3,6 +3,7 @@ package rungbook.library;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Function;
@@ -17,7 +18,6 @@ import rungbook.system.Names;
 import rungbook.system.SystemVariants;
 import rungbook.system.Vocabulary;
 import rungbook.system.reader.VariantsReader;
-import rungbook.system.reader.VocabularyReader;
 import rungbook.tree.Meter;
 import rungbook.tree.Shared;
 import rungbook.tree.reader.CautionReader;
@@ -69,11 +69,11 @@ final class SharedTexts {
   /** Reads each text when a tree first needs it, without reporting its problems. */
   static Shared asNeeded(LibraryText text) {
     SharedTexts reader = new SharedTexts(text, Map.of());
-    // the words of a system are all that trees ask for; only a pack draws its parts
-    return reader.shared(reader::later,
-        reader.later(Uses.SYSTEMS, (id, system, out) -> VocabularyReader.read(id, system)),
-        reader.later(Uses.SYSTEMS, (id, system, out) -> VariantsReader.systems(id, system)),
-        (id, fragment, out) -> fragment);
+    Map<String, SystemVariants> circuits = reader.later(Uses.SYSTEMS,
+        (id, system, out) -> VariantsReader.systems(id, system));
+    var words = new HashMap<String, Supplier<Vocabulary>>();
+    circuits.keySet().forEach(key -> words.put(key, () -> Objects.requireNonNull(circuits.get(key)).base().vocabulary()));
+    return reader.shared(reader::later, new ReadAsNeeded<>(words), circuits, (id, fragment, out) -> fragment);
   }
 
   private Shared read() {

@@ -31,9 +31,9 @@ final class TreeLinks {
 
   /** The trees on the paths that lead from the first ones to a tree; without that tree itself. */
   Set<String> between(Set<String> first, String id) {
-    Set<String> reached = reached(first, this::links);
+    Set<String> reached = reached(first, this::of);
     Map<String, Set<String>> back = new HashMap<>();
-    reached.forEach(from -> links(from).forEach(to -> back.computeIfAbsent(to, any -> new HashSet<>()).add(from)));
+    reached.forEach(from -> of(from).forEach(to -> back.computeIfAbsent(to, any -> new HashSet<>()).add(from)));
     Set<String> between = reached(back.getOrDefault(id, Set.of()), to -> back.getOrDefault(to, Set.of()));
     between.remove(id);
     return between;
@@ -49,7 +49,8 @@ final class TreeLinks {
     return reached;
   }
 
-  private Set<String> links(String id) {
+  /** The trees that a tree links to. */
+  Set<String> of(String id) {
     return links.computeIfAbsent(id,
         any -> Optional.ofNullable(text.texts().get("trees/" + id + ".md")).map(TreeLinks::linked).orElse(Set.of()));
   }

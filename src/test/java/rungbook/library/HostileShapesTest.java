@@ -21,8 +21,8 @@ class HostileShapesTest {
 
   private static final int SHARE = ShortRun.IS ? 4 : 1;
 
-  /** A second on a quiet machine; twice that here, since caches are shared with whatever else runs. */
-  private static final long MOST_MILLIS = ShortRun.IS ? 1_500 : 3_000;
+  /** Processor time of one text. */
+  private static final long MOST_MILLIS = ShortRun.IS ? 500 : 1_000;
 
   /** A chain is as long in a short run, since it goes to the limit of steps. */
   private static final long MOST_CHAIN_MILLIS = ShortRun.IS ? 1_000 : 2_000;

@@ -26,6 +26,7 @@ final class HazardousPlaces {
   private static final Function<SystemVariants, Map<String, Set<String>>> MOTORS = HazardousPlaces::motors;
 
   private final RuleContext context;
+  private final Map<Integer, Optional<JointStates.Arrival>> live = new HashMap<>();
 
   HazardousPlaces(RuleContext context) {
     this.context = context;
@@ -34,7 +35,7 @@ final class HazardousPlaces {
   /** Leads on line voltage are reported by {@link LineVoltageUnsaid}. */
   Optional<Span> live(int step) {
     return LineVoltage.met(step(step), context.tree()).isPresent() ? Optional.empty()
-        : OpenUnit.liveAt(step, context).flatMap(arrival -> place(step));
+        : liveAt(step).flatMap(arrival -> place(step));
   }
 
   Optional<Span> besideBlower(int step) {
@@ -48,12 +49,17 @@ final class HazardousPlaces {
   /** @param word in the motor's name */
   private Optional<Span> besideMotor(String word, int step) {
     return hasMotor(word, FactTable.place(step(step)))
-        ? OpenUnit.liveAt(step, context).flatMap(arrival -> place(step)) : Optional.empty();
+        ? liveAt(step).flatMap(arrival -> place(step)) : Optional.empty();
   }
 
   /** A path on which the step's place is open and live. */
   Optional<Witness> path(int step) {
-    return OpenUnit.liveAt(step, context).flatMap(JointStates.Arrival::shown);
+    return liveAt(step).flatMap(JointStates.Arrival::shown);
+  }
+
+  /** Worked out once for all cautions. */
+  private Optional<JointStates.Arrival> liveAt(int step) {
+    return live.computeIfAbsent(step, any -> OpenUnit.liveAt(any, context));
   }
 
   private Step step(int step) {

@@ -47,12 +47,19 @@ final class FaultReader {
   /** One number, or two. */
   private static final String RANGE = N + "(?: to " + N + ")?";
 
+  private static final String THROUGH = " through ";
+
   private static final Interval TOUCHING = Interval.exactly(CONTACT_OHMS);
   private static final double MOST_WEAK_PERCENT = 99;
   private static final double MOST_OVERLOAD_PERCENT = 1000;
 
-  /** @param start the verb that every text of this form begins with */
-  private record Form(String start, Pattern pattern, BiFunction<Written, Matcher, Optional<Effect>> read) {}
+  /**
+   * How an effect may be written.
+   *
+   * @param start the verb that each text of this form begins with
+   * @param word what each contains; most long texts are refused without a match of the pattern
+   */
+  private record Form(String start, String word, Pattern pattern, BiFunction<Written, Matcher, Optional<Effect>> read) {}
 
   /** One item of a fault's line. */
   private record Written(String fault, Entry.Item item) {}
@@ -120,7 +127,8 @@ final class FaultReader {
   }
 
   private void form(String pattern, BiFunction<Written, Matcher, Optional<Effect>> read) {
-    forms.add(new Form(pattern.substring(0, pattern.indexOf(' ') + 1), Pattern.compile(pattern, Pattern.DOTALL), read));
+    forms.add(new Form(pattern.substring(0, pattern.indexOf(' ') + 1), pattern.contains(THROUGH) ? THROUGH : "",
+        Pattern.compile(pattern, Pattern.DOTALL), read));
   }
 
   private static double number(Matcher match, int group) {
@@ -188,11 +196,9 @@ final class FaultReader {
 
   private Optional<Effect> effect(Written written) {
     for (Form form : forms) {
-      if (!written.item().text().startsWith(form.start())) {
-        continue;
-      }
-      Matcher match = form.pattern().matcher(written.item().text());
-      if (match.matches()) {
+      String text = written.item().text();
+      Matcher match = form.pattern().matcher(text);
+      if (text.startsWith(form.start()) && text.contains(form.word()) && match.matches()) {
         return form.read().apply(written, match);
       }
     }

@@ -189,7 +189,8 @@ public class CompiledLibrary {
     var library = current();
     var texts = new TreeMap<>(library.text().texts());
     texts.put(path.text(), new Source(path.text(), text));
-    return foundIn(path, LibraryCompiler.compile(new LibraryText(texts, library.text().pictures(), List.of()), library));
+    var shown = new LibraryText(texts, library.text().pictures(), List.of());
+    return foundIn(path, LibraryCompiler.compile(shown, library));
   }
 
   /** What is wrong with a text as saved. */
