@@ -4,7 +4,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.concurrent.ForkJoinPool;
 import java.util.stream.Collectors;
 import rungbook.rules.paths.TreesCircle;
 import rungbook.source.Problem;
@@ -21,11 +20,6 @@ final class Circles {
   Circles(LibraryText text, TreesAsRead trees) {
     this.links = new TreeLinks(text);
     this.trees = trees;
-  }
-
-  /** Begins to read, beside whatever else is done, the trees that a tree will need. */
-  void readAhead(String id) {
-    ForkJoinPool.commonPool().execute(() -> links.between(links.of(id), id).forEach(trees::tree));
   }
 
   List<Problem> inspect(Tree tree) {

@@ -74,11 +74,8 @@ public final class LibraryCompiler {
   private static Stream<CompiledTree> trees(LibraryText text, Shared shared, List<CompiledTree> compiled,
       Supplier<WordList> words, Predicate<String> wanted) {
     Surroundings around = Surroundings.of(text, words, new TreesAsRead(text, shared, compiled));
-    var asked = text.in("trees/").entrySet().stream().filter(tree -> wanted.test(tree.getKey())).toList();
-    if (asked.size() == 1) {
-      around.circles().readAhead(asked.get(0).getKey());
-    }
-    return asked.parallelStream().map(tree -> compile(tree.getKey(), tree.getValue(), shared, around));
+    return text.in("trees/").entrySet().parallelStream().filter(tree -> wanted.test(tree.getKey()))
+        .map(tree -> compile(tree.getKey(), tree.getValue(), shared, around));
   }
 
   /**

@@ -72,7 +72,8 @@ final class SharedTexts {
     Map<String, SystemVariants> circuits = reader.later(Uses.SYSTEMS,
         (id, system, out) -> VariantsReader.systems(id, system));
     var words = new HashMap<String, Supplier<Vocabulary>>();
-    circuits.keySet().forEach(key -> words.put(key, () -> Objects.requireNonNull(circuits.get(key)).base().vocabulary()));
+    circuits.keySet().forEach(key -> words.put(key,
+        () -> Objects.requireNonNull(circuits.get(key)).base().vocabulary()));
     return reader.shared(reader::later, new ReadAsNeeded<>(words), circuits, (id, fragment, out) -> fragment);
   }
 

@@ -49,8 +49,7 @@ final class TreeLinks {
     return reached;
   }
 
-  /** The trees that a tree links to. */
-  Set<String> of(String id) {
+  private Set<String> of(String id) {
     return links.computeIfAbsent(id,
         any -> Optional.ofNullable(text.texts().get("trees/" + id + ".md")).map(TreeLinks::linked).orElse(Set.of()));
   }

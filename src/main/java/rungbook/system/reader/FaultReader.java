@@ -59,7 +59,8 @@ final class FaultReader {
    * @param start the verb that each text of this form begins with
    * @param word what each contains; most long texts are refused without a match of the pattern
    */
-  private record Form(String start, String word, Pattern pattern, BiFunction<Written, Matcher, Optional<Effect>> read) {}
+  private record Form(String start, String word, Pattern pattern,
+      BiFunction<Written, Matcher, Optional<Effect>> read) {}
 
   /** One item of a fault's line. */
   private record Written(String fault, Entry.Item item) {}
