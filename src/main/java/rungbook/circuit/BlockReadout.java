@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.TreeMap;
-import org.jspecify.annotations.Nullable;
+import java.util.function.Supplier;
 import rungbook.circuit.network.Branch;
 import rungbook.circuit.network.Cancellation;
 import rungbook.circuit.network.Current;
@@ -28,36 +28,37 @@ import rungbook.system.Terminal;
 final class BlockReadout implements SteadyStateSearch.Listener {
 
   private final CircuitModel model;
-  private final int first;
-  private final IdentityHashMap<EquipmentState, ReadingTable> tables = new IdentityHashMap<>();
+  private final KnownReadings known;
+  private final IdentityHashMap<EquipmentState, Written> tables = new IdentityHashMap<>();
   private final MeterReadout readout;
   private final double[] unsteady;
-  private double[][] shown = new double[0][];
-  private @Nullable SolvedNetwork readNetwork;
-  private List<Probe> readProbes = List.of();
-  private final Map<byte[], Map<FaultedParameters, List<Settled>>> direct = new TreeMap<>(Arrays::compare);
+  private final Map<byte[], Map<FaultedParameters, Map<Probe, double[]>>> direct = new TreeMap<>(Arrays::compare);
+  private final List<Runnable> afterDirect = new ArrayList<>();
 
-  private record Settled(Start start, int[] samples) {}
+  /** Where the readings of a state go, and the probes to read. */
+  private record Written(BlockTable table, List<Probe> probes) {}
 
-  BlockReadout(CircuitModel model, int first, List<EquipmentState> states, List<ReadingTable> tables) {
+  /** @param known what was read on the same block before */
+  BlockReadout(CircuitModel model, KnownReadings known, List<EquipmentState> states, List<ReadingTable> tables,
+      int block) {
     this.model = model;
-    this.first = first;
+    this.known = known;
     for (int i = 0; i < states.size(); i++) {
-      this.tables.put(states.get(i), tables.get(i));
+      this.tables.put(states.get(i), new Written(tables.get(i).block(block), tables.get(i).probes()));
     }
     readout = new MeterReadout(model);
     unsteady = new double[model.parameters().size()];
     Arrays.fill(unsteady, Reading.UNSTEADY);
   }
 
-  private ReadingTable table(Start start) {
+  private Written written(Start start) {
     return Objects.requireNonNull(tables.get(start.state()));
   }
 
   /** The nodes at which some probe is. */
   BitSet nodes() {
     var nodes = new BitSet();
-    tables.values().stream().flatMap(table -> table.probes().stream()).forEach(probe -> {
+    tables.values().stream().flatMap(written -> written.probes().stream()).forEach(probe -> {
       node(probe.red(), nodes);
       node(probe.black(), nodes);
       if (probe.meter() == MeterFunction.AMPS) {
@@ -76,79 +77,84 @@ final class BlockReadout implements SteadyStateSearch.Listener {
   }
 
   @Override
-  public void settled(Start start, SteadyState steadyState, SolvedNetwork network) {
-    ReadingTable table = table(start);
-    if (steadyState.converged()) {
-      read(table.probes(), start, steadyState, network);
+  public void settled(Start start, SteadyState steadyState, Supplier<SolvedNetwork> network) {
+    Written to = written(start);
+    for (int p = 0; p < to.probes().size(); p++) {
+      if (steadyState.converged()) {
+        write(start, steadyState, p, network);
+      } else {
+        to.table().write(start.number(), p, steadyState.samples(), unsteady);
+      }
     }
-    for (int p = 0; p < table.probes().size(); p++) {
-      table.write(start.number(), p, first, steadyState.samples(), steadyState.converged() ? shown[p] : unsteady);
+    recordSights(to.table(), start, steadyState);
+  }
+
+  private void write(Start start, SteadyState steadyState, int p, Supplier<SolvedNetwork> network) {
+    Written to = written(start);
+    Probe probe = to.probes().get(p);
+    double[] shown = shown(probe, steadyState.modes(), start.faulted(), network);
+    Runnable writes = () -> to.table().write(start.number(), p, steadyState.samples(), shown);
+    if (probe.meter() == MeterFunction.OHMS) {
+      afterDirect.add(writes);
+    } else {
+      writes.run();
     }
-    if (steadyState.converged() && table.probes().stream().anyMatch(BlockReadout::isOhms)) {
-      direct.computeIfAbsent(steadyState.modes(), key -> new LinkedHashMap<>())
-          .computeIfAbsent(start.faulted(), key -> new ArrayList<>())
-          .add(new Settled(start, steadyState.samples()));
-    }
-    recordSights(table, start, steadyState);
   }
 
   /** Several states and groups of samples may settle in one network; its probes are read once. */
-  private void read(List<Probe> probes, Start start, SteadyState steadyState, SolvedNetwork network) {
-    if (network == readNetwork && probes.equals(readProbes)) {
-      return;
+  private double[] shown(Probe probe, byte[] modes, FaultedParameters faulted, Supplier<SolvedNetwork> network) {
+    double[] before = known.of(modes, faulted, probe);
+    if (before != null) {
+      return before;
     }
-    readNetwork = network;
-    readProbes = probes;
-    if (shown.length < probes.size()) {
-      shown = new double[probes.size()][unsteady.length];
+    if (probe.meter() == MeterFunction.OHMS) {
+      return direct.computeIfAbsent(modes, key -> new LinkedHashMap<>())
+          .computeIfAbsent(faulted, key -> new LinkedHashMap<>())
+          .computeIfAbsent(probe, one -> read(one, modes, faulted, network.get()));
     }
-    for (int p = 0; p < probes.size(); p++) {
-      readout.read(probes.get(p), network, steadyState.modes(), start.faulted(), shown[p]);
-    }
+    double[] shown = read(probe, modes, faulted, network.get());
+    known.add(modes, faulted, probe, shown);
+    return shown;
   }
 
-  private static boolean isOhms(Probe probe) {
-    return probe.meter() == MeterFunction.OHMS;
+  private double[] read(Probe probe, byte[] modes, FaultedParameters faulted, SolvedNetwork network) {
+    double[] shown = new double[unsteady.length];
+    readout.read(probe, network, modes, faulted, shown);
+    return shown;
   }
 
-  private void recordSights(ReadingTable table, Start start, SteadyState steadyState) {
+  private void recordSights(BlockTable table, Start start, SteadyState steadyState) {
     var seen = new BitSet();
     for (int i = 0; i < model.logic().sights().size(); i++) {
       seen.set(i, model.logic().seen(i, steadyState.relays(), start.state().state(), start.faulted().fault()));
     }
-    for (int sample : steadyState.samples()) {
-      table.write(start.number(), first + sample, seen);
-    }
+    table.write(start.number(), steadyState.samples(), seen);
   }
 
   /** Reads ohms, where the circuit is not live, on the networks for direct current. */
   void readDirect(NetworkStructure structure) {
-    if (direct.isEmpty()) {
-      return;
-    }
-    var solver = new NetworkSolver(structure, model.parameters(), Current.DIRECT, model.healthy(), new BitSet());
-    direct.forEach((modes, cases) -> {
-      solver.moveTo(modes);
-      cases.forEach((faulted, all) -> {
-        Cancellation.check();
-        SolvedNetwork network = solver.solve(faulted);
-        all.forEach(one -> readOhms(one, network));
+    if (!direct.isEmpty()) {
+      var solver = new NetworkSolver(structure, model.parameters(), Current.DIRECT, model.healthy(), new BitSet());
+      direct.forEach((modes, cases) -> {
+        solver.moveTo(modes);
+        cases.forEach((faulted, rows) -> {
+          Cancellation.check();
+          SolvedNetwork network = solver.solve(faulted);
+          rows.forEach((probe, shown) -> {
+            readOhms(probe, network, shown);
+            known.add(modes, faulted, probe, shown);
+          });
+        });
       });
-    });
+    }
+    afterDirect.forEach(Runnable::run);
   }
 
-  private void readOhms(Settled settled, SolvedNetwork network) {
-    ReadingTable table = table(settled.start());
-    int number = settled.start().number();
-    double[] ohms = new double[unsteady.length];
-    for (int p = 0; p < table.probes().size(); p++) {
-      if (isOhms(table.probes().get(p))) {
-        readout.ohms(table.probes().get(p), network, ohms);
-        int probe = p;
-        int[] dead = Arrays.stream(settled.samples())
-            .filter(sample -> table.reading(number, first + sample, probe) != Reading.LIVE).toArray();
-        table.write(number, p, first, dead, ohms);
-      }
+  private void readOhms(Probe probe, SolvedNetwork network, double[] shown) {
+    double[] ohms = new double[shown.length];
+    readout.ohms(probe, network, ohms);
+    for (int s = 0; s < shown.length; s++) {
+      shown[s] = shown[s] == Reading.LIVE ? Reading.LIVE : ohms[s];
     }
   }
 }

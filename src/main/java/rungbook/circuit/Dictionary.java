@@ -2,12 +2,12 @@ package rungbook.circuit;
 
 import java.util.ArrayList;
 import java.util.BitSet;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import rungbook.circuit.network.CircuitNetwork;
 import rungbook.circuit.network.CircuitState;
 import rungbook.circuit.network.FaultCase;
@@ -44,21 +44,26 @@ public final class Dictionary {
     CircuitState start = CircuitState.start(network.system().vocabulary());
     EquipmentState equipment = EquipmentState.of(network, start);
     List<ControlPositions> positions = ControlPositions.of(network, cases);
-    int count = (samples.size() + BLOCK - 1) / BLOCK;
-    DictionaryBlock[] made = new DictionaryBlock[count];
-    ParallelTasks.run(count, i -> {
-      made[i] = block(i, count, batches);
+    int[] sizes = blockSizes(samples.size());
+    DictionaryBlock[] made = new DictionaryBlock[sizes.length];
+    ParallelTasks.run(sizes.length, i -> {
+      made[i] = block(i, sizes, batches);
       made[i].findBlown(equipment, positions);
     });
     blocks = List.of(made);
   }
 
   /** Blocks of nearly the same size. */
-  private DictionaryBlock block(int number, int count, List<CaseBatch> batches) {
-    int first = number * samples.size() / count;
-    int next = (number + 1) * samples.size() / count;
-    var model = new CircuitModel(network, logic, new Samples(samples.draws().subList(first, next)));
-    return new DictionaryBlock(model, first, batches, cases);
+  static int[] blockSizes(int samples) {
+    int count = (samples + BLOCK - 1) / BLOCK;
+    return IntStream.range(0, count).map(i -> (i + 1) * samples / count - i * samples / count).toArray();
+  }
+
+  private DictionaryBlock block(int number, int[] sizes, List<CaseBatch> batches) {
+    int first = IntStream.of(sizes).limit(number).sum();
+    var model = new CircuitModel(network, logic,
+        new Samples(samples.draws().subList(first, first + sizes[number])));
+    return new DictionaryBlock(model, number, first, batches, cases);
   }
 
   /**
@@ -93,6 +98,11 @@ public final class Dictionary {
     return samples.size();
   }
 
+  /** The keys of the cases of a dictionary of these faults. */
+  public static List<String> cases(List<List<Fault>> together) {
+    return Stream.concat(Stream.of(FaultCase.HEALTHY.name()), together.stream().map(FaultCase::name)).toList();
+  }
+
   /** The key of each case: {@code healthy}, then the faults in their order. */
   public List<String> cases() {
     return cases.stream().map(FaultCase::name).toList();
@@ -102,42 +112,26 @@ public final class Dictionary {
     return cases.get(caseNumber);
   }
 
-  /** Solves one circuit state for every case and sample. */
-  public ReadingTable table(CircuitState state, List<Probe> probes) {
-    return tables(Map.of(state, probes)).values().iterator().next();
+  /** A table of which no case is solved yet. */
+  ReadingTable empty(List<Probe> probes) {
+    return ReadingTable.empty(probes, logic.sights(), cases.size(), samples());
   }
 
   /**
-   * Solves several circuit states together, which costs less than one after the other, since many have networks in
-   * common.
-   *
-   * @param probes to read in each state
+   * Solves cases of several circuit states, and adds them to the tables of the states. Together they cost less than one
+   * after the other, since many have networks in common.
    */
-  public Map<CircuitState, ReadingTable> tables(Map<CircuitState, List<Probe>> probes) {
-    var all = new BitSet();
-    all.set(0, cases.size());
-    return tables(probes, all);
-  }
-
-  /** Solves one circuit state for the healthy system; the other cases' rows of the table hold no readings. */
-  public ReadingTable healthy(CircuitState state, List<Probe> probes) {
-    var healthy = new BitSet();
-    healthy.set(0);
-    return table(state, probes, healthy);
+  public void solve(Map<CircuitState, ReadingTable> tables, BitSet wanted) {
+    List<EquipmentState> states = tables.keySet().stream().map(state -> EquipmentState.of(network, state)).toList();
+    List<ReadingTable> inOrder = List.copyOf(tables.values());
+    ParallelTasks.run(blocks.size(), i -> blocks.get(i).read(states, inOrder, wanted));
   }
 
   /** Solves one circuit state for some cases; the other cases' rows of the table hold no readings. */
   ReadingTable table(CircuitState state, List<Probe> probes, BitSet wanted) {
-    return tables(Map.of(state, probes), wanted).values().iterator().next();
-  }
-
-  private Map<CircuitState, ReadingTable> tables(Map<CircuitState, List<Probe>> probes, BitSet wanted) {
-    var tables = new LinkedHashMap<CircuitState, ReadingTable>();
-    probes.forEach((state, list) -> tables.put(state, new ReadingTable(list, logic.sights(), cases.size(), samples())));
-    List<EquipmentState> states = tables.keySet().stream().map(state -> EquipmentState.of(network, state)).toList();
-    List<ReadingTable> inOrder = List.copyOf(tables.values());
-    ParallelTasks.run(blocks.size(), i -> blocks.get(i).read(states, inOrder, wanted));
-    return tables;
+    ReadingTable table = empty(probes);
+    solve(Map.of(state, table), wanted);
+    return table;
   }
 
   /** The keys of the fuses and breakers that a case has opened before the technician arrives, in one sample. */

@@ -6,31 +6,45 @@ import java.util.BitSet;
 import java.util.List;
 import java.util.concurrent.locks.ReentrantLock;
 import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
 import rungbook.circuit.network.Cancellation;
 import rungbook.circuit.network.CircuitState;
 import rungbook.circuit.network.FaultCase;
 import rungbook.circuit.sequence.CircuitModel;
 import rungbook.circuit.sequence.EquipmentState;
+import rungbook.circuit.sequence.KnownLevels;
 import rungbook.circuit.sequence.SteadyStateSearch;
 import rungbook.circuit.sequence.SteadyStateSearch.Start;
 import rungbook.circuit.solver.FaultedParameters;
+import rungbook.circuit.solver.NetworkSolver;
 
 /** All cases of a dictionary on one block of its samples. One thread works on a block at a time. */
 final class DictionaryBlock {
 
   private final CircuitModel model;
+  private final int number;
   private final int first;
   private final List<CaseBatch> batches;
   private final List<FaultedParameters> cases;
   private final boolean[][][] blown;
+  private final KnownLevels levels;
+  private final KnownReadings readings = new KnownReadings();
   private final ReentrantLock working = new ReentrantLock(true);
 
+  /** Of the batch that was solved last: it takes a while to set up, and much space. */
+  private @Nullable BatchSolver solver;
+
+  private record BatchSolver(CaseBatch batch, NetworkSolver solver) {}
+
   /**
+   * @param number of the block
    * @param first the first sample of the block
    */
-  DictionaryBlock(CircuitModel model, int first, List<CaseBatch> batches, List<FaultCase> cases) {
+  DictionaryBlock(CircuitModel model, int number, int first, List<CaseBatch> batches, List<FaultCase> cases) {
     this.model = model;
+    this.number = number;
     this.first = first;
+    levels = new KnownLevels(model);
     this.batches = batches;
     this.cases = cases.stream().map(model::faulted).toList();
     boolean[] none = new boolean[model.logic().fuses().size()];
@@ -77,12 +91,23 @@ final class DictionaryBlock {
       }
     });
     if (!starts.isEmpty()) {
-      new SteadyStateSearch(model, batch.structure(), new BitSet(), (one, steady, network) -> {
+      search(batch, new BitSet(), starts, (one, steady, network) -> {
         if (any(steady.relays().blown)) {
           Arrays.stream(steady.samples()).forEach(sample -> blown[one.number()][sample] = steady.relays().blown);
         }
-      }).run(starts);
+      });
     }
+  }
+
+  /** A search that is given up halfway leaves its solver behind. */
+  private void search(CaseBatch batch, BitSet wanted, List<Start> starts, SteadyStateSearch.Listener listener) {
+    BatchSolver with = solver;
+    solver = null;
+    if (with == null || !with.batch().equals(batch)) {
+      with = new BatchSolver(batch, SteadyStateSearch.solver(model, batch.structure()));
+    }
+    new SteadyStateSearch(model, with.solver(), levels, wanted, listener).run(starts);
+    solver = with;
   }
 
   private static boolean any(boolean[] fuses) {
@@ -103,6 +128,8 @@ final class DictionaryBlock {
     Cancellation.lock(working);
     try {
       batches.forEach(batch -> read(batch, states, tables, wanted));
+      levels.forgetTooMany();
+      readings.forgetTooMany();
     } finally {
       working.unlock();
     }
@@ -116,8 +143,8 @@ final class DictionaryBlock {
       numbers.stream().forEach(i -> starts.addAll(starts(i, state)));
     }
     if (!starts.isEmpty()) {
-      var readout = new BlockReadout(model, first, states, tables);
-      new SteadyStateSearch(model, batch.structure(), readout.nodes(), readout).run(starts);
+      var readout = new BlockReadout(model, readings, states, tables, number);
+      search(batch, readout.nodes(), starts, readout);
       readout.readDirect(batch.structure());
     }
   }

@@ -14,7 +14,7 @@ import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
 /** Does numbered tasks on all cores. The calling thread works too, so busy helpers delay nobody. */
-final class ParallelTasks {
+public final class ParallelTasks {
 
   private static final int CORES = Runtime.getRuntime().availableProcessors();
   private static final ThreadPoolExecutor HELPERS = helpers();
@@ -48,7 +48,7 @@ final class ParallelTasks {
    *
    * @throws CancellationException if the calling thread is interrupted
    */
-  static void run(int count, IntConsumer task) {
+  public static void run(int count, IntConsumer task) {
     new ParallelTasks(count, task).run();
   }
 

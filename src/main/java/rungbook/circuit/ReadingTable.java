@@ -1,32 +1,31 @@
 package rungbook.circuit;
 
-import java.util.BitSet;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
- * The readings of one circuit state for every case, probe and sample, in one array:
- * {@code readings[(case * probes + probe) * samples + sample]}. Case 0 is the healthy system, case i + 1 is the
- * system's fault i. Several threads may write at once, each its own samples.
+ * The readings of one circuit state for every probe and sample, and for every case that was solved. Case 0 is the
+ * healthy system, case i + 1 is the system's fault i.
  */
 public final class ReadingTable {
 
   private final List<Probe> probes;
   private final List<String> sights;
+  private final List<BlockTable> blocks;
   private final int samples;
-  private final double[] readings;
 
-  /** A bit for each sight; each case and sample has words of its own, so that no two threads share one. */
-  private final long[] seen;
-
-  private final int words;
-
-  ReadingTable(List<Probe> probes, List<String> sights, int cases, int samples) {
+  /** @param blocks in the order of their samples */
+  ReadingTable(List<Probe> probes, List<String> sights, List<BlockTable> blocks) {
     this.probes = List.copyOf(probes);
     this.sights = sights;
-    this.samples = samples;
-    words = (sights.size() + Long.SIZE - 1) / Long.SIZE;
-    readings = new double[cases * probes.size() * samples];
-    seen = new long[cases * samples * words];
+    this.blocks = List.copyOf(blocks);
+    samples = blocks.stream().mapToInt(BlockTable::samples).sum();
+  }
+
+  /** A table of which no case is solved yet. */
+  public static ReadingTable empty(List<Probe> probes, List<String> sights, int cases, int samples) {
+    return new ReadingTable(probes, sights, IntStream.of(Dictionary.blockSizes(samples))
+        .mapToObj(size -> new BlockTable(size, cases, probes.size(), sights.size())).toList());
   }
 
   public int samples() {
@@ -37,19 +36,34 @@ public final class ReadingTable {
     return probes;
   }
 
+  BlockTable block(int number) {
+    return blocks.get(number);
+  }
+
+  /** Its parts, in the order of their samples. */
+  public List<BlockTable> blocks() {
+    return blocks;
+  }
+
   /** The reading of a probe by its index in {@link #probes}, coded as in {@link Reading}. */
   public double reading(int caseNumber, int sample, int probe) {
-    return readings[index(caseNumber, sample, probe)];
+    int first = 0;
+    for (BlockTable block : blocks) {
+      if (sample < first + block.samples()) {
+        return block.readings(caseNumber, probe)[sample - first];
+      }
+      first += block.samples();
+    }
+    throw new IndexOutOfBoundsException(sample);
   }
 
-  /** The index in {@link #raw} of the first sample of one case at one probe; the other samples follow. */
-  public int offset(int caseNumber, int probe) {
-    return index(caseNumber, 0, probe);
-  }
-
-  /** All readings; callers must not modify the array. */
-  public double[] raw() {
-    return readings;
+  /** Copies the readings of a case at a probe, a sample after the other. */
+  public void readings(int caseNumber, int probe, double[] into) {
+    int first = 0;
+    for (BlockTable block : blocks) {
+      System.arraycopy(block.readings(caseNumber, probe), 0, into, first, block.samples());
+      first += block.samples();
+    }
   }
 
   /** The keys of the sights that {@link #seen} knows. */
@@ -59,37 +73,24 @@ public final class ReadingTable {
 
   /** @param bit the index of the sight in {@link #sights} */
   public boolean seen(int caseNumber, int sample, int bit) {
-    return (seen[(caseNumber * samples + sample) * words + bit / Long.SIZE] >>> bit & 1) == 1;
-  }
-
-  private int index(int caseNumber, int sample, int probe) {
-    return (caseNumber * probes.size() + probe) * samples + sample;
-  }
-
-  /**
-   * Records readings of some samples of a block.
-   *
-   * @param first the first sample of the block
-   * @param which indices in the block
-   */
-  void write(int caseNumber, int probe, int first, int[] which, double[] values) {
-    int offset = offset(caseNumber, probe) + first;
-    if (which.length == values.length) {
-      System.arraycopy(values, 0, readings, offset, values.length);
-      return;
+    int first = 0;
+    for (BlockTable block : blocks) {
+      if (sample < first + block.samples()) {
+        return block.seen(caseNumber, sample - first, bit);
+      }
+      first += block.samples();
     }
-    for (int sample : which) {
-      readings[offset + sample] = values[sample];
-    }
+    throw new IndexOutOfBoundsException(sample);
   }
 
-  /**
-   * Records what is seen.
-   *
-   * @param seenHere a bit for each sight, by its index in {@link #sights}
-   */
-  void write(int caseNumber, int sample, BitSet seenHere) {
-    long[] bits = seenHere.toLongArray();
-    System.arraycopy(bits, 0, seen, (caseNumber * samples + sample) * words, bits.length);
+  /** Copies what is seen in a case, a sample after the other; nothing of a sight that only another variant has. */
+  public void seen(int caseNumber, String sight, boolean[] into) {
+    int bit = sights.indexOf(sight);
+    int next = 0;
+    for (BlockTable block : blocks) {
+      for (int sample = 0; sample < block.samples(); sample++) {
+        into[next++] = bit >= 0 && block.seen(caseNumber, sample, bit);
+      }
+    }
   }
 }

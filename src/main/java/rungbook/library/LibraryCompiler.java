@@ -8,6 +8,7 @@ import java.util.function.Predicate;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
 import rungbook.markdown.Document;
+import rungbook.markdown.DocumentReader;
 import rungbook.rules.Registry;
 import rungbook.rules.wording.WordList;
 import rungbook.source.ProblemList;
@@ -106,6 +107,12 @@ public final class LibraryCompiler {
       problems.addAll(Registry.inspect(read.read().tree()));
       return finish(path(id), read.read().tree(), new CompiledTree.Basis(problems.all(), read.uses()), around);
     }, problem -> refused(id, Document.refused(source, problem, TextLimits.inForce()), shared));
+  }
+
+  /** Reads one tree and does not check it: all that a proof needs. */
+  public static Tree read(String id, Source source, Shared shared) {
+    return Guarded.read(source, () -> TreeReader.read(id, DocumentReader.read(source), shared).tree(),
+        problem -> refused(id, Document.refused(source, problem, TextLimits.inForce()), shared).tree());
   }
 
   private static CompiledTree refused(String id, Document document, Shared shared) {

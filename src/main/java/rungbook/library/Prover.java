@@ -1,19 +1,23 @@
 package rungbook.library;
 
 import java.util.Collection;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
-import java.util.function.Function;
 import java.util.stream.Stream;
 import rungbook.circuit.network.Samples;
 import rungbook.proof.Proving;
 import rungbook.proof.plan.Budget;
+import rungbook.proof.plan.Installations;
 import rungbook.proof.plan.MixedInstallations;
+import rungbook.proof.plan.OtherTrees;
+import rungbook.proof.plan.Restorable;
 import rungbook.source.Code;
 import rungbook.source.Problem;
+import rungbook.source.Source;
 import rungbook.source.Span;
 import rungbook.tree.Tree;
 
@@ -27,15 +31,47 @@ public final class Prover {
 
   private final Budget budget;
   private final PreparedSystems systems;
+  private final KeptReadings kept;
+  private final Map<Source, Installations> restored = new HashMap<>();
+
+  /** The solved states of systems, kept from run to run. */
+  public interface KeptReadings {
+
+    KeptReadings NOTHING = new KeptReadings() {
+      @Override
+      public Optional<byte[]> load(Source system) {
+        return Optional.empty();
+      }
+
+      @Override
+      public void save(Source system, byte[] archive) {
+        // there is nowhere to keep them
+      }
+    };
+
+    Optional<byte[]> load(Source system);
+
+    void save(Source system, byte[] archive);
+  }
 
   /** @param drawn the number of random installations, usually {@link Samples#USUAL} */
   public Prover(int drawn) {
     this(drawn, Budget.inForce());
   }
 
+  /** @param kept what earlier runs have solved */
+  public Prover(int drawn, KeptReadings kept) {
+    this(drawn, Budget.inForce(), kept);
+  }
+
   /** @param budget the most work for one proof */
   public Prover(int drawn, Budget budget) {
+    this(drawn, budget, KeptReadings.NOTHING);
+  }
+
+  private Prover(int drawn, Budget budget, KeptReadings kept) {
     this.budget = budget;
+    this.kept = kept;
     this.systems = new PreparedSystems(system -> MixedInstallations.of(system, drawn), budget);
   }
 
@@ -45,7 +81,7 @@ public final class Prover {
    * @param others the other trees of the library, by id
    * @throws CancellationException if the thread was interrupted
    */
-  public Proving.Result prove(Tree tree, LibraryText text, Function<String, Optional<Tree>> others) {
+  public Proving.Result prove(Tree tree, LibraryText text, OtherTrees others) {
     try {
       return proveOnItsSystem(tree, text, others);
     } catch (CancellationException givenUp) {
@@ -55,16 +91,33 @@ public final class Prover {
     }
   }
 
-  private Proving.Result proveOnItsSystem(Tree tree, LibraryText text, Function<String, Optional<Tree>> others) {
+  private Proving.Result proveOnItsSystem(Tree tree, LibraryText text, OtherTrees others) {
     Optional<PreparedSystem> known = systems.of(tree, text);
     if (known.isEmpty()) {
       return Proving.withoutSystem(tree);
     }
     PreparedSystem system = known.get();
     PreparedSystem.Circuit circuit = system.circuit();
-    return circuit.installations().map(built -> built.without(tree.notForKeys()))
+    return circuit.installations().map(built -> restored(system.source(), built)).map(built -> built.without(tree.notForKeys()))
         .map(built -> Proving.prove(tree, built, system.walkTimes(), others, budget))
         .orElseGet(() -> Proving.unproved(tree, circuit.why()));
+  }
+
+  private synchronized Installations restored(Source system, Installations built) {
+    if (kept != KeptReadings.NOTHING && restored.putIfAbsent(system, built) == null
+        && built instanceof Restorable earlier) {
+      kept.load(system).ifPresent(earlier::restore);
+    }
+    return built;
+  }
+
+  /** Keeps what was solved for later runs. */
+  public synchronized void keepReadings() {
+    restored.forEach((system, built) -> {
+      if (built instanceof Restorable changed && changed.isChanged()) {
+        kept.save(system, changed.archive());
+      }
+    });
   }
 
   /**

@@ -1,5 +1,6 @@
 package rungbook.proof;
 
+import java.util.BitSet;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
@@ -62,8 +63,11 @@ public record HighestVoltages(Map<Integer, Double> byStep) {
   private static double highest(Set<Measurement> measurements, Installations installations, StateEnumeration states) {
     double highest = 0;
     double[] read = new double[installations.samples()];
+    var everyCase = new BitSet();
+    everyCase.set(0, installations.cases().size());
     for (Measurement one : measurements) {
       Installations.Observations observed = installations.in(one.state(), states.probes(one.state()));
+      observed.expect(everyCase);
       for (int caseNumber = 0; caseNumber < installations.cases().size(); caseNumber++) {
         observed.readings(caseNumber, one.probe(), read);
         for (double volts : read) {

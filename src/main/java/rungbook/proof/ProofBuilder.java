@@ -12,6 +12,7 @@ import rungbook.proof.handover.Journeys;
 import rungbook.proof.plan.Installations;
 import rungbook.proof.plan.ProofContext;
 import rungbook.proof.plan.StateEnumeration;
+import rungbook.proof.plan.TreeClaims;
 import rungbook.proof.propagation.ArrivalTable;
 import rungbook.proof.propagation.CaseFlow;
 import rungbook.proof.propagation.End;
@@ -196,7 +197,7 @@ final class ProofBuilder {
 
   private String title(End end) {
     if (end instanceof End.HandedOn on) {
-      return context.others().apply(on.tree()).map(Tree::title).orElse(on.tree());
+      return context.others().claims(on.tree()).map(TreeClaims::title).orElse(on.tree());
     }
     return tree.steps().get(((End.AtStep) end).step()).title();
   }

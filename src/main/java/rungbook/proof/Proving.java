@@ -3,13 +3,13 @@ package rungbook.proof;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import rungbook.proof.handover.HandOverPropagation;
 import rungbook.proof.handover.Journeys;
 import rungbook.proof.plan.Budget;
 import rungbook.proof.plan.Installations;
+import rungbook.proof.plan.OtherTrees;
 import rungbook.proof.plan.Population;
 import rungbook.proof.plan.ProofContext;
 import rungbook.proof.plan.StateEnumeration;
@@ -58,7 +58,7 @@ public final class Proving {
    * @param budget the most work that it may take
    */
   public static Result prove(Tree tree, Installations installations, WalkTimes walkTimes,
-      Function<String, Optional<Tree>> others, Budget budget) {
+      OtherTrees others, Budget budget) {
     if (tree.system().isEmpty()) {
       return withoutSystem(tree);
     }

@@ -22,6 +22,7 @@ import rungbook.circuit.MeterFunction;
 import rungbook.circuit.Probe;
 import rungbook.circuit.ReadingTable;
 import rungbook.circuit.SpicePeer;
+import rungbook.circuit.Whole;
 import rungbook.circuit.network.CircuitState;
 import rungbook.circuit.network.Samples;
 import rungbook.markdown.DocumentReader;
@@ -112,8 +113,8 @@ public class DictionaryBench {
     var dictionary = Dictionary.of(system, Samples.seeded(1, Samples.USUAL));
     double sum = 0;
     for (CircuitState state : states.subList(0, STATES)) {
-      ReadingTable sheet = dictionary.table(state, probes);
-      sum += sheet.raw()[sheet.offset(dictionary.cases().size() - 1, PAIRS - 1)];
+      ReadingTable sheet = Whole.table(dictionary, state, probes);
+      sum += sheet.reading(dictionary.cases().size() - 1, 0, PAIRS - 1);
     }
     return sum;
   }

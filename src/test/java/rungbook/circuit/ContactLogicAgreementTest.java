@@ -46,7 +46,7 @@ class ContactLogicAgreementTest {
       Set<String> on = new HashSet<>(logic.settle(new ControlState(state.positions(), state.off(), state.bypassed(),
           state.disconnected(), state.open())).loadsOn());
       on.retainAll(loads);
-      assertEquals(seen(dictionary.table(state, List.of()), system), on, state::toString);
+      assertEquals(seen(Whole.table(dictionary, state, List.of()), system), on, state::toString);
       everOn.addAll(on);
     });
     assertEquals(loads, everOn, "each load is on in some state");

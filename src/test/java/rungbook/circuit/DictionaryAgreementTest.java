@@ -60,8 +60,8 @@ class DictionaryAgreementTest {
     int compared = 0;
     List<CircuitState> states = CircuitState.start(words).everyPosition(words);
     List<Probe> probes = probes(dictionary.network(), new Random(7));
-    Map<CircuitState, ReadingTable> tables = dictionary
-        .tables(states.stream().collect(Collectors.toMap(state -> state, state -> probes)));
+    Map<CircuitState, ReadingTable> tables = Whole
+        .tables(dictionary, states.stream().collect(Collectors.toMap(state -> state, state -> probes)));
     for (int sample = 0; sample < SAMPLES; sample += ShortRun.IS ? SAMPLES : SAMPLES / 2) {
       Draw draw = samples.draws().get(sample);
       var single = Dictionary.of(system, new Samples(List.of(draw)));

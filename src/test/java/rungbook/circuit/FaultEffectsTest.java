@@ -195,7 +195,7 @@ class FaultEffectsTest {
       Map<String, Phasor> volts = spice.run();
       var state = CircuitState.start(dictionary.network().system().vocabulary()).set("call", call ? "on" : "off");
       List<Probe> probes = NODES.values().stream().map(FaultEffectsTest::toGround).toList();
-      ReadingTable table = dictionary.table(state, probes);
+      ReadingTable table = Whole.table(dictionary, state, probes);
       NODES.forEach((node, terminal) -> {
         double shown = table.reading(1, 0, table.probes().indexOf(toGround(terminal)));
         double expected = copies.containsKey(node) ? volts.get(node + "_" + copies.get(node)).magnitude()
@@ -230,7 +230,7 @@ class FaultEffectsTest {
     var dictionary = Dictionary.of(read("open Y cable").system(), new Samples(List.of(Draw.MIDDLE)));
     Probe probe = new Probe(MeterFunction.VOLTS, inputOhms, new Terminal("y", "far"), new Terminal("ground", "far"));
     var state = CircuitState.start(dictionary.network().system().vocabulary());
-    double shown = dictionary.table(state, List.of(probe)).reading(1, 0, 0);
+    double shown = Whole.table(dictionary, state, List.of(probe)).reading(1, 0, 0);
     Netlist open = new Sketch().open("Y cable").open("pole").open("call contact").netlist();
     var spice = new Spice(open.hertz());
     spice.add(open.with(Element.resistor("meter", "yf", "0", inputOhms))

@@ -28,7 +28,7 @@ class OperationTest {
   private static double read(String fault, CircuitState state, MeterFunction meter, String place, String red,
       String black) {
     Probe probe = Leads.at(place, meter, red, black);
-    return SPLIT.table(state, List.of(probe)).reading(SPLIT.cases().indexOf(fault), 0, 0);
+    return Whole.table(SPLIT, state, List.of(probe)).reading(SPLIT.cases().indexOf(fault), 0, 0);
   }
 
   private static double volts(String fault, CircuitState state, String place, String red, String black) {
@@ -36,7 +36,7 @@ class OperationTest {
   }
 
   private static boolean seen(String fault, CircuitState state, String sight) {
-    ReadingTable table = SPLIT.table(state, List.of());
+    ReadingTable table = Whole.table(SPLIT, state, List.of());
     return table.seen(SPLIT.cases().indexOf(fault), 0, table.sights().indexOf(sight));
   }
 

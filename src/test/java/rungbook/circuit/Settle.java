@@ -16,6 +16,7 @@ import rungbook.circuit.sequence.CircuitModel;
 import rungbook.circuit.sequence.EquipmentState;
 import rungbook.circuit.sequence.RelayLogic;
 import rungbook.circuit.sequence.SteadyState;
+import rungbook.circuit.sequence.KnownLevels;
 import rungbook.circuit.sequence.SteadyStateSearch;
 import rungbook.circuit.solver.FaultedParameters;
 import rungbook.circuit.solver.NetworkSolver;
@@ -39,7 +40,8 @@ final class Settle {
     FaultedParameters faulted = model.faulted(fault);
     NetworkStructure structure = NetworkStructure.of(network, List.of(fault));
     var found = new ArrayList<SteadyState>();
-    new SteadyStateSearch(model, structure, new BitSet(), (start, steady, solved) -> found.add(steady))
+    new SteadyStateSearch(model, SteadyStateSearch.solver(model, structure), new KnownLevels(model), new BitSet(),
+        (start, steady, solved) -> found.add(steady))
         .run(List.of(new SteadyStateSearch.Start(number, faulted, equipment, new int[] {0},
             open(dictionary.opened(number, 0), state, model))));
     byte[] modes = found.get(0).modes();
@@ -55,7 +57,7 @@ final class Settle {
     boolean[] intact = new boolean[model.logic().fuses().size()];
     for (CircuitState state : states) {
       var opened = new HashSet<String>();
-      new SteadyStateSearch(model, structure, new BitSet(),
+      new SteadyStateSearch(model, SteadyStateSearch.solver(model, structure), new KnownLevels(model), new BitSet(),
           (start, steady, solved) -> IntStream.range(0, intact.length).filter(i -> steady.relays().blown[i])
               .forEach(i -> opened.add(model.logic().fuses().get(i).key())))
           .run(List.of(new SteadyStateSearch.Start(0, faulted, EquipmentState.of(network, state), new int[] {0},

@@ -61,6 +61,6 @@ class SightsTest {
     var read = BenchSystem.read("L1 N Y", blocks);
     assertEquals(List.of(), read.problems().stream().map(Systems::text).toList());
     var dictionary = Dictionary.of(read.system(), new Samples(List.of(Draw.MIDDLE)));
-    return dictionary.table(CircuitState.start(read.system().vocabulary()).set("call", "on"), List.of());
+    return Whole.table(dictionary, CircuitState.start(read.system().vocabulary()).set("call", "on"), List.of());
   }
 }

@@ -21,6 +21,7 @@ import rungbook.circuit.network.Samples;
 import rungbook.circuit.sequence.CircuitModel;
 import rungbook.circuit.sequence.EquipmentState;
 import rungbook.circuit.sequence.RelayLogic;
+import rungbook.circuit.sequence.KnownLevels;
 import rungbook.circuit.sequence.SteadyStateSearch;
 import rungbook.circuit.solver.NetworkStructure;
 import rungbook.system.Terminal;
@@ -58,7 +59,8 @@ class SystemsTest {
     var starts = CircuitState.start(words).everyPosition(words).stream()
         .map(state -> new SteadyStateSearch.Start(0, model.healthy(), EquipmentState.of(network, state), all, intact))
         .toList();
-    new SteadyStateSearch(model, NetworkStructure.of(network, List.of()), new BitSet(), (start, steady, solved) -> {
+    var solver = SteadyStateSearch.solver(model, NetworkStructure.of(network, List.of()));
+    new SteadyStateSearch(model, solver, new KnownLevels(model), new BitSet(), (start, steady, solved) -> {
       assertTrue(steady.converged(), () -> start.state() + " does not settle");
       assertArrayEquals(intact, steady.relays().blown, () -> start.state().toString());
     }).run(starts);
@@ -72,7 +74,7 @@ class SystemsTest {
     var words = dictionary.network().system().vocabulary();
     var hidden = new HashSet<>(dictionary.cases().subList(1, dictionary.cases().size()));
     for (CircuitState state : CircuitState.start(words).everyPosition(words)) {
-      ReadingTable table = dictionary.table(state, probes(dictionary.network()));
+      ReadingTable table = Whole.table(dictionary, state, probes(dictionary.network()));
       hidden.removeIf(fault -> shows(table, dictionary.cases().indexOf(fault)));
     }
     assertEquals(new HashSet<>(), hidden);
@@ -119,9 +121,10 @@ class SystemsTest {
     var together = Dictionary.of(system, all);
     var state = CircuitState.start(system.vocabulary()).set("thermostat", "cooling");
     List<Probe> probes = probes(together.network());
-    ReadingTable table = together.table(state, probes);
+    ReadingTable table = Whole.table(together, state, probes);
     for (int sample : new int[] {0, 149, 150, 299}) {
-      ReadingTable alone = Dictionary.of(system, new Samples(List.of(all.draws().get(sample)))).table(state, probes);
+      ReadingTable alone = Whole.table(
+          Dictionary.of(system, new Samples(List.of(all.draws().get(sample)))), state, probes);
       for (int number = 0; number < together.cases().size(); number++) {
         for (int p = 0; p < probes.size(); p++) {
           assertEquals(alone.reading(number, 0, p), table.reading(number, sample, p), 0.0,
@@ -134,6 +137,11 @@ class SystemsTest {
   private static double[] readings(String id, long seed) {
     var dictionary = Dictionary.of(Systems.read(id), Samples.seeded(seed, 4));
     var state = CircuitState.start(dictionary.network().system().vocabulary()).set("thermostat", "cooling");
-    return dictionary.table(state, probes(dictionary.network())).raw();
+    List<Probe> probes = probes(dictionary.network());
+    ReadingTable table = Whole.table(dictionary, state, probes);
+    return IntStream.range(0, dictionary.cases().size()).boxed()
+        .flatMapToDouble(number -> IntStream.range(0, probes.size()).boxed()
+            .flatMapToDouble(p -> IntStream.range(0, 4).mapToDouble(sample -> table.reading(number, sample, p))))
+        .toArray();
   }
 }

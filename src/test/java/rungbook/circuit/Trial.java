@@ -111,8 +111,8 @@ final class Trial {
 
   /** As coded in {@link Reading}. */
   double read(String fault, MeterFunction meter, String red, String black) {
-    ReadingTable table = dictionary.table(state(), List.of(Leads.at("bench", meter, red, black)));
-    return table.raw()[table.offset(dictionary.cases().indexOf(fault), 0)];
+    ReadingTable table = Whole.table(dictionary, state(), List.of(Leads.at("bench", meter, red, black)));
+    return table.reading(dictionary.cases().indexOf(fault), 0, 0);
   }
 
   boolean seen(String sight) {
@@ -120,7 +120,7 @@ final class Trial {
   }
 
   boolean seenWith(String fault, String sight) {
-    ReadingTable table = dictionary.table(state(), List.of());
+    ReadingTable table = Whole.table(dictionary, state(), List.of());
     return table.seen(dictionary.cases().indexOf(fault), 0, table.sights().indexOf(sight));
   }
 }

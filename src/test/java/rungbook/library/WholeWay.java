@@ -106,7 +106,7 @@ final class WholeWay {
     int packs = tree.isSound() ? pack(tree, new PackInput(library.shared(), text.pictures())) : 0;
     long proving = THREADS.getCurrentThreadCpuTime();
     Optional<Proving.Result> proof = isProved
-        ? Optional.of(Example.proverOf(tree.tree(), text).prove(tree.tree(), text, StarterLibrary.TREES))
+        ? Optional.of(Example.proverOf(tree.tree(), text).prove(tree.tree(), text, StarterLibrary.TREES::apply))
         : Optional.empty();
     List<Silenced> silenced = Stream.of(library.ofShared().silenced(), tree.found().silenced()).flatMap(List::stream)
         .toList();

@@ -6,6 +6,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import rungbook.system.Effect;
 import rungbook.system.Fault;
@@ -30,6 +31,13 @@ public record FaultCase(String name, List<NetworkChange> changes, Map<Integer, B
   public static final FaultCase HEALTHY = new FaultCase("healthy", List.of(), Map.of(), Set.of(), Map.of(), Map.of(),
       ConditionalEffects.NONE);
 
+  private static final String AND = " and ";
+
+  /** The name of the case of these faults together. */
+  public static String name(List<Fault> together) {
+    return together.stream().map(Fault::key).collect(Collectors.joining(AND));
+  }
+
   public static FaultCase of(Fault fault, CircuitNetwork network) {
     var builder = new Builder(network, fault.key());
     fault.effects().forEach(builder::take);
@@ -53,7 +61,7 @@ public record FaultCase(String name, List<NetworkChange> changes, Map<Integer, B
         (one, two) -> one.range().high() >= two.range().high() ? one : two));
     var bothStopped = new HashSet<>(stopped);
     bothStopped.addAll(other.stopped);
-    return new FaultCase(name + " and " + other.name,
+    return new FaultCase(name + AND + other.name,
         Stream.concat(changes.stream(), other.changes.stream()).toList(), Map.copyOf(bothHolds),
         Set.copyOf(bothStopped), Map.copyOf(bothSupplies), Map.copyOf(bothPickUps),
         conditional.and(other.conditional));

@@ -6,27 +6,26 @@ import java.util.HashMap;
 import java.util.List;
 import rungbook.circuit.network.Branch;
 import rungbook.circuit.network.BranchAdmittance;
-import rungbook.circuit.network.ComplexKernels;
 import rungbook.circuit.network.ComplexRows;
 
-/** The voltage level of every load, [load][sample], and whether every fuse is overloaded, [fuse][sample]. */
+/**
+ * The voltage level of every load, [load][sample], and whether every fuse is overloaded, [fuse][sample]. Nearly all
+ * rows have one level in every sample and are shared, so the levels of many networks can be kept.
+ */
 final class LoadLevels {
+
+  private static final int MOST = 3;
 
   private final byte[][] loads;
   private final byte[][] fuses;
-  private final double[] re;
-  private final double[] im;
-  private final double[] squares;
+  private final LevelRows rows;
 
-  LoadLevels(int loadCount, int fuseCount, int samples) {
-    loads = new byte[loadCount][samples];
-    for (byte[] row : loads) {
-      Arrays.fill(row, (byte) 3);
-    }
-    fuses = new byte[fuseCount][samples];
-    re = new double[samples];
-    im = new double[samples];
-    squares = new double[samples];
+  LoadLevels(int loadCount, int fuseCount, LevelRows rows) {
+    this.rows = rows;
+    loads = new byte[loadCount][];
+    Arrays.fill(loads, rows.of(MOST));
+    fuses = new byte[fuseCount][];
+    Arrays.fill(fuses, rows.of(0));
   }
 
   /**
@@ -39,21 +38,16 @@ final class LoadLevels {
    */
   void updateLoad(int load, ComplexRows volts, Branch branch, double[] share, double[] onVolts, double[] offVolts,
       double humShare) {
-    square(volts, branch.a(), branch.b());
-    byte[] row = loads[load];
+    double[] squares = rows.squares(volts, branch.a(), branch.b());
+    byte[] row = loads[load].clone();
     for (int s = 0; s < row.length; s++) {
       double square = squares[s] * share[s] * share[s];
       double on = onVolts[s] * onVolts[s];
       double off = offVolts[s] * offVolts[s];
-      int level = square >= on ? 3 : square >= off ? 2 : square >= on * humShare * humShare ? 1 : 0;
+      int level = square >= on ? MOST : square >= off ? 2 : square >= on * humShare * humShare ? 1 : 0;
       row[s] = (byte) Math.min(row[s], level);
     }
-  }
-
-  /** Computes |V|² between two nodes. */
-  private void square(ComplexRows volts, int a, int b) {
-    ComplexKernels.difference(re, im, volts.re[a], volts.im[a], volts.re[b], volts.im[b]);
-    ComplexKernels.squaredMagnitude(squares, re, im);
+    loads[load] = rows.shared(row);
   }
 
   /**
@@ -62,14 +56,15 @@ final class LoadLevels {
    * @param contact the fuse's branch, with any resistance that a fault adds in series
    */
   void updateFuse(int fuse, ComplexRows volts, BranchAdmittance contact, double mostAmps) {
-    square(volts, contact.a(), contact.b());
-    byte[] row = fuses[fuse];
+    double[] squares = rows.squares(volts, contact.a(), contact.b());
+    byte[] row = fuses[fuse].clone();
     for (int s = 0; s < row.length; s++) {
       double squaredSiemens = contact.re()[s] * contact.re()[s] + contact.im()[s] * contact.im()[s];
       if (squares[s] * squaredSiemens > mostAmps * mostAmps) {
         row[s] = 1;
       }
     }
+    fuses[fuse] = rows.shared(row);
   }
 
   byte[] loadsOf(int sample) {
@@ -100,8 +95,8 @@ final class LoadLevels {
     return groups;
   }
 
-  private static List<int[]> split(List<int[]> groups, byte[] row) {
-    if (groups.stream().allMatch(group -> uniform(group, row))) {
+  private List<int[]> split(List<int[]> groups, byte[] row) {
+    if (rows.isUniform(row) || groups.stream().allMatch(group -> uniform(group, row))) {
       return groups;
     }
     var finer = new ArrayList<int[]>();

@@ -7,6 +7,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
 import rungbook.circuit.network.Branch;
 import rungbook.circuit.network.Cancellation;
 import rungbook.circuit.network.Current;
@@ -28,6 +30,7 @@ public final class SteadyStateSearch {
   private final NetworkSolver solver;
   private final Listener listener;
   private final double[] fullShare;
+  private final KnownLevels known;
   private Map<byte[], Map<FaultedParameters, List<Group>>> round = new TreeMap<>(Arrays::compare);
 
   /**
@@ -47,21 +50,36 @@ public final class SteadyStateSearch {
   /** Takes what the search finds. */
   public interface Listener {
 
-    /** @param network of the steady state, and valid only during this call; of a circuit that oscillates, any */
-    void settled(Start start, SteadyState steadyState, SolvedNetwork network);
+    /**
+     * @param network of the steady state, solved when it is asked for, and valid only during this call; of a circuit
+     * that oscillates, any
+     */
+    void settled(Start start, SteadyState steadyState, Supplier<SolvedNetwork> network);
   }
 
   private record Group(Start start, int[] samples, RelayState relays, List<RelayState> visited) {}
 
-  /** @param wanted nodes whose voltages the listener asks for */
-  public SteadyStateSearch(CircuitModel model, NetworkStructure structure, BitSet wanted, Listener listener) {
+  /**
+   * @param solver of the same model, for alternating current, which earlier searches may have used
+   * @param known what earlier searches of the same model have found
+   * @param wanted nodes whose voltages the listener asks for
+   */
+  public SteadyStateSearch(CircuitModel model, NetworkSolver solver, KnownLevels known, BitSet wanted,
+      Listener listener) {
     this.model = model;
     this.listener = listener;
+    this.known = known;
+    this.solver = solver;
     BitSet nodes = CircuitModel.decisiveNodes(model.network());
     nodes.or(wanted);
-    solver = new NetworkSolver(structure, model.parameters(), Current.ALTERNATING, model.healthy(), nodes);
+    solver.want(nodes);
     fullShare = new double[model.parameters().size()];
     Arrays.fill(fullShare, 1);
+  }
+
+  /** A solver for searches in one structure. */
+  public static NetworkSolver solver(CircuitModel model, NetworkStructure structure) {
+    return new NetworkSolver(structure, model.parameters(), Current.ALTERNATING, model.healthy(), new BitSet());
   }
 
   /** Follows all of these to their steady states. */
@@ -73,10 +91,7 @@ public final class SteadyStateSearch {
     while (!round.isEmpty()) {
       var now = round;
       round = new TreeMap<>(Arrays::compare);
-      now.forEach((modes, cases) -> {
-        solver.moveTo(modes);
-        cases.forEach((faulted, groups) -> step(modes, faulted, groups));
-      });
+      now.forEach((modes, cases) -> cases.forEach((faulted, groups) -> step(modes, faulted, groups)));
     }
   }
 
@@ -91,8 +106,8 @@ public final class SteadyStateSearch {
 
   private void step(byte[] modes, FaultedParameters faulted, List<Group> groups) {
     Cancellation.check();
-    SolvedNetwork network = solver.solve(faulted);
-    LoadLevels levels = levels(modes, faulted, network);
+    var network = new SolvedOnce(modes, faulted);
+    LoadLevels levels = known.of(modes, faulted, () -> levels(modes, faulted, network.get()));
     for (Group group : groups) {
       for (int[] alike : levels.split(group.samples())) {
         move(new Group(group.start(), alike, group.relays(), group.visited()), modes, levels, network);
@@ -100,8 +115,30 @@ public final class SteadyStateSearch {
     }
   }
 
+  /** A network that is solved when it is first asked for. */
+  private final class SolvedOnce implements Supplier<SolvedNetwork> {
+
+    private final byte[] modes;
+    private final FaultedParameters faulted;
+    private @Nullable SolvedNetwork solved;
+
+    SolvedOnce(byte[] modes, FaultedParameters faulted) {
+      this.modes = modes;
+      this.faulted = faulted;
+    }
+
+    @Override
+    public SolvedNetwork get() {
+      if (solved == null) {
+        solver.moveTo(modes);
+        solved = solver.solve(faulted);
+      }
+      return solved;
+    }
+  }
+
   /** Goes on without solving again while the same branches conduct, as in a delay of several rounds. */
-  private void move(Group group, byte[] modes, LoadLevels levels, SolvedNetwork network) {
+  private void move(Group group, byte[] modes, LoadLevels levels, Supplier<SolvedNetwork> network) {
     Start start = group.start();
     byte[] loads = levels.loadsOf(group.samples()[0]);
     boolean[] fuses = levels.fusesOf(group.samples()[0]);
@@ -126,7 +163,7 @@ public final class SteadyStateSearch {
 
   private LoadLevels levels(byte[] modes, FaultedParameters faulted, SolvedNetwork network) {
     RelayLogic logic = model.logic();
-    var levels = new LoadLevels(logic.loads().size(), logic.fuses().size(), model.parameters().size());
+    var levels = new LoadLevels(logic.loads().size(), logic.fuses().size(), known.rows());
     for (int i : logic.loadBranches()) {
       Branch branch = model.network().branches().get(i);
       int load = logic.loadOf(i);

@@ -1,5 +1,6 @@
 package rungbook.circuit.solver;
 
+import java.util.Arrays;
 import java.util.BitSet;
 import java.util.List;
 import rungbook.circuit.network.Branch;
@@ -20,7 +21,8 @@ public final class NetworkSolver {
   private final NetworkAssembly base;
   private final NetworkAssembly changed;
   private final UnitCurrents unitCurrents;
-  private final int[] backward;
+  private final EliminationOrder order;
+  private int[] backward;
   private byte[] modes;
   private ConnectedComponents components;
 
@@ -35,15 +37,24 @@ public final class NetworkSolver {
     base = new NetworkAssembly(structure, admittances, cores, healthy, parameters.size());
     changed = new NetworkAssembly(structure, admittances, cores, healthy, parameters.size());
     unitCurrents = new UnitCurrents(changed.factorized(), parameters.size());
-    backward = structure.order().backward(wanted);
+    order = structure.order();
+    backward = order.backward(wanted);
     modes = new byte[network.branches().size()];
     components = base.components();
     base.tie(components.floating());
     base.factorized().factor();
   }
 
+  /** From now on, the voltages of these nodes are asked for. */
+  public void want(BitSet nodes) {
+    backward = order.backward(nodes);
+  }
+
   /** Makes the healthy network that of these modes. */
   public void moveTo(byte[] next) {
+    if (Arrays.equals(next, modes)) {
+      return;
+    }
     base.configure(next, healthy);
     for (int i = 0; i < next.length; i++) {
       if (next[i] != modes[i]) {

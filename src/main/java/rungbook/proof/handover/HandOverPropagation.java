@@ -94,7 +94,7 @@ public final class HandOverPropagation {
 
   private Optional<Tree> next(Leg leg, Target.ToTree other) {
     return leg.known(other.tree())
-        .or(() -> context.others().apply(other.tree()).filter(next -> isOfSameSystem(next, leg.tree())));
+        .or(() -> context.others().tree(other.tree()).filter(next -> isOfSameSystem(next, leg.tree())));
   }
 
   private static boolean isOfSameSystem(Tree one, Tree other) {

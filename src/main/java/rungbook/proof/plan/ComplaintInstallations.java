@@ -77,11 +77,6 @@ record ComplaintInstallations(Installations all, Population population) implemen
   }
 
   @Override
-  public double[][] healthy(CircuitState state, List<Probe> probes) {
-    return all.healthy(state, probes);
-  }
-
-  @Override
   public int[] repaired(int caseNumber, Set<String> renewed) {
     return all.repaired(caseNumber, renewed);
   }

@@ -1,21 +1,22 @@
 package rungbook.proof.plan;
 
-import java.util.Arrays;
-import java.util.Comparator;
-import java.util.HashSet;
-import java.util.LinkedHashMap;
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.DataInputStream;
+import java.io.DataOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.concurrent.locks.ReentrantLock;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import rungbook.circuit.Dictionary;
 import rungbook.circuit.Probe;
-import rungbook.circuit.ReadingTable;
-import rungbook.circuit.network.Cancellation;
+import rungbook.circuit.network.CircuitNetwork;
 import rungbook.circuit.network.CircuitState;
 import rungbook.circuit.network.Draw;
 import rungbook.circuit.network.Samples;
@@ -30,42 +31,35 @@ import rungbook.system.Terminal;
 import rungbook.system.Vocabulary;
 
 /**
- * Installations of a system's fault dictionary: the random ones first, then the corners of the tolerances. Keeps the
- * states it solved last.
+ * Installations of a system's fault dictionary: the random ones first, then the corners of the tolerances.
  */
-public final class DictionaryInstallations implements Installations {
+public final class DictionaryInstallations implements Installations, Restorable {
 
   private static final long SEED = 1;
-
-  /** Solved states in memory: more than a tree meets, and bounded, since a server keeps them while people edit. */
-  private static final int MOST_STATES = 48;
 
   private final ControlSystem system;
   private final Samples samples;
   private final int drawn;
-  private final Dictionary dictionary;
+  private final LazyDictionary dictionary;
+  private final CircuitNetwork network;
   private final List<String> cases;
   private final Set<String> sights;
   private final Map<String, List<String>> valued;
-  private final ReentrantLock solving = new ReentrantLock(true);
-  private final Map<CircuitState, SolvedState> solvedStates = new LinkedHashMap<>(16, 0.75f, true) {
-    private static final long serialVersionUID = 1;
-
-    @Override
-    protected boolean removeEldestEntry(Map.Entry<CircuitState, SolvedState> eldest) {
-      return size() > MOST_STATES;
-    }
-  };
-
-  private record SolvedState(Set<Probe> probes, ReadingTable table) {}
+  private final SolvedStates states;
+  private @Nullable OpenedFuses opened;
 
   private DictionaryInstallations(ControlSystem system, Samples samples, int drawn) {
     this.system = system;
     this.drawn = drawn;
     this.samples = samples;
-    this.dictionary = Dictionary.of(system, samples);
-    this.cases = dictionary.cases();
-    this.sights = system.sights().stream().map(seen -> Names.key(seen.name())).collect(Collectors.toUnmodifiableSet());
+    List<List<Fault>> together = system.faults().stream().map(List::of).toList();
+    this.dictionary = new LazyDictionary(system, samples, together);
+    this.network = CircuitNetwork.of(system);
+    this.cases = Dictionary.cases(together);
+    List<String> seen = system.sights().stream().map(sight -> Names.key(sight.name())).distinct().toList();
+    this.sights = Set.copyOf(seen);
+    this.states = new SolvedStates((state, wanted, table) -> dictionary.get().solve(Map.of(state, table), wanted), seen,
+        cases.size(), samples.size());
     this.valued = system.vocabulary().sights().values().stream()
         .filter(sight -> !sight.values().isEmpty() && sight.keys().stream().anyMatch(sights::contains))
         .collect(Collectors.toMap(Vocabulary.Sight::key,
@@ -125,7 +119,7 @@ public final class DictionaryInstallations implements Installations {
   }
 
   private boolean wired(Terminal terminal) {
-    return terminal.isGround() || dictionary.network().node(terminal.point(), terminal.place()).isPresent();
+    return terminal.isGround() || network.node(terminal.point(), terminal.place()).isPresent();
   }
 
   @Override
@@ -140,47 +134,56 @@ public final class DictionaryInstallations implements Installations {
 
   @Override
   public Observations in(CircuitState state, List<Probe> probes) {
-    Cancellation.lock(solving);
-    try {
-      return solved(state, probes);
-    } finally {
-      solving.unlock();
-    }
-  }
-
-  /** Solves no fault, so it costs a fraction of {@link #in}, and is not kept. */
-  @Override
-  public double[][] healthy(CircuitState state, List<Probe> probes) {
-    ReadingTable table = dictionary.healthy(state, probes);
-    double[][] readings = new double[probes.size()][];
-    for (int probe = 0; probe < readings.length; probe++) {
-      int from = table.offset(0, probe);
-      readings[probe] = Arrays.copyOfRange(table.raw(), from, from + samples());
-    }
-    return readings;
-  }
-
-  private Observations solved(CircuitState state, List<Probe> probes) {
-    SolvedState solved = solvedStates.get(state);
-    if (solved == null || !solved.probes().containsAll(probes)) {
-      Set<Probe> all = new HashSet<>(probes);
-      all.addAll(solved == null ? Set.of() : solved.probes());
-      List<Probe> ordered = all.stream().sorted(Comparator.comparing(Probe::toString)).toList();
-      solved = new SolvedState(all, dictionary.table(state, ordered));
-      solvedStates.put(state, solved);
-    }
-    return new TableObservations(solved.table());
+    return states.in(state, probes);
   }
 
   @Override
   public int[] repaired(int caseNumber, Set<String> renewed) {
     int[] as = new int[samples()];
     for (int sample = 0; sample < as.length; sample++) {
-      Set<String> open = dictionary.opened(caseNumber, sample);
+      Set<String> open = opened().of(caseNumber, sample);
       as[sample] = open.stream().filter(fuse -> !renewed.contains(fuse)).findFirst()
           .map(fuse -> openFuse(fuse).orElse(caseNumber)).orElse(0);
     }
     return as;
+  }
+
+  private synchronized OpenedFuses opened() {
+    if (opened == null) {
+      Dictionary built = dictionary.get();
+      opened = OpenedFuses.of(cases.size(), samples(), one -> sample -> built.opened(one, sample));
+    }
+    return opened;
+  }
+
+  @Override
+  public boolean isChanged() {
+    return states.isChanged();
+  }
+
+  @Override
+  public byte[] archive() {
+    var bytes = new ByteArrayOutputStream();
+    try (var out = new DataOutputStream(bytes)) {
+      var writer = new StatesWriter(out);
+      writer.write(opened());
+      writer.write(states.all());
+    } catch (IOException e) {
+      throw new UncheckedIOException(e); // memory cannot fail to be written to
+    }
+    return bytes.toByteArray();
+  }
+
+  @Override
+  public synchronized void restore(byte[] archive) {
+    var reader = new StatesReader(new DataInputStream(new ByteArrayInputStream(archive)));
+    try {
+      OpenedFuses fuses = reader.opened(cases.size(), samples());
+      states.restore(reader.states(states));
+      opened = fuses;
+    } catch (IOException | RuntimeException e) {
+      // it is all solved anew
+    }
   }
 
   /** The case that is nothing but an open fuse or breaker. */
@@ -207,21 +210,5 @@ public final class DictionaryInstallations implements Installations {
       double now = volts.at(samples.draws().get(sample).at(Tolerance.SUPPLY, supply.key()));
       return String.format(Locale.ROOT, "%s %.1f V", supply.name(), now);
     }).collect(Collectors.joining(", "));
-  }
-
-  private record TableObservations(ReadingTable table) implements Observations {
-
-    @Override
-    public void readings(int caseNumber, Probe probe, double[] into) {
-      System.arraycopy(table.raw(), table.offset(caseNumber, table.probes().indexOf(probe)), into, 0, table.samples());
-    }
-
-    @Override
-    public void seen(int caseNumber, String sight, boolean[] into) {
-      int bit = table.sights().indexOf(sight); // another variant may have more values
-      for (int sample = 0; sample < into.length; sample++) {
-        into[sample] = bit >= 0 && table.seen(caseNumber, sample, bit);
-      }
-    }
   }
 }

@@ -1,5 +1,6 @@
 package rungbook.proof.plan;
 
+import java.util.BitSet;
 import java.util.List;
 import java.util.Set;
 import rungbook.circuit.Probe;
@@ -116,6 +117,9 @@ public interface Installations {
 
   /** What meters show and people see in one state of the equipment. */
   interface Observations {
+
+    /** Says which cases will be asked for: together they cost less than one by one. */
+    default void expect(BitSet cases) {}
 
     /** The readings of one case, a sample after the other, coded as in {@link rungbook.circuit.Reading}. */
     void readings(int caseNumber, Probe probe, double[] into);

@@ -1,11 +1,16 @@
 package rungbook.proof.plan;
 
+import java.nio.ByteBuffer;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import rungbook.circuit.ParallelTasks;
 import rungbook.circuit.Probe;
 import rungbook.circuit.Reading;
 import rungbook.circuit.network.CircuitState;
@@ -19,7 +24,7 @@ import rungbook.system.SystemVariants;
  * Installations of a system and its variants: each drawn house has one of them, as often as its share says. The drawn
  * ones of the base come first, then those of each variant; the corners follow in the same order.
  */
-public final class MixedInstallations implements Installations {
+public final class MixedInstallations implements Installations, Restorable {
 
   private final List<Form> forms;
   private final List<String> cases;
@@ -50,16 +55,24 @@ public final class MixedInstallations implements Installations {
     List<Draw> draws = DictionaryInstallations.draws(drawn + systems.variants().size());
     int ofVariants = systems.variants().stream().mapToInt(variant -> part(variant.share(), drawn)).sum();
     int from = Math.max(1, drawn - ofVariants);
-    List<Form> forms = new ArrayList<>();
-    forms.add(new Form("", systems.baseShare(),
-        DictionaryInstallations.of(systems.base(), draws.subList(0, from), Samples.corners())));
+    List<Supplier<Form>> forms = new ArrayList<>();
+    List<Draw> ofBase = draws.subList(0, from);
+    forms.add(() -> new Form("", systems.baseShare(),
+        DictionaryInstallations.of(systems.base(), ofBase, Samples.corners())));
     for (rungbook.system.Variant variant : systems.variants()) {
       int till = Math.min(draws.size(), from + part(variant.share(), drawn));
-      forms.add(new Form(variant.name(), variant.share(),
-          DictionaryInstallations.of(variant.system(), draws.subList(from, till), Samples.fewCorners())));
+      List<Draw> own = draws.subList(from, till);
+      forms.add(() -> new Form(variant.name(), variant.share(),
+          DictionaryInstallations.of(variant.system(), own, Samples.fewCorners())));
       from = till;
     }
-    return new MixedInstallations(forms);
+    return new MixedInstallations(built(forms));
+  }
+
+  private static List<Form> built(List<Supplier<Form>> forms) {
+    Form[] built = new Form[forms.size()];
+    ParallelTasks.run(built.length, i -> built[i] = forms.get(i).get());
+    return List.of(built);
   }
 
   private static int part(double share, int drawn) {
@@ -161,20 +174,6 @@ public final class MixedInstallations implements Installations {
         .map(of -> of.in(state, probes.stream().filter(of::models).toList())).toList());
   }
 
-  @Override
-  public double[][] healthy(CircuitState state, List<Probe> probes) {
-    double[][] readings = new double[probes.size()][samples()];
-    for (int form = 0; form < forms.size(); form++) {
-      List<Probe> modeled = probes.stream().filter(forms.get(form).of()::models).toList();
-      double[][] own = forms.get(form).of().healthy(state, modeled);
-      for (int probe = 0; probe < probes.size(); probe++) {
-        int at = modeled.indexOf(probes.get(probe));
-        samples.copy(form, at < 0 ? floating(form) : own[at], readings[probe]);
-      }
-    }
-    return readings;
-  }
-
   /** Where no part of a variant ends, the leads have no circuit between them. */
   private double[] floating(int form) {
     double[] readings = new double[forms.get(form).of().samples()];
@@ -202,6 +201,39 @@ public final class MixedInstallations implements Installations {
     return form.name().isEmpty() ? house : "variant " + form.name() + ", " + house;
   }
 
+  private Stream<Restorable> restorable() {
+    return forms.stream().map(Form::of).filter(Restorable.class::isInstance).map(Restorable.class::cast);
+  }
+
+  @Override
+  public boolean isChanged() {
+    return restorable().anyMatch(Restorable::isChanged);
+  }
+
+  /** The archives of the forms, each led by its length. */
+  @Override
+  public byte[] archive() {
+    List<byte[]> parts = restorable().map(Restorable::archive).toList();
+    ByteBuffer all = ByteBuffer.allocate(parts.stream().mapToInt(part -> Integer.BYTES + part.length).sum());
+    parts.forEach(part -> all.putInt(part.length).put(part));
+    return all.array();
+  }
+
+  @Override
+  public void restore(byte[] archive) {
+    ByteBuffer all = ByteBuffer.wrap(archive);
+    List<byte[]> parts = new ArrayList<>();
+    while (all.remaining() > Integer.BYTES) {
+      byte[] part = new byte[Math.min(Math.max(0, all.getInt()), all.remaining())];
+      all.get(part);
+      parts.add(part);
+    }
+    List<Restorable> own = restorable().toList();
+    if (parts.size() == own.size()) {
+      IntStream.range(0, parts.size()).forEach(i -> own.get(i).restore(parts.get(i)));
+    }
+  }
+
   /** What is observed in each form, put together. */
   private final class Mixed implements Observations {
 
@@ -209,6 +241,15 @@ public final class MixedInstallations implements Installations {
 
     Mixed(List<Observations> of) {
       this.of = of;
+    }
+
+    @Override
+    public void expect(BitSet wanted) {
+      ParallelTasks.run(forms.size(), form -> {
+        var local = new BitSet();
+        wanted.stream().map(one -> localCase[form][one]).filter(one -> one >= 0).forEach(local::set);
+        of.get(form).expect(local);
+      });
     }
 
     @Override

@@ -1,6 +1,7 @@
 package rungbook.proof.plan;
 
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.List;
 import java.util.stream.IntStream;
 import rungbook.circuit.network.CircuitState;
@@ -56,6 +57,9 @@ public final class Population {
       List<Installations.Observations> observations) {
     boolean[][] shows = new boolean[installations.cases().size()][installations.samples()];
     double[] shown = new double[shows.length];
+    var everyCase = new BitSet();
+    everyCase.set(0, shows.length);
+    observations.forEach(observed -> observed.expect(everyCase));
     for (int i = 0; i < shows.length; i++) {
       for (Installations.Observations observed : observations) {
         or(shows[i], shows(symptoms, i, installations, observed));

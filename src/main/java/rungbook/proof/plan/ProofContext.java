@@ -1,13 +1,11 @@
 package rungbook.proof.plan;
 
 import java.util.Optional;
-import java.util.function.Function;
 import rungbook.circuit.network.CircuitState;
 import rungbook.system.Vocabulary;
 import rungbook.system.WalkTimes;
 import rungbook.tree.Meter;
 import rungbook.tree.Symptoms;
-import rungbook.tree.Tree;
 
 /**
  * All that a propagation needs beside the tree itself.
@@ -18,10 +16,10 @@ import rungbook.tree.Tree;
  */
 public record ProofContext(Installations installations, Installations system, Population population,
     WalkTimes walkTimes, ProbePlan probePlan, ReachableFindings findings, Situation start,
-    Function<String, Optional<Tree>> others) {
+    OtherTrees others) {
 
   public static ProofContext of(Installations installations, WalkTimes walkTimes, Vocabulary words, Meter meter,
-      Function<String, Optional<Tree>> others) {
+      OtherTrees others) {
     return new ProofContext(installations, installations, Population.everything(installations), walkTimes,
         new ProbePlan(installations, words, meter), new ReachableFindings(installations.cases(), others),
         new Situation(CircuitState.start(words), walkTimes.start()), others);

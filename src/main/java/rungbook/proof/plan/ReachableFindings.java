@@ -9,8 +9,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.Function;
 import java.util.stream.Stream;
+import rungbook.tree.NameRef;
 import rungbook.tree.Step;
 import rungbook.tree.Target;
 import rungbook.tree.Tree;
@@ -23,12 +23,12 @@ import rungbook.tree.Way;
 public final class ReachableFindings {
 
   private final Map<String, Integer> caseByKey = new HashMap<>();
-  private final Function<String, Optional<Tree>> others;
+  private final OtherTrees others;
   private final Map<String, BitSet> byTree = new HashMap<>();
   private final BitSet everything = new BitSet();
 
   /** @param others the other trees of the library, by id */
-  ReachableFindings(List<String> cases, Function<String, Optional<Tree>> others) {
+  ReachableFindings(List<String> cases, OtherTrees others) {
     for (int i = 0; i < cases.size(); i++) {
       caseByKey.put(cases.get(i), i);
     }
@@ -67,15 +67,20 @@ public final class ReachableFindings {
   }
 
   public BitSet named(Step.Finding finding) {
+    return named(finding.faults().stream().map(NameRef::key));
+  }
+
+  private BitSet named(Stream<String> faults) {
     BitSet named = new BitSet();
-    finding.faults().forEach(fault -> Optional.ofNullable(caseByKey.get(fault.key())).ifPresent(named::set));
+    faults.forEach(fault -> Optional.ofNullable(caseByKey.get(fault)).ifPresent(named::set));
     return named;
   }
 
   /** The cases that some finding of a tree names, or of a tree that takes over from it. */
   public BitSet named(Tree tree) {
-    BitSet named = findings(tree);
-    takingOver(tree).forEach(other -> named.or(of(other)));
+    TreeClaims claims = TreeClaims.of(tree);
+    BitSet named = findings(claims);
+    claims.takingOver().forEach(other -> named.or(of(other)));
     return named;
   }
 
@@ -109,26 +114,16 @@ public final class ReachableFindings {
     Set<String> seen = new HashSet<>(Set.of(first));
     Deque<String> pending = new ArrayDeque<>(seen);
     while (!pending.isEmpty()) {
-      Optional<Tree> tree = others.apply(pending.pop());
+      Optional<TreeClaims> tree = others.claims(pending.pop());
       all.or(tree.map(this::findings).orElse(everything));
-      tree.stream().flatMap(ReachableFindings::takingOver).filter(seen::add).forEach(pending::push);
+      tree.stream().flatMap(claims -> claims.takingOver().stream()).filter(seen::add).forEach(pending::push);
     }
     return all;
   }
 
-  private BitSet findings(Tree tree) {
-    BitSet findings = new BitSet();
-    for (Step step : tree.steps()) {
-      if (step instanceof Step.Finding finding) {
-        findings.or(named(finding));
-        findings.set(0, findings.get(0) || finding.healthy());
-      }
-    }
+  private BitSet findings(TreeClaims tree) {
+    BitSet findings = named(tree.faults().stream());
+    findings.set(0, findings.get(0) || tree.isHealthyFound());
     return findings;
-  }
-
-  private static Stream<String> takingOver(Tree tree) {
-    return tree.steps().stream().flatMap(step -> step.ways().stream())
-        .flatMap(way -> way.target() instanceof Target.ToTree to ? Stream.of(to.tree()) : Stream.empty());
   }
 }

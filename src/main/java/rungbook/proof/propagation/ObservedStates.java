@@ -1,5 +1,6 @@
 package rungbook.proof.propagation;
 
+import java.util.BitSet;
 import java.util.HashMap;
 import java.util.Map;
 import rungbook.circuit.network.CircuitState;
@@ -20,5 +21,14 @@ final class ObservedStates {
 
   Installations.Observations in(CircuitState state) {
     return byState.computeIfAbsent(state, one -> installations.in(one, states.probes(one)));
+  }
+
+  /** The observations where cases arrive together; the healthy system is always asked for. */
+  Installations.Observations in(SituationNode node) {
+    Installations.Observations observations = in(node.situation.state());
+    BitSet cases = node.cases();
+    cases.set(0);
+    observations.expect(cases);
+    return observations;
   }
 }

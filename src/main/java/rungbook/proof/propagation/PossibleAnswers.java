@@ -1,6 +1,7 @@
 package rungbook.proof.propagation;
 
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -17,6 +18,9 @@ import rungbook.tree.Tree;
 
 /** Which answers a case may give at a step, one installation at a time. */
 public final class PossibleAnswers {
+
+  /** Often one of the first cases gives an answer; together they cost less than one by one. */
+  private static final int FIRST_ASKED = 8;
 
   private final Tree tree;
   private final ProofContext context;
@@ -71,8 +75,23 @@ public final class PossibleAnswers {
         .mapToObj(way -> new Given(way, step.ways().get(way).written() + reading)).toList();
   }
 
-  /** Whether a case would give an answer to a modeled check in some installation, if it came there. */
-  public boolean isPossible(int step, int way, Situation situation, int caseNumber) {
+  /** Whether any case would give an answer to a modeled check in some installation, if it came there. */
+  public boolean isPossible(int step, int way, Situation situation) {
+    int count = context.installations().cases().size();
+    int asked = FIRST_ASKED;
+    for (int from = 0; from < count; from += asked, asked *= 2) {
+      int till = Math.min(count, from + asked);
+      var together = new BitSet();
+      together.set(from, till);
+      observed.in(situation.state()).expect(together);
+      if (IntStream.range(from, till).anyMatch(one -> isPossible(step, way, situation, one))) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private boolean isPossible(int step, int way, Situation situation, int caseNumber) {
     if (tree.steps().get(step) instanceof Step.SenseCheck check) {
       SenseSplit senses = senses(check, situation, caseNumber);
       return IntStream.range(0, context.installations().samples()).anyMatch(sample -> senses.ways(sample)[way]);

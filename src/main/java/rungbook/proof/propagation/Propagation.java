@@ -184,7 +184,7 @@ public final class Propagation {
 
   private void measure(CheckTally tally, SituationNode node, Probe probe) {
     Cancellation.check();
-    Installations.Observations observations = observed.in(node.situation.state());
+    Installations.Observations observations = observed.in(node);
     observations.readings(0, probe, read);
     tally.addHealthy(read, node.variants(installations));
     Optional<Probe> low = context.probePlan().lowImpedance(probe);
@@ -227,13 +227,14 @@ public final class Propagation {
     if (!ofFaults.allModeled()) {
       unmodeled.put(node.step, check.title());
     }
-    boolean shows = context.probePlan().shows(check);
+    Optional<Installations.Observations> looked = context.probePlan().shows(check) ? Optional.of(observed.in(node))
+        : Optional.empty();
     double[][] byWay = new double[check.ways().size() + 1][installations.samples()];
     for (int i = 0; i < node.weights.length; i++) {
       if (node.weights[i] != null) {
         SenseSplit split = i == 0 ? ofHealthy : ofFaults;
-        if (shows) {
-          split.look(observed.in(node.situation.state()), i);
+        if (looked.isPresent()) {
+          split.look(looked.get(), i);
         }
         split.divide(node.weights[i], byWay);
         for (int way = 0; way < byWay.length; way++) {

@@ -7,6 +7,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
@@ -116,8 +117,9 @@ final class RepairPropagation {
     }
     ReadingSplit split = ReadingSplit.of(check, scale.get(), installations.samples());
     double[] read = new double[installations.samples()];
+    Map<Integer, Installations.Observations> observations = observations(node, reached);
     forEach(node, (one, weights) -> {
-      observations(one, reached).readings(one, probe.get(), read);
+      Objects.requireNonNull(observations.get(one)).readings(one, probe.get(), read);
       split.divide(read, weights);
       for (int way = Segments.NONE; way < check.ways().size(); way++) {
         send(node, reached, way, one, split.of(way).clone());
@@ -133,10 +135,10 @@ final class RepairPropagation {
       unmodeled.add(check.title());
     }
     double[][] byWay = new double[check.ways().size() + 1][installations.samples()];
+    Map<Integer, Installations.Observations> observations =
+        context.probePlan().shows(check) ? observations(node, reached) : Map.of();
     forEach(node, (one, weights) -> {
-      if (context.probePlan().shows(check)) {
-        split.look(observations(one, reached), one);
-      }
+      Optional.ofNullable(observations.get(one)).ifPresent(here -> split.look(here, one));
       split.divide(weights, byWay);
       for (int way = 0; way < byWay.length; way++) {
         send(node, reached, way == check.ways().size() ? Segments.NONE : way, one, byWay[way].clone());
@@ -153,6 +155,23 @@ final class RepairPropagation {
         send(node, reached, way, one, share.clone());
       }
     });
+  }
+
+  /** What is observed of each case that arrives, asked for together. */
+  private Map<Integer, Installations.Observations> observations(SituationNode node, Reached reached) {
+    var byCase = new HashMap<Integer, Installations.Observations>();
+    var asked = new BitSet();
+    node.cases().stream().forEach(one -> {
+      Installations.Observations observations = observations(one, reached);
+      byCase.put(one, observations);
+      if (observations instanceof RepairedObservations repaired) {
+        Arrays.stream(repaired.cases()).forEach(asked::set);
+      } else {
+        asked.set(one);
+      }
+    });
+    observed.in(reached.situation().state()).expect(asked);
+    return byCase;
   }
 
   /** What is observed of a fault, or of the system without it where the repair has taken it away. */

@@ -1,5 +1,6 @@
 package rungbook.proof.propagation;
 
+import java.util.BitSet;
 import rungbook.proof.plan.Installations;
 import rungbook.proof.plan.Situation;
 
@@ -29,6 +30,15 @@ final class SituationNode {
     for (int sample = 0; sample < here.length; sample++) {
       here[sample] += more[sample];
     }
+  }
+
+  /** The cases of which some sample arrives. */
+  BitSet cases() {
+    var arriving = new BitSet();
+    for (int i = 0; i < weights.length; i++) {
+      arriving.set(i, weights[i] != null);
+    }
+    return arriving;
   }
 
   /** The variants of the system of which some installation comes here, healthy or not. */

@@ -7,7 +7,6 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import rungbook.proof.accounting.CheckTally;
 import rungbook.proof.accounting.Share;
-import rungbook.proof.plan.Situation;
 import rungbook.source.Code;
 import rungbook.source.Problem;
 import rungbook.source.Problems;
@@ -100,13 +99,7 @@ final class WaysNotTaken implements ProofRule {
 
   /** Whether any fault would give the answer, were it to come here. */
   private static boolean canBeGiven(int step, int way, ProofRuleContext context) {
-    for (Situation situation : Objects.requireNonNull(context.propagation().situations().get(step))) {
-      for (int i = 0; i < context.names().size(); i++) {
-        if (context.propagation().possibleAnswers().isPossible(step, way, situation, i)) {
-          return true;
-        }
-      }
-    }
-    return false;
+    return Objects.requireNonNull(context.propagation().situations().get(step)).stream()
+        .anyMatch(situation -> context.propagation().possibleAnswers().isPossible(step, way, situation));
   }
 }

@@ -45,7 +45,7 @@ class LoadLevelsTest {
   /** One load between the two nodes, and one fuse. */
   private static LoadLevels levels(double share, double... multiples) {
     int samples = multiples.length;
-    var levels = new LoadLevels(1, 1, samples);
+    var levels = new LoadLevels(1, 1, new LevelRows(samples));
     levels.updateLoad(0, fives(multiples), BRANCH, each(share, samples), each(PICK_UP_VOLTS, samples),
         each(DROP_OUT_VOLTS, samples), HUM_SHARE);
     return levels;

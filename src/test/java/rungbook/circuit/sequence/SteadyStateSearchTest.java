@@ -46,7 +46,8 @@ class SteadyStateSearchTest {
     var found = new ArrayList<SteadyState>();
     var start = new SteadyStateSearch.Start(0, model.faulted(fault),
         EquipmentState.of(network, CircuitState.start(SYSTEM.vocabulary())), new int[] {0}, new boolean[0]);
-    new SteadyStateSearch(model, NetworkStructure.of(network, List.of(fault)), new BitSet(),
+    new SteadyStateSearch(model, SteadyStateSearch.solver(model, NetworkStructure.of(network, List.of(fault))),
+        new KnownLevels(model), new BitSet(),
         (from, steady, solved) -> found.add(steady)).run(List.of(start));
     return found;
   }
