@@ -127,6 +127,13 @@ public final class Dictionary {
     ParallelTasks.run(blocks.size(), i -> blocks.get(i).read(states, inOrder, wanted));
   }
 
+  /** Solves one circuit state for every case. */
+  public ReadingTable table(CircuitState state, List<Probe> probes) {
+    var every = new BitSet();
+    every.set(0, cases.size());
+    return table(state, probes, every);
+  }
+
   /** Solves one circuit state for some cases; the other cases' rows of the table hold no readings. */
   ReadingTable table(CircuitState state, List<Probe> probes, BitSet wanted) {
     ReadingTable table = empty(probes);

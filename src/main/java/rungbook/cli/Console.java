@@ -8,6 +8,7 @@ import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Optional;
+import rungbook.cli.cache.CacheFolder;
 import rungbook.report.Style;
 
 /**
@@ -17,8 +18,10 @@ import rungbook.report.Style;
  * @param watched whether the error stream is a terminal, so that progress is shown
  * @param folder the folder that relative paths start from
  * @param home the program's folder, with its bundled library
+ * @param cache the folder for what a later run may use; empty for a run that does without
  */
-record Console(PrintWriter out, PrintWriter err, Style style, boolean watched, Path folder, Optional<Path> home) {
+record Console(PrintWriter out, PrintWriter err, Style style, boolean watched, Path folder, Optional<Path> home,
+    Optional<Path> cache) {
 
   /** Which streams are terminals, as the launcher passes it, since Java cannot tell: {@code out err}. */
   private static final String STREAMS = System.getProperty("rungbook.terminal", "");
@@ -27,7 +30,13 @@ record Console(PrintWriter out, PrintWriter err, Style style, boolean watched, P
     boolean color = STREAMS.contains("out") && !isSet("NO_COLOR") && !"dumb".equals(System.getenv("TERM"));
     return new Console(writer(FileDescriptor.out), writer(FileDescriptor.err), color ? Style.COLOR : Style.PLAIN,
         STREAMS.contains("err"), Path.of("").toAbsolutePath(),
-        Optional.ofNullable(System.getProperty("rungbook.home")).map(Path::of));
+        Optional.ofNullable(System.getProperty("rungbook.home")).map(Path::of),
+        CacheFolder.place(name -> Optional.ofNullable(System.getenv(name)).orElse(""),
+            System.getProperty("user.home", "")));
+  }
+
+  Console withoutCache() {
+    return new Console(out, err, style, watched, folder, home, Optional.empty());
   }
 
   private static boolean isSet(String variable) {

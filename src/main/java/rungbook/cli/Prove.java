@@ -35,6 +35,9 @@ final class Prove implements Callable<Integer> {
       description = "an earlier text of the tree, or a folder with a copy of the trees: say which faults end elsewhere")
   private String against;
 
+  @Option(names = "--no-cache", description = "prove everything anew, and keep nothing for the next run")
+  private boolean withoutCache;
+
   @Option(names = {"-h", "--help"}, usageHelp = true, description = "show this help")
   @SuppressWarnings("unused") // the command line parser acts on it
   private boolean help;
@@ -53,7 +56,10 @@ final class Prove implements Callable<Integer> {
     if (trees.isEmpty()) {
       throw new UsageError("there is no tree to prove", "name a tree, or a folder that contains trees");
     }
-    ProveRun proved = ProveRun.of(trees, terminal, samples, earlier(trees));
+    Optional<Path> earlier = earlier(trees);
+    // a comparison is not kept
+    Console run = withoutCache || earlier.isPresent() ? terminal.withoutCache() : terminal;
+    ProveRun proved = ProveRun.of(trees, run, samples, wanted, earlier);
     terminal.out().print(proved.print(wanted, terminal.style()));
     terminal.out().flush();
     if (proved.proofs().isEmpty()) {

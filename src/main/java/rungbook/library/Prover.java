@@ -98,7 +98,8 @@ public final class Prover {
     }
     PreparedSystem system = known.get();
     PreparedSystem.Circuit circuit = system.circuit();
-    return circuit.installations().map(built -> restored(system.source(), built)).map(built -> built.without(tree.notForKeys()))
+    return circuit.installations().map(built -> restored(system.source(), built))
+        .map(built -> built.without(tree.notForKeys()))
         .map(built -> Proving.prove(tree, built, system.walkTimes(), others, budget))
         .orElseGet(() -> Proving.unproved(tree, circuit.why()));
   }

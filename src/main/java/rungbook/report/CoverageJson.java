@@ -25,9 +25,9 @@ final class CoverageJson {
     Json.array(json, "complaints", array -> {
       for (TreeFindings tree : coverage.trees()) {
         Json.item(array, item -> {
-          item.writeStringField("tree", tree.tree().id());
-          item.writeBooleanField("stated", tree.complaint().symptoms().isPresent());
-          item.writeNumberField("likelihood", tree.complaint().likelihood());
+          item.writeStringField("tree", tree.tree());
+          item.writeBooleanField("stated", tree.words().isPresent());
+          item.writeNumberField("likelihood", tree.likelihood());
         });
       }
     });
@@ -53,7 +53,7 @@ final class CoverageJson {
       for (int i = 0; i < trees.size(); i++) {
         Optional<Cell> cell = row.cells().get(i);
         if (cell.isPresent()) {
-          String tree = trees.get(i).tree().id();
+          String tree = trees.get(i).tree();
           Json.item(array, item -> write(item, tree, cell.get()));
         }
       }

@@ -8,7 +8,6 @@ import rungbook.proof.accounting.ReportNumbers;
 import rungbook.proof.coverage.Cell;
 import rungbook.proof.coverage.SystemCoverage;
 import rungbook.proof.coverage.TreeFindings;
-import rungbook.proof.report.Complaint;
 import rungbook.text.English;
 
 /** What the trees of a library find together, as text: a table of faults and complaints for each system. */
@@ -55,11 +54,10 @@ public final class CoverageText {
   }
 
   private void complaint(int number, TreeFindings tree) {
-    String words = tree.complaint().symptoms()
-        .map(symptoms -> Complaint.words(symptoms) + " (" + ReportNumbers.percent(tree.complaint().likelihood())
-            + " of the likelihood)")
+    String words = tree.words()
+        .map(said -> said + " (" + ReportNumbers.percent(tree.likelihood()) + " of the likelihood)")
         .orElse("not said in the system's words, so every fault counts");
-    wrapped("  " + Digits.right(number, 2) + "  ", tree.tree().title() + ": " + words);
+    wrapped("  " + Digits.right(number, 2) + "  ", tree.title() + ": " + words);
   }
 
   private void table(int from, int to) {
@@ -100,7 +98,7 @@ public final class CoverageText {
   /** The number of a complaint; a tree that was not asked for has none. */
   private String number(String tree) {
     return IntStream.range(0, coverage.trees().size())
-        .filter(i -> coverage.trees().get(i).tree().id().equals(tree)).mapToObj(i -> ">" + (i + 1)).findFirst()
+        .filter(i -> coverage.trees().get(i).tree().equals(tree)).mapToObj(i -> ">" + (i + 1)).findFirst()
         .orElse(">");
   }
 

@@ -15,6 +15,8 @@ import rungbook.tree.Way;
 /** Proofs for programs; {@code docs/proof.md} describes the fields. */
 public final class ProofJson {
 
+  private static final String PROOFS = "proofs";
+
   private ProofJson() {}
 
   /**
@@ -25,16 +27,19 @@ public final class ProofJson {
   public record Of(String file, Proof proof, Optional<Against> against) {}
 
   public static String of(List<Of> proofs, Report report) {
-    return of(proofs, List.of(), report);
+    return of(proofs.stream().map(ProofJson::item).toList(), List.of(), report);
   }
 
-  /** @param library what the trees find together; empty unless it was asked for */
-  public static String of(List<Of> proofs, List<SystemCoverage> library, Report report) {
+  /**
+   * @param items as {@link #item} gives them
+   * @param library what the trees find together; empty unless it was asked for
+   */
+  public static String of(List<String> items, List<SystemCoverage> library, Report report) {
     return Json.write(json -> Json.item(json, fields -> {
       fields.writeNumberField("rungbook", JsonReport.VERSION);
-      Json.array(fields, "proofs", array -> {
-        for (Of one : proofs) {
-          Json.item(array, item -> write(item, one));
+      Json.array(fields, PROOFS, array -> {
+        for (String item : items) {
+          array.writeRawValue(item);
         }
       });
       if (!library.isEmpty()) {
@@ -42,6 +47,13 @@ public final class ProofJson {
       }
       JsonReport.writeAll(fields, report);
     }));
+  }
+
+  /** One proof as it is written in the document. */
+  public static String item(Of proof) {
+    String document = Json.write(json -> Json.item(json,
+        fields -> Json.array(fields, PROOFS, array -> Json.item(array, item -> write(item, proof)))));
+    return document.substring(document.indexOf('{', 1), document.lastIndexOf(']')).stripTrailing();
   }
 
   private static void write(JsonGenerator json, Of of) throws IOException {

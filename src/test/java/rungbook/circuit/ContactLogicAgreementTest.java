@@ -18,8 +18,8 @@ import rungbook.system.Names;
 import rungbook.system.Part;
 import rungbook.system.PartValue;
 import rungbook.system.Vocabulary;
-import rungbook.system.logic.ControlState;
 import rungbook.system.logic.ContactLogic;
+import rungbook.system.logic.ControlState;
 
 /**
  * Which loads of a healthy system are on: the logic says without voltages what the solved circuit says. With every

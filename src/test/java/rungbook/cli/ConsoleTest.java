@@ -15,7 +15,7 @@ class ConsoleTest {
   private final StringWriter err = new StringWriter();
   private final Console terminal = new Console(new PrintWriter(new StringWriter()), new PrintWriter(err), Style.PLAIN,
       true,
-      Path.of("/home/somebody"), Optional.empty());
+      Path.of("/home/somebody"), Optional.empty(), Optional.empty());
 
   @Test
   void aPathBelowTheFolderIsShownRelative() {

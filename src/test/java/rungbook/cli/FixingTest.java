@@ -31,7 +31,8 @@ class FixingTest {
 
   private int fix(Problem... problems) throws IOException {
     return Fixing.fix(List.of(problems),
-        new Console(new PrintWriter(said), new PrintWriter(said), Style.PLAIN, false, folder, Optional.empty()));
+        new Console(new PrintWriter(said), new PrintWriter(said), Style.PLAIN, false, folder, Optional.empty(),
+            Optional.empty()));
   }
 
   private static Problem replace(int start, int end, String by) {

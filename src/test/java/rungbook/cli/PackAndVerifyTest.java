@@ -135,7 +135,7 @@ class PackAndVerifyTest {
   void whatIsPackedIsWhatWasChecked() throws IOException {
     Path tree = folder.resolve("lib/trees/a.md");
     Console terminal = new Console(new PrintWriter(new StringWriter()), new PrintWriter(new StringWriter()),
-        Style.PLAIN, false, folder, Optional.empty());
+        Style.PLAIN, false, folder, Optional.empty(), Optional.empty());
     Batch batch = Batch.of(List.of(tree), Optional.empty()).iterator().next();
     Checker.Compiled compiled = Checker.compile(batch, terminal);
     Texts.write(tree, Texts.BROKEN);

@@ -11,7 +11,7 @@ import rungbook.proof.report.Complaint;
  * What the trees of a library find on one system.
  *
  * @param system its id
- * @param trees those for it, in the order of the library
+ * @param trees the trees for it, in the order of the library
  * @param faults in the order of the system
  */
 public record SystemCoverage(String system, List<TreeFindings> trees, List<Row> faults) {
@@ -41,7 +41,7 @@ public record SystemCoverage(String system, List<TreeFindings> trees, List<Row> 
 
   /** @param trees for one system, at least one */
   static SystemCoverage of(String system, List<TreeFindings> trees) {
-    List<Complaint.Shown> faults = trees.get(0).complaint().faults();
+    List<Complaint.Shown> faults = trees.get(0).faults();
     double all = faults.stream().mapToDouble(Complaint.Shown::likelihood).sum();
     List<Row> rows = IntStream.range(0, faults.size()).mapToObj(i -> new Row(faults.get(i).fault(),
         all == 0 ? 0 : faults.get(i).likelihood() / all,
@@ -50,7 +50,7 @@ public record SystemCoverage(String system, List<TreeFindings> trees, List<Row> 
   }
 
   private static Optional<Cell> cell(TreeFindings tree, String fault) {
-    double gives = tree.complaint().faults().stream().filter(one -> one.fault().equals(fault))
+    double gives = tree.faults().stream().filter(one -> one.fault().equals(fault))
         .mapToDouble(Complaint.Shown::share).findFirst().orElse(0);
     return tree.journeys().stream().skip(1).filter(journey -> journey.fault().equals(fault)).findFirst()
         .map(journey -> new Cell(gives, journey));

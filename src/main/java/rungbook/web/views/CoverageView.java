@@ -8,7 +8,6 @@ import rungbook.proof.accounting.ReportNumbers;
 import rungbook.proof.coverage.Cell;
 import rungbook.proof.coverage.SystemCoverage;
 import rungbook.proof.coverage.TreeFindings;
-import rungbook.proof.report.Complaint;
 import rungbook.text.English;
 import rungbook.text.UrlPath;
 
@@ -39,7 +38,7 @@ public record CoverageView(String system, String size, List<Column> complaints, 
 
   public static CoverageView of(SystemCoverage coverage) {
     List<TreeFindings> trees = coverage.trees();
-    String title = trees.get(0).tree().system().orElseThrow().title();
+    String title = trees.get(0).systemTitle();
     return new CoverageView(title,
         English.counted(trees.size(), "complaint") + " and " + English.counted(coverage.faults().size(), "fault"),
         IntStream.range(0, trees.size()).mapToObj(i -> column(i + 1, trees.get(i))).toList(),
@@ -49,11 +48,10 @@ public record CoverageView(String system, String size, List<Column> complaints, 
   }
 
   private static Column column(int number, TreeFindings tree) {
-    String words = tree.complaint().symptoms()
-        .map(symptoms -> Complaint.words(symptoms) + ": " + percent(tree.complaint().likelihood())
-            + " of the likelihood")
+    String words = tree.words()
+        .map(said -> said + ": " + percent(tree.likelihood()) + " of the likelihood")
         .orElse("not said in the system's words, so every fault counts");
-    return new Column(number, tree.tree().title(), "/tree/trees/" + UrlPath.of(tree.tree().id()) + ".md", words);
+    return new Column(number, tree.title(), "/tree/trees/" + UrlPath.of(tree.tree()) + ".md", words);
   }
 
   private static Row row(SystemCoverage.Row row, List<TreeFindings> trees) {
@@ -82,7 +80,7 @@ public record CoverageView(String system, String size, List<Column> complaints, 
   private static String tree(Cell cell, List<TreeFindings> trees) {
     return cell.place().filter(place -> !place.through().isEmpty())
         .flatMap(place -> IntStream.range(0, trees.size())
-            .filter(i -> trees.get(i).tree().id().equals(place.tree())).boxed().findFirst())
+            .filter(i -> trees.get(i).tree().equals(place.tree())).boxed().findFirst())
         .map(i -> Integer.toString(i + 1)).orElse("");
   }
 
