@@ -25,9 +25,9 @@ record SolvableSystem(Optional<SystemVariants> systems, String why) {
     if (isWrong || system.parts().isEmpty()) {
       return none("the circuit of its system cannot be built: check `shared/systems/" + id + ".md`");
     }
-    if (system.faults().size() > budget.faults()) {
-      return none(
-          "its system has " + system.faults().size() + " faults, and at most " + budget.faults() + " are tried");
+    int faults = system.faults().size() + system.pairs().size();
+    if (faults > budget.faults()) {
+      return none("its system has " + faults + " faults and pairs, and at most " + budget.faults() + " are tried");
     }
     return read.systems().all().flatMap(one -> tooManyPositions(one, budget).stream()).findFirst()
         .map(SolvableSystem::none).orElseGet(() -> new SolvableSystem(Optional.of(read.systems()), ""));

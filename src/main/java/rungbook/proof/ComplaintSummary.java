@@ -42,7 +42,7 @@ final class ComplaintSummary {
 
   private Complaint.Shown shown(int caseNumber) {
     return new Complaint.Shown(names.get(caseNumber), context.system().likelihood(caseNumber),
-        population.shown(caseNumber));
+        population.shown(caseNumber), context.installations().faults(caseNumber).size() > 1);
   }
 
   private List<Complaint.Uncovered> uncovered(double all) {

@@ -5,6 +5,7 @@ import java.util.BitSet;
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.IntToDoubleFunction;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import rungbook.proof.accounting.CheckTally;
 import rungbook.proof.accounting.TestabilityMeasures;
@@ -40,6 +41,7 @@ final class ProofBuilder {
   private final Journeys journeys;
   private final CaseFlow flow;
   private final Installations installations;
+  private final Vocabulary words;
   private final List<String> names;
   private final List<ArrivalTable.Arrivals> ends;
   private final EndTable endTable;
@@ -56,7 +58,8 @@ final class ProofBuilder {
     this.journeys = journeys;
     this.flow = propagation.flow();
     this.installations = context.installations();
-    names = installations.cases().stream().map(key -> words.faults().getOrDefault(key, key)).toList();
+    this.words = words;
+    names = IntStream.range(0, installations.cases().size()).mapToObj(this::name).toList();
     ends = propagation.ends().stream().sorted(Comparator.comparingInt(this::place)).toList();
     endTable = new EndTable(tree, context.findings(), ends);
     for (int i : context.population().cases()) {
@@ -66,6 +69,11 @@ final class ProofBuilder {
     tree.steps().stream().filter(Step.Finding.class::isInstance)
         .forEach(step -> claimed.or(context.findings().named((Step.Finding) step)));
     claimed.and(population);
+  }
+
+  private String name(int caseNumber) {
+    return caseNumber == 0 ? installations.cases().get(0) : installations.faults(caseNumber).stream()
+        .map(key -> words.faults().getOrDefault(key, key)).collect(Collectors.joining(" and "));
   }
 
   /** Findings in the order of the text, then trees that take over, then where it stops. */
@@ -90,6 +98,7 @@ final class ProofBuilder {
         measures(claimed), measures(faults()), falseAlarmShare(), mean(flow::checks), mean(flow::minutes),
         falseAlarms(), new VariantSummary(installations, names, claimed, endTable).all(),
         new RepairSummary(tree, installations, names).of(propagation.repairs()),
+        new PairSummary(context, words, endTable, propagation.repairs()).all(),
         propagation.unmodeled().values().stream().toList(), new JourneySummary(context, journeys, names).all(),
         List.of());
     var rules = new ProofRuleContext(tree, context, propagation, states.deadProofs(), names, ends, journeys,
@@ -207,12 +216,18 @@ final class ProofBuilder {
         ? context.findings().named((Step.Finding) tree.steps().get(end.step())) : new BitSet();
   }
 
-  /** The faults that a finding leaves: those it names, and those that come here without being named. */
+  /**
+   * The faults that a finding leaves: those it names, and those that come here without being named. Two faults of which
+   * it names one are no group of their own.
+   */
   private int group(ArrivalTable.Arrivals arrivals) {
-    BitSet group = (BitSet) named(arrivals).clone();
+    BitSet named = named(arrivals);
+    BitSet group = (BitSet) named.clone();
     group.and(population);
     for (int i = 1; i < names.size(); i++) {
-      if (arrivals.shares()[i] >= IN_GROUP) {
+      if (named.get(i) && installations.faults(i).size() > 1) {
+        group.clear(i);
+      } else if (arrivals.shares()[i] >= IN_GROUP) {
         group.set(i);
       }
     }
@@ -231,6 +246,7 @@ final class ProofBuilder {
         found[i][end] = named.get(end).get(cases[i]) ? ends.get(end).shares()[cases[i]] : 0;
       }
     }
-    return TestabilityMeasures.of(likelihoods, found, sizes);
+    return TestabilityMeasures.of(likelihoods, found, sizes)
+        .ofFaults((int) IntStream.of(cases).filter(i -> installations.faults(i).size() == 1).count());
   }
 }

@@ -9,7 +9,7 @@ import rungbook.proof.propagation.RepairRuns;
 import rungbook.proof.report.Proof;
 import rungbook.tree.Tree;
 
-/** Adds up what follows the findings that lead on. */
+/** Adds up what follows the findings that lead on, for each fault by itself. */
 final class RepairSummary {
 
   private final Tree tree;
@@ -26,8 +26,8 @@ final class RepairSummary {
   List<Proof.Repair> of(List<RepairRuns> repairs) {
     List<Proof.Repair> all = new ArrayList<>();
     for (RepairRuns runs : repairs) {
-      int[] repaired = IntStream.range(1, names.size()).filter(i -> runs.right().repaired()[i] > Share.ROUNDING)
-          .toArray();
+      int[] repaired = IntStream.range(1, names.size()).filter(i -> installations.faults(i).size() == 1)
+          .filter(i -> runs.right().repaired()[i] > Share.ROUNDING).toArray();
       if (repaired.length > 0) {
         all.add(new Proof.Repair(runs.finding(), tree.steps().get(runs.finding()).title(),
             mean(runs.right().proved(), runs.right().repaired(), repaired),

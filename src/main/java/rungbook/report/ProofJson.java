@@ -87,6 +87,9 @@ public final class ProofJson {
     if (of.against().isPresent()) {
       Json.object(json, "against", fields -> ProofJsonComparison.write(fields, of.against().get()));
     }
+    if (!proof.pairs().isEmpty()) {
+      Json.array(json, "pairs", array -> ProofJsonPair.write(array, proof));
+    }
   }
 
   private static void write(JsonGenerator json, TestabilityMeasures measures) throws IOException {

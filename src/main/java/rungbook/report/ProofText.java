@@ -16,6 +16,7 @@ import rungbook.proof.propagation.End;
 import rungbook.proof.report.Bounds;
 import rungbook.proof.report.Complaint;
 import rungbook.proof.report.OnwardShares;
+import rungbook.proof.report.PairOutcome;
 import rungbook.proof.report.Proof;
 import rungbook.source.Place;
 import rungbook.text.English;
@@ -54,6 +55,7 @@ public final class ProofText {
     text.variants();
     text.endings();
     text.repairs();
+    text.pairs();
     text.limits();
     return text.out.append('\n').toString();
   }
@@ -61,7 +63,8 @@ public final class ProofText {
   private void head(String file) {
     line(style.strong(Columns.printable(proof.tree().title())) + style.faint("  " + Columns.printable(file)));
     String system = proof.tree().system().map(words -> words.id()).orElse("");
-    line("  proved on " + system + ": " + English.counted(proof.outcomes().size() - 1, "fault")
+    line("  proved on " + system + ": " + English.counted(proof.outcomes().size() - 1 - proof.pairs().size(), "fault")
+        + PairWords.andPairs(proof)
         + " and the healthy system, on "
         + proof.drawn()
         + " installations drawn at random and " + proof.corners() + " corners of the tolerances");
@@ -102,7 +105,7 @@ public final class ProofText {
     fact("complaint", complaint.symptoms().map(Complaint::words)
         .orElse("not said in the system's words, so every fault of the system counts"));
     if (complaint.symptoms().isPresent()) {
-      fact("given by", (proof.outcomes().size() - 1) + " of " + English.counted(complaint.faults().size(), "fault")
+      fact("given by", PairWords.given(proof)
           + ", " + ReportNumbers.percent(complaint.likelihood())
           + " of the system's likelihood; the percentages below are odds among them");
       fact("not covered", uncovered(complaint));
@@ -180,6 +183,19 @@ public final class ProofText {
           : "; not in the circuit: " + String.join(", ", repair.unmodeled());
       row(repair.title(), ReportNumbers.percent(repair.passed()),
           ReportNumbers.percent(repair.noticed()) + unmodeled, text -> text);
+    }
+    out.append('\n');
+  }
+
+  private void pairs() {
+    if (proof.pairs().isEmpty()) {
+      return;
+    }
+    double all = proof.whole().likelihood();
+    line(style.strong("  two faults that come together, with their likelihood, and where they end"));
+    for (PairOutcome pair : proof.pairs()) {
+      wrapped("  ", pair.name() + ", " + ReportNumbers.percent(all == 0 ? 0 : pair.likelihood() / all));
+      wrapped("    ", PairWords.of(pair));
     }
     out.append('\n');
   }

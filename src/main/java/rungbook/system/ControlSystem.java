@@ -4,10 +4,20 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 
-/** A system's vocabulary, its circuit (parts, faults and conditions of the sights), and its terminal strips. */
+/**
+ * A system's vocabulary, its circuit (parts, faults and conditions of the sights), and its terminal strips.
+ *
+ * @param pairs the faults that come together
+ */
 public record ControlSystem(
     Vocabulary vocabulary, List<Part> parts, List<Fault> faults, List<SightCondition> sights,
-    List<TerminalStrip> strips) {
+    List<TerminalStrip> strips, List<FaultPair> pairs) {
+
+  /** A system of which no two faults come together. */
+  public ControlSystem(Vocabulary vocabulary, List<Part> parts, List<Fault> faults, List<SightCondition> sights,
+      List<TerminalStrip> strips) {
+    this(vocabulary, parts, faults, sights, strips, List.of());
+  }
 
   /** A sight, or a value with its sight, and when it is seen. */
   public record SightCondition(String name, Condition when) {}
@@ -17,6 +27,7 @@ public record ControlSystem(
     faults = List.copyOf(faults);
     sights = List.copyOf(sights);
     strips = List.copyOf(strips);
+    pairs = List.copyOf(pairs);
   }
 
   /** The same system with other faults. */

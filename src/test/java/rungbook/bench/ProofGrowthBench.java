@@ -136,7 +136,7 @@ public class ProofGrowthBench {
 
     /** It has no fuse. */
     @Override
-    public int[] repaired(int caseNumber, Set<String> renewed) {
+    public int[] repaired(int caseNumber, Set<String> gone, Set<String> renewed) {
       return new int[samples()];
     }
 

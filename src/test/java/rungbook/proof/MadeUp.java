@@ -124,7 +124,7 @@ public final class MadeUp implements Installations {
 
   /** It has no fuse. */
   @Override
-  public int[] repaired(int caseNumber, Set<String> renewed) {
+  public int[] repaired(int caseNumber, Set<String> gone, Set<String> renewed) {
     return new int[samples()];
   }
 

@@ -18,6 +18,11 @@ public record TestabilityMeasures(int faults, double likelihood, double detected
     return isolated[most - 1];
   }
 
+  /** The same, where some of the cases are two faults at once and only the others are counted. */
+  public TestabilityMeasures ofFaults(int count) {
+    return new TestabilityMeasures(count, likelihood, detected, isolated, meanGroup);
+  }
+
   /**
    * @param likelihoods by fault
    * @param found by fault, then by group: the share that arrives there and is named there

@@ -17,6 +17,11 @@ record ComplaintInstallations(Installations all, Population population) implemen
   }
 
   @Override
+  public List<String> faults(int caseNumber) {
+    return all.faults(caseNumber);
+  }
+
+  @Override
   public double likelihood(int caseNumber) {
     return all.likelihood(caseNumber) * population.shown(caseNumber);
   }
@@ -77,8 +82,8 @@ record ComplaintInstallations(Installations all, Population population) implemen
   }
 
   @Override
-  public int[] repaired(int caseNumber, Set<String> renewed) {
-    return all.repaired(caseNumber, renewed);
+  public int[] repaired(int caseNumber, Set<String> gone, Set<String> renewed) {
+    return all.repaired(caseNumber, gone, renewed);
   }
 
   @Override

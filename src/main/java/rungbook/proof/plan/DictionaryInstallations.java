@@ -6,6 +6,7 @@ import java.io.DataInputStream;
 import java.io.DataOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -23,10 +24,8 @@ import rungbook.circuit.network.Samples;
 import rungbook.circuit.network.Tolerance;
 import rungbook.system.ControlSystem;
 import rungbook.system.Effect;
-import rungbook.system.Fault;
 import rungbook.system.Names;
 import rungbook.system.Part;
-import rungbook.system.PartBranch;
 import rungbook.system.Terminal;
 import rungbook.system.Vocabulary;
 
@@ -40,6 +39,7 @@ public final class DictionaryInstallations implements Installations, Restorable 
   private final ControlSystem system;
   private final Samples samples;
   private final int drawn;
+  private final FaultCases faultCases;
   private final LazyDictionary dictionary;
   private final CircuitNetwork network;
   private final List<String> cases;
@@ -48,14 +48,14 @@ public final class DictionaryInstallations implements Installations, Restorable 
   private final SolvedStates states;
   private @Nullable OpenedFuses opened;
 
-  private DictionaryInstallations(ControlSystem system, Samples samples, int drawn) {
+  private DictionaryInstallations(ControlSystem system, FaultCases faultCases, Samples samples, int drawn) {
     this.system = system;
+    this.faultCases = faultCases;
     this.drawn = drawn;
     this.samples = samples;
-    List<List<Fault>> together = system.faults().stream().map(List::of).toList();
-    this.dictionary = new LazyDictionary(system, samples, together);
+    this.dictionary = new LazyDictionary(system, samples, faultCases.together());
     this.network = CircuitNetwork.of(system);
-    this.cases = Dictionary.cases(together);
+    this.cases = Dictionary.cases(faultCases.together());
     List<String> seen = system.sights().stream().map(sight -> Names.key(sight.name())).distinct().toList();
     this.sights = Set.copyOf(seen);
     this.states = new SolvedStates((state, wanted, table) -> dictionary.get().solve(Map.of(state, table), wanted), seen,
@@ -81,12 +81,12 @@ public final class DictionaryInstallations implements Installations, Restorable 
 
   static DictionaryInstallations of(ControlSystem system, List<Draw> draws, Samples corners) {
     var samples = new Samples(Stream.concat(draws.stream(), corners.draws().stream()).toList());
-    return new DictionaryInstallations(system, samples, draws.size());
+    return new DictionaryInstallations(system, FaultCases.of(system), samples, draws.size());
   }
 
   /** Only the few installations in which voltages are highest. */
   public static DictionaryInstallations atHighVoltage(ControlSystem system) {
-    return new DictionaryInstallations(system, Samples.highVoltage(), 0);
+    return new DictionaryInstallations(system, FaultCases.of(system), Samples.highVoltage(), 0);
   }
 
   @Override
@@ -96,11 +96,12 @@ public final class DictionaryInstallations implements Installations, Restorable 
 
   @Override
   public double likelihood(int caseNumber) {
-    return caseNumber == 0 ? 0 : fault(caseNumber).likelihood();
+    return faultCases.likelihood(caseNumber);
   }
 
-  private Fault fault(int caseNumber) {
-    return system.faults().get(caseNumber - 1);
+  @Override
+  public List<String> faults(int caseNumber) {
+    return faultCases.faults(caseNumber);
   }
 
   @Override
@@ -138,12 +139,17 @@ public final class DictionaryInstallations implements Installations, Restorable 
   }
 
   @Override
-  public int[] repaired(int caseNumber, Set<String> renewed) {
+  public int[] repaired(int caseNumber, Set<String> gone, Set<String> renewed) {
+    Set<String> left = new HashSet<>(faults(caseNumber));
+    left.removeAll(gone);
+    int remaining = faultCases.with(left).orElse(caseNumber);
     int[] as = new int[samples()];
     for (int sample = 0; sample < as.length; sample++) {
-      Set<String> open = opened().of(caseNumber, sample);
-      as[sample] = open.stream().filter(fuse -> !renewed.contains(fuse)).findFirst()
-          .map(fuse -> openFuse(fuse).orElse(caseNumber)).orElse(0);
+      Set<String> open = new HashSet<>(opened().of(caseNumber, sample));
+      open.removeAll(renewed);
+      open.removeAll(opened().of(remaining, sample));
+      as[sample] = open.stream().sorted().findFirst().map(fuse -> withOpenFuse(left, fuse).orElse(caseNumber))
+          .orElse(remaining);
     }
     return as;
   }
@@ -186,25 +192,21 @@ public final class DictionaryInstallations implements Installations, Restorable 
     }
   }
 
-  /** The case that is nothing but an open fuse or breaker. */
-  private Optional<Integer> openFuse(String key) {
-    Set<String> limbs = system.part(key).stream().flatMap(part -> part.branches().stream()).map(PartBranch::key)
-        .collect(Collectors.toSet());
-    for (int i = 1; i < cases.size(); i++) {
-      Set<String> open = fault(i).effects().stream().filter(Effect.Open.class::isInstance)
-          .map(effect -> ((Effect.Open) effect).branch()).collect(Collectors.toSet());
-      if (open.equals(limbs) && open.size() == fault(i).effects().size()) {
-        return Optional.of(i);
-      }
-    }
-    return Optional.empty();
+  /** The case of what is left with an open fuse or breaker beside it; of the open one alone where that is no case. */
+  private Optional<Integer> withOpenFuse(Set<String> left, String fuse) {
+    return faultCases.openFuse(fuse).flatMap(open -> {
+      Set<String> both = new HashSet<>(left);
+      both.add(open);
+      return faultCases.with(both).or(() -> faultCases.with(Set.of(open)));
+    });
   }
 
   @Override
   public String circumstances(int caseNumber, int sample) {
-    Map<String, Effect.Lower> lowered = caseNumber == 0 ? Map.of() : fault(caseNumber).effects().stream()
+    Map<String, Effect.Lower> lowered = faultCases.effects(caseNumber).stream()
         .filter(Effect.Lower.class::isInstance).map(Effect.Lower.class::cast)
-        .collect(Collectors.toMap(Effect.Lower::part, lower -> lower));
+        .collect(Collectors.toMap(Effect.Lower::part, lower -> lower,
+            (one, two) -> one.volts().low() <= two.volts().low() ? one : two));
     return system.parts(Part.Supply.class).map(supply -> {
       var volts = lowered.containsKey(supply.key()) ? lowered.get(supply.key()).volts() : supply.volts();
       double now = volts.at(samples.draws().get(sample).at(Tolerance.SUPPLY, supply.key()));

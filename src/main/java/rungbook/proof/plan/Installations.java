@@ -15,6 +15,11 @@ public interface Installations {
   /** Keys of the cases: {@code healthy}, then the faults in the system's order. */
   List<String> cases();
 
+  /** Keys of the faults of a case: none of the healthy system, two of a pair. */
+  default List<String> faults(int caseNumber) {
+    return caseNumber == 0 ? List.of() : List.of(cases().get(caseNumber));
+  }
+
   /** A fault's likelihood against the others; 0 for the healthy system. */
   double likelihood(int caseNumber);
 
@@ -68,12 +73,13 @@ public interface Installations {
   }
 
   /**
-   * The case as which each sample reads once a case's fault is taken away. That is the healthy system, or the fault
-   * that is an open fuse or breaker: what the fault has opened stays open until it is renewed.
+   * The case as which each sample reads once faults of a case are taken away. That is what is left of the case, or the
+   * fault that is an open fuse or breaker: what the faults have opened stays open until it is renewed.
    *
+   * @param gone keys of the faults that are taken away
    * @param renewed keys of what was replaced, repaired or switched on since
    */
-  int[] repaired(int caseNumber, Set<String> renewed);
+  int[] repaired(int caseNumber, Set<String> gone, Set<String> renewed);
 
   /** What makes one installation special, in words: {@code furnace supply 114.3 V}. */
   String circumstances(int caseNumber, int sample);

@@ -105,6 +105,13 @@ public final class MixedInstallations implements Installations, Restorable {
     return cases;
   }
 
+  @Override
+  public List<String> faults(int caseNumber) {
+    int having = IntStream.range(0, forms.size()).filter(form -> localCase[form][caseNumber] >= 0).findFirst()
+        .orElseThrow();
+    return forms.get(having).of().faults(localCase[having][caseNumber]);
+  }
+
   /** A fault that few installations can have is as much rarer. */
   @Override
   public double likelihood(int caseNumber) {
@@ -182,12 +189,12 @@ public final class MixedInstallations implements Installations, Restorable {
   }
 
   @Override
-  public int[] repaired(int caseNumber, Set<String> renewed) {
+  public int[] repaired(int caseNumber, Set<String> gone, Set<String> renewed) {
     int[] as = new int[samples()];
     for (int form = 0; form < forms.size(); form++) {
       Installations of = forms.get(form).of();
       int local = localCase[form][caseNumber];
-      int[] own = local < 0 ? new int[of.samples()] : of.repaired(local, renewed);
+      int[] own = local < 0 ? new int[of.samples()] : of.repaired(local, gone, renewed);
       samples.copy(form, IntStream.of(own).map(one -> cases.indexOf(of.cases().get(one))).toArray(), as);
     }
     return as;

@@ -1,6 +1,7 @@
 package rungbook.proof.plan;
 
 import java.util.Optional;
+import java.util.stream.IntStream;
 import rungbook.circuit.network.CircuitState;
 import rungbook.system.Vocabulary;
 import rungbook.system.WalkTimes;
@@ -21,7 +22,8 @@ public record ProofContext(Installations installations, Installations system, Po
   public static ProofContext of(Installations installations, WalkTimes walkTimes, Vocabulary words, Meter meter,
       OtherTrees others) {
     return new ProofContext(installations, installations, Population.everything(installations), walkTimes,
-        new ProbePlan(installations, words, meter), new ReachableFindings(installations.cases(), others),
+        new ProbePlan(installations, words, meter), new ReachableFindings(
+            IntStream.range(0, installations.cases().size()).mapToObj(installations::faults).toList(), others),
         new Situation(CircuitState.start(words), walkTimes.start()), others);
   }
 

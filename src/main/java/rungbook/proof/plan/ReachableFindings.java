@@ -22,15 +22,20 @@ import rungbook.tree.Way;
  */
 public final class ReachableFindings {
 
-  private final Map<String, Integer> caseByKey = new HashMap<>();
+  private final Map<String, BitSet> casesByFault = new HashMap<>();
   private final OtherTrees others;
   private final Map<String, BitSet> byTree = new HashMap<>();
   private final BitSet everything = new BitSet();
 
-  /** @param others the other trees of the library, by id */
-  ReachableFindings(List<String> cases, OtherTrees others) {
+  /**
+   * @param cases by case, the keys of its faults
+   * @param others the other trees of the library, by id
+   */
+  ReachableFindings(List<List<String>> cases, OtherTrees others) {
     for (int i = 0; i < cases.size(); i++) {
-      caseByKey.put(cases.get(i), i);
+      for (String fault : cases.get(i)) {
+        casesByFault.computeIfAbsent(fault, any -> new BitSet()).set(i);
+      }
     }
     everything.set(0, cases.size());
     this.others = others;
@@ -66,13 +71,14 @@ public final class ReachableFindings {
     return reachable;
   }
 
+  /** The cases of which a finding names a fault: of two faults together, either. */
   public BitSet named(Step.Finding finding) {
     return named(finding.faults().stream().map(NameRef::key));
   }
 
   private BitSet named(Stream<String> faults) {
     BitSet named = new BitSet();
-    faults.forEach(fault -> Optional.ofNullable(caseByKey.get(fault)).ifPresent(named::set));
+    faults.forEach(fault -> named.or(casesByFault.getOrDefault(fault, new BitSet())));
     return named;
   }
 

@@ -8,7 +8,8 @@ import java.util.Set;
  *
  * @param repaired what is repaired on the way to an end
  * @param proved what of that ends "repaired and proved"
+ * @param left what of it ends so although a fault of the case is still there
  * @param elsewhere the step where most of a case ends that is repaired and not proved; −1 if none does
  * @param unmodeled titles of the checks on the way that the circuit does not model
  */
-public record RepairArrivals(double[] repaired, double[] proved, int[] elsewhere, Set<String> unmodeled) {}
+public record RepairArrivals(double[] repaired, double[] proved, double[] left, int[] elsewhere, Set<String> unmodeled) {}

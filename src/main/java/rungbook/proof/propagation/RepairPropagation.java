@@ -18,7 +18,6 @@ import rungbook.proof.plan.Installations;
 import rungbook.proof.plan.ProofContext;
 import rungbook.proof.plan.RepairState;
 import rungbook.proof.plan.Situation;
-import rungbook.system.remedy.Remedy;
 import rungbook.tree.Meter;
 import rungbook.tree.Step;
 import rungbook.tree.Target;
@@ -32,11 +31,13 @@ final class RepairPropagation {
   private final ProofContext context;
   private final Installations installations;
   private final ObservedStates observed;
+  private final CaseRemedies remedies;
   private final boolean takesAway;
   private final Map<Integer, Map<Reached, SituationNode>> waiting = new HashMap<>();
   private final CaseFlow flow;
   private final double[] repaired;
   private final double[] proved;
+  private final double[] left;
   private final double[] most;
   private final int[] elsewhere;
   private final Set<String> unmodeled = new TreeSet<>();
@@ -50,10 +51,12 @@ final class RepairPropagation {
     this.installations = context.installations();
     this.observed = observed;
     this.takesAway = takesAway;
+    this.remedies = new CaseRemedies(tree.remedies(), installations);
     int cases = installations.cases().size();
     flow = new CaseFlow(tree.steps(), cases, installations.drawn());
     repaired = new double[cases];
     proved = new double[cases];
+    left = new double[cases];
     most = new double[cases];
     elsewhere = new int[cases];
     Arrays.fill(elsewhere, -1);
@@ -75,7 +78,7 @@ final class RepairPropagation {
     BitSet named = context.findings().named((Step.Finding) tree.steps().get(finding));
     for (SituationNode node : arrived) {
       SituationNode start = node(finding, new Reached(node.situation, RepairState.NOTHING_DONE));
-      named.stream().filter(one -> node.weights[one] != null && remedies(one).isPresent())
+      named.stream().filter(one -> node.weights[one] != null && remedies.areKnown(one))
           .forEach(one -> start.add(one, node.weights[one].clone()));
     }
     for (int step : order) {
@@ -85,11 +88,7 @@ final class RepairPropagation {
         pass(step == finding, reached, node);
       }));
     }
-    return new RepairArrivals(repaired, proved, elsewhere, unmodeled);
-  }
-
-  private Optional<Remedy> remedies(int caseNumber) {
-    return Optional.ofNullable(tree.remedies().get(installations.cases().get(caseNumber)));
+    return new RepairArrivals(repaired, proved, left, elsewhere, unmodeled);
   }
 
   /** @param begins whether this is the finding where the repair begins; another one ends it */
@@ -173,13 +172,12 @@ final class RepairPropagation {
     return byCase;
   }
 
-  /** What is observed of a fault, or of the system without it where the repair has taken it away. */
+  /** What is observed of a case, or of what is left of it where the repair has taken a fault away. */
   private Installations.Observations observations(int caseNumber, Reached reached) {
     Installations.Observations observations = observed.in(reached.situation().state());
-    boolean gone = takesAway && reached.repair().takesAway(remedies(caseNumber).orElseThrow());
-    return gone
-        ? new RepairedObservations(observations, installations.repaired(caseNumber, reached.repair().renewed()))
-        : observations;
+    Set<String> gone = takesAway ? remedies.gone(caseNumber, reached.repair()) : Set.of();
+    return gone.isEmpty() ? observations : new RepairedObservations(observations,
+        installations.repaired(caseNumber, gone, reached.repair().renewed()));
   }
 
   private void send(SituationNode from, Reached reached, int way, int caseNumber, double[] weights) {
@@ -205,16 +203,18 @@ final class RepairPropagation {
   }
 
   private void end(int step, Reached reached, int caseNumber, double[] weights) {
-    Remedy remedy = remedies(caseNumber).orElseThrow();
-    if (!reached.repair().isRepair(remedy)) {
+    if (!remedies.isRepair(caseNumber, reached.repair())) {
       return;
     }
     double share = flow.share(weights);
     boolean isProved = tree.steps().get(step) instanceof Step.End end
         && end.result() == Step.Result.REPAIRED_AND_PROVED;
-    boolean counts = isProved && !(takesAway && !reached.repair().takesAway(remedy));
+    boolean isLeft = takesAway
+        && remedies.gone(caseNumber, reached.repair()).size() < installations.faults(caseNumber).size();
+    boolean counts = isProved && !isLeft;
     repaired[caseNumber] += share;
     proved[caseNumber] += counts ? share : 0;
+    left[caseNumber] += isProved && isLeft ? share : 0;
     if (!counts && share > most[caseNumber]) {
       most[caseNumber] = share;
       elsewhere[caseNumber] = step;

@@ -25,12 +25,12 @@ public record Complaint(Optional<Symptoms> symptoms, double likelihood, double h
   }
 
   /**
-   * A fault of the system.
+   * A fault of the system, or two that come together.
    *
    * @param likelihood against the other faults of the system
    * @param share of its installations that shows the complaint
    */
-  public record Shown(String fault, double likelihood, double share) {}
+  public record Shown(String fault, double likelihood, double share, boolean isPair) {}
 
   /** @param likelihood the share of all likelihood on this complaint */
   public record Uncovered(String fault, double likelihood) {}

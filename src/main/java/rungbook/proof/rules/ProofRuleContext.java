@@ -52,6 +52,7 @@ public record ProofRuleContext(Tree tree, ProofContext proofContext, Propagation
       new WaysNotTaken(),
       new RepairNotPassing(),
       new WrongRepairUnnoticed(),
+      new SecondFaultUnnoticed(),
       new ExpectationNotMet(),
       new ProveDeadTellsNothing());
 

@@ -30,9 +30,13 @@ import rungbook.system.Fault;
 import rungbook.system.Interval;
 import rungbook.system.Names;
 import rungbook.system.Terminal;
+import rungbook.system.pairs.FaultPairReader;
 import rungbook.system.sight.ShownSights;
 
-/** Reads lines of {@code faults}: effects, what the fault is in, and {@code likelihood N}. */
+/**
+ * Reads lines of {@code faults}: effects, what the fault is in, and {@code likelihood N}. {@link FaultPairReader} reads
+ * the rest.
+ */
 final class FaultReader {
 
   static final Code FAULT_JOINS_ITSELF = Code.of("fault-joins-itself");
@@ -173,7 +177,7 @@ final class FaultReader {
 
   Fault read(Entry entry) {
     List<Entry.Item> done = entry.items().stream()
-        .filter(item -> !LikelihoodReader.isLikelihood(item) && !isThing(item)).toList();
+        .filter(item -> !LikelihoodReader.isLikelihood(item) && !isThing(item) && !FaultPairReader.isPair(item.text())).toList();
     List<Effect> effects = done.stream().flatMap(item -> effects(new Written(entry.key(), item)).stream()).toList();
     double likelihood = likelihoods.read(entry);
     if (done.isEmpty() && !system.parts().isEmpty()) {

@@ -12,15 +12,18 @@ import rungbook.markdown.Document;
 import rungbook.markdown.Entry;
 import rungbook.source.Code;
 import rungbook.source.Problem;
+import rungbook.source.Problems;
 import rungbook.system.ControlSystem.SightCondition;
 import rungbook.system.ControlSystem;
 import rungbook.system.Effect;
 import rungbook.system.Fault;
+import rungbook.system.FaultPair;
 import rungbook.system.Names;
 import rungbook.system.Part;
 import rungbook.system.Terminal;
 import rungbook.system.TerminalStrip;
 import rungbook.system.Vocabulary;
+import rungbook.system.pairs.FaultPairReader;
 import rungbook.system.sight.ShownSights;
 import rungbook.system.sight.SightReader;
 import rungbook.system.variant.VariantDocument;
@@ -116,7 +119,16 @@ public final class SystemReader {
     List<Fault> faults = faults(withParts, mayGo, gone);
     Vocabulary words = VocabularyReader.without(gone, vocabulary, document);
     List<SightCondition> seen = ShownSights.with(sights, vocabulary, faults);
-    return new Lines(document, here.of(new ControlSystem(words, parts, faults, seen, strips)), problems);
+    var system = new ControlSystem(words, parts, faults, seen, strips, pairs(faults));
+    return new Lines(document, here.of(system), problems);
+  }
+
+  private List<FaultPair> pairs(List<Fault> faults) {
+    var found = new Problems();
+    Set<String> keys = faults.stream().map(Fault::key).collect(Collectors.toSet());
+    List<FaultPair> pairs = FaultPairReader.read(document, vocabulary, keys, found);
+    found.all().forEach(problems::add);
+    return pairs;
   }
 
   private Optional<Part> part(Entry entry, Set<String> changed, PartReader reader) {

@@ -13,6 +13,7 @@ import rungbook.source.Span;
 import rungbook.system.ControlSystem;
 import rungbook.system.SystemVariants;
 import rungbook.system.Variant;
+import rungbook.system.pairs.FaultPairReader;
 import rungbook.system.variant.VariantText;
 import rungbook.system.variant.VariantTexts;
 
@@ -84,8 +85,7 @@ public final class VariantsReader {
     for (Problem problem : found) {
       if (text.has(problem.span())) {
         problems.add(problem);
-      } else if (!problem.code().equals(SystemChecks.CONTROL_WITHOUT_CONTACT)) {
-        // a tree may still name a switch that is not there
+      } else if (!mayBeGone(problem)) {
         broken.add(lineAt(problem.span()).map(Entry::key).orElse("front matter") + "` (" + problem.code() + ")");
       }
     }
@@ -93,6 +93,12 @@ public final class VariantsReader {
       problems.add(Problem.at(VARIANT_BREAKS_LINE, document.source(), text.span()).with("name", text.name())
           .with("lines", "`" + broken.stream().distinct().collect(Collectors.joining(", `"))));
     }
+  }
+
+  /** A tree may still name a switch that is not there, and a fault may come with another where that one can be. */
+  private static boolean mayBeGone(Problem problem) {
+    return problem.code().equals(SystemChecks.CONTROL_WITHOUT_CONTACT)
+        || problem.code().equals(FaultPairReader.PAIR_UNKNOWN);
   }
 
   private Optional<Entry> lineAt(Span span) {

@@ -17,6 +17,7 @@ import rungbook.proof.propagation.End;
 import rungbook.proof.report.Complaint;
 import rungbook.proof.report.OnwardShares;
 import rungbook.proof.report.Proof;
+import rungbook.report.PairWords;
 import rungbook.report.ProofVariants;
 import rungbook.text.English;
 import rungbook.text.UrlPath;
@@ -64,8 +65,7 @@ public final class ProofViews {
           "not said in the system's words, so every fault of the system counts"));
     }
     return List.of(new ProofView.Fact("Complaint", Complaint.words(complaint.symptoms().get())),
-        new ProofView.Fact("Given by", (proof.outcomes().size() - 1) + " of "
-            + English.counted(complaint.faults().size(), "fault") + ", " + percent(complaint.likelihood())
+        new ProofView.Fact("Given by", PairWords.given(proof) + ", " + percent(complaint.likelihood())
             + " of the system's likelihood; the percentages on this page are odds among them"),
         new ProofView.Fact("Not covered", complaint.uncovered().isEmpty()
             ? "nothing: a finding here or in a tree that takes over names every fault"
@@ -77,7 +77,7 @@ public final class ProofViews {
     var facts = new ArrayList<ProofView.Fact>(complaint());
     if (proof.claimed().faults() > 0) {
       var always = proof.outcomes().stream().filter(outcome -> outcome.claimed() && Share.isAll(outcome.found()))
-          .count();
+          .filter(outcome -> !proof.isPair(outcome.name())).count();
       facts.add(new ProofView.Fact("Always found", always + " of "
           + English.counted(proof.claimed().faults(), "fault") + " it names"));
       facts.add(new ProofView.Fact("Work",
@@ -87,6 +87,7 @@ public final class ProofViews {
     facts.add(new ProofView.Fact("Good units", falseAlarms()));
     proof.repairs().forEach(repair -> facts.add(new ProofView.Fact("Repair after " + repair.title(),
         percent(repair.passed()) + " proved; " + percent(repair.noticed()) + " of wrong repairs noticed")));
+    proof.pairs().forEach(pair -> facts.add(new ProofView.Fact(pair.name(), PairWords.of(pair))));
     return facts;
   }
 

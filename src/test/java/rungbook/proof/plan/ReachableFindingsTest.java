@@ -12,7 +12,7 @@ import rungbook.tree.Tree;
 
 class ReachableFindingsTest {
 
-  private static final List<String> CASES = List.of("healthy", "lamp dead", "wire weak");
+  private static final List<List<String>> CASES = List.of(List.of(), List.of("lamp dead"), List.of("wire weak"));
 
   private static Tree tree(String id, String next, String fault) {
     return MadeUp.tree(id,

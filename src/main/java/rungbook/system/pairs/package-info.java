@@ -1,0 +1,2 @@
+/** Which faults of a system come together. */
+package rungbook.system.pairs;
