@@ -99,6 +99,7 @@ final class ProofBuilder {
         falseAlarms(), new VariantSummary(installations, names, claimed, endTable).all(),
         new RepairSummary(tree, installations, names).of(propagation.repairs()),
         new PairSummary(context, words, endTable, propagation.repairs()).all(),
+        new IntermittentSummary(tree, context, names, propagation).all(),
         propagation.unmodeled().values().stream().toList(), new JourneySummary(context, journeys, names).all(),
         List.of());
     var rules = new ProofRuleContext(tree, context, propagation, states.deadProofs(), names, ends, journeys,

@@ -8,6 +8,7 @@ import rungbook.proof.accounting.TestabilityMeasures;
 import rungbook.proof.comparison.Against;
 import rungbook.proof.coverage.SystemCoverage;
 import rungbook.proof.propagation.End;
+import rungbook.proof.report.IntermittentFaults;
 import rungbook.proof.report.Proof;
 import rungbook.tree.Step;
 import rungbook.tree.Way;
@@ -87,6 +88,7 @@ public final class ProofJson {
     if (of.against().isPresent()) {
       Json.object(json, "against", fields -> ProofJsonComparison.write(fields, of.against().get()));
     }
+    Json.object(json, "intermittent", fields -> ProofJsonIntermittent.write(fields, proof.intermittent()));
     if (!proof.pairs().isEmpty()) {
       Json.array(json, "pairs", array -> ProofJsonPair.write(array, proof));
     }
@@ -129,6 +131,10 @@ public final class ProofJson {
         item.writeStringField("title", ending.title());
         item.writeNumberField("likelihood", ending.likelihood());
         item.writeNumberField("group", ending.group());
+        if (ending.end() instanceof End.Finding finding) {
+          item.writeNumberField("byExclusion", proof.intermittent().excluded(finding.step())
+              .map(IntermittentFaults.Excluded::share).orElse(0.0));
+        }
         Json.array(item, "arrive", array -> {
           for (Proof.Arrived arrived : ending.arrived()) {
             Json.item(array, one -> {

@@ -15,6 +15,7 @@ import rungbook.proof.comparison.ComparisonWords;
 import rungbook.proof.propagation.End;
 import rungbook.proof.report.Bounds;
 import rungbook.proof.report.Complaint;
+import rungbook.proof.report.IntermittentFaults;
 import rungbook.proof.report.OnwardShares;
 import rungbook.proof.report.PairOutcome;
 import rungbook.proof.report.Proof;
@@ -56,6 +57,7 @@ public final class ProofText {
     text.endings();
     text.repairs();
     text.pairs();
+    text.intermittent();
     text.limits();
     return text.out.append('\n').toString();
   }
@@ -156,7 +158,7 @@ public final class ProofText {
   private void endings() {
     row("ends at", "likelihood", "what arrives", style::strong);
     for (Proof.Ending ending : proof.endings()) {
-      row(title(ending), ReportNumbers.percent(ending.likelihood()), who(ending), text -> text);
+      row(title(ending), ReportNumbers.percent(ending.likelihood()), who(ending) + byExclusion(ending), text -> text);
       if (ending.end() instanceof End.HandedOn on) {
         onward(OnwardShares.words(proof, on.tree()));
       }
@@ -200,9 +202,27 @@ public final class ProofText {
     out.append('\n');
   }
 
+  private void intermittent() {
+    if (proof.intermittent().faults().isEmpty()) {
+      return;
+    }
+    line(style.strong("  faults that come and go: gone from some check on, where each check counts alike"));
+    wrapped("  ", IntermittentText.of(proof.intermittent().all()));
+    for (IntermittentFaults.WrongPart wrong : proof.intermittent().wrongParts()) {
+      wrapped("  ", IntermittentText.of(wrong));
+      wrapped("    ", IntermittentText.way(proof, wrong));
+    }
+    out.append('\n');
+  }
+
   private static String title(Proof.Ending ending) {
     return ending.end() instanceof End.HandedOn ? "-> " + ending.title()
         : ending.end() instanceof End.Stuck ? "no answer at " + ending.title() : ending.title();
+  }
+
+  private String byExclusion(Proof.Ending ending) {
+    String mark = ending.end() instanceof End.Finding finding ? IntermittentText.mark(proof, finding.step()) : "";
+    return mark.isEmpty() ? "" : "; " + mark;
   }
 
   private static String who(Proof.Ending ending) {

@@ -38,6 +38,10 @@ public final class PossibleAnswers {
     this.reachable = reachable;
   }
 
+  ObservedStates observed() {
+    return observed;
+  }
+
   /** @param answer as written, with the reading if there was one */
   record Given(int way, String answer) {}
 

@@ -65,7 +65,8 @@ public final class Propagation {
     Propagation propagation = of(tree, context, states, order);
     propagation.begin();
     propagation.passAll(order);
-    return propagation.result(propagation.repairs(order));
+    return propagation.result(propagation.repairs(order),
+        IntermittentPropagation.of(tree, context, propagation.observed, propagation.reachable, order));
   }
 
   /**
@@ -78,7 +79,7 @@ public final class Propagation {
     Propagation propagation = of(tree, context, states, order);
     arriving.forEach((situation, node) -> propagation.enter(first, situation, node));
     propagation.passAll(order);
-    return propagation.result(List.of());
+    return propagation.result(List.of(), IntermittentRun.NOT_FOLLOWED);
   }
 
   private static Propagation of(Tree tree, ProofContext context, StateEnumeration states, int[] order) {
@@ -102,8 +103,8 @@ public final class Propagation {
         .map(one -> RepairPropagation.of(one.getKey(), one.getValue(), order, tree, context, observed)).toList();
   }
 
-  private PropagationResult result(List<RepairRuns> repairs) {
-    return new PropagationResult(flow, ends.all(), tallies, unmodeled, repairs, situations,
+  private PropagationResult result(List<RepairRuns> repairs, IntermittentRun intermittent) {
+    return new PropagationResult(flow, ends.all(), tallies, unmodeled, repairs, intermittent, situations,
         new PossibleAnswers(tree, context, tallies, observed, reachable), handedOn);
   }
 

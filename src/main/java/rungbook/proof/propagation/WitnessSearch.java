@@ -57,11 +57,16 @@ public final class WitnessSearch {
   }
 
   /**
-   * How another tree takes over.
+   * How another tree, or another state of the fault, takes over.
    *
-   * @param left the situation in which this tree is left
+   * @param left the situation in which that happens
    */
   public record HandOver(Witness.Path path, Situation left) {}
+
+  /** The way to a step, and the situation in which it is done. */
+  Optional<HandOver> toSituation(int step) {
+    return first(at -> at.step() == step).map(at -> new HandOver(path(at, ""), at.situation()));
+  }
 
   /** The way to where another tree takes over. */
   public Optional<HandOver> toTree(Target.ToTree other) {
@@ -92,13 +97,17 @@ public final class WitnessSearch {
   }
 
   private Optional<Witness.Path> find(Predicate<At> wanted) {
+    return first(wanted).map(at -> path(at, ""));
+  }
+
+  private Optional<At> first(Predicate<At> wanted) {
     Deque<At> waiting = begin();
     Set<Object> seen = new HashSet<>();
     while (!waiting.isEmpty()) {
       Cancellation.check();
       At at = waiting.poll();
       if (wanted.test(at)) {
-        return Optional.of(path(at, ""));
+        return Optional.of(at);
       }
       if (seen.add(List.of(at.step(), at.situation()))) {
         follow(at, waiting);

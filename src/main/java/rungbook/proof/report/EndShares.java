@@ -19,6 +19,12 @@ public record EndShares(double found, double mistaken, double healthy, double re
         referred + other.referred, handedOn + other.handedOn, nothing + other.nothing);
   }
 
+  /** As parts of another whole. */
+  public EndShares over(double whole) {
+    return new EndShares(found / whole, mistaken / whole, healthy / whole, referred / whole, handedOn / whole,
+        nothing / whole);
+  }
+
   /** Whether it ends elsewhere than another. */
   public boolean differs(EndShares other) {
     return differs(found, other.found) || differs(mistaken, other.mistaken) || differs(healthy, other.healthy)

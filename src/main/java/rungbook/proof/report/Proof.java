@@ -29,6 +29,7 @@ import rungbook.tree.Tree;
  * has no variants
  * @param repairs what follows each finding that leads on, where a fault that it names arrives and is repaired
  * @param pairs what becomes of the faults that come together
+ * @param intermittent where faults end that come and go
  * @param unmodeled titles of the checks that the circuit does not model; each takes every answer alike
  * @param journeys where every case ends through all trees that take over, in the order of the outcomes
  */
@@ -36,11 +37,12 @@ public record Proof(
     Tree tree, Complaint complaint, List<Outcome> outcomes, List<Ending> endings, List<Check> checks,
     List<WayFlow> ways, int drawn, int corners, TestabilityMeasures claimed, TestabilityMeasures whole,
     double falseAlarmShare, double meanChecks, double meanMinutes, List<FalseAlarm> falseAlarms,
-    List<InVariant> variants, List<Repair> repairs, List<PairOutcome> pairs, List<String> unmodeled, List<Journey> journeys, List<Problem> problems) {
+    List<InVariant> variants, List<Repair> repairs, List<PairOutcome> pairs, IntermittentFaults intermittent,
+    List<String> unmodeled, List<Journey> journeys, List<Problem> problems) {
 
   public Proof with(List<Problem> found) {
     return new Proof(tree, complaint, outcomes, endings, checks, ways, drawn, corners, claimed, whole, falseAlarmShare,
-        meanChecks, meanMinutes, falseAlarms, variants, repairs, pairs, unmodeled, journeys, found);
+        meanChecks, meanMinutes, falseAlarms, variants, repairs, pairs, intermittent, unmodeled, journeys, found);
   }
 
   /** Whether a case is two faults that come together. */
