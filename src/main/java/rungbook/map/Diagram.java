@@ -82,6 +82,16 @@ public record Diagram(String title, List<Node> nodes, List<Wire> wires) {
     return new Diagram(tree.title(), nodes, joined(wires));
   }
 
+  /** The same with more said of some steps, by their index. */
+  public Diagram noting(Map<Integer, String> more) {
+    var noted = new ArrayList<>(nodes);
+    more.forEach((step, words) -> {
+      var node = noted.get(step);
+      noted.set(step, new Node(node.shape(), node.title(), node.note() + ", " + words, node.href()));
+    });
+    return new Diagram(title, noted, wires);
+  }
+
   private static int target(Way way, List<Node> nodes, Map<Target.ToTree, Integer> flags) {
     if (way.target() instanceof Target.ToStep step) {
       return step.step();

@@ -43,7 +43,7 @@ public final class IntermittentText {
   }
 
   /** {@code by exclusion alone}; empty for a finding that its own abnormal reading shows. */
-  static String mark(Proof proof, int finding) {
+  public static String mark(Proof proof, int finding) {
     return proof.intermittent().excluded(finding).map(one -> one.words(ReportNumbers.percent(one.share()))).orElse("");
   }
 

@@ -28,8 +28,15 @@ function show(proof) {
     map.previousElementSibling.remove();
     map.remove();
   }
+  proof.querySelectorAll(".excluded").forEach(mark);
   if (proof.querySelector("#todo")) lift(proof); // a tree that is not proved has none
   place.replaceChildren(...proof.childNodes);
+}
+
+/** What the proof says of a finding is at its step too. */
+function mark(said) {
+  const id = said.closest("li").querySelector("h4 a").hash.slice(1);
+  document.getElementById(decodeURIComponent(id))?.querySelector("h2")?.after(said.cloneNode(true));
 }
 
 function lift(proof) {

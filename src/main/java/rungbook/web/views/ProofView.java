@@ -38,8 +38,11 @@ public record ProofView(StateView state, List<ToDoView> toDo, String behind, Str
    */
   record Place(String title, String href, String share, boolean names) {}
 
-  /** @param group of how many faults it leaves open, in words; of another tree, where that ends */
-  record Ending(String kind, String letter, String title, String href, Bar likelihood, String group,
+  /**
+   * @param group of how many faults it leaves open, in words; of another tree, where that ends
+   * @param excluded that good readings alone lead here, in words; else empty
+   */
+  record Ending(String kind, String letter, String title, String href, Bar likelihood, String group, String excluded,
       List<Arrived> arrived) {}
 
   record Arrived(String name, Bar share, boolean named) {}

@@ -15,8 +15,10 @@ import rungbook.proof.advice.AdviceText;
 import rungbook.proof.advice.TreeState;
 import rungbook.proof.propagation.End;
 import rungbook.proof.report.Complaint;
+import rungbook.proof.report.IntermittentFaults;
 import rungbook.proof.report.OnwardShares;
 import rungbook.proof.report.Proof;
+import rungbook.report.IntermittentText;
 import rungbook.report.PairWords;
 import rungbook.report.ProofVariants;
 import rungbook.text.English;
@@ -87,6 +89,11 @@ public final class ProofViews {
     facts.add(new ProofView.Fact("Good units", falseAlarms()));
     proof.repairs().forEach(repair -> facts.add(new ProofView.Fact("Repair after " + repair.title(),
         percent(repair.passed()) + " proved; " + percent(repair.noticed()) + " of wrong repairs noticed")));
+    if (!proof.intermittent().faults().isEmpty()) {
+      facts.add(new ProofView.Fact("Faults that come and go", IntermittentText.of(proof.intermittent().all())));
+      proof.intermittent().wrongParts()
+          .forEach(wrong -> facts.add(new ProofView.Fact("A wrong part", IntermittentText.of(wrong))));
+    }
     proof.pairs().forEach(pair -> facts.add(new ProofView.Fact(pair.name(), PairWords.of(pair))));
     return facts;
   }
@@ -138,7 +145,12 @@ public final class ProofViews {
     var group = ending.group() > 1 ? "leaves " + ending.group() + " faults open"
         : ending.group() == 1 ? "leaves one fault" : "";
     return new ProofView.Ending(kind, letter, ending.title(), href(ending.end()), bar(ending.likelihood()),
-        ending.end() instanceof End.HandedOn on ? onward(on) : ending.named().isEmpty() ? "" : group, arrived(ending));
+        ending.end() instanceof End.HandedOn on ? onward(on) : ending.named().isEmpty() ? "" : group, excluded(ending),
+        arrived(ending));
+  }
+
+  private String excluded(Proof.Ending ending) {
+    return ending.end() instanceof End.Finding finding ? IntermittentText.mark(proof, finding.step()) : "";
   }
 
   private String onward(End.HandedOn on) {
@@ -191,6 +203,8 @@ public final class ProofViews {
     Diagram.Shares shares = (step, way) -> proof.ways().stream()
         .filter(flow -> steps.get(flow.step()) == step && step.ways().get(flow.way()) == way)
         .mapToDouble(Proof.WayFlow::likelihood).findFirst();
-    return Drawing.of(Diagram.of(proof.tree(), shares), treeHref);
+    var excluded = proof.intermittent().excluded().stream()
+        .collect(Collectors.toMap(IntermittentFaults.Excluded::finding, one -> "by exclusion"));
+    return Drawing.of(Diagram.of(proof.tree(), shares).noting(excluded), treeHref);
   }
 }
