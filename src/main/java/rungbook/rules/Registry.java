@@ -6,6 +6,7 @@ import rungbook.rules.api.RuleContext;
 import rungbook.rules.cautions.CautionLacking;
 import rungbook.rules.cautions.LineVoltageUnsaid;
 import rungbook.rules.cautions.NothingLockedOut;
+import rungbook.rules.paths.AgainOfNothing;
 import rungbook.rules.paths.AskedBefore;
 import rungbook.rules.readings.AnswerUnreachable;
 import rungbook.rules.readings.HealthyAgainstReading;
@@ -79,6 +80,7 @@ public final class Registry {
       new SightAnswers(),
       new HealthyAgainstReading(),
       new AskedBefore(),
+      new AgainOfNothing(),
       new LiveAfterIsolating(),
       new PresumedSetting(),
       new MeasuredLive(),

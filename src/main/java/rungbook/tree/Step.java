@@ -42,6 +42,14 @@ public sealed interface Step {
 
   /** A step that asks for an answer. */
   sealed interface Check extends Step permits MeterCheck, SenseCheck {
+    /** The key of the line that says so. */
+    String AGAIN = "again";
+
+    /** Whether it asks again on purpose what is known, because a fault may come and go. */
+    default boolean isAgain() {
+      return header().block().entry(AGAIN).isPresent();
+    }
+
     /** The settings that the check assumes, from {@code with}. */
     List<Setting> presumed();
   }

@@ -15,7 +15,10 @@ import rungbook.tree.NameRef;
 import rungbook.tree.Step;
 import rungbook.tree.Tree;
 
-/** Some case gives each answer of a check; a check of which only one is ever given tells nothing. */
+/**
+ * Some case gives each answer of a check; a check of which only one is ever given tells nothing. A check that reads
+ * again is for faults that come and go, which are no cases.
+ */
 final class WaysNotTaken implements ProofRule {
 
   static final Code ANSWER_IMPOSSIBLE = Code.of("answer-impossible");
@@ -32,7 +35,7 @@ final class WaysNotTaken implements ProofRule {
     for (int step = 0; step < context.tree().steps().size(); step++) {
       boolean modeled = !context.propagation().unmodeled().containsKey(step);
       if (modeled && context.propagation().flow().reached(step) && context.step(step) instanceof Step.Check check
-          && check.ways().size() > 1 && !confirms(step, check, context)) {
+          && check.ways().size() > 1 && !check.isAgain() && !confirms(step, check, context)) {
         inspect(step, check, context, out);
       }
     }

@@ -169,14 +169,14 @@ final class AvailableAnswers {
     bits = 0;
   }
 
-  /** Whether a step can change the answers. */
+  /** Whether a step can change the answers, or expects that they have changed by themselves. */
   private static boolean forgets(Step step) {
     for (Action action : step.actions()) {
       if (action.kind().changesReadings()) {
         return true;
       }
     }
-    return isProseAlone(step);
+    return isProseAlone(step) || (step instanceof Step.Check check && check.isAgain());
   }
 
   /** Whether a step is a task that only its prose describes, so it may change anything. */

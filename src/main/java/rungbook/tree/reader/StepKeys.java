@@ -13,6 +13,7 @@ import rungbook.source.Problem;
 import rungbook.source.Problems;
 import rungbook.source.Source;
 import rungbook.source.Span;
+import rungbook.tree.Step;
 
 /** The keys allowed in a block or in front matter. */
 public final class StepKeys {
@@ -29,7 +30,7 @@ public final class StepKeys {
   private static final Set<
       String> ACTIONS = Arrays.stream(ActionKind.values()).map(ActionKind::words).collect(Collectors.toSet());
   private static final Set<String> CHECK = with(COMMON,
-      Set.of("measure", "look", "listen", "smell", "feel", "ask", "leads", "expect", "with"));
+      Set.of("measure", "look", "listen", "smell", "feel", "ask", "leads", "expect", "with", Step.Check.AGAIN));
   private static final Set<String> TASK = with(COMMON, ACTIONS);
   private static final Set<String> FINDING = with(TASK, Set.of("fault", "healthy", "refer", "evacuate", "guarded"));
   private static final Set<String> END = with(COMMON, Set.of("result", "refer", "guarded"));

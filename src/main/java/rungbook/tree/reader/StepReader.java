@@ -74,6 +74,7 @@ public final class StepReader {
   }
 
   private Step check() {
+    parts.isYes(Step.Check.AGAIN);
     List<Entry> reads = block.entries().stream().filter(entry -> entry.is("measure") || sense(entry).isPresent())
         .toList();
     if (reads.size() > 1 || (reads.isEmpty() && !parts.isBroken())) {

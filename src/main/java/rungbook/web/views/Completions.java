@@ -43,6 +43,7 @@ public record Completions(Map<String, Collection<String>> keys, Map<String, Coll
     values.put("quiet", Codes.silenceable());
     values.put("result", Step.Result.allWords());
     values.put("healthy", YES);
+    values.put(Step.Check.AGAIN, YES);
     values.put("evacuate", YES);
     Optional.ofNullable(library.shared().systems().get(Names.key(system))).ifPresent(found -> addSystem(found, values));
     return new Completions(lines(), values, trees(library));
