@@ -14,14 +14,18 @@ import rungbook.cli.cache.ProofCache;
 import rungbook.cli.cache.ProvedTree;
 import rungbook.cli.cache.ReadTrees;
 import rungbook.library.LibraryText;
+import rungbook.library.PairProver;
 import rungbook.library.Prover;
 import rungbook.library.Silencing;
 import rungbook.proof.Proving;
 import rungbook.proof.advice.Advice;
 import rungbook.proof.comparison.Against;
 import rungbook.proof.coverage.TreeFindings;
+import rungbook.proof.pairs.PairBounds;
 import rungbook.proof.plan.TreeClaims;
+import rungbook.proof.report.EveryPair;
 import rungbook.proof.report.Proof;
+import rungbook.report.EveryPairText;
 import rungbook.report.ProofJson;
 import rungbook.report.ProofText;
 import rungbook.source.Problem;
@@ -37,18 +41,24 @@ final class BatchProof {
   private final Console terminal;
   private final Format format;
   private final Function<Proof, Optional<Against>> comparing;
+  private final Optional<PairBounds> pairs;
   private final LibraryText text;
   private final ReadTrees trees;
   private final Optional<KeptProofs> kept;
   private final Map<String, String> treeBySystem = new LinkedHashMap<>();
 
+  /** A tree that was proved, before its proof is printed. */
+  private record Unprinted(Tree tree, Proving.Result result, String shown) {}
+
+  /** @param pairs how far every two faults at once are followed; the cache is off then */
   BatchProof(Batch batch, Prover prover, Console terminal, Format format, ProofCache cache,
-      Function<Proof, Optional<Against>> comparing) throws IOException {
+      Function<Proof, Optional<Against>> comparing, Optional<PairBounds> pairs) throws IOException {
     this.batch = batch;
     this.prover = prover;
     this.terminal = terminal;
     this.format = format;
     this.comparing = comparing;
+    this.pairs = pairs;
     text = batch.read();
     trees = new ReadTrees(text);
     kept = cache.of(text, trees::tree);
@@ -56,24 +66,54 @@ final class BatchProof {
 
   /** In the order of their ids. */
   List<ProvedTree> prove(Progress progress) {
-    var proved = new ArrayList<ProvedTree>();
-    for (String id : text.in("trees/").keySet()) {
-      String path = "trees/" + id + ".md";
-      if (batch.asks(path)) {
-        ProvedTree tree = prove(id, path, terminal.shown(batch.fileOf(path)));
-        tree.system().ifPresent(system -> treeBySystem.putIfAbsent(system, id));
-        proved.add(tree);
-        progress.step();
-      }
+    List<ProvedTree> proved = pairs.isPresent() ? withPairs(pairs.get(), progress)
+        : each(progress, this::prove);
+    for (int i = 0; i < proved.size(); i++) {
+      String id = asked().get(i);
+      proved.get(i).system().ifPresent(system -> treeBySystem.putIfAbsent(system, id));
     }
     return proved;
   }
 
-  private ProvedTree prove(String id, String path, String shown) {
+  private List<String> asked() {
+    return text.in("trees/").keySet().stream().filter(id -> batch.asks(path(id))).toList();
+  }
+
+  private static String path(String id) {
+    return "trees/" + id + ".md";
+  }
+
+  private <T> List<T> each(Progress progress, Function<String, T> prove) {
+    var done = new ArrayList<T>();
+    for (String id : asked()) {
+      done.add(prove.apply(id));
+      progress.step();
+    }
+    return done;
+  }
+
+  /** The pairs of all trees of a system are solved together, so no proof is printed before the last one is made. */
+  private List<ProvedTree> withPairs(PairBounds bounds, Progress progress) {
+    List<Unprinted> done = each(progress, id -> {
+      Tree tree = trees.tree(id).orElseThrow();
+      return new Unprinted(tree, prover.prove(tree, text, trees::tree), shown(id));
+    });
+    Map<Proof, EveryPair> every = PairProver.prove(
+        done.stream().flatMap(one -> one.result().proved().stream()).toList(), text, trees::tree, bounds);
+    return done.stream().map(one -> proved(one.tree(), one.result(), one.shown(), every)).toList();
+  }
+
+  private String shown(String id) {
+    return terminal.shown(batch.fileOf(path(id)));
+  }
+
+  private ProvedTree prove(String id) {
+    String path = path(id);
+    String shown = shown(id);
     return kept.flatMap(earlier -> earlier.load(path, shown)).orElseGet(() -> {
       var others = new AskedTrees(trees::tree, this::claims);
       Tree tree = trees.tree(id).orElseThrow();
-      ProvedTree proved = proved(tree, prover.prove(tree, text, others), shown);
+      ProvedTree proved = proved(tree, prover.prove(tree, text, others), shown, Map.of());
       kept.ifPresent(earlier -> earlier.save(path, shown, others.followed(), others.claimed(), proved));
       return proved;
     });
@@ -83,17 +123,18 @@ final class BatchProof {
     return kept.isPresent() ? kept.get().claims(id) : trees.tree(id).map(TreeClaims::of);
   }
 
-  private ProvedTree proved(Tree tree, Proving.Result result, String shown) {
+  private ProvedTree proved(Tree tree, Proving.Result result, String shown, Map<Proof, EveryPair> every) {
     ProblemList found = Silencing.ofProof(tree, result);
-    return new ProvedTree(result.proved().map(proof -> printed(proof, found, shown)), found,
+    return new ProvedTree(
+        result.proved().map(proof -> printed(proof, found, shown, Optional.ofNullable(every.get(proof)))), found,
         tree.system().map(Vocabulary::id), result.proved().map(TreeFindings::of));
   }
 
-  private String printed(Proof proof, ProblemList found, String shown) {
+  private String printed(Proof proof, ProblemList found, String shown, Optional<EveryPair> every) {
     return switch (format) {
       case TEXT -> ProofText.of(proof, Advice.of(proof, found.shown()), comparing.apply(proof), shown,
-          terminal.style());
-      case JSON -> ProofJson.item(new ProofJson.Of(shown, proof, comparing.apply(proof)));
+          terminal.style()) + every.map(all -> EveryPairText.of(all, proof.tree(), terminal.style())).orElse("");
+      case JSON -> ProofJson.item(new ProofJson.Of(shown, proof, comparing.apply(proof), every));
       case SARIF -> "";
     };
   }

@@ -11,12 +11,16 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import rungbook.circuit.network.Samples;
+import rungbook.proof.pairs.PairBounds;
 
 @Command(name = "prove", description = "Follow trees through the simulated circuit of their system, with each fault",
     footer = {"", "exit code: 0 clean (notes are allowed), 1 problems, or nothing was proved, 2 misuse"})
 final class Prove implements Callable<Integer> {
 
   private static final int MOST_SAMPLES = 10_000;
+
+  /** Those of 2,000 faults, which a system has at most. */
+  private static final int MOST_PAIRS = 1_999_000;
 
   private final Console terminal;
 
@@ -38,6 +42,14 @@ final class Prove implements Callable<Integer> {
   @Option(names = "--no-cache", description = "prove everything anew, and keep nothing for the next run")
   private boolean withoutCache;
 
+  @Option(names = "--pairs",
+      description = "also follow every two faults at once, on " + PairBounds.USUAL_DRAWN + " installations")
+  private boolean pairs;
+
+  @Option(names = "--most-pairs", paramLabel = "N", defaultValue = "" + PairBounds.USUAL_PAIRS,
+      description = "with --pairs, only the likeliest pairs of a system (default: ${DEFAULT-VALUE})")
+  private int mostPairs;
+
   @Option(names = {"-h", "--help"}, usageHelp = true, description = "show this help")
   @SuppressWarnings("unused") // the command line parser acts on it
   private boolean help;
@@ -52,14 +64,17 @@ final class Prove implements Callable<Integer> {
     if (samples < 1 || samples > MOST_SAMPLES) {
       throw new UsageError("`--samples " + samples + "` cannot be drawn", "write a number from 1 to " + MOST_SAMPLES);
     }
+    if (mostPairs < 1 || mostPairs > MOST_PAIRS) {
+      throw new UsageError("`--most-pairs " + mostPairs + "` cannot be followed",
+          "write a number from 1 to " + MOST_PAIRS);
+    }
     Collection<Path> trees = InputFiles.files(paths, terminal).stream().filter(file -> !Batch.isShared(file)).toList();
     if (trees.isEmpty()) {
       throw new UsageError("there is no tree to prove", "name a tree, or a folder that contains trees");
     }
-    Optional<Path> earlier = earlier(trees);
-    // a comparison is not kept
-    Console run = withoutCache || earlier.isPresent() ? terminal.withoutCache() : terminal;
-    ProveRun proved = ProveRun.of(trees, run, samples, wanted, earlier);
+    var extras = new ProveRun.Extras(earlier(trees), bounds());
+    ProveRun proved = ProveRun.of(trees, withoutCache || extras.any() ? terminal.withoutCache() : terminal, samples,
+        wanted, extras);
     terminal.out().print(proved.print(wanted, terminal.style()));
     terminal.out().flush();
     if (proved.proofs().isEmpty()) {
@@ -67,6 +82,10 @@ final class Prove implements Callable<Integer> {
       return 1;
     }
     return proved.report().isClean() ? 0 : 1;
+  }
+
+  private Optional<PairBounds> bounds() {
+    return pairs ? Optional.of(new PairBounds(mostPairs, PairBounds.USUAL_DRAWN)) : Optional.empty();
   }
 
   private Optional<Path> earlier(Collection<Path> trees) throws IOException {

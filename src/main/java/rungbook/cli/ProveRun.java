@@ -14,6 +14,7 @@ import rungbook.library.earlier.EarlierTrees;
 import rungbook.proof.comparison.Against;
 import rungbook.proof.coverage.LibraryCoverage;
 import rungbook.proof.coverage.SystemCoverage;
+import rungbook.proof.pairs.PairBounds;
 import rungbook.proof.report.Proof;
 import rungbook.report.CoverageText;
 import rungbook.report.ProofJson;
@@ -33,10 +34,22 @@ import rungbook.source.Silenced;
 record ProveRun(List<String> proofs, List<SystemCoverage> library, Report report) {
 
   /**
-   * @param format in which {@link #print} will print it
-   * @param earlier what the proofs are compared with
+   * What a run asks of proofs beyond the proofs themselves. None of it is kept for the next run.
+   *
+   * @param earlier what they are compared with
+   * @param pairs how far every two faults at once are followed
    */
-  static ProveRun of(Collection<Path> files, Console terminal, int samples, Format format, Optional<Path> earlier)
+  record Extras(Optional<Path> earlier, Optional<PairBounds> pairs) {
+
+    boolean any() {
+      return earlier.isPresent() || pairs.isPresent();
+    }
+  }
+
+  /**
+   * @param format in which {@link #print} will print it
+   */
+  static ProveRun of(Collection<Path> files, Console terminal, int samples, Format format, Extras extras)
       throws IOException {
     var proofs = new ArrayList<String>();
     var library = new ArrayList<SystemCoverage>();
@@ -47,7 +60,7 @@ record ProveRun(List<String> proofs, List<SystemCoverage> library, Report report
       Prover prover = new Prover(samples, cache);
       for (Batch batch : Batch.of(files, terminal.home())) {
         var proving = new BatchProof(batch, prover, terminal, format, cache,
-            comparing(batch, earlier, terminal, samples));
+            comparing(batch, extras.earlier(), terminal, samples), extras.pairs());
         List<ProvedTree> proved = proving.prove(progress);
         proved.forEach(tree -> tree.printed().ifPresent(proofs::add));
         library.addAll(together(proved));

@@ -14,20 +14,20 @@ import rungbook.tree.Target;
 import rungbook.tree.Tree;
 
 /** Adds up where every case ends through all trees. */
-final class JourneySummary {
+public final class JourneySummary {
 
   private final ProofContext context;
   private final Journeys journeys;
   private final List<String> names;
 
   /** @param names of the cases, as the system writes them */
-  JourneySummary(ProofContext context, Journeys journeys, List<String> names) {
+  public JourneySummary(ProofContext context, Journeys journeys, List<String> names) {
     this.context = context;
     this.journeys = journeys;
     this.names = names;
   }
 
-  List<Journey> all() {
+  public List<Journey> all() {
     return Arrays.stream(context.population().cases()).mapToObj(this::journey).toList();
   }
 

@@ -9,7 +9,9 @@ import rungbook.proof.accounting.Share;
 import rungbook.proof.report.EndShares;
 import rungbook.proof.report.IntermittentFaults;
 import rungbook.proof.report.Proof;
+import rungbook.source.Witness;
 import rungbook.tree.Step;
+import rungbook.tree.Tree;
 
 /** Where faults end that come and go, in words. */
 public final class IntermittentText {
@@ -34,11 +36,11 @@ public final class IntermittentText {
         + ": it is gone from `" + wrong.goneFrom() + "` on";
   }
 
-  /** The checks on the way to a wrong part: {@code Listen: no -> Across the coil: under 20}. */
-  static String way(Proof proof, IntermittentFaults.WrongPart wrong) {
-    Set<String> checks = proof.tree().steps().stream().filter(Step.Check.class::isInstance).map(Step::title)
+  /** The checks on a path: {@code Listen: no -> Across the coil: under 20}. */
+  static String checks(Tree tree, Witness.Path path) {
+    Set<String> checks = tree.steps().stream().filter(Step.Check.class::isInstance).map(Step::title)
         .collect(Collectors.toSet());
-    return wrong.path().stops().stream().filter(stop -> checks.contains(stop.step()))
+    return path.stops().stream().filter(stop -> checks.contains(stop.step()))
         .map(stop -> stop.step() + ": " + stop.answer()).collect(Collectors.joining(" -> "));
   }
 

@@ -8,6 +8,7 @@ import rungbook.proof.accounting.TestabilityMeasures;
 import rungbook.proof.comparison.Against;
 import rungbook.proof.coverage.SystemCoverage;
 import rungbook.proof.propagation.End;
+import rungbook.proof.report.EveryPair;
 import rungbook.proof.report.IntermittentFaults;
 import rungbook.proof.report.Proof;
 import rungbook.tree.Step;
@@ -24,8 +25,15 @@ public final class ProofJson {
    * A proof and the path of its file for display.
    *
    * @param against how it differs from that of an earlier text; empty unless it was asked for
+   * @param pairs what the tree does with every two faults at once, where that was asked for
    */
-  public record Of(String file, Proof proof, Optional<Against> against) {}
+  public record Of(String file, Proof proof, Optional<Against> against, Optional<EveryPair> pairs) {
+
+    /** A proof with each fault by itself. */
+    public Of(String file, Proof proof) {
+      this(file, proof, Optional.empty(), Optional.empty());
+    }
+  }
 
   public static String of(List<Of> proofs, Report report) {
     return of(proofs.stream().map(ProofJson::item).toList(), List.of(), report);
@@ -91,6 +99,10 @@ public final class ProofJson {
     Json.object(json, "intermittent", fields -> ProofJsonIntermittent.write(fields, proof.intermittent()));
     if (!proof.pairs().isEmpty()) {
       Json.array(json, "pairs", array -> ProofJsonPair.write(array, proof));
+    }
+    if (of.pairs().isPresent()) {
+      EveryPair pairs = of.pairs().get();
+      Json.object(json, "everyPair", fields -> EveryPairJson.write(fields, pairs));
     }
   }
 

@@ -210,7 +210,7 @@ public final class ProofText {
     wrapped("  ", IntermittentText.of(proof.intermittent().all()));
     for (IntermittentFaults.WrongPart wrong : proof.intermittent().wrongParts()) {
       wrapped("  ", IntermittentText.of(wrong));
-      wrapped("    ", IntermittentText.way(proof, wrong));
+      wrapped("    ", IntermittentText.checks(proof.tree(), wrong.path()));
     }
     out.append('\n');
   }

@@ -74,6 +74,16 @@ public final class DictionaryInstallations implements Installations, Restorable 
     return of(system, draws(drawn), Samples.corners());
   }
 
+  /**
+   * Random installations of pairs of faults, and of each fault by itself, which nobody follows: what is left of a pair
+   * after a repair reads as that.
+   *
+   * @param pairs indexes of faults
+   */
+  public static DictionaryInstallations ofPairs(ControlSystem system, List<int[]> pairs, int drawn) {
+    return new DictionaryInstallations(system, FaultCases.of(system, pairs), new Samples(draws(drawn)), drawn);
+  }
+
   /** The random installations, the same ones each time. */
   static List<Draw> draws(int drawn) {
     return Samples.seeded(SEED, drawn).draws();

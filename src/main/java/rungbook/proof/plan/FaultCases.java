@@ -56,7 +56,7 @@ final class FaultCases {
   }
 
   /**
-   * Every fault by itself, then some pairs, each as likely as two independent faults are together.
+   * Every fault by itself, at no likelihood, then some pairs, each as likely as two independent faults are together.
    *
    * @param pairs indexes of faults
    */
@@ -65,7 +65,7 @@ final class FaultCases {
     List<List<Fault>> together = new ArrayList<>(faults.stream().map(List::of).toList());
     pairs.forEach(pair -> together.add(List.of(faults.get(pair[0]), faults.get(pair[1]))));
     double[] likelihoods = together.stream()
-        .mapToDouble(both -> both.stream().mapToDouble(Fault::likelihood).reduce(1, (one, two) -> one * two)).toArray();
+        .mapToDouble(both -> both.size() == 1 ? 0 : both.get(0).likelihood() * both.get(1).likelihood()).toArray();
     return new FaultCases(system, together, likelihoods);
   }
 

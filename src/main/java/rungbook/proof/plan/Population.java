@@ -3,6 +3,7 @@ package rungbook.proof.plan;
 import java.util.Arrays;
 import java.util.BitSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import rungbook.circuit.network.CircuitState;
 import rungbook.tree.NameRef;
@@ -28,10 +29,10 @@ public final class Population {
     this.cases = IntStream.range(0, shown.length).filter(this::has).toArray();
   }
 
-  /** Every installation of every case. */
+  /** Every installation of every case that has a likelihood. */
   static Population everything(Installations installations) {
     double[] all = new double[installations.cases().size()];
-    Arrays.fill(all, 1);
+    Arrays.setAll(all, i -> installations.likelihood(i) > 0 ? 1 : 0);
     return new Population(new boolean[0][], all);
   }
 
@@ -52,6 +53,13 @@ public final class Population {
     return states;
   }
 
+  /** Those that show a complaint, found by what is seen alone; every case where the tree says no complaint. */
+  public static Population of(Optional<Symptoms> symptoms, Installations installations, CircuitState start) {
+    return symptoms.map(words -> of(words, installations,
+        statesOf(words, start).stream().map(state -> installations.in(state, List.of())).toList()))
+        .orElseGet(() -> everything(installations));
+  }
+
   /** @param observations in each state of the complaint */
   static Population of(Symptoms symptoms, Installations installations,
       List<Installations.Observations> observations) {
@@ -61,7 +69,8 @@ public final class Population {
     everyCase.set(0, shows.length);
     observations.forEach(observed -> observed.expect(everyCase));
     for (int i = 0; i < shows.length; i++) {
-      for (Installations.Observations observed : observations) {
+      for (Installations.Observations observed : i > 0 && installations.likelihood(i) == 0
+          ? List.<Installations.Observations>of() : observations) {
         or(shows[i], shows(symptoms, i, installations, observed));
       }
       for (int sample = 0; sample < installations.drawn(); sample++) {

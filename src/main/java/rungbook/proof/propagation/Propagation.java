@@ -69,6 +69,14 @@ public final class Propagation {
         IntermittentPropagation.of(tree, context, propagation.observed, propagation.reachable, order));
   }
 
+  /** The same without faults that come and go. */
+  public static PropagationResult runSteady(Tree tree, ProofContext context, StateEnumeration states, int[] order) {
+    Propagation propagation = of(tree, context, states, order);
+    propagation.begin();
+    propagation.passAll(order);
+    return propagation.result(propagation.repairs(order), IntermittentRun.NOT_FOLLOWED);
+  }
+
   /**
    * Carries on what another tree hands over, up to the findings.
    *

@@ -58,7 +58,7 @@ class ProofApi {
     var result = proofs.saved(compiled, checked.library(), asker);
     var found = Silencing.ofProof(compiled.tree(), result);
     var shown = result.proved().map(proof -> new ProofJson.Of(at.text(), proof,
-        Optional.ofNullable(from).map(number -> comparisons.chosen(at, number, proof, checked, asker))));
+        Optional.ofNullable(from).map(number -> comparisons.chosen(at, number, proof, checked, asker)), Optional.empty()));
     return ProofJson.of(shown.stream().toList(), new Report(1, found.shown(), found.silenced()));
   }
 
