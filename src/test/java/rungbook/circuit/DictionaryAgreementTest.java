@@ -74,6 +74,35 @@ class DictionaryAgreementTest {
     assertTrue(compared > (ShortRun.IS ? 5_000 : 10_000), compared + " compared");
   }
 
+  /** The same for pairs of faults at random, which no line of the system states. */
+  @ParameterizedTest
+  @MethodSource("systems")
+  void readingsOfTwoFaultsAtOnceAreThoseOfFullSolves(String id) {
+    Samples samples = Samples.seeded(45, SAMPLES);
+    var system = Systems.read(id);
+    List<List<Fault>> pairs = pairs(system, new Random(6), 40);
+    var dictionary = Dictionary.of(system, samples, pairs);
+    var words = system.vocabulary();
+    List<CircuitState> states = CircuitState.start(words).everyPosition(words).stream().limit(6).toList();
+    List<Probe> probes = probes(dictionary.network(), new Random(8));
+    Map<CircuitState, ReadingTable> tables = dictionary
+        .tables(states.stream().collect(Collectors.toMap(state -> state, state -> probes)));
+    int compared = 0;
+    Draw draw = samples.draws().get(SAMPLES - 1);
+    var single = Dictionary.of(system, new Samples(List.of(draw)), pairs);
+    for (CircuitState state : states) {
+      for (int i = 0; i < dictionary.cases().size(); i++) {
+        compared += assertSame(tables.get(state), i, SAMPLES - 1, Settle.of(single, state, i, draw), single.network());
+      }
+    }
+    assertTrue(compared > 2_000, compared + " compared");
+  }
+
+  private static List<List<Fault>> pairs(ControlSystem system, Random random, int count) {
+    return IntStream.range(0, count).mapToObj(i -> random.ints(0, system.faults().size()).distinct()
+        .limit(2).mapToObj(system.faults()::get).toList()).toList();
+  }
+
   private static int assertSame(ReadingTable table, int number, int sample, Settle.Result result,
       CircuitNetwork network) {
     if (!result.steadyState().converged()) {
@@ -116,9 +145,7 @@ class DictionaryAgreementTest {
   void theGeneralSolverAgreesOnTwoFaultsAtOnce(String id) {
     Samples samples = Samples.seeded(44, 1);
     ControlSystem system = Systems.read(id);
-    var random = new Random(5);
-    List<List<Fault>> pairs = IntStream.range(0, 50).mapToObj(i -> random.ints(0, system.faults().size()).distinct()
-        .limit(2).mapToObj(system.faults()::get).toList()).toList();
+    List<List<Fault>> pairs = pairs(system, new Random(5), 50);
     theGeneralSolverAgrees(Dictionary.of(system, samples, pairs), samples.draws().get(0));
   }
 

@@ -16,7 +16,7 @@ import rungbook.circuit.network.Draw;
 /**
  * Netlists for ngspice that were written by hand from the system text in their comments, the meter drawn in: an error
  * in the netlists that this project writes for itself cannot hide here. {@code *read METER RED BLACK = NODE NODE} says
- * what is compared.
+ * what is compared. With {@code *fault} and {@code *second}, two faults are in the circuit at once.
  */
 class HandNetlistTest {
 
@@ -35,14 +35,20 @@ class HandNetlistTest {
   void agrees(Path file) throws Exception {
     List<String> lines = Files.readAllLines(file);
     String[] read = only(lines, "*read ").split(" ");
-    String fault = lines.stream().filter(line -> line.startsWith("*fault ")).map(line -> "fault: " + line.substring(7))
-        .findFirst().orElse("");
+    String fault = effect(lines, "fault");
+    String second = effect(lines, "second");
     String[] parts = lines.stream().filter(line -> line.startsWith("*part ")).map(line -> line.substring(6))
         .toArray(String[]::new);
-    Trial trial = Trial.of(Draw.MIDDLE, only(lines, "*points "), "", fault, parts);
-    double ours = trial.read(fault.isEmpty() ? "healthy" : "fault", MeterFunction.valueOf(read[0]), read[1], read[2]);
+    Trial trial = Trial.of(Draw.MIDDLE, only(lines, "*points "), "", fault + "\n" + second, parts);
+    double ours = trial.read(fault.isEmpty() ? "healthy" : second.isEmpty() ? "fault" : "fault and second", MeterFunction.valueOf(read[0]), read[1], read[2]);
     double theirs = ngspice(lines, read[4], read[5]);
     assertEquals(theirs, ours, RELATIVE * theirs, lines.get(0));
+  }
+
+  /** A line of the faults; empty if the netlist has none of this name. */
+  private static String effect(List<String> lines, String name) {
+    return lines.stream().filter(line -> line.startsWith("*" + name + " "))
+        .map(line -> name + ": " + line.substring(name.length() + 2)).findFirst().orElse("");
   }
 
   private static String only(List<String> lines, String start) {

@@ -1,11 +1,13 @@
 package rungbook.circuit;
 
 import java.util.List;
+import java.util.stream.Stream;
 import rungbook.circuit.network.CircuitState;
 import rungbook.circuit.network.Draw;
 import rungbook.circuit.network.Samples;
 import rungbook.markdown.DocumentReader;
 import rungbook.source.Source;
+import rungbook.system.Fault;
 import rungbook.system.reader.SystemReader;
 
 /**
@@ -57,14 +59,17 @@ final class Trial {
 
   /**
    * @param points names separated by spaces; a part is its own point.
-   * @param sights and faults lines of their blocks
+   * @param sights and faults lines of their blocks; several faults are also one case together
    */
   static Trial of(Draw draw, String points, String sights, String faults, String... parts) {
     SystemReader.Read read = read(points, sights, faults, parts);
     if (!read.problems().isEmpty()) {
       throw new IllegalStateException(Systems.text(read.problems().get(0)));
     }
-    return new Trial(Dictionary.of(read.system(), new Samples(List.of(draw))), null);
+    List<Fault> all = read.system().faults();
+    List<List<Fault>> cases = Stream.concat(all.stream().map(List::of),
+        all.size() > 1 ? Stream.of(all) : Stream.empty()).toList();
+    return new Trial(Dictionary.of(read.system(), new Samples(List.of(draw)), cases), null);
   }
 
   static SystemReader.Read read(String points, String sights, String faults, String... parts) {

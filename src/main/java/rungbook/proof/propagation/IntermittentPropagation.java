@@ -176,10 +176,16 @@ final class IntermittentPropagation {
     return suspects;
   }
 
+  /** A suspect that comes here too has not been set aside. */
   private void exclude(Step.Finding finding, Trace trace, SituationNode node) {
     BitSet named = context.findings().named(finding);
     var others = (BitSet) trace.suspects().clone();
     others.andNot(named);
+    for (int i = others.nextSetBit(0); i >= 0; i = others.nextSetBit(i + 1)) {
+      if (node.weights[i] != null) {
+        others.clear(i);
+      }
+    }
     if (trace.isGone() || others.isEmpty()) {
       return;
     }

@@ -33,8 +33,8 @@ public record IntermittentFaults(EndShares all, List<Fault> faults, List<WrongPa
   public record WrongPart(String fault, String title, double likelihood, String goneFrom, Witness.Path path) {}
 
   /**
-   * A finding that is reached by exclusion: another fault gives every abnormal answer on the way too, and only good
-   * readings have set it aside.
+   * A finding that is reached by exclusion: a fault that goes elsewhere gives every abnormal answer on the way too, and
+   * only good readings have set it aside.
    *
    * @param finding its step
    * @param share of what the finding names and that arrives there
