@@ -35,12 +35,13 @@ final class IntermittentSummary {
   private final double allLikelihood;
 
   /** @param names of the cases, as the system writes them */
-  IntermittentSummary(Tree tree, ProofContext context, List<String> names, PropagationResult result) {
+  IntermittentSummary(Tree tree, ProofContext context, List<String> names, PropagationResult result,
+      IntermittentRun run) {
     this.tree = tree;
     this.context = context;
     this.names = names;
     this.result = result;
-    this.run = result.intermittent();
+    this.run = run;
     this.ends = new EndTable(tree, context.findings(), run.ends());
     this.cases = IntStream.of(context.population().cases()).filter(i -> run.checks()[i] > Share.ROUNDING).toArray();
     this.allLikelihood = IntStream.of(cases).mapToDouble(context.installations()::likelihood).sum();

@@ -17,6 +17,7 @@ import rungbook.proof.plan.TreeClaims;
 import rungbook.proof.propagation.ArrivalTable;
 import rungbook.proof.propagation.CaseFlow;
 import rungbook.proof.propagation.End;
+import rungbook.proof.propagation.IntermittentRun;
 import rungbook.proof.propagation.PropagationResult;
 import rungbook.proof.propagation.WitnessBudget;
 import rungbook.proof.report.Complaint;
@@ -38,6 +39,7 @@ final class ProofBuilder {
   private final ProofContext context;
   private final StateEnumeration states;
   private final PropagationResult propagation;
+  private final IntermittentRun intermittent;
   private final Journeys journeys;
   private final CaseFlow flow;
   private final Installations installations;
@@ -50,7 +52,8 @@ final class ProofBuilder {
   private double allLikelihood;
 
   ProofBuilder(Tree tree, ProofContext context, StateEnumeration states, PropagationResult propagation,
-      Journeys journeys, Vocabulary words) {
+      IntermittentRun intermittent, Journeys journeys, Vocabulary words) {
+    this.intermittent = intermittent;
     this.tree = tree;
     this.states = states;
     this.context = context;
@@ -99,7 +102,7 @@ final class ProofBuilder {
         falseAlarms(), new VariantSummary(installations, names, claimed, endTable).all(),
         new RepairSummary(tree, installations, names).of(propagation.repairs()),
         new PairSummary(context, words, endTable, propagation.repairs()).all(),
-        new IntermittentSummary(tree, context, names, propagation).all(),
+        new IntermittentSummary(tree, context, names, propagation, intermittent).all(),
         propagation.unmodeled().values().stream().toList(), new JourneySummary(context, journeys, names).all(),
         List.of());
     var rules = new ProofRuleContext(tree, context, propagation, states.deadProofs(), names, ends, journeys,

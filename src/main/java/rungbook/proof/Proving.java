@@ -14,6 +14,7 @@ import rungbook.proof.plan.Population;
 import rungbook.proof.plan.ProofContext;
 import rungbook.proof.plan.StateEnumeration;
 import rungbook.proof.plan.TopologicalOrder;
+import rungbook.proof.propagation.IntermittentPropagation;
 import rungbook.proof.propagation.Propagation;
 import rungbook.proof.propagation.PropagationResult;
 import rungbook.proof.report.Proof;
@@ -81,7 +82,9 @@ public final class Proving {
     PropagationResult propagation = Propagation.run(tree, onComplaint, plan.states().get(), order.get());
     Journeys journeys = HandOverPropagation.of(tree, onComplaint, propagation, budget);
     return new Result.Proved(
-        new ProofBuilder(tree, onComplaint, plan.states().get(), propagation, journeys, words).proof());
+        new ProofBuilder(tree, onComplaint, plan.states().get(), propagation,
+            IntermittentPropagation.of(tree, onComplaint, propagation.possibleAnswers(), order.get()), journeys, words)
+            .proof());
   }
 
   /** A tree that names no system, or one that the library does not have. */

@@ -40,7 +40,8 @@ class HandNetlistTest {
     String[] parts = lines.stream().filter(line -> line.startsWith("*part ")).map(line -> line.substring(6))
         .toArray(String[]::new);
     Trial trial = Trial.of(Draw.MIDDLE, only(lines, "*points "), "", fault + "\n" + second, parts);
-    double ours = trial.read(fault.isEmpty() ? "healthy" : second.isEmpty() ? "fault" : "fault and second", MeterFunction.valueOf(read[0]), read[1], read[2]);
+    String given = fault.isEmpty() ? "healthy" : second.isEmpty() ? "fault" : "fault and second";
+    double ours = trial.read(given, MeterFunction.valueOf(read[0]), read[1], read[2]);
     double theirs = ngspice(lines, read[4], read[5]);
     assertEquals(theirs, ours, RELATIVE * theirs, lines.get(0));
   }

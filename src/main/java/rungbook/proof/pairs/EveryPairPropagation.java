@@ -118,7 +118,7 @@ public final class EveryPairPropagation {
     int mostStates = Math.max(1, budget.solutions() / installations.solutions());
     StateEnumeration.of(tree.steps(), order, context, mostStates, budget.arrivals()).states().ifPresent(states -> {
       ProofContext onComplaint = context.on(tree.symptoms(), states);
-      PropagationResult result = Propagation.runSteady(tree, onComplaint, states, order);
+      PropagationResult result = Propagation.run(tree, onComplaint, states, order);
       tally.add(onComplaint, result, HandOverPropagation.of(tree, onComplaint, result, budget));
     });
   }

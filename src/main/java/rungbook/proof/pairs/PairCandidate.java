@@ -38,7 +38,8 @@ record PairCandidate(int caseNumber, String masked, String by, boolean isMutual,
     if (!place.through().isEmpty()) {
       return ends.filter(one -> one.end().equals(new End.HandedOn(place.through()))).findFirst()
           .flatMap(one -> result.handedOn().keySet().stream().filter(to -> to.tree().equals(place.through()))
-              .flatMap(to -> search(tree, one, context, result).toTree(to).stream()).map(WitnessSearch.HandOver::path).findFirst());
+              .flatMap(to -> search(tree, one, context, result).toTree(to).stream())
+              .map(WitnessSearch.HandOver::path).findFirst());
     }
     return ends.filter(one -> one.end() instanceof End.Finding finding
         && tree.steps().get(finding.step()).title().equals(place.title())).findFirst()

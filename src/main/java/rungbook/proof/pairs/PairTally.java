@@ -66,7 +66,8 @@ final class PairTally {
     }
     candidates.sort(Comparator.comparingDouble((PairCandidate one) -> -one.weight()));
     candidates.stream().limit(MOST_MASKS).filter(one -> masks.size() < MOST_MASKS
-        || one.weight() > masks.get(MOST_MASKS - 1).likelihood()).forEach(one -> masks.add(one.mask(tree(), context, result)));
+        || one.weight() > masks.get(MOST_MASKS - 1).likelihood())
+        .forEach(one -> masks.add(one.mask(tree(), context, result)));
     masks.sort(Comparator.comparingDouble((EveryPair.Mask one) -> -one.likelihood()));
     masks.subList(Math.min(MOST_MASKS, masks.size()), masks.size()).clear();
   }

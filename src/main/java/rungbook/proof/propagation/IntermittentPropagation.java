@@ -22,7 +22,7 @@ import rungbook.tree.Way;
  * on as if the fault were gone from there on. Of what goes on with the fault, it is known which faults have given the
  * same abnormal answers, the suspects: a finding that does not name all of them is reached by exclusion.
  */
-final class IntermittentPropagation {
+public final class IntermittentPropagation {
 
   /** Ways that cross can divide what arrives again and again; beyond this, nothing is said about exclusion. */
   private static final int MOST_NODES = 20_000;
@@ -65,9 +65,9 @@ final class IntermittentPropagation {
     this.checks = new double[installations.cases().size()];
   }
 
-  static IntermittentRun of(Tree tree, ProofContext context, ObservedStates observed, ReachableFaults reachable,
-      int[] order) {
-    var run = new IntermittentPropagation(tree, context, observed, reachable);
+  /** @param answers of the tree, followed with faults that stay */
+  public static IntermittentRun of(Tree tree, ProofContext context, PossibleAnswers answers, int[] order) {
+    var run = new IntermittentPropagation(tree, context, answers.observed(), answers.reachable());
     run.begin();
     for (int step : order) {
       Cancellation.check();

@@ -12,8 +12,6 @@ import java.util.Map;
  */
 public record IntermittentRun(List<ArrivalTable.Arrivals> ends, double[] checks, Map<Integer, double[]> excluded) {
 
-  static final IntermittentRun NOT_FOLLOWED = new IntermittentRun(List.of(), new double[0], Map.of());
-
   public IntermittentRun {
     ends = List.copyOf(ends);
     excluded = Map.copyOf(excluded);

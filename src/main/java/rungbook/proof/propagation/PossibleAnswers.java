@@ -38,6 +38,10 @@ public final class PossibleAnswers {
     this.reachable = reachable;
   }
 
+  ReachableFaults reachable() {
+    return reachable;
+  }
+
   ObservedStates observed() {
     return observed;
   }

@@ -65,16 +65,7 @@ public final class Propagation {
     Propagation propagation = of(tree, context, states, order);
     propagation.begin();
     propagation.passAll(order);
-    return propagation.result(propagation.repairs(order),
-        IntermittentPropagation.of(tree, context, propagation.observed, propagation.reachable, order));
-  }
-
-  /** The same without faults that come and go. */
-  public static PropagationResult runSteady(Tree tree, ProofContext context, StateEnumeration states, int[] order) {
-    Propagation propagation = of(tree, context, states, order);
-    propagation.begin();
-    propagation.passAll(order);
-    return propagation.result(propagation.repairs(order), IntermittentRun.NOT_FOLLOWED);
+    return propagation.result(propagation.repairs(order));
   }
 
   /**
@@ -87,7 +78,7 @@ public final class Propagation {
     Propagation propagation = of(tree, context, states, order);
     arriving.forEach((situation, node) -> propagation.enter(first, situation, node));
     propagation.passAll(order);
-    return propagation.result(List.of(), IntermittentRun.NOT_FOLLOWED);
+    return propagation.result(List.of());
   }
 
   private static Propagation of(Tree tree, ProofContext context, StateEnumeration states, int[] order) {
@@ -111,8 +102,8 @@ public final class Propagation {
         .map(one -> RepairPropagation.of(one.getKey(), one.getValue(), order, tree, context, observed)).toList();
   }
 
-  private PropagationResult result(List<RepairRuns> repairs, IntermittentRun intermittent) {
-    return new PropagationResult(flow, ends.all(), tallies, unmodeled, repairs, intermittent, situations,
+  private PropagationResult result(List<RepairRuns> repairs) {
+    return new PropagationResult(flow, ends.all(), tallies, unmodeled, repairs, situations,
         new PossibleAnswers(tree, context, tallies, observed, reachable), handedOn);
   }
 

@@ -12,4 +12,5 @@ import java.util.Set;
  * @param elsewhere the step where most of a case ends that is repaired and not proved; −1 if none does
  * @param unmodeled titles of the checks on the way that the circuit does not model
  */
-public record RepairArrivals(double[] repaired, double[] proved, double[] left, int[] elsewhere, Set<String> unmodeled) {}
+public record RepairArrivals(double[] repaired, double[] proved, double[] left, int[] elsewhere,
+    Set<String> unmodeled) {}

@@ -16,8 +16,8 @@ import rungbook.tree.Way;
 
 /**
  * A check asks what is already known on every path to it. Reports the strongest of three: only one answer is left, some
- * answer is ruled out, or the question is repeated. A check that asks again on purpose is left out. Each names the earlier check on a path. Once the witness budget is
- * spent, nothing more is reported for this tree.
+ * answer is ruled out, or the question is repeated. Each names the earlier check on a path. A check that asks again on
+ * purpose is left out. Once the witness budget is spent, nothing more is reported for this tree.
  */
 public final class AskedBefore implements Rule {
 
@@ -34,8 +34,9 @@ public final class AskedBefore implements Rule {
   public void inspect(RuleContext context, Problems out) {
     WitnessPaths witnesses = new WitnessPaths(context.tree(), context.state().graph());
     AvailableAnswers.of(context).forEach((step, askings) -> {
-      if (!((Step.Check) context.tree().steps().get(step)).isAgain() && tellsSomething(askings) && !witnesses.isSpent()) {
-        new Look((Step.Check) context.tree().steps().get(step), askings, context, witnesses).inspect(out);
+      Step.Check check = (Step.Check) context.tree().steps().get(step);
+      if (!check.isAgain() && tellsSomething(askings) && !witnesses.isSpent()) {
+        new Look(check, askings, context, witnesses).inspect(out);
       }
     });
   }
