@@ -6,6 +6,7 @@ import rungbook.proof.accounting.ReportNumbers;
 import rungbook.proof.accounting.Share;
 import rungbook.proof.report.EveryPair;
 import rungbook.proof.report.Journey;
+import rungbook.report.words.IntermittentText;
 import rungbook.text.English;
 import rungbook.tree.Tree;
 

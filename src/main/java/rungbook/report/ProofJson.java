@@ -96,13 +96,13 @@ public final class ProofJson {
     if (of.against().isPresent()) {
       Json.object(json, "against", fields -> ProofJsonComparison.write(fields, of.against().get()));
     }
-    Json.object(json, "intermittent", fields -> ProofJsonIntermittent.write(fields, proof.intermittent()));
+    Json.object(json, "intermittent", fields -> ProofJsonFaults.write(fields, proof.intermittent()));
     if (!proof.pairs().isEmpty()) {
-      Json.array(json, "pairs", array -> ProofJsonPair.write(array, proof));
+      Json.array(json, "pairs", array -> ProofJsonFaults.write(array, proof));
     }
     if (of.pairs().isPresent()) {
       EveryPair pairs = of.pairs().get();
-      Json.object(json, "everyPair", fields -> EveryPairJson.write(fields, pairs));
+      Json.object(json, "everyPair", fields -> ProofJsonFaults.write(fields, pairs));
     }
   }
 

@@ -19,6 +19,8 @@ import rungbook.proof.report.IntermittentFaults;
 import rungbook.proof.report.OnwardShares;
 import rungbook.proof.report.PairOutcome;
 import rungbook.proof.report.Proof;
+import rungbook.report.words.IntermittentText;
+import rungbook.report.words.PairWords;
 import rungbook.source.Place;
 import rungbook.text.English;
 import rungbook.tree.Step;

@@ -7,6 +7,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import rungbook.proof.report.EndShares;
 import rungbook.proof.report.IntermittentFaults;
+import rungbook.proof.report.Proof;
 import rungbook.source.Witness;
 
 /** Faults that come and go, on a bench where every share is worked out by hand. */
@@ -33,8 +34,10 @@ class IntermittentProofTest {
 
   @Test
   void onlyTheLampIsFoundByExclusion() {
-    IntermittentFaults all = BenchProofs.proof(BenchProofs.library(false, "", "")).intermittent();
-    assertEquals(List.of("Lamp"), all.excluded().stream().map(IntermittentFaults.Excluded::title).toList());
+    Proof proof = BenchProofs.proof(BenchProofs.library(false, "", ""));
+    IntermittentFaults all = proof.intermittent();
+    assertEquals(List.of("Lamp"),
+        all.excluded().stream().map(one -> proof.tree().steps().get(one.finding()).title()).toList());
     assertEquals(1, all.excluded().get(0).share(), ROUNDING);
   }
 

@@ -1,6 +1,7 @@
 package rungbook.proof.propagation;
 
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import rungbook.circuit.network.CircuitState;
@@ -11,9 +12,7 @@ final class GoneFaults {
 
   private final Installations installations;
   private final ObservedStates observed;
-  private final Map<Key, int[]> cases = new HashMap<>();
-
-  private record Key(int caseNumber, Set<String> replaced) {}
+  private final Map<List<Object>, int[]> cases = new HashMap<>();
 
   GoneFaults(Installations installations, ObservedStates observed) {
     this.installations = installations;
@@ -26,7 +25,7 @@ final class GoneFaults {
 
   /** The case as which each sample reads. */
   int[] as(int caseNumber, CircuitState state) {
-    return cases.computeIfAbsent(new Key(caseNumber, state.replaced()),
-        key -> installations.repaired(caseNumber, Set.copyOf(installations.faults(caseNumber)), key.replaced()));
+    return cases.computeIfAbsent(List.of(caseNumber, state.replaced()),
+        key -> installations.repaired(caseNumber, Set.copyOf(installations.faults(caseNumber)), state.replaced()));
   }
 }

@@ -39,7 +39,7 @@ public record IntermittentFaults(EndShares all, List<Fault> faults, List<WrongPa
    * @param finding its step
    * @param share of what the finding names and that arrives there
    */
-  public record Excluded(int finding, String title, double share) {
+  public record Excluded(int finding, double share) {
 
     /** {@code by exclusion alone}, or how much of it. */
     public String words(String percent) {

@@ -33,9 +33,4 @@ public record PairOutcome(List<String> faults, double likelihood, EndShares ends
   public String name() {
     return String.join(" and ", faults);
   }
-
-  /** The share that is named and then repaired in this tree. */
-  public double repaired() {
-    return both + noticed + missed;
-  }
 }

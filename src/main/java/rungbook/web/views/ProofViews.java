@@ -18,9 +18,9 @@ import rungbook.proof.report.Complaint;
 import rungbook.proof.report.IntermittentFaults;
 import rungbook.proof.report.OnwardShares;
 import rungbook.proof.report.Proof;
-import rungbook.report.IntermittentText;
-import rungbook.report.PairWords;
 import rungbook.report.ProofVariants;
+import rungbook.report.words.IntermittentText;
+import rungbook.report.words.PairWords;
 import rungbook.text.English;
 import rungbook.text.UrlPath;
 

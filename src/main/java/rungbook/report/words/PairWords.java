@@ -1,4 +1,4 @@
-package rungbook.report;
+package rungbook.report.words;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -39,7 +39,7 @@ public final class PairWords {
   }
 
   /** {@code , 2 pairs of faults}; empty where no faults come together. */
-  static String andPairs(Proof proof) {
+  public static String andPairs(Proof proof) {
     return proof.pairs().isEmpty() ? "" : ", " + English.counted(proof.pairs().size(), "pair") + " of faults";
   }
 

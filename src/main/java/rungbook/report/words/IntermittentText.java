@@ -1,4 +1,4 @@
-package rungbook.report;
+package rungbook.report.words;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -37,7 +37,7 @@ public final class IntermittentText {
   }
 
   /** The checks on a path: {@code Listen: no -> Across the coil: under 20}. */
-  static String checks(Tree tree, Witness.Path path) {
+  public static String checks(Tree tree, Witness.Path path) {
     Set<String> checks = tree.steps().stream().filter(Step.Check.class::isInstance).map(Step::title)
         .collect(Collectors.toSet());
     return path.stops().stream().filter(stop -> checks.contains(stop.step()))
