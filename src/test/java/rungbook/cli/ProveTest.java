@@ -122,6 +122,24 @@ class ProveTest {
   }
 
   @Test
+  void everyPairIsFollowedOnDemand() throws IOException {
+    JsonNode pairs = new ObjectMapper().readTree(proveLamp("--pairs", "--format", "json").out()).get("proofs").get(0)
+        .get("everyPair");
+    assertEquals(64, pairs.get("drawn").asInt());
+    double ends = Stream.of("found", "mistaken", "healthy", "referred", "nothing", "inCircle", "notFollowed")
+        .mapToDouble(end -> pairs.get(end).asDouble()).sum();
+    assertEquals(1, ends, 1e-9);
+    assertTrue(proveLamp("--pairs").out().contains("every two faults at once"));
+  }
+
+  @Test
+  void numberOfPairsIsBounded() {
+    Run run = Run.in(Path.of("."), "prove", "--pairs", "--most-pairs", "0", TREE);
+    assertEquals(2, run.exit());
+    assertTrue(run.err().contains("write a number from 1 to 1999000"), run.err());
+  }
+
+  @Test
   void aTreeWithNoSystemIsNotProvedAndSaysSo() {
     Texts.write(folder.resolve("a.md"), Texts.SOUND);
     Run run = Run.in(folder, "prove", "a.md");
