@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import rungbook.library.pairs.PairProver;
 import rungbook.proof.pairs.PairBounds;
 import rungbook.proof.report.EveryPair;
 import rungbook.proof.report.Journey;

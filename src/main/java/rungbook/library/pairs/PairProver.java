@@ -1,11 +1,11 @@
-package rungbook.library;
+package rungbook.library.pairs;
 
+import java.util.ArrayList;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
+import rungbook.library.LibraryText;
 import rungbook.markdown.Document;
 import rungbook.markdown.DocumentReader;
 import rungbook.proof.pairs.EveryPairPropagation;
@@ -18,7 +18,6 @@ import rungbook.source.Source;
 import rungbook.system.ControlSystem;
 import rungbook.system.reader.VariantsReader;
 import rungbook.system.reader.WalkTimesReader;
-import rungbook.tree.Tree;
 
 /** Follows every pair of faults through trees that are proved, the trees of one system together. */
 public final class PairProver {
@@ -48,7 +47,7 @@ public final class PairProver {
   private static List<EveryPair> prove(String id, Source source, List<Proof> proofs,
       OtherTrees others, PairBounds bounds) {
     Document document = DocumentReader.read(source);
-    ControlSystem base = VariantsReader.read(id, document).systems().base();
+    ControlSystem base = VariantsReader.systems(id, document).base();
     return EveryPairPropagation.of(base, WalkTimesReader.read(document), proofs, others, Budget.inForce(), bounds);
   }
 }
