@@ -85,8 +85,8 @@ class DictionaryAgreementTest {
     var words = system.vocabulary();
     List<CircuitState> states = CircuitState.start(words).everyPosition(words).stream().limit(6).toList();
     List<Probe> probes = probes(dictionary.network(), new Random(8));
-    Map<CircuitState, ReadingTable> tables = dictionary
-        .tables(states.stream().collect(Collectors.toMap(state -> state, state -> probes)));
+    Map<CircuitState, ReadingTable> tables = Whole.tables(dictionary,
+        states.stream().collect(Collectors.toMap(state -> state, state -> probes)));
     int compared = 0;
     Draw draw = samples.draws().get(SAMPLES - 1);
     var single = Dictionary.of(system, new Samples(List.of(draw)), pairs);
