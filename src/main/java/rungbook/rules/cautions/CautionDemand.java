@@ -23,10 +23,12 @@ record CautionDemand(String caution, String because, Where where, Path path) {
       of("lockout", "leaves power off", HazardousDeeds::taggingOut),
       atOpenUnit("line voltage", "is at an open unit that is live", HazardousPlaces::live),
       of("line voltage", "pushes a pull-out in", HazardousDeeds::pushingIn),
+      of("line voltage", "turns a breaker on", HazardousDeeds::turningBreakerOn),
       of("live control voltage", "puts leads on live terminals", HazardousDeeds::leadsOnControl),
       atOpenUnit("moving blower", "is at an open unit that is live and has a blower", HazardousPlaces::besideBlower),
       atOpenUnit("moving fan", "is at an open unit that is live and has a fan", HazardousPlaces::besideFan),
       of("held door switch", "defeats a switch, or puts it back to work with the power on", HazardousDeeds::defeating),
+      of("held door switch", "turns power on while a switch is defeated", HazardousDeeds::runningDefeated),
       of("stored charge", "touches what holds a capacitor's charge", HazardousDeeds::touchingCharge),
       of("sharp edges", "takes a panel off", HazardousDeeds::openingPanel),
       of("hot surfaces", "touches what glows or burns", HazardousDeeds::touchingHot),
@@ -34,6 +36,7 @@ record CautionDemand(String caution, String because, Where where, Path path) {
       of("water and wiring", "works on a float switch", HazardousDeeds::workingInWater),
       of("gas", "works on a gas valve", HazardousDeeds::workingOnGas),
       of("gas", "looks for gas, or sends people out", HazardousDeeds::meetingGas),
+      of("carbon monoxide", "lets a furnace run with a switch defeated", HazardousDeeds::burningDefeated),
       new CautionDemand("carbon monoxide", "proves the repair of a part that the burners depend on",
           HazardousDeeds::provingBurners, HazardousDeeds::pathByRepair));
 

@@ -108,6 +108,26 @@ final class HazardousDeeds {
             && facts.of(Fact.BYPASSED, action.key()) != FactTable.NONE));
   }
 
+  /** A breaker is turned on: it may close onto a fault. */
+  Optional<Span> turningBreakerOn(int step) {
+    return first(step, action -> action.kind().ends(EquipmentCondition.ISOLATED)
+        && (" " + action.key()).endsWith(" breaker"));
+  }
+
+  /** Power comes on while, on some path, a switch is defeated and stays so. */
+  Optional<Span> runningDefeated(int step) {
+    PathFacts.ProgramPoint point = state.point();
+    point.enter(step);
+    point.finish();
+    return point.nextMay(Fact.BYPASSED, 0) == FactTable.NONE ? Optional.empty()
+        : first(step, action -> action.kind().ends(EquipmentCondition.ISOLATED) && facts.isSource(action.key()));
+  }
+
+  /** The same in a furnace: with its door off it can draw flue gas into the room. */
+  Optional<Span> burningDefeated(int step) {
+    return burnsGas() ? runningDefeated(step) : Optional.empty();
+  }
+
   Optional<Span> openingPanel(int step) {
     return first(step, action -> action.kind().begins(EquipmentCondition.OPEN));
   }

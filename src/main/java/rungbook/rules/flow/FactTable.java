@@ -163,7 +163,8 @@ public final class FactTable {
     return start[fact];
   }
 
-  boolean isSource(String key) {
+  /** Whether a name is a power source. */
+  public boolean isSource(String key) {
     return places.get(Fact.ISOLATED.ordinal()).containsKey(key) || system.map(known -> known.controls().get(key))
         .filter(control -> control.role() == Vocabulary.Role.ISOLATOR).isPresent();
   }
