@@ -11,6 +11,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import rungbook.library.LibraryCompiler.Surroundings;
+import rungbook.library.lookup.Uses;
 import rungbook.source.Source;
 import rungbook.system.Names;
 

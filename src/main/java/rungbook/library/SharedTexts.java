@@ -4,10 +4,11 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.function.Supplier;
+import rungbook.library.lookup.ReadAsNeeded;
+import rungbook.library.lookup.Uses;
 import rungbook.markdown.Document;
 import rungbook.markdown.DocumentReader;
 import rungbook.source.Problem;
@@ -47,9 +48,6 @@ final class SharedTexts {
 
   /** @param texts every text that was read, by path */
   record Read(Shared shared, Map<String, ReadText> texts) {
-
-    static final Read NOTHING = new Read(
-        new Shared(Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Set.of()), Map.of());
 
     List<Document> documents() {
       return texts.values().stream().map(ReadText::document).toList();

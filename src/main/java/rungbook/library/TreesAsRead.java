@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
+import rungbook.library.lookup.Uses;
 import rungbook.markdown.Document;
 import rungbook.markdown.DocumentReader;
 import rungbook.source.Source;

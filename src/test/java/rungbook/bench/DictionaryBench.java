@@ -28,7 +28,7 @@ import rungbook.circuit.network.Samples;
 import rungbook.markdown.DocumentReader;
 import rungbook.source.Source;
 import rungbook.system.ControlSystem;
-import rungbook.system.reader.SystemReader;
+import rungbook.system.reader.BaseSystem;
 
 /**
  * The whole fault dictionary of the split system: 58 faults and the healthy system, 10 states, 256 samples, 30 pairs of
@@ -61,7 +61,7 @@ public class DictionaryBench {
 
   private static ControlSystem splitSystem() throws IOException {
     Path file = Path.of("shared/systems/split-cooling-gas-furnace.md");
-    return SystemReader.read("split", DocumentReader.read(new Source(file.toString(), Files.readString(file))))
+    return BaseSystem.read("split", DocumentReader.read(new Source(file.toString(), Files.readString(file))))
         .system();
   }
 

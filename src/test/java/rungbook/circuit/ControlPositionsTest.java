@@ -21,7 +21,7 @@ import rungbook.system.ControlSystem;
 import rungbook.system.Fault;
 import rungbook.system.Vocabulary;
 import rungbook.system.ZoneStar;
-import rungbook.system.reader.SystemReader;
+import rungbook.system.reader.BaseSystem;
 
 /** The positions of the controls in which a fault may have blown a fuse. */
 class ControlPositionsTest {
@@ -29,7 +29,7 @@ class ControlPositionsTest {
   private static final int CONTROLS = 24;
 
   private static ControlSystem zones(int zones) {
-    var read = SystemReader.read("zones",
+    var read = BaseSystem.read("zones",
         DocumentReader.read(new Source("shared/systems/zones.md", new ZoneStar(zones, CONTROLS).system())));
     assertEquals(List.of(), read.problems());
     return read.system();

@@ -23,6 +23,7 @@ import rungbook.markdown.DocumentReader;
 import rungbook.source.Source;
 import rungbook.system.ControlSystem;
 import rungbook.system.Terminal;
+import rungbook.system.reader.BaseSystem;
 import rungbook.system.reader.SystemReader;
 
 /** What each effect does to each kind of part that can have it, by a netlist drawn by hand and solved by ngspice. */
@@ -268,6 +269,6 @@ class FaultEffectsTest {
 
   private static SystemReader.Read read(String effect) {
     String text = BENCH + "\n```faults\nfault: " + effect + ", likelihood 1\n```\n";
-    return SystemReader.read("bench", DocumentReader.read(new Source("bench.md", "---\ntitle: Bench\n---\n\n" + text)));
+    return BaseSystem.read("bench", DocumentReader.read(new Source("bench.md", "---\ntitle: Bench\n---\n\n" + text)));
   }
 }

@@ -9,6 +9,7 @@ import rungbook.source.Problem;
 import rungbook.source.Source;
 import rungbook.source.Wording;
 import rungbook.system.ControlSystem;
+import rungbook.system.reader.BaseSystem;
 import rungbook.system.reader.SystemReader;
 
 /** The three systems that come with the project, read from their files. */
@@ -29,7 +30,7 @@ final class Systems {
   static SystemReader.Read readWithProblems(String id) {
     Path file = Path.of("shared/systems", id + ".md");
     try {
-      return SystemReader.read(id, DocumentReader.read(new Source(file.toString(), Files.readString(file))));
+      return BaseSystem.read(id, DocumentReader.read(new Source(file.toString(), Files.readString(file))));
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

@@ -8,6 +8,7 @@ import rungbook.circuit.network.Samples;
 import rungbook.markdown.DocumentReader;
 import rungbook.source.Source;
 import rungbook.system.Fault;
+import rungbook.system.reader.BaseSystem;
 import rungbook.system.reader.SystemReader;
 
 /**
@@ -79,7 +80,7 @@ final class Trial {
     }
     String at = lines.toString().replace("*", ": at bench, shed\n");
     String text = TEXT.formatted(at, withControls(parts), sights + "\n", faults + "\n");
-    return SystemReader.read("trial", DocumentReader.read(new Source("shared/systems/trial.md", text)));
+    return BaseSystem.read("trial", DocumentReader.read(new Source("shared/systems/trial.md", text)));
   }
 
   /** A control that no part is called after gets a contact that leads nowhere. */

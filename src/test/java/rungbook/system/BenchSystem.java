@@ -2,6 +2,7 @@ package rungbook.system;
 
 import rungbook.markdown.DocumentReader;
 import rungbook.source.Source;
+import rungbook.system.reader.BaseSystem;
 import rungbook.system.reader.SystemReader;
 
 /** A system on one bench, of which a test writes the points and the blocks. */
@@ -33,6 +34,6 @@ public final class BenchSystem {
       lines.append(point).append(": at bench\n");
     }
     String text = TEXT.formatted(lines, blocks);
-    return SystemReader.read("bench", DocumentReader.read(new Source("shared/systems/bench.md", text)));
+    return BaseSystem.read("bench", DocumentReader.read(new Source("shared/systems/bench.md", text)));
   }
 }

@@ -10,7 +10,7 @@ import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import rungbook.markdown.DocumentReader;
 import rungbook.source.Source;
-import rungbook.system.reader.SystemReader;
+import rungbook.system.reader.BaseSystem;
 
 /** On the furnace and condenser of the starter library: 120 V and 240 V by its own prose, 24 V control power. */
 class NominalVoltsTest {
@@ -40,7 +40,7 @@ class NominalVoltsTest {
   private static ControlSystem starter() {
     try {
       Path file = Path.of("shared/systems/split-cooling-gas-furnace.md");
-      return SystemReader
+      return BaseSystem
           .read("split-cooling-gas-furnace", DocumentReader.read(new Source(file.toString(), Files.readString(file))))
           .system();
     } catch (IOException e) {

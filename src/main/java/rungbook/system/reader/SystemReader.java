@@ -78,10 +78,6 @@ public final class SystemReader {
   }
 
   /** Reads the base, without the changes of its variants. */
-  public static Read read(String id, Document document) {
-    return lines(id, document).checked();
-  }
-
   static Lines lines(String id, Document document) {
     Vocabulary words = VocabularyReader.read(id, document);
     ConditionNames names = ConditionNames.of(document, "");

@@ -63,11 +63,12 @@ public final class VariantsReader {
   }
 
   private SystemVariants systems() {
-    SystemReader.Lines base = SystemReader.lines(id, document);
-    problems.addAll(base.checked().problems());
+    SystemReader.Lines lines = SystemReader.lines(id, document);
+    SystemReader.Read base = lines.checked();
+    problems.addAll(base.problems());
     List<VariantText> texts = VariantTexts.read(document, problems);
     if (problems.all().isEmpty()) { // a wrong line of the base would be reported again for each variant
-      texts.forEach(text -> forms.add(new Form(text, SystemReader.lines(document, text, base.lines()))));
+      texts.forEach(text -> forms.add(new Form(text, SystemReader.lines(document, text, lines.lines()))));
     }
     return new SystemVariants(base.system(), forms.stream().map(Form::variant).toList());
   }

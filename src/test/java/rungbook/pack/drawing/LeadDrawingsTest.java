@@ -15,7 +15,7 @@ import rungbook.ladder.Symbol;
 import rungbook.markdown.DocumentReader;
 import rungbook.source.Source;
 import rungbook.system.ControlSystem;
-import rungbook.system.reader.SystemReader;
+import rungbook.system.reader.BaseSystem;
 import rungbook.tree.Shared;
 import rungbook.tree.Step;
 import rungbook.tree.Tree;
@@ -113,7 +113,7 @@ class LeadDrawingsTest {
       ```
       """;
 
-  private static final ControlSystem SYSTEM = SystemReader.read("bench",
+  private static final ControlSystem SYSTEM = BaseSystem.read("bench",
       DocumentReader.read(new Source("shared/systems/bench.md", BENCH))).system();
 
   @ParameterizedTest

@@ -75,7 +75,7 @@ class StripReaderTest {
   }
 
   private static SystemReader.Read read(String strips) {
-    return SystemReader.read("bench",
+    return BaseSystem.read("bench",
         DocumentReader.read(new Source("shared/systems/bench.md", BENCH.formatted(strips))));
   }
 }

@@ -1,4 +1,4 @@
-package rungbook.library;
+package rungbook.library.lookup;
 
 import java.util.AbstractMap;
 import java.util.Map;
@@ -9,12 +9,12 @@ import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /** A map that computes each value once, on first access. Its keys are available at once. */
-final class ReadAsNeeded<T> extends AbstractMap<String, T> {
+public final class ReadAsNeeded<T> extends AbstractMap<String, T> {
 
   private final Map<String, Supplier<T>> values;
   private final Map<String, T> made = new ConcurrentHashMap<>();
 
-  ReadAsNeeded(Map<String, Supplier<T>> values) {
+  public ReadAsNeeded(Map<String, Supplier<T>> values) {
     this.values = Map.copyOf(values);
   }
 

@@ -1,4 +1,4 @@
-package rungbook.library;
+package rungbook.library.lookup;
 
 import java.util.AbstractMap;
 import java.util.AbstractSet;
@@ -10,22 +10,22 @@ import org.jspecify.annotations.Nullable;
 import rungbook.tree.Shared;
 
 /** Notes what a tree asks of the shared texts, so that it is known which changes concern it. */
-final class Uses {
+public final class Uses {
 
-  static final String SYSTEMS = "shared/systems/";
-  static final String METERS = "shared/meters/";
-  static final String CAUTIONS = "shared/cautions/";
-  static final String QUALIFICATIONS = "shared/qualifications/";
-  static final String FRAGMENTS = "shared/fragments/";
-  static final String TREES = "trees/";
+  public static final String SYSTEMS = "shared/systems/";
+  public static final String METERS = "shared/meters/";
+  public static final String CAUTIONS = "shared/cautions/";
+  public static final String QUALIFICATIONS = "shared/qualifications/";
+  public static final String FRAGMENTS = "shared/fragments/";
+  public static final String TREES = "trees/";
 
   /** After a folder: all that is in it. */
-  static final String ALL = "*";
+  private static final String ALL = "*";
 
   private Uses() {}
 
   /** @param uses takes each name that is asked for, after its folder; not those of which only the presence is asked */
-  static Shared noted(Shared shared, Set<String> uses) {
+  public static Shared noted(Shared shared, Set<String> uses) {
     return new Shared(new Noting<>(shared.systems(), name -> uses.add(SYSTEMS + name)),
         new Noting<>(shared.circuits(), name -> uses.add(SYSTEMS + name)),
         new Noting<>(shared.meters(), name -> uses.add(METERS + name)),
@@ -36,7 +36,7 @@ final class Uses {
   }
 
   /** Whether a tree that uses these is concerned by a change of those. */
-  static boolean meet(Set<String> uses, Set<String> changed) {
+  public static boolean meet(Set<String> uses, Set<String> changed) {
     for (String one : changed) {
       if (uses.contains(one) || uses.contains(one.substring(0, one.lastIndexOf('/') + 1) + ALL)) {
         return true;
