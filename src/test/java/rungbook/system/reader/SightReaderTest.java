@@ -47,7 +47,7 @@ class SightReaderTest {
       """;
 
   private static List<String> problems(String sight, String fault) {
-    SystemReader.Read read = SystemReader.read("bench",
+    SystemReader.Read read = BaseSystem.read("bench",
         DocumentReader.read(new Source("shared/systems/bench.md", TEXT.formatted(sight, fault))));
     return read.problems().stream().map(one -> one.code() + " " + one.source().text(one.span())).toList();
   }
@@ -115,7 +115,7 @@ class SightReaderTest {
 
   @Test
   void aMisspelledValueHasAFix() {
-    var read = SystemReader.read("bench", DocumentReader.read(
+    var read = BaseSystem.read("bench", DocumentReader.read(
         new Source("shared/systems/bench.md", TEXT.formatted(LIGHT, "bad: show light stedy"))));
     var problem = read.problems().get(0);
     assertEquals("write `steady`", problem.fix().orElseThrow().label());
