@@ -27,13 +27,7 @@ public final class ProofJson {
    * @param against how it differs from that of an earlier text; empty unless it was asked for
    * @param pairs what the tree does with every two faults at once, where that was asked for
    */
-  public record Of(String file, Proof proof, Optional<Against> against, Optional<EveryPair> pairs) {
-
-    /** A proof with each fault by itself. */
-    public Of(String file, Proof proof) {
-      this(file, proof, Optional.empty(), Optional.empty());
-    }
-  }
+  public record Of(String file, Proof proof, Optional<Against> against, Optional<EveryPair> pairs) {}
 
   public static String of(List<Of> proofs, Report report) {
     return of(proofs.stream().map(ProofJson::item).toList(), List.of(), report);

@@ -145,7 +145,7 @@ class FormsThatDifferTest {
     assertEquals(List.of(2, 1), proof.variants().stream().map(Proof.InVariant::faults).toList(), "the lamp itself");
     assertTrue(text(proof).contains("other 50 % no fault that a finding names gives this complaint, mistaken 0 %"),
         text(proof));
-    String json = ProofJson.of(List.of(new ProofJson.Of("trees/dark.md", proof)),
+    String json = ProofJson.of(List.of(new ProofJson.Of("trees/dark.md", proof, Optional.empty(), Optional.empty())),
         new Report(1, List.of(), List.of()));
     assertTrue(json.contains("\"named\" : 1,\n          \"detected\" : 1.0"), json);
     assertTrue(json.contains("\"named\" : 0,\n          \"mistaken\" : 0.0"), json);

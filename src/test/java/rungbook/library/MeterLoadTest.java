@@ -34,7 +34,7 @@ class MeterLoadTest {
         .findFirst()
         .orElseThrow().tree();
     var result = Example.PROVER.prove(tree, text, id -> Optional.empty());
-    return ProofJson.of(List.of(new ProofJson.Of("tree", result.proved().orElseThrow())),
+    return ProofJson.of(List.of(new ProofJson.Of("tree", result.proved().orElseThrow(), Optional.empty(), Optional.empty())),
         new Report(1, List.of(), List.of()));
   }
 }

@@ -15,6 +15,7 @@ import rungbook.circuit.MeterFunction;
 import rungbook.circuit.Probe;
 import rungbook.circuit.ReadingTable;
 import rungbook.circuit.network.CircuitState;
+import rungbook.proof.cases.OpenedFuses;
 import rungbook.system.Terminal;
 
 /** Reads what {@link StatesWriter} has written. */

@@ -12,6 +12,7 @@ import java.util.Set;
 import rungbook.circuit.BlockTable;
 import rungbook.circuit.Probe;
 import rungbook.circuit.network.CircuitState;
+import rungbook.proof.cases.OpenedFuses;
 import rungbook.system.Terminal;
 
 /** Writes solved states as bytes; {@link StatesReader} reads them. Rows that are the same are written once. */

@@ -50,8 +50,14 @@ public final class SightLookup {
 
   /** @param written what is not one of the values of the sight */
   public static Problem unknownValue(Vocabulary.Sight sight, String written, Span span, Source source) {
+    List<String> alike = sight.values().stream().filter(value -> digits(value).equals(digits(written))).toList();
     return Problem.at(UNKNOWN_VALUE, source, span).with("sight", sight.name()).with("name", written)
-        .with("known", listed(sight.values())).near(written, Nearest.to(written, sight.values()));
+        .with("known", listed(sight.values())).near(written, Nearest.to(written, alike));
+  }
+
+  /** A code with another number is another code, not a slip of the pen. */
+  private static String digits(String value) {
+    return value.replaceAll("\\D", "");
   }
 
   /** Some of the known names: a hundred would bury the message. */

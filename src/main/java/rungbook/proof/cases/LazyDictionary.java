@@ -1,4 +1,4 @@
-package rungbook.proof.plan;
+package rungbook.proof.cases;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -8,20 +8,20 @@ import rungbook.system.ControlSystem;
 import rungbook.system.Fault;
 
 /** A dictionary that is built when something has to be solved. Thread-safe. */
-final class LazyDictionary {
+public final class LazyDictionary {
 
   private final ControlSystem system;
   private final Samples samples;
   private final List<List<Fault>> together;
   private @Nullable Dictionary built;
 
-  LazyDictionary(ControlSystem system, Samples samples, List<List<Fault>> together) {
+  public LazyDictionary(ControlSystem system, Samples samples, List<List<Fault>> together) {
     this.system = system;
     this.samples = samples;
     this.together = together;
   }
 
-  synchronized Dictionary get() {
+  public synchronized Dictionary get() {
     if (built == null) {
       built = Dictionary.of(system, samples, together);
     }

@@ -1,4 +1,4 @@
-package rungbook.proof.plan;
+package rungbook.proof.cases;
 
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -19,7 +19,7 @@ import rungbook.system.PartBranch;
  * The cases of a system that are solved: the healthy system, which is case 0, each fault by itself, then pairs of
  * faults.
  */
-final class FaultCases {
+public final class FaultCases {
 
   private final ControlSystem system;
   private final List<List<Fault>> together;
@@ -37,7 +37,7 @@ final class FaultCases {
   }
 
   /** Every fault by itself, and the pairs that the system states. Two lines that state the same pair make one case. */
-  static FaultCases of(ControlSystem system) {
+  public static FaultCases of(ControlSystem system) {
     Map<String, Double> alone = new HashMap<>();
     system.faults().forEach(fault -> alone.put(fault.key(), fault.likelihood()));
     Map<Set<String>, Double> pairs = new LinkedHashMap<>();
@@ -60,7 +60,7 @@ final class FaultCases {
    *
    * @param pairs indexes of faults
    */
-  static FaultCases of(ControlSystem system, List<int[]> pairs) {
+  public static FaultCases of(ControlSystem system, List<int[]> pairs) {
     List<Fault> faults = system.faults();
     List<List<Fault>> together = new ArrayList<>(faults.stream().map(List::of).toList());
     pairs.forEach(pair -> together.add(List.of(faults.get(pair[0]), faults.get(pair[1]))));
@@ -82,31 +82,31 @@ final class FaultCases {
   }
 
   /** The faults of each case but the healthy one. */
-  List<List<Fault>> together() {
+  public List<List<Fault>> together() {
     return together;
   }
 
   /** Keys of the faults of a case. */
-  List<String> faults(int caseNumber) {
+  public List<String> faults(int caseNumber) {
     return caseNumber == 0 ? List.of() : together.get(caseNumber - 1).stream().map(Fault::key).toList();
   }
 
-  List<Effect> effects(int caseNumber) {
+  public List<Effect> effects(int caseNumber) {
     return caseNumber == 0 ? List.of()
         : together.get(caseNumber - 1).stream().flatMap(fault -> fault.effects().stream()).toList();
   }
 
-  double likelihood(int caseNumber) {
+  public double likelihood(int caseNumber) {
     return caseNumber == 0 ? 0 : likelihoods[caseNumber - 1];
   }
 
   /** The case with exactly these faults. */
-  Optional<Integer> with(Set<String> faults) {
+  public Optional<Integer> with(Set<String> faults) {
     return Optional.ofNullable(byFaults.get(faults));
   }
 
   /** The fault that is nothing but an open fuse or breaker. */
-  Optional<String> openFuse(String key) {
+  public Optional<String> openFuse(String key) {
     Set<String> limbs = system.part(key).stream().flatMap(part -> part.branches().stream()).map(PartBranch::key)
         .collect(Collectors.toSet());
     return system.faults().stream().filter(fault -> opens(fault, limbs)).map(Fault::key).findFirst();

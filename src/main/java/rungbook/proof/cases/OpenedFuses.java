@@ -1,4 +1,4 @@
-package rungbook.proof.plan;
+package rungbook.proof.cases;
 
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -14,10 +14,10 @@ import java.util.stream.IntStream;
  * @param sets their keys, each set once
  * @param numbers of the sets, by case, then by sample
  */
-record OpenedFuses(List<Set<String>> sets, int[][] numbers) {
+public record OpenedFuses(List<Set<String>> sets, int[][] numbers) {
 
   /** @param opened by case, then by sample */
-  static OpenedFuses of(int cases, int samples, IntFunction<IntFunction<Set<String>>> opened) {
+  public static OpenedFuses of(int cases, int samples, IntFunction<IntFunction<Set<String>>> opened) {
     var sets = new ArrayList<Set<String>>();
     Map<Set<String>, Integer> numbers = new HashMap<>();
     int[][] byCase = IntStream.range(0, cases)
@@ -30,7 +30,7 @@ record OpenedFuses(List<Set<String>> sets, int[][] numbers) {
     return new OpenedFuses(List.copyOf(sets), byCase);
   }
 
-  Set<String> of(int caseNumber, int sample) {
+  public Set<String> of(int caseNumber, int sample) {
     return sets.get(numbers[caseNumber][sample]);
   }
 }
