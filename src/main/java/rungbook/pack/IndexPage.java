@@ -23,7 +23,8 @@ public final class IndexPage {
     Html html = new Html();
     Frame.head(html, "Rungbook library", Assets.PACK_STYLE, Assets.INDEX_SCRIPT, Frame.INDEX_POLICY);
     html.open("body", "data-file", FileNames.INDEX).line();
-    TitleBlock.of(html, "The library", English.counted(packs.size(), "tree") + ", each a file of its own.");
+    TitleBlock.head(html, "The library", English.counted(packs.size(), "tree") + ", each a file of its own.");
+    Frame.bar(html);
     html.open("main").open("div", "class", "index");
     html.open("ul", "class", "ways trees").line();
     packs.forEach(pack -> entry(html, pack));
@@ -31,6 +32,7 @@ public final class IndexPage {
     if (!leftOut.isEmpty()) {
       leftOut(html, leftOut);
     }
+    TitleBlock.ofIndex(html);
     html.close("div").close("main").line();
     Frame.foot(html, Assets.INDEX_SCRIPT);
     PageForm blank = PageForm.of(html.toString().getBytes(StandardCharsets.UTF_8)).orElseThrow();

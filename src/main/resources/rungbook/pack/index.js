@@ -62,7 +62,7 @@ input.oninput = function () {
 try {
   const light = doc.getElementById(':' + localStorage.getItem('rungbook-light'));
   if (light) light.checked = true;
-  doc.querySelector('.light').onchange = function (e) { localStorage.setItem('rungbook-light', e.target.value); };
+  addEventListener('change', function (e) { if (e.target.name === 'light') localStorage.setItem('rungbook-light', e.target.value); });
 } catch { /* no storage: the choice lasts as long as the page */ }
 if (/^https?:$/.test(location.protocol) && navigator.serviceWorker) {
   const link = doc.createElement('link');

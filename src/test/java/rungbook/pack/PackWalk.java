@@ -36,16 +36,40 @@ final class PackWalk {
         scrollTo(0, 0);
         return r;
       }
-      function show(id) { location.hash = '#' + encodeURIComponent(id); dispatchEvent(new PopStateEvent('popstate')); settle(); }
+      // the links of a shortest way from the start to a step
+      function pathTo(goal) {
+        const before = new Map([[':start', null]]), queue = [':start'];
+        for (const id of queue) {
+          const begin = id === ':start' ? '.begin' : '.ways a[href^="#"]';
+          for (const a of document.getElementById(id).querySelectorAll(begin)) {
+            const to = document.getElementById(decodeURIComponent(a.hash.slice(1))).closest('.page').id;
+            if (!before.has(to)) { before.set(to, [id, a]); queue.push(to); }
+          }
+        }
+        const path = [];
+        for (let at = goal; before.get(at); at = before.get(at)[0]) path.unshift(before.get(at)[1]);
+        return path;
+      }
+      function release() { const hold = page().querySelector('.hold'); if (visible(hold)) { hold.click(); return 1; } return 0; }
+      // the record of another way is none of this one
+      function fresh() {
+        dispatchEvent(new PopStateEvent('popstate', { state: { w: [], d: 0 } }));
+        document.querySelectorAll('.page.on .pairs input').forEach(e => e.checked = false);
+      }
       """;
 
   private static final String CHECKS = TOOLS + """
       const found = [];
       for (const one of [...document.querySelectorAll('.page.check')]) {
-        show(one.id);
+        location.hash = '#:start';
+        fresh();
+        for (const a of pathTo(one.id)) { release(); a.click(); }
+        settle();
         scrollTo(0, 0);
+        const line = seen(page().querySelector('.measure'));
+        release();
         const all = ways(), field = page().querySelector('.reading input');
-        found.push({ id: one.id, measure: seen(page().querySelector('.measure')), field: field && seen(field),
+        found.push({ id: one.id, measure: line && seen(page().querySelector('.measure')), field: field && seen(field),
           first: seen(all[0]), all: all.every(seen), last: down(all[all.length - 1]) });
       }
       return found;
@@ -57,16 +81,7 @@ final class PackWalk {
 
   /** Along a shortest path of links. At a check the measure line is read, elsewhere the whole text of the step. */
   private static final String WALK = TOOLS + """
-      const goal = arguments[0], before = new Map([[':start', null]]), queue = [':start'];
-      for (const id of queue) {
-        const begin = id === ':start' ? '.begin' : '.ways a[href^="#"]';
-        for (const a of document.getElementById(id).querySelectorAll(begin)) {
-          const to = document.getElementById(decodeURIComponent(a.hash.slice(1))).closest('.page').id;
-          if (!before.has(to)) { before.set(to, [id, a]); queue.push(to); }
-        }
-      }
-      const path = [];
-      for (let at = goal; before.get(at); at = before.get(at)[0]) path.unshift(before.get(at)[1]);
+      const path = pathTo(arguments[0]);
       let taps = 0, swipes = 0, ticks = 0;
       function bring(e) {
         for (let tries = 0; visible(e) && !ended(e) && tries < 30; tries++) {
@@ -83,8 +98,7 @@ final class PackWalk {
           text.forEach(bring);
           ticks += page().querySelectorAll('.pairs input').length;
           page().querySelectorAll('.pairs input').forEach(e => e.click());
-          const hold = page().querySelector('.hold');
-          if (visible(hold)) { taps++; hold.click(); }
+          taps += release();
         }
         bring(a);
         taps++;

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import rungbook.action.EquipmentCondition;
 import rungbook.action.StateChange;
+import rungbook.pack.path.ProvedPairs;
 import rungbook.system.Names;
 import rungbook.system.Vocabulary.Role;
 import rungbook.system.Vocabulary;
@@ -12,8 +13,6 @@ import rungbook.tree.Action;
 
 /** The things done at a step as plain sentences, in the order done. */
 final class ActionSentences {
-
-  private static final String GROUND = "ground";
 
   private final Optional<Vocabulary> system;
 
@@ -26,6 +25,16 @@ final class ActionSentences {
 
   ActionSentences(Optional<Vocabulary> system) {
     this.system = system;
+  }
+
+  /** Those that the author's own words leave out: a deed is said once. */
+  List<Sentence> unsaid(List<Action> actions, SaidDeeds said) {
+    return of(actions.stream().filter(action -> !said.has(actions, action)).toList());
+  }
+
+  /** The points to prove dead, as written. */
+  static List<String> points(List<Action> actions) {
+    return things(actions, EquipmentCondition.PROVED_DEAD);
   }
 
   List<Sentence> of(List<Action> actions) {
@@ -73,24 +82,11 @@ final class ActionSentences {
         .orElse("one that you know is live");
     return List.of(new Sentence("Prove the meter on a known live source: " + source),
         new Sentence("Test each pair on AC volts, leg to leg and each leg to ground, and read no voltage:",
-            pairs(things(actions, EquipmentCondition.PROVED_DEAD))),
+            ProvedPairs.all(points(actions))),
         new Sentence("Prove the meter again on the same source"));
   }
 
   private static List<String> things(List<Action> actions, EquipmentCondition begun) {
     return actions.stream().filter(action -> action.kind().begins(begun)).map(action -> action.thing().text()).toList();
-  }
-
-  /** Every pair of the points, then each of them to ground, once. */
-  static List<String> pairs(List<String> points) {
-    List<String> legs = points.stream().filter(point -> !Names.key(point).equals(GROUND)).toList();
-    var pairs = new ArrayList<String>();
-    for (int i = 0; i < legs.size(); i++) {
-      for (int j = i + 1; j < legs.size(); j++) {
-        pairs.add(legs.get(i) + " to " + legs.get(j));
-      }
-    }
-    legs.forEach(leg -> pairs.add(leg + " to " + GROUND));
-    return pairs;
   }
 }

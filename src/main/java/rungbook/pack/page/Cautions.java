@@ -4,6 +4,7 @@ import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import rungbook.pack.path.NewCautions;
 import rungbook.tree.Caution;
 import rungbook.tree.NameRef;
 import rungbook.tree.SignalWord;
@@ -18,10 +19,12 @@ final class Cautions {
 
   private final Tree tree;
   private final PackProse prose;
+  private final NewCautions fresh;
 
-  Cautions(Tree tree, PackProse prose) {
+  Cautions(Tree tree, PackProse prose, NewCautions fresh) {
     this.tree = tree;
     this.prose = prose;
+    this.fresh = fresh;
   }
 
   /** The usual cautions first, then those that the tree's steps name, the worst first. */
@@ -43,15 +46,38 @@ final class Cautions {
     html.raw(prose.whole(caution.document())).close("div").line();
   }
 
-  void atStep(Html html, Step step) {
-    for (Caution caution : at(step)) {
-      html.open("div", "class", "caution " + style(caution.level())).open("a", "href", "#" + anchor(caution));
+  /**
+   * Folded to a bar, or open where nobody may have read it before.
+   *
+   * @param steps the step, after those that only lead to it
+   * @param isLive whether leads touch line voltage there
+   */
+  void atStep(Html html, List<Integer> steps, boolean isLive) {
+    List<Caution> named = steps.stream().map(tree.steps()::get).flatMap(step -> at(step).stream()).distinct()
+        .sorted(WORST_FIRST).toList();
+    if (named.isEmpty()) {
+      return;
+    }
+    html.open("div", "class", "cautions").line();
+    for (Caution caution : named) {
+      boolean open = (isLive && caution.level() == SignalWord.DANGER)
+          || steps.stream().anyMatch(step -> isNew(step, caution));
+      html.open("details", "class", "caution " + style(caution.level()), "data-c", caution.id(), "open",
+          open ? "" : null).open("summary");
       head(html, caution);
-      html.close("a");
+      html.close("summary");
       line(html, "hazard", caution.hazard());
       line(html, "avoid", caution.avoid());
-      html.close("div").line();
+      html.open("p").element("a", "More", "href", "#" + anchor(caution)).text(" on this.").close("p").close("details")
+          .line();
     }
+    html.close("div").line();
+  }
+
+  private boolean isNew(int step, Caution caution) {
+    return tree.steps().get(step).header().cautions().stream()
+        .anyMatch(name -> prose.caution(name.text()).filter(caution::equals).isPresent()
+            && fresh.isNew(step, name.key()));
   }
 
   private static void line(Html html, String kind, String words) {
@@ -69,7 +95,7 @@ final class Cautions {
   }
 
   private static void head(Html html, Caution caution) {
-    html.element("b", caution.level().name()).text(" " + caution.title());
+    html.element("b", caution.level().name()).text(" ").element("span", caution.title());
   }
 
   private List<Caution> at(Step step) {

@@ -9,6 +9,14 @@ public final class Frame {
 
   static final String LADDER = "<svg class=\"ladder\" viewBox=\"0 0 24 24\" aria-hidden=\"true\">" + RUNGS + "</svg>";
 
+  private static final String DAY = "M12 7a5 5 0 1 1 0 10a5 5 0 1 1 0-10M12 1v3M12 20v3M1 12h3M20 12h3M4 4l2 2M18 18l2 2M4 "
+      + "20l2-2M18 6l2-2";
+
+  private static final String NIGHT = "M20 15A9 9 0 1 1 9 4a7 7 0 0 0 11 11z";
+
+  /** A lamp that shines down. */
+  private static final String DIM = "M12 2v5M5 15a7 8 0 0 1 14 0zM9 19h6M10 22h4";
+
   /** A page's first bytes, up to its digest. */
   public static final String BEFORE_DIGEST = "<!doctype html>\n<html lang=\"en-US\">\n"
       + "<head><meta charset=\"utf-8\"><meta name=\"rungbook-digest\" content=\"";
@@ -45,22 +53,26 @@ public final class Frame {
         + "; base-uri 'none'; form-action 'none'";
   }
 
-  /** The light can be chosen without a script: the style looks at which of these is on. */
+  /** The light is one tap away at every step, without a script too: the style looks at which of these is on. */
+  public static void bar(Html html) {
+    html.open("nav", "class", "bar", "aria-label", "This page").open("fieldset", "class", "light")
+        .element("legend", "Light");
+    light(html, "day", "Day", DAY);
+    light(html, "night", "Night", NIGHT);
+    light(html, "dim", "Dim red, for work in the dark", DIM);
+    html.close("fieldset").close("nav").line();
+  }
+
   public static void foot(Html html, String script) {
-    html.open("footer").open("details", "class", "light").element("summary", "Light").open("fieldset").element("legend",
-        "Colors for");
-    light(html, "auto", "Same as the phone", true);
-    light(html, "day", "Day", false);
-    light(html, "night", "Night", false);
-    light(html, "dim", "Dim red, for work in the dark", false);
-    html.close("fieldset").close("details").close("footer").line();
+    html.open("footer").open("label").open("input", "type", "radio", "name", "light", "id", ":auto", "value", "auto",
+        "checked", "").text("Light as the phone has it").close("label").close("footer").line();
     html.raw(BEFORE_SCRIPT).raw(script).raw(AFTER_SCRIPT);
   }
 
-  private static void light(Html html, String name, String words, boolean on) {
+  private static void light(Html html, String name, String words, String picture) {
     html.open("label")
-        .open("input", "type", "radio", "name", "light", "id", ":" + name, "value", name, "checked", on ? "" : null)
-        .text(words)
+        .open("input", "type", "radio", "name", "light", "id", ":" + name, "value", name, "aria-label", words)
+        .raw("<svg viewBox=\"0 0 24 24\" aria-hidden=\"true\"><path d=\"" + picture + "\"/></svg>")
         .close("label").line();
   }
 }

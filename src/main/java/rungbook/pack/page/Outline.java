@@ -10,6 +10,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import rungbook.tree.Step;
+import rungbook.tree.Target;
 import rungbook.tree.Tree;
 
 /**
@@ -23,6 +24,7 @@ final class Outline {
   private final Map<String, Place> byId = new HashMap<>();
   private final List<Place> order = new ArrayList<>();
   private final Set<String> anchors = new HashSet<>();
+  private final Map<Integer, List<Integer>> takes = new HashMap<>();
 
   /**
    * @param step its index in the tree
@@ -36,6 +38,8 @@ final class Outline {
       byPrefix.computeIfAbsent(prefix(tree.steps().get(step)), any -> new ArrayList<>()).add(step);
     }
     number("", "");
+    order.stream().map(Place::step).filter(this::isTake)
+        .forEach(take -> takes.computeIfAbsent(page(take), any -> new ArrayList<>()).add(take));
   }
 
   static Outline of(Tree tree) {
@@ -66,6 +70,30 @@ final class Outline {
   /** The prefix of the slug in the ids of the steps of one file. */
   static String prefix(Step step) {
     return step.id().substring(0, step.id().length() - step.header().section().slug().length());
+  }
+
+  /** Whether a step only takes a fragment in, so that it is no page of its own. */
+  boolean isTake(int step) {
+    return tree.steps().get(step).header().block().kind().equals("take");
+  }
+
+  /** The step on whose page a step is: itself, or the first step of the fragment that it takes in. */
+  int page(int step) {
+    int at = step;
+    while (isTake(at) && tree.steps().get(at).ways().get(0).target() instanceof Target.ToStep to) {
+      at = to.step();
+    }
+    return at;
+  }
+
+  /** The steps that take in a fragment which begins with this step, the outermost first. */
+  List<Integer> takes(int step) {
+    return takes.getOrDefault(step, List.of());
+  }
+
+  /** How many pages the steps have. */
+  int pages() {
+    return (int) order.stream().filter(place -> !isTake(place.step())).count();
   }
 
   List<Place> order() {

@@ -2,6 +2,7 @@ package rungbook.pack.page;
 
 import java.util.Optional;
 import rungbook.pack.drawing.LeadDrawings;
+import rungbook.pack.path.StepPaths;
 import rungbook.proof.HighestVoltages;
 import rungbook.system.ControlSystem;
 import rungbook.system.Names;
@@ -37,15 +38,15 @@ public final class PackPage {
   }
 
   private String write() {
-    Cautions cautions = new Cautions(tree, prose);
-    WhoMayDoIt who = new WhoMayDoIt(tree, prose);
-    StepSection sections = new StepSection(tree, voltages, outline, prose, cautions, who,
-        new LeadDrawings(circuit()));
+    StepPaths paths = StepPaths.of(tree, voltages, step -> !outline.isTake(step));
+    StepSection sections = new StepSection(tree, voltages, paths, outline, prose,
+        new MeasureLine(tree.meter(), paths.dial(), new LeadDrawings(circuit())));
     Frame.head(html, tree.title(), Assets.PACK_STYLE, Assets.PACK_SCRIPT, "");
     html.open("body", "data-file", FileNames.inFolder(tree.id())).line();
-    TitleBlock.of(html, tree, edition);
+    TitleBlock.head(html, tree.title(), tree.complaint());
+    Frame.bar(html);
     html.open("main").line();
-    start(cautions, who);
+    start(new Cautions(tree, prose, paths.cautions()), new WhoMayDoIt(tree, prose));
     outline.order().forEach(place -> steps(sections, place));
     html.close("main").line();
     Frame.foot(html, Assets.PACK_SCRIPT);
@@ -71,12 +72,20 @@ public final class PackPage {
     html.open("div", "class", "words").raw(prose.introduction()).close("div").line();
     chapters.atStart(html);
     contents();
-    outline.order().stream().findFirst().ifPresent(first -> html.open("ul", "class", "ways").open("li")
-        .open("a", "class", "way begin", "href", "#" + first.anchor()).open("b").element("u", "Start").close("b")
-        .text(" ")
-        .open("span").element("i", first.number()).text(" " + tree.steps().get(first.step()).title()).close("span")
-        .close("a").close("li").close("ul"));
+    html.open("div", "class", "about").element("h2", "About this pack").line();
+    TitleBlock.of(html, tree, edition);
+    html.close("div");
+    outline.order().stream().findFirst().ifPresent(this::begin);
     html.close("section").line();
+  }
+
+  /** In sight from the first screen on; what is to be read is above it. */
+  private void begin(Outline.Place first) {
+    html.open("div", "class", "dock").open("ul", "class", "ways").open("li")
+        .open("a", "class", "way begin", "href", "#" + outline.place(outline.page(first.step())).anchor())
+        .open("b").element("u", "Start").close("b").text(" ")
+        .open("span").element("i", first.number()).text(" " + tree.steps().get(first.step()).title()).close("span")
+        .close("a").close("li").close("ul").close("div").line();
   }
 
   /** The equipment on which the tree may find the wrong part, said before anything is done. */
@@ -90,7 +99,7 @@ public final class PackPage {
   }
 
   private void contents() {
-    html.open("details", "class", "contents").element("summary", "All " + outline.order().size() + " steps").open("ul");
+    html.open("details", "class", "contents").element("summary", "All " + outline.pages() + " steps").open("ul");
     for (Outline.Place place : outline.order()) {
       html.open("li")
           .element("a", place.number() + " " + tree.steps().get(place.step()).title(), "href", "#" + place.anchor())
@@ -104,7 +113,9 @@ public final class PackPage {
   private void steps(StepSection sections, Outline.Place place) {
     Step step = tree.steps().get(place.step());
     chapters.before(html, step);
-    sections.write(html, place);
+    if (!outline.isTake(place.step())) {
+      sections.write(html, place);
+    }
     chapters.after(html, step);
   }
 }

@@ -31,19 +31,26 @@ final class PackProse {
   }
 
   String introduction() {
-    return prose(tree.document(), "").introduction();
+    return framed(prose(tree.document(), "").introduction());
   }
 
-  /** With the text before the first heading of a fragment, at the fragment's first step. */
+  /** The text before the first heading of a fragment, at the fragment's first step; empty at any other. */
+  String opening(Step step) {
+    return isFirstOfFragment(step) ? framed(prose(step.header().document(), Outline.prefix(step)).introduction()) : "";
+  }
+
   String of(Step step) {
-    Document document = step.header().document();
-    String opening = isFirstOfFragment(step) ? prose(document, Outline.prefix(step)).introduction() : "";
-    return opening + of(document, Outline.prefix(step), step.header().section());
+    return of(step.header().document(), Outline.prefix(step), step.header().section());
   }
 
   /** @param prefix of the slug, in the ids of the steps of the same file */
   String of(Document document, String prefix, Section section) {
-    return prose(document, prefix).of(section);
+    return framed(prose(document, prefix).of(section));
+  }
+
+  /** A picture in a frame of its own, which colors it in a dim light. */
+  private static String framed(String html) {
+    return html.replaceAll("<img [^>]*>", "<span class=\"picture\">$0</span>");
   }
 
   boolean isFirstOfFragment(Step step) {
@@ -54,7 +61,7 @@ final class PackProse {
 
   /** The text of a caution or a qualification. */
   String whole(Document shared) {
-    return prose(shared, "").whole();
+    return framed(prose(shared, "").whole());
   }
 
   private Prose prose(Document document, String prefix) {

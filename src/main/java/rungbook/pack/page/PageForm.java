@@ -33,10 +33,13 @@ public record PageForm(String page, int fullAt, int shortAt, String policy, Stri
       .compile(Pattern.quote(Frame.BEFORE_DIGEST) + "(?<full>[0-9a-f]{64})\">\n"
           + Pattern.quote(Frame.BEFORE_POLICY) + "(?<policy>[^\"<>]*+)\">\n" + Pattern.quote(Frame.SETTINGS) + "\n"
           + "<title>[^<]*+</title>\n<style>(?<style>[^<]*+)</style></head>\n<body data-file=\"(?<file>[^\"<>]*+)\">\n"
-          + Pattern.quote(TitleBlock.BEFORE_TITLE) + "(?<title>[^<]*+)</h1><p class=\"complaint\">[^<]*+</p><dl>\n"
-          + "(?<cells>(?:" + CELL.pattern() + "){0,5})"
-          + Pattern.quote(TitleBlock.BEFORE_DIGEST) + "(?<short>[0-9a-f ]{" + SHORT_LENGTH + "})"
-          + Pattern.quote(TitleBlock.AFTER_DIGEST));
+          + Pattern.quote(TitleBlock.BEFORE_TITLE) + "(?<title>[^<]*+)</h1><p class=\"complaint\">[^<]*+"
+          + Pattern.quote(TitleBlock.AFTER_COMPLAINT));
+
+  private static final Pattern TITLE_BLOCK = Pattern.compile(Pattern.quote(TitleBlock.BLOCK)
+      + "(?<cells>(?:" + CELL.pattern() + "){0,5})"
+      + Pattern.quote(TitleBlock.BEFORE_DIGEST) + "(?<short>[0-9a-f ]{" + SHORT_LENGTH + "})"
+      + Pattern.quote(TitleBlock.AFTER_DIGEST));
 
   /** A tag that marks a digest, however it is spaced and quoted. */
   private static final Pattern DIGEST_TAG = Pattern.compile(
@@ -49,13 +52,16 @@ public record PageForm(String page, int fullAt, int shortAt, String policy, Stri
   public static Optional<PageForm> of(byte[] file) {
     String page = latin(file);
     Matcher beginning = BEGINNING.matcher(page);
-    return beginning.lookingAt() ? Optional.of(new PageForm(page, beginning.start("full"), beginning.start("short"),
-        utf8(beginning.group("policy")), utf8(beginning.group("style")), identity(beginning))) : Optional.empty();
+    Matcher block = TITLE_BLOCK.matcher(page);
+    return beginning.lookingAt() && block.find(beginning.end())
+        ? Optional.of(new PageForm(page, beginning.start("full"), block.start("short"),
+            utf8(beginning.group("policy")), utf8(beginning.group("style")), identity(beginning, block.group("cells"))))
+        : Optional.empty();
   }
 
-  private static Identity identity(Matcher beginning) {
+  private static Identity identity(Matcher beginning, String block) {
     Map<String, String> cells = new LinkedHashMap<>();
-    CELL.matcher(beginning.group("cells")).results()
+    CELL.matcher(block).results()
         .forEach(cell -> cells.put(words(cell.group(1)), words(cell.group(2))));
     return new Identity(words(beginning.group("file")), words(beginning.group("title")), cells);
   }

@@ -3,17 +3,24 @@ package rungbook.pack.page;
 import rungbook.text.Day;
 import rungbook.tree.Tree;
 
-/** What identifies a page, as in the corner of every drawing sheet: title, system, meter, edition, digest. */
+/** What identifies a page, as in the corner of every drawing sheet: title at the top; system, meter, edition, digest. */
 public final class TitleBlock {
 
   static final String BEFORE_TITLE = "<header><p class=\"mark\">" + Frame.LADDER + "Rungbook</p><h1>";
+  static final String AFTER_COMPLAINT = "</p></header>\n";
+  static final String BLOCK = "<dl class=\"block\">\n";
   static final String BEFORE_DIGEST = "<div><dt>Digest</dt><dd><code class=\"digest\">";
-  static final String AFTER_DIGEST = "</code></dd></div></dl></header>\n";
+  static final String AFTER_DIGEST = "</code></dd></div></dl>\n";
 
   private TitleBlock() {}
 
-  public static void of(Html html, Tree tree, Edition edition) {
-    begin(html, tree.title(), tree.complaint());
+  /** What a page begins with. */
+  public static void head(Html html, String title, String summary) {
+    html.raw(BEFORE_TITLE).text(title).close("h1").open("p", "class", "complaint").text(summary).raw(AFTER_COMPLAINT);
+  }
+
+  static void of(Html html, Tree tree, Edition edition) {
+    html.raw(BLOCK);
     tree.system().ifPresent(system -> cell(html, "System", system.title()));
     cell(html, "Meter", tree.meter().title());
     cell(html, "Revision", edition.revision().orElse("draft"));
@@ -24,13 +31,9 @@ public final class TitleBlock {
   }
 
   /** Of the list of packs. */
-  public static void of(Html html, String title, String summary) {
-    begin(html, title, summary);
+  public static void ofIndex(Html html) {
+    html.raw(BLOCK);
     end(html);
-  }
-
-  private static void begin(Html html, String title, String complaint) {
-    html.raw(BEFORE_TITLE).text(title).close("h1").element("p", complaint, "class", "complaint").open("dl").line();
   }
 
   private static void end(Html html) {

@@ -3,9 +3,9 @@ package rungbook.pack.page;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import rungbook.pack.path.FaultsAhead;
 import rungbook.pack.reading.ReadingZones;
 import rungbook.tree.Answer;
-import rungbook.tree.NameRef;
 import rungbook.tree.Quantity;
 import rungbook.tree.Step;
 import rungbook.tree.Target;
@@ -20,6 +20,11 @@ final class WaysOn {
 
   private static final String GOOD_YET_FAULTY = GOOD + "; the fault is elsewhere";
 
+  /** In letters. */
+  private static final int SHORT_ANSWER = 8;
+
+  private static final int SHORT_TITLE = 30;
+
   private final Tree tree;
   private final Outline outline;
 
@@ -33,14 +38,21 @@ final class WaysOn {
     if (step.ways().isEmpty()) {
       return;
     }
-    html.open("ul", "class", "ways");
+    html.open("div", "class", "dock").open("ul", "class", isPair(step) ? "ways pair" : "ways");
     for (int way = 0; way < step.ways().size(); way++) {
       int number = way;
       html.open("li");
       way(html, step, step.ways().get(way), zones.filter(known -> known.isWhollyInside(number)).isPresent());
       html.close("li").line();
     }
-    html.close("ul");
+    html.close("ul").close("div").line();
+  }
+
+  /** Two short answers, such as yes and no, fit beside each other. */
+  private boolean isPair(Step step) {
+    return step.ways().size() == 2 && step.ways().stream().allMatch(way -> way.target() instanceof Target.ToStep to
+        && tree.steps().get(to.step()).title().length() <= SHORT_TITLE
+        && answers(step, way).size() == 1 && answers(step, way).get(0).length() <= SHORT_ANSWER);
   }
 
   private void way(Html html, Step step, Way way, boolean good) {
@@ -66,7 +78,7 @@ final class WaysOn {
 
   private String address(Way way) {
     if (way.target() instanceof Target.ToStep to) {
-      return "#" + outline.place(to.step()).anchor();
+      return "#" + outline.place(outline.page(to.step())).anchor();
     }
     if (way.target() instanceof Target.ToTree other) {
       return FileNames.address(other.tree()) + other.step().map(step -> "#" + step).orElse("");
@@ -82,11 +94,7 @@ final class WaysOn {
           .filter(thing -> !words.words().get(thing).equals(Answer.Words.ANY))
           .mapToObj(thing -> check.things().get(thing).text() + ": " + words.words().get(thing)).toList();
     }
-    return List.of(step instanceof Step.MeterCheck check ? withUnit(way.written(), check.quantity()) : answer(way));
-  }
-
-  private static String answer(Way way) {
-    return way.written().isEmpty() ? "Begin" : way.written(); // the way into a fragment has no answer of its own
+    return List.of(step instanceof Step.MeterCheck check ? withUnit(way.written(), check.quantity()) : way.written());
   }
 
   /** Adds the unit to a range written without one. */
@@ -98,14 +106,5 @@ final class WaysOn {
       return written.substring(0, or) + " " + quantity.unit() + written.substring(or);
     }
     return bare ? written + " " + quantity.unit() : written;
-  }
-
-  /** The leads in words: {@code red lead on Y, black lead on C}. */
-  static String leads(List<NameRef> leads) {
-    return switch (leads.size()) {
-      case 0 -> "";
-      case 1 -> "the jaw around " + leads.get(0).text() + " alone";
-      default -> "red lead on " + leads.get(0).text() + ", black lead on " + leads.get(1).text();
-    };
   }
 }

@@ -59,7 +59,7 @@ final class WhoMayDoIt {
   private static void line(Html html, Qualification holder) {
     html.element("a", holder.title(), "href", "#" + anchor(holder));
     if (!holder.rule().isEmpty()) {
-      html.text(" — " + holder.rule());
+      html.element("span", " — " + holder.rule(), "class", "rule");
     }
   }
 

@@ -104,7 +104,7 @@ public final class FactTable {
   }
 
   /** Calls {@code take} with the control and the position of each fact that is about one. */
-  void eachPosition(BitSet holding, BiConsumer<String, String> take) {
+  public void eachPosition(BitSet holding, BiConsumer<String, String> take) {
     positions.forEach((control, known) -> known.keySet().stream()
         .filter(position -> holding.get(at(control, position))).forEach(position -> take.accept(control, position)));
   }

@@ -63,7 +63,7 @@ class ActionSentencesTest {
 
   @Test
   void groundIsTestedEvenWhenItIsNotNamed() {
-    assertEquals(List.of("R to ground"), ActionSentences.pairs(List.of("R")));
+    assertEquals(List.of("R to ground"), rungbook.pack.path.ProvedPairs.all(List.of("R")));
   }
 
   @Test

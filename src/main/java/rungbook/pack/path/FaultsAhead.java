@@ -1,4 +1,4 @@
-package rungbook.pack.page;
+package rungbook.pack.path;
 
 import java.util.ArrayDeque;
 import java.util.BitSet;
@@ -9,12 +9,12 @@ import rungbook.tree.Tree;
 import rungbook.tree.Way;
 
 /** Where a way on can end. */
-final class FaultsAhead {
+public final class FaultsAhead {
 
   private FaultsAhead() {}
 
   /** Whether every end behind a way is a finding that names a fault; another tree may end elsewhere. */
-  static boolean only(Tree tree, Way way) {
+  public static boolean only(Tree tree, Way way) {
     var seen = new BitSet();
     Deque<Way> open = new ArrayDeque<>();
     open.add(way);

@@ -1,0 +1,23 @@
+package rungbook.pack.path;
+
+/** What has to be done to the meter's dial at a step. */
+public enum DialTurn {
+  /** Nothing: it is where it was on every path. */
+  NONE(""),
+  /** It is set for the first time. */
+  SET("Set the dial"),
+  /** It was elsewhere on every path. */
+  TURN("Turn the dial"),
+  /** That depends on the path. */
+  LOOK("Look at the dial");
+
+  private final String words;
+
+  DialTurn(String words) {
+    this.words = words;
+  }
+
+  public String words() {
+    return words;
+  }
+}

@@ -1,0 +1,27 @@
+// Small parts that the scripts of a pack share.
+(function () {
+'use strict';
+const doc = document;
+
+function make(tag, words, kind, inside) {
+  const element = doc.createElement(tag);
+  if (words) element.textContent = words;
+  if (kind) element.className = kind;
+  if (inside) inside.appendChild(element);
+  return element;
+}
+function button(words, inside, act) {
+  const b = make('button', words, '', inside);
+  b.type = 'button';
+  b.onclick = act;
+  return b;
+}
+// a phone that cannot vibrate, or may not, stays quiet
+function buzz(pattern) {
+  try { navigator.vibrate(pattern); } catch { /* as said */ }
+}
+function ways(page) {
+  return [].slice.call(page.querySelectorAll('.ways a'));
+}
+window.rungbook = { make: make, button: button, buzz: buzz, ways: ways };
+})();

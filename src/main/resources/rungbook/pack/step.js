@@ -1,0 +1,88 @@
+// What the path walked so far changes at a step: which cautions are open, whether the dial moves, what has to be held.
+(function () {
+'use strict';
+const doc = document, make = window.rungbook.make, button = window.rungbook.button, buzz = window.rungbook.buzz;
+const HOLD_MS = 700;
+
+function pagesOf(way) {
+  return way.map(function (taken) { return doc.getElementById(taken.page); }).filter(Boolean);
+}
+// a caution that no step of this path has named is open; so is a danger that the leads touch
+function fold(page, walked) {
+  const live = page.classList.contains('live-line'), seen = {};
+  walked.forEach(function (one) {
+    one.querySelectorAll('.caution[data-c]').forEach(function (box) { seen[box.dataset.c] = true; });
+  });
+  page.querySelectorAll('.caution[data-c]').forEach(function (box) {
+    box.open = !seen[box.dataset.c] || live && box.classList.contains('danger');
+  });
+}
+function dial(page, walked) {
+  const turn = page.querySelector('.turn'), last = walked.filter(function (one) { return one.dataset.q; }).pop();
+  if (!turn) return;
+  turn.hidden = !!last && last.dataset.q === page.dataset.q;
+  turn.textContent = last ? 'Turn the dial' : 'Set the dial';
+}
+// -- at line voltage nothing is answered before a hand has held the button: a tap by accident does nothing
+function hold(page, dock) {
+  let bar = dock.querySelector('.hold'), timer = 0;
+  if (!bar) {
+    bar = button('', dock, function (e) { if (!e.detail) held(); });
+    bar.className = 'hold';
+    make('b', 'Hold to confirm', '', bar);
+    make('span', 'I have done what it says above.', '', bar);
+    dock.insertBefore(bar, dock.firstChild);
+    bar.onpointerdown = function () {
+      bar.classList.add('holding');
+      timer = setTimeout(held, HOLD_MS);
+    };
+    bar.onpointerup = bar.onpointerleave = bar.onpointercancel = function () {
+      clearTimeout(timer);
+      bar.classList.remove('holding');
+    };
+    bar.oncontextmenu = function () { return false; };
+    dock.addEventListener('click', refuse, true);
+    dock.addEventListener('focusin', refuse, true);
+  }
+  function held() {
+    buzz(40);
+    bar.hidden = true;
+    dock.classList.remove('unheld');
+    place(page);
+  }
+  function refuse(e) {
+    if (!dock.classList.contains('unheld') || bar.contains(e.target)) return;
+    e.preventDefault();
+    e.stopPropagation();
+    if (e.type === 'focusin' && e.target.tagName === 'INPUT') bar.focus();
+    bar.classList.add('asked');
+    buzz([60, 60, 60]);
+  }
+  bar.hidden = false;
+  bar.classList.remove('holding', 'asked');
+  dock.classList.add('unheld');
+  buzz([300, 100, 300]);
+}
+// -- the dock is as high as what to do leaves room for, and always shows its first way whole; the rest is a swipe away
+function place(page) {
+  const dock = page.querySelector('.dock'), high = innerHeight, line = page.querySelector('.measure');
+  if (!dock) return;
+  dock.classList.remove('loose');
+  dock.style.bottom = '';
+  const first = dock.querySelector('.ways a'), top = dock.getBoundingClientRect().top;
+  const least = first.getBoundingClientRect().bottom - top + 8;
+  const read = line ? line.getBoundingClientRect().bottom + scrollY : high / 2;
+  const room = dock.classList.contains('typing') ? dock.offsetHeight : Math.max(least, Math.min(high * 0.66, high - read - 4));
+  dock.classList.toggle('loose', room > high - 60);
+  dock.style.bottom = Math.min(0, room - dock.offsetHeight) + 'px';
+}
+window.rungbook.step = function (page, way, typed) {
+  const walked = pagesOf(way).filter(function (one) { return one !== page; }), dock = page.querySelector('.dock');
+  fold(page, walked);
+  dial(page, walked);
+  if (!dock) return;
+  if (page.dataset.r && !page.querySelector('.reading')) window.rungbook.reading(page, dock, typed, function () { place(page); });
+  if (page.classList.contains('live-line')) hold(page, dock);
+};
+window.rungbook.place = place;
+})();
