@@ -2,7 +2,7 @@
 (function () {
 'use strict';
 const doc = document, make = window.rungbook.make, button = window.rungbook.button, buzz = window.rungbook.buzz;
-const HOLD_MS = 700;
+const HOLD_MS = 700, GAP = 8;
 
 function pagesOf(way) {
   return way.map(function (taken) { return doc.getElementById(taken.page); }).filter(Boolean);
@@ -21,7 +21,7 @@ function dial(page, walked) {
   const turn = page.querySelector('.turn'), last = walked.filter(function (one) { return one.dataset.q; }).pop();
   if (!turn) return;
   turn.hidden = !!last && last.dataset.q === page.dataset.q;
-  turn.textContent = last ? 'Turn the dial' : 'Set the dial';
+  turn.textContent = last ? 'Turn dial' : 'Set dial';
 }
 // -- at line voltage nothing is answered before a hand has held the button: a tap by accident does nothing
 function hold(page, dock) {
@@ -64,15 +64,21 @@ function hold(page, dock) {
   buzz([300, 100, 300]);
 }
 // -- the dock is as high as what to do leaves room for, and always shows its first way whole; the rest is a swipe away
+function fits(dock, line) {
+  const end = line.getBoundingClientRect().bottom + scrollY, box = dock.getBoundingClientRect();
+  return end + dock.querySelector('.ways a').getBoundingClientRect().bottom - box.top + GAP <= innerHeight;
+}
 function place(page) {
   const dock = page.querySelector('.dock'), high = innerHeight, line = page.querySelector('.measure');
   if (!dock) return;
   dock.classList.remove('loose');
+  page.classList.remove('tight');
   dock.style.bottom = '';
+  if (line && !fits(dock, line)) page.classList.add('tight');
   const first = dock.querySelector('.ways a'), top = dock.getBoundingClientRect().top;
-  const least = first.getBoundingClientRect().bottom - top + 8;
+  const least = first.getBoundingClientRect().bottom - top + GAP;
   const read = line ? line.getBoundingClientRect().bottom + scrollY : high / 2;
-  const room = dock.classList.contains('typing') ? dock.offsetHeight : Math.max(least, Math.min(high * 0.66, high - read - 4));
+  const room = dock.classList.contains('typing') ? dock.offsetHeight : Math.max(least, Math.min(high * 0.66, high - read - 2));
   dock.classList.toggle('loose', room > high - 60);
   dock.style.bottom = Math.min(0, room - dock.offsetHeight) + 'px';
 }

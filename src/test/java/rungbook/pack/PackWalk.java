@@ -9,20 +9,26 @@ import rungbook.browser.Browser;
 final class PackWalk {
 
   /**
-   * A swipe moves three quarters of the screen. An element can be seen if no part of it is outside the screen or under
-   * something else.
+   * A swipe moves three quarters of the screen, or less, so that no line is skipped between a bar and a dock that stay.
+   * An element can be seen if no part of it is outside the screen or under something else.
    */
   private static final String TOOLS = """
-      const high = innerHeight, swipe = high * 0.75;
+      const high = innerHeight;
+      function swipe() {
+        const bar = document.querySelector('.bar'), dock = page().querySelector('.dock');
+        const top = bar && getComputedStyle(bar).position === 'sticky' ? bar.getBoundingClientRect().bottom : 0;
+        const low = dock && getComputedStyle(dock).position === 'sticky' ? Math.min(high, dock.getBoundingClientRect().top) : high;
+        return Math.min(high * 0.75, low - top - 24);
+      }
       function on(e, x, y) { const top = document.elementFromPoint(x, y); return !!top && (e.contains(top) || top.contains(e)); }
       function seen(e) {
         const r = e.getBoundingClientRect(), x = r.left + r.width / 2;
         return r.height > 0 && r.top >= 0 && r.bottom <= high + 1 && on(e, x, r.top + 3) && on(e, x, r.bottom - 3);
       }
-      // whether its last line can be read; a text may be longer than the screen
+      // whether its last line can be read, or was read on the way down; a text may be longer than the screen
       function ended(e) {
         const r = e.getBoundingClientRect();
-        return r.bottom > 0 && r.bottom <= high + 1 && on(e, r.left + r.width / 2, r.bottom - 3);
+        return r.bottom < 50 || (r.bottom <= high + 1 && on(e, r.left + r.width / 2, r.bottom - 3));
       }
       function page() { return document.querySelector('.page.on'); }
       function visible(e) { return !!e && e.getClientRects().length > 0; }
@@ -86,7 +92,7 @@ final class PackWalk {
       function bring(e) {
         for (let tries = 0; visible(e) && !ended(e) && tries < 30; tries++) {
           const was = scrollY;
-          scrollBy(0, e.getBoundingClientRect().bottom < 0 ? -swipe : swipe);
+          scrollBy(0, swipe());
           if (scrollY !== was) swipes++; else break;
         }
       }

@@ -5,11 +5,11 @@ public enum DialTurn {
   /** Nothing: it is where it was on every path. */
   NONE(""),
   /** It is set for the first time. */
-  SET("Set the dial"),
+  SET("Set dial"),
   /** It was elsewhere on every path. */
-  TURN("Turn the dial"),
+  TURN("Turn dial"),
   /** That depends on the path. */
-  LOOK("Look at the dial");
+  LOOK("Check dial");
 
   private final String words;
 
