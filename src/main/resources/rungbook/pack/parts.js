@@ -16,9 +16,9 @@ function button(words, inside, act) {
   b.onclick = act;
   return b;
 }
-// a phone that cannot vibrate, or may not, stays quiet
+// a phone that cannot vibrate stays quiet, and so does a page that nobody has touched yet
 function buzz(pattern) {
-  try { navigator.vibrate(pattern); } catch { /* as said */ }
+  if (navigator.vibrate && navigator.userActivation && navigator.userActivation.hasBeenActive) navigator.vibrate(pattern);
 }
 function ways(page) {
   return [].slice.call(page.querySelectorAll('.ways a'));

@@ -79,7 +79,9 @@ function place(page) {
   const least = first.getBoundingClientRect().bottom - top + GAP;
   const read = line ? line.getBoundingClientRect().bottom + scrollY : high / 2;
   const room = dock.classList.contains('typing') ? dock.offsetHeight : Math.max(least, Math.min(high * 0.66, high - read - 2));
-  dock.classList.toggle('loose', room > high - 60);
+  const typing = dock.classList.contains('typing'), loose = room > (typing ? high - 60 : high * 0.7);
+  dock.classList.toggle('loose', loose);
+  if (loose && typing) dock.scrollIntoView();
   dock.style.bottom = Math.min(0, room - dock.offsetHeight) + 'px';
 }
 window.rungbook.step = function (page, way, typed) {

@@ -27,8 +27,8 @@ class PackInBrowserTest {
 
   private static final String TREE = "example";
 
-  /** Eleven of its own and the fragment's four. */
-  private static final int STEPS = 15;
+  /** Ten of its own and the fragment's four; the step that takes the fragment in is no page. */
+  private static final int STEPS = 14;
 
   @TempDir
   private static Path folder;
@@ -74,6 +74,14 @@ class PackInBrowserTest {
   private void press(String words) {
     browser.visible("button, summary").stream().filter(button -> button.getText().startsWith(words)).findFirst()
         .orElseThrow().click();
+  }
+
+  private void menu() {
+    browser.find(".sofar summary").click();
+  }
+
+  private void hold() {
+    browser.run("document.querySelector('.page.on .hold').click()");
   }
 
   private void type(String reading) {
@@ -128,12 +136,15 @@ class PackInBrowserTest {
   void oneStepShowsAtATimeAndItsButtonsAreLarge() {
     open(TREE, "t1-to-t2");
     assertEquals(1, browser.visible(".page").size());
+    browser.visible(".page.on .way, .page.on .hold")
+        .forEach(button -> assertTrue(button.getSize().height >= 64, button.getText()));
+    hold();
     type("230");
-    long across = (Long) browser.run("return document.querySelector('main').clientWidth");
-    for (WebElement button : browser.visible("button, summary, .way, input")) {
-      assertTrue(button.getSize().height >= 64, button.getText());
-      boolean readingWithItsUnit = button.getTagName().equals("input") || button.getText().matches("Unit.*|OL");
-      assertTrue(readingWithItsUnit || button.getSize().width == across, button.getText() + " " + button.getSize());
+    for (WebElement way : browser.visible(".page.on .way, .page.on .field input")) {
+      assertTrue(way.getSize().height >= 64, way.getText());
+    }
+    for (WebElement button : browser.visible("button, summary, .light label, .page.on .pad button")) {
+      assertTrue(button.getSize().height >= 44 && button.getSize().width >= 44, button.getText() + button.getSize());
     }
   }
 
@@ -144,14 +155,15 @@ class PackInBrowserTest {
     browser.find(".page.on .way").click();
     browser.find(".page.on .way").click();
     assertEquals("what-moves", hash());
-    press("← Back");
+    browser.find(".back").click();
     browser.until("decodeURIComponent(location.hash) == '#open-the-unit'");
     browser.driver().navigate().back();
     browser.until("decodeURIComponent(location.hash) == '#call-for-cooling'");
     browser.driver().navigate().forward();
     browser.driver().navigate().forward();
     browser.until("decodeURIComponent(location.hash) == '#what-moves'");
-    press("The way so far: 2 steps");
+    assertTrue(browser.find(".sofar summary").getText().startsWith("2 done"));
+    menu();
     browser.until("document.querySelector('.walked button')").visible(".walked button").get(0).click();
     assertEquals("call-for-cooling", hash());
   }
@@ -161,7 +173,7 @@ class PackInBrowserTest {
     open(TREE, "what-moves");
     browser.find(".page.on .way").click();
     browser.driver().navigate().refresh();
-    press("The way so far: 1 step");
+    menu();
     assertTrue(
         browser.until("document.querySelector('.walked button')").find(".walked").getText().contains("What moves"));
   }
@@ -169,8 +181,10 @@ class PackInBrowserTest {
   @Test
   void recordHoldsTheWayAndItsReadings() {
     open(TREE, "t1-to-t2");
+    hold();
     type("198.5");
     browser.find(".points").click();
+    menu();
     press("Field record");
     browser.find(".record input").sendKeys("Hill farm, unit 2");
     String record = browser.find(".record pre").getText();
@@ -188,7 +202,7 @@ class PackInBrowserTest {
       for (String step : List.of("", "across-the-coil", "what-moves", "make-it-dead--prove-it-dead",
           "supply-out-of-range", ":record")) {
         open(TREE, step);
-        browser.run("document.querySelectorAll('details').forEach(e => e.open = true)");
+        browser.run("document.querySelectorAll('details:not(.sofar)').forEach(e => e.open = true)");
         browser.find("label:has([value=" + light + "])").click();
         assertEquals(List.of(), browser.violations(), light + " " + step);
       }
@@ -199,7 +213,6 @@ class PackInBrowserTest {
   void lightIsChosenWithScriptsOff() {
     browser.scriptsOff();
     open(TREE, "");
-    browser.find(".light summary").click();
     browser.find("label:has([value=dim])").click();
     assertEquals("rgb(0, 0, 0)", ground());
   }
@@ -208,13 +221,12 @@ class PackInBrowserTest {
   void lightIsRememberedWhereThereIsStorage() {
     open(TREE, "");
     Object day = ground();
-    browser.find(".light summary").click();
     browser.find("label:has([value=dim])").click();
     assertEquals("rgb(0, 0, 0)", ground());
     open(TREE, "what-moves");
     assertEquals("rgb(0, 0, 0)", ground());
-    browser.find(".light summary").click();
-    browser.find("label:has([value=auto])").click();
+    open(TREE, "");
+    browser.run("document.querySelector('[value=auto]').click()");
     assertEquals(day, ground());
   }
 
@@ -227,8 +239,9 @@ class PackInBrowserTest {
     open(TREE, "t1-to-t2");
     browser.print().size(768, 1000);
     assertEquals(STEPS, browser.visible(".step").size());
-    assertEquals(0, browser.visible("button, summary, input, .begin").size());
-    assertTrue(browser.find("header dl").isDisplayed());
+    assertEquals(0, browser.visible("button, .bar, .reading, .dock .begin").size());
+    assertTrue(browser.visible(".caution .avoid").size() >= browser.all(".cautions .avoid").size(), "folded or not");
+    assertTrue(browser.find("dl.block").isDisplayed());
     assertEquals("\" → step \"",
         ((String) browser.run("return getComputedStyle(document.querySelector('.way i'), ':before').content"))
             .replace('\u00a0', ' '));
@@ -241,7 +254,7 @@ class PackInBrowserTest {
     browser.until("document.title == 'No cooling, indoor blower runs'");
     browser.driver().navigate().back();
     browser.until("document.querySelector('.page.on h2')");
-    press("The way so far: 1 step");
+    assertTrue(browser.find(".sofar summary").getText().startsWith("1 done"));
   }
 
   @Test

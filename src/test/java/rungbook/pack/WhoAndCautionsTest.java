@@ -44,7 +44,7 @@ class WhoAndCautionsTest {
 
   @Test
   void aStepSaysWhomItIsForThenWhatCanHurtThenWhatToDo() {
-    assertInOrder(STEP, "class=\"who\"", "Qualified person</a> — 29 CFR 1910.332; ",
+    assertInOrder(STEP, "class=\"who\"", "Qualified person</a><span class=\"rule\"> — 29 CFR 1910.332</span>; ",
         "Apprentice under direct supervision</a>", "DANGER", "class=\"hazard\"", "class=\"avoid\"", "CAUTION",
         "class=\"hazard\"", "class=\"avoid\"", "Measure ");
   }
@@ -59,9 +59,9 @@ class WhoAndCautionsTest {
 
   @Test
   void theStartListsEverybodyWhomTheTreeNeedsAndExplainsEach() {
-    assertInOrder(START, "Who may do it", "Qualified person</a> — 29 CFR 1910.332", "What can hurt", "Class 00",
+    assertInOrder(START, "Who may do it", "Qualified person</a><span class=\"rule\"> — 29 CFR 1910.332", "What can hurt", "Class 00",
         "id=\":who-qualified-person\"", "id=\":who-direct-supervision\"");
-    assertFalse(START.contains("EPA 608-certified technician — "), "nobody whom no step names");
+    assertFalse(START.contains("EPA 608-certified technician</a>"), "nobody whom no step names");
   }
 
   @Test
