@@ -6,6 +6,7 @@ import java.util.Optional;
 import rungbook.action.EquipmentCondition;
 import rungbook.action.StateChange;
 import rungbook.pack.path.ProvedPairs;
+import rungbook.pack.path.SaidDeeds;
 import rungbook.system.Names;
 import rungbook.system.Vocabulary.Role;
 import rungbook.system.Vocabulary;

@@ -2,6 +2,7 @@ package rungbook.pack.page;
 
 import java.util.List;
 import rungbook.pack.path.ProvedPairs;
+import rungbook.pack.path.SaidDeeds;
 import rungbook.pack.path.StepStates;
 import rungbook.tree.Action;
 import rungbook.tree.Step;

@@ -1,4 +1,4 @@
-package rungbook.pack.page;
+package rungbook.pack.path;
 
 import java.util.List;
 import java.util.Set;
@@ -14,7 +14,7 @@ import rungbook.tree.Action;
  * ({@code disconnect} of {@code outdoor disconnect}), or by all of its words where the step has another object that ends
  * alike. A second action on one object also needs its own verb.
  */
-final class SaidDeeds {
+public final class SaidDeeds {
 
   private static final int METER_TWICE = 2;
 
@@ -22,13 +22,13 @@ final class SaidDeeds {
   private final boolean provesTheMeter;
 
   /** @param words the step's prose as HTML */
-  SaidDeeds(String words) {
+  public SaidDeeds(String words) {
     List<SearchWord> said = SearchWord.of(words.replaceAll("<[^>]*>", " "));
     this.stems = said.stream().map(SearchWord::stem).collect(Collectors.toSet());
     this.provesTheMeter = said.stream().filter(word -> word.stem().equals("meter")).count() >= METER_TWICE;
   }
 
-  boolean has(List<Action> actions, Action action) {
+  public boolean has(List<Action> actions, Action action) {
     if (action.kind().begins(EquipmentCondition.PROVED_DEAD) || action.kind().begins(EquipmentCondition.METER_PROVED)) {
       return provesTheMeter;
     }
