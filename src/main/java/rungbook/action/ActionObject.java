@@ -92,6 +92,7 @@ public enum ActionObject {
   }
 
   private static boolean isThing(Vocabulary system, String key) {
-    return (system.parts().containsKey(key) && !system.isOutside(key)) || system.points().containsKey(key) || system.controls().containsKey(key);
+    return (system.parts().containsKey(key) && !system.isOutside(key)) || system.points().containsKey(key)
+        || system.controls().containsKey(key);
   }
 }

@@ -64,7 +64,8 @@ public final class ValueClashes {
     List<CircuitState> states = CircuitState.start(system.vocabulary()).everyPosition(system.vocabulary());
     List<ReadingTable> tables = states.stream().map(state -> dictionary.table(state, List.of())).toList();
     List<String> keys = tables.get(0).sights();
-    Map<String, Integer> bits = IntStream.range(0, keys.size()).boxed().collect(Collectors.toMap(keys::get, bit -> bit));
+    Map<String,
+        Integer> bits = IntStream.range(0, keys.size()).boxed().collect(Collectors.toMap(keys::get, bit -> bit));
     return sights.stream().flatMap(sight -> first(sight, bits, states, tables).stream()).toList();
   }
 

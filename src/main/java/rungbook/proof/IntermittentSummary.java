@@ -98,6 +98,7 @@ final class IntermittentSummary {
         whole += context.installations().likelihood(i) * arrived[i];
       }
     }
-    return Optional.of(new IntermittentFaults.Excluded(finding, whole == 0 ? 0 : part / whole)).filter(one -> Share.isReported(one.share()));
+    return Optional.of(new IntermittentFaults.Excluded(finding, whole == 0 ? 0 : part / whole))
+        .filter(one -> Share.isReported(one.share()));
   }
 }

@@ -1,6 +1,7 @@
 package rungbook.store;
 
 import io.quarkus.narayana.jta.QuarkusTransaction;
+import jakarta.transaction.Status;
 import java.util.concurrent.Callable;
 import java.util.function.Supplier;
 
@@ -13,7 +14,7 @@ final class ReadAttempt {
   private ReadAttempt() {}
 
   static <T> T run(Callable<T> read) {
-    if (QuarkusTransaction.isActive()) {
+    if (QuarkusTransaction.getStatus() != Status.STATUS_NO_TRANSACTION) {
       return QuarkusTransaction.joiningExisting().call(read);
     }
     return twice(() -> QuarkusTransaction.joiningExisting().call(read));

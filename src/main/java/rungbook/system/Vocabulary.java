@@ -126,7 +126,8 @@ public record Vocabulary(
 
   /** Everything that can be disconnected or discharged: parts, points and controls. */
   public Collection<String> things() {
-    return Stream.of(parts.values().stream().filter(part -> !part.kind().equals(OUTSIDE)).map(Part::name), points.values().stream().map(Point::name),
+    return Stream.of(parts.values().stream().filter(part -> !part.kind().equals(OUTSIDE)).map(Part::name),
+        points.values().stream().map(Point::name),
         controls.values().stream().map(Control::name)).flatMap(names -> names).toList();
   }
 

@@ -42,7 +42,8 @@ class SightsTest {
       }
       ReadingTable table = table(text.append("```\n").toString());
       for (int i = 0; i < count; i++) {
-        assertEquals(lampOnly[i], table.seen(0, 0, table.sights().indexOf("sight " + i)), "healthy, " + i + " of " + count);
+        assertEquals(lampOnly[i], table.seen(0, 0, table.sights().indexOf("sight " + i)),
+            "healthy, " + i + " of " + count);
         assertEquals(false, table.seen(1, 0, table.sights().indexOf("sight " + i)), "lamp dead, " + i + " of " + count);
       }
     }

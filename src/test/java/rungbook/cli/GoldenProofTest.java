@@ -50,7 +50,9 @@ class GoldenProofTest {
 
   private static String json() {
     List<ProofJson.Of> proofs = StarterProofs.ids().stream()
-        .map(id -> new ProofJson.Of("trees/" + id + ".md", StarterProofs.ofFewDraws(id), Optional.empty(), Optional.empty())).toList();
+        .map(id -> new ProofJson.Of("trees/" + id + ".md", StarterProofs.ofFewDraws(id), Optional.empty(),
+            Optional.empty()))
+        .toList();
     return ProofJson.of(proofs, new Report(proofs.size(), List.of(), List.of()));
   }
 

@@ -34,7 +34,8 @@ class MeterLoadTest {
         .findFirst()
         .orElseThrow().tree();
     var result = Example.PROVER.prove(tree, text, id -> Optional.empty());
-    return ProofJson.of(List.of(new ProofJson.Of("tree", result.proved().orElseThrow(), Optional.empty(), Optional.empty())),
+    return ProofJson.of(
+        List.of(new ProofJson.Of("tree", result.proved().orElseThrow(), Optional.empty(), Optional.empty())),
         new Report(1, List.of(), List.of()));
   }
 }

@@ -52,7 +52,8 @@ class ForgedPackTest {
         forgery("another title block before the pack's own", Flaw.BEGINNING,
             page -> page.replace("<header>", "<header>" + PLACE + "</header><header>")),
         forgery("thousands of cells", Flaw.BEGINNING,
-            page -> page.replace("<dl class=\"block\">", "<dl class=\"block\">\n" + "<div><dt>a</dt><dd>b</dd></div>\n".repeat(100_000))));
+            page -> page.replace("<dl class=\"block\">",
+                "<dl class=\"block\">\n" + "<div><dt>a</dt><dd>b</dd></div>\n".repeat(100_000))));
   }
 
   private static Arguments forgery(String name, Flaw flaw, UnaryOperator<String> change) {

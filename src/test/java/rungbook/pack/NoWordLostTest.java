@@ -115,7 +115,8 @@ class NoWordLostTest {
     Tree tree = TreeReader.read("t", DocumentReader.read(new Source("trees/t.md", TREE)), shared).tree();
     String page = Samples.text(Samples.pack(tree, Edition.draft()).inFolder());
     List<String> inOrder = List.of("First of all.", "Chapter before.",
-        "id=\"go-in--pull\"", "id=\"go-in\"", "Before you take it.", "Opening words.", "Pull now.", "Chapter behind.", "Exit words.", "id=\"fine\"");
+        "id=\"go-in--pull\"", "id=\"go-in\"", "Before you take it.", "Opening words.", "Pull now.", "Chapter behind.",
+        "Exit words.", "id=\"fine\"");
     assertEquals(inOrder.stream().sorted((a, b) -> page.indexOf(a) - page.indexOf(b)).toList(), inOrder);
     inOrder.forEach(words -> assertTrue(page.contains(words), words));
     assertFalse(page.contains("id=\":chapter-out\""), "an exit's anchor has the prefix of its take");

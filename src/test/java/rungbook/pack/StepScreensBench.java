@@ -27,7 +27,8 @@ public final class StepScreensBench {
   private StepScreensBench() {}
 
   public static void main(String[] arguments) throws IOException {
-    try (Browser browser = Browser.start().size(WIDTH, HEIGHT); Stream<Path> files = Files.list(Path.of(arguments[0]))) {
+    try (Browser browser = Browser.start().size(WIDTH, HEIGHT);
+        Stream<Path> files = Files.list(Path.of(arguments[0]))) {
       List<Path> packs = files.filter(StepScreensBench::isPack).sorted().toList();
       screens(browser, packs);
       diagnoses(browser, packs);
@@ -84,7 +85,8 @@ public final class StepScreensBench {
         System.out.println(pack.getFileName() + " " + finding + " " + counted);
       }
     }
-    System.out.printf("%d diagnoses: %d taps, %d swipes, together %d; and %d ticks at points to prove dead%n", diagnoses,
+    System.out.printf("%d diagnoses: %d taps, %d swipes, together %d; and %d ticks at points to prove dead%n",
+        diagnoses,
         taps, swipes, taps + swipes, ticks);
   }
 }

@@ -59,7 +59,8 @@ class WhoAndCautionsTest {
 
   @Test
   void theStartListsEverybodyWhomTheTreeNeedsAndExplainsEach() {
-    assertInOrder(START, "Who may do it", "Qualified person</a><span class=\"rule\"> — 29 CFR 1910.332", "What can hurt", "Class 00",
+    assertInOrder(START, "Who may do it", "Qualified person</a><span class=\"rule\"> — 29 CFR 1910.332",
+        "What can hurt", "Class 00",
         "id=\":who-qualified-person\"", "id=\":who-direct-supervision\"");
     assertFalse(START.contains("EPA 608-certified technician</a>"), "nobody whom no step names");
   }

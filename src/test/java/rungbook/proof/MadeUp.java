@@ -38,7 +38,8 @@ public final class MadeUp implements Installations {
       Map.of("a", point("A"), "b", point("B"), "x", point("X")),
       Map.of("lever",
           new Vocabulary.Control("lever", Vocabulary.Role.SELECTOR, List.of("off", "on"), Set.of("hall"), false)),
-      Map.of("glow", new Vocabulary.Sight("glow", Set.of(), List.of())), Map.of(), new TreeMap<>(Map.of("lamp dead", "lamp dead", "wire weak", "wire weak")),
+      Map.of("glow", new Vocabulary.Sight("glow", Set.of(), List.of())), Map.of(),
+      new TreeMap<>(Map.of("lamp dead", "lamp dead", "wire weak", "wire weak")),
       Map.of());
 
   private static final ControlSystem CIRCUIT = new ControlSystem(WORDS, List.of(),

@@ -47,7 +47,8 @@ final class ConditionalLogic {
   }
 
   /** Whether a contact has tripped, and is stuck closed; null if it has not. */
-  @Nullable Boolean tripped(int branch, RelayState relays, int first, FaultCase fault) {
+  @Nullable
+  Boolean tripped(int branch, RelayState relays, int first, FaultCase fault) {
     List<ConditionalEffects.Trip> all = fault.conditional().trips();
     for (int i = 0; i < all.size(); i++) {
       if (all.get(i).branch() == branch && relays.states[first + i]) {

@@ -21,7 +21,7 @@ public final class ProgramDigest {
     var digest = new KeyDigest().with(System.getProperty("java.vm.version", ""))
         .with(System.getProperty("java.vm.name", "")).with(System.getProperty("os.arch", ""));
     try {
-      String[] places = System.getProperty("java.class.path", "").split(File.pathSeparator);
+      String[] places = System.getProperty("java.class.path", "").split(File.pathSeparator, -1);
       add(Path.of(places[0]), digest);
       for (String library : places) {
         addLibrary(Path.of(library), digest);

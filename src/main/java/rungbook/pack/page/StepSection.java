@@ -107,8 +107,10 @@ final class StepSection {
   private void strip(Html html, int number) {
     String volts = paths.leads().volts(number).isPresent()
         ? ": up to\u00a0" + paths.leads().volts(number).getAsLong() + "\u00a0V" : ": line voltage";
-    html.open("p", "class", "strip").raw("<svg viewBox=\"0 0 24 24\" aria-hidden=\"true\"><path d=\"M14 1L4 14h6l-2 9L19 "
-        + "9h-7z\"/></svg>").element("b", "Live" + volts).close("p").line();
+    html.open("p", "class", "strip")
+        .raw("<svg viewBox=\"0 0 24 24\" aria-hidden=\"true\"><path d=\"M14 1L4 14h6l-2 9L19 "
+            + "9h-7z\"/></svg>")
+        .element("b", "Live" + volts).close("p").line();
   }
 
   /** The place, the time, and the state of the equipment. */

@@ -81,7 +81,7 @@ public final class EveryPairPropagation {
     List<int[]> pairs = new ArrayList<>();
     for (int first = 0; first < system.faults().size(); first++) {
       for (int second = first + 1; second < system.faults().size(); second++) {
-        pairs.add(new int[]{first, second});
+        pairs.add(new int[] {first, second});
       }
     }
     pairs.sort(Comparator.comparingDouble((int[] pair) -> -system.faults().get(pair[0]).likelihood()

@@ -133,8 +133,8 @@ final class RepairPropagation {
       unmodeled.add(check.title());
     }
     double[][] byWay = new double[check.ways().size() + 1][installations.samples()];
-    Map<Integer, Installations.Observations> observations =
-        context.probePlan().shows(check) ? observations(node, reached) : Map.of();
+    Map<Integer, Installations.Observations> observations = context.probePlan().shows(check)
+        ? observations(node, reached) : Map.of();
     forEach(node, (one, weights) -> {
       Optional.ofNullable(observations.get(one)).ifPresent(here -> split.look(here, one));
       split.divide(weights, byWay);

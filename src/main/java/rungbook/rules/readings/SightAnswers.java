@@ -65,7 +65,8 @@ public final class SightAnswers implements Rule {
         .filter(place -> !sight.locations().isEmpty() && !sight.locations().contains(place.key()))
         .ifPresent(place -> out.add(Problem.at(SIGHT_ELSEWHERE, check.source(), thing.span())
             .with("name", thing.text()).with("place", place.text())
-            .with("places", String.join(", ", sight.locations().stream().map(system::locationName).sorted().toList()))));
+            .with("places",
+                String.join(", ", sight.locations().stream().map(system::locationName).sorted().toList()))));
   }
 
   /** A check of one value, {@code look: status light steady}, is answered with yes and no. */

@@ -92,7 +92,8 @@ final class ConditionReader {
   }
 
   private Optional<Condition> on(String key) {
-    return names.loads().contains(key) || names.states().contains(key) ? Optional.of(new Condition.On(key)) : Optional.empty();
+    return names.loads().contains(key) || names.states().contains(key) ? Optional.of(new Condition.On(key))
+        : Optional.empty();
   }
 
   private Optional<Condition> variant(String key) {
@@ -110,7 +111,8 @@ final class ConditionReader {
       case "humming" -> names.loads().contains(name) ? Optional.of(new Condition.Humming(name)) : Optional.empty();
       case "closed" -> names.switches().contains(name) ? Optional.of(new Condition.Closed(name)) : Optional.empty();
       case "open" ->
-          names.switches().contains(name) ? Optional.of(new Condition.Not(new Condition.Closed(name))) : Optional.empty();
+          names.switches().contains(name) ? Optional.of(new Condition.Not(new Condition.Closed(name)))
+              : Optional.empty();
       default -> Optional.empty();
     };
   }

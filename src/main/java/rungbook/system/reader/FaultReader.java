@@ -177,7 +177,8 @@ final class FaultReader {
 
   Fault read(Entry entry) {
     List<Entry.Item> done = entry.items().stream()
-        .filter(item -> !LikelihoodReader.isLikelihood(item) && !isThing(item) && !FaultPairReader.isPair(item.text())).toList();
+        .filter(item -> !LikelihoodReader.isLikelihood(item) && !isThing(item) && !FaultPairReader.isPair(item.text()))
+        .toList();
     List<Effect> effects = done.stream().flatMap(item -> effects(new Written(entry.key(), item)).stream()).toList();
     double likelihood = likelihoods.read(entry);
     if (done.isEmpty() && !system.parts().isEmpty()) {

@@ -50,7 +50,8 @@ public record SightLine(Entry entry, Set<String> places, Optional<Entry.Item> wh
   private static Value value(Entry.Item item) {
     int at = (item.text() + " ").indexOf(VALUE_WHEN);
     return at < 0 ? new Value(item.text(), item, Optional.empty())
-        : new Value(item.text().substring(0, at).strip(), item, Optional.of(rest(item, Math.min(item.text().length(), at + VALUE_WHEN.length()))));
+        : new Value(item.text().substring(0, at).strip(), item,
+            Optional.of(rest(item, Math.min(item.text().length(), at + VALUE_WHEN.length()))));
   }
 
   private static Entry.Item rest(Entry.Item item, int from) {

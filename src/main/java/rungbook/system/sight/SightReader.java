@@ -100,7 +100,8 @@ public final class SightReader {
         .or(() -> twice(values));
     boolean hasRest = values.stream().anyMatch(value -> value.when().isEmpty());
     return wrong.or(() -> hasRest ? Optional.empty()
-        : Optional.of(new Flaw(line.entry().keySpan(), "has no value that it shows when none of its conditions holds")));
+        : Optional
+            .of(new Flaw(line.entry().keySpan(), "has no value that it shows when none of its conditions holds")));
   }
 
   private static Optional<Flaw> flaw(SightLine.Value value) {

@@ -157,7 +157,8 @@ public final class StepReader {
       problems.add(StepKeys.missing("refer", "an end with `result: referred`", source, block.kindSpan()));
     }
     // an unknown result promises nothing, so no rule asks for what would have to be done before it
-    return new Step.End(parts.header(parts.noWays(END_WITH_WAY)), result.orElse(Step.Result.REFERRED), refer, guarded());
+    return new Step.End(parts.header(parts.noWays(END_WITH_WAY)), result.orElse(Step.Result.REFERRED), refer,
+        guarded());
   }
 
   /** The panels that stay open, with a guard. */

@@ -49,8 +49,9 @@ class ProofApi {
       description = "The same fields as `rungbook prove --format json`; "
           + "`proofs` is empty when the tree cannot be proved, and a problem says why")
   public String saved(String path,
-      @Parameter(description = "an earlier revision; `against` then says which faults end elsewhere")
-      @QueryParam("from") Integer from, @Context RoutingContext request) {
+      @Parameter(
+          description = "an earlier revision; `against` then says which faults end elsewhere") @QueryParam("from") Integer from,
+      @Context RoutingContext request) {
     var at = Requests.head(store, Requests.path(path)).path();
     var checked = library.with(at);
     var compiled = checked.tree(at).orElseThrow(() -> ProblemException.noTree(path));
@@ -58,7 +59,8 @@ class ProofApi {
     var result = proofs.saved(compiled, checked.library(), asker);
     var found = Silencing.ofProof(compiled.tree(), result);
     var shown = result.proved().map(proof -> new ProofJson.Of(at.text(), proof,
-        Optional.ofNullable(from).map(number -> comparisons.chosen(at, number, proof, checked, asker)), Optional.empty()));
+        Optional.ofNullable(from).map(number -> comparisons.chosen(at, number, proof, checked, asker)),
+        Optional.empty()));
     return ProofJson.of(shown.stream().toList(), new Report(1, found.shown(), found.silenced()));
   }
 
