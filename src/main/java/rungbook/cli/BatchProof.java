@@ -98,9 +98,10 @@ final class BatchProof {
       Tree tree = trees.tree(id).orElseThrow();
       return new Unprinted(tree, prover.prove(tree, text, trees::tree), shown(id));
     });
-    Map<Proof, EveryPair> every = PairProver.prove(
+    var every = PairProver.prove(
         done.stream().flatMap(one -> one.result().proved().stream()).toList(), text, trees::tree, bounds);
-    return done.stream().map(one -> proved(one.tree(), one.result(), one.shown(), every)).toList();
+    return done.stream().map(one -> proved(one.tree(), one.result(), one.shown(),
+        proof -> Optional.ofNullable(every.get(proof)))).toList();
   }
 
   private String shown(String id) {
@@ -113,7 +114,7 @@ final class BatchProof {
     return kept.flatMap(earlier -> earlier.load(path, shown)).orElseGet(() -> {
       var others = new AskedTrees(trees::tree, this::claims);
       Tree tree = trees.tree(id).orElseThrow();
-      ProvedTree proved = proved(tree, prover.prove(tree, text, others), shown, Map.of());
+      ProvedTree proved = proved(tree, prover.prove(tree, text, others), shown, proof -> Optional.empty());
       kept.ifPresent(earlier -> earlier.save(path, shown, others.followed(), others.claimed(), proved));
       return proved;
     });
@@ -123,10 +124,11 @@ final class BatchProof {
     return kept.isPresent() ? kept.get().claims(id) : trees.tree(id).map(TreeClaims::of);
   }
 
-  private ProvedTree proved(Tree tree, Proving.Result result, String shown, Map<Proof, EveryPair> every) {
+  private ProvedTree proved(Tree tree, Proving.Result result, String shown,
+      Function<Proof, Optional<EveryPair>> every) {
     ProblemList found = Silencing.ofProof(tree, result);
     return new ProvedTree(
-        result.proved().map(proof -> printed(proof, found, shown, Optional.ofNullable(every.get(proof)))), found,
+        result.proved().map(proof -> printed(proof, found, shown, every.apply(proof))), found,
         tree.system().map(Vocabulary::id), result.proved().map(TreeFindings::of));
   }
 

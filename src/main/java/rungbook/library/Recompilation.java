@@ -58,9 +58,11 @@ final class Recompilation {
     Surroundings surroundings = Surroundings.of(around);
     return read.with(text, text.in(Uses.TREES).entrySet().parallelStream().map(tree -> {
       String path = tree.getValue().name();
-      return !keptPaths.contains(path)
-          ? LibraryCompiler.compile(tree.getKey(), tree.getValue(), read.shared(), surroundings)
-          : areAll || outdated.contains(path) ? again(known.get(path), surroundings) : known.get(path);
+      CompiledTree earlier = keptPaths.contains(path) ? known.get(path) : null;
+      if (earlier == null) {
+        return LibraryCompiler.compile(tree.getKey(), tree.getValue(), read.shared(), surroundings);
+      }
+      return areAll || outdated.contains(path) ? again(earlier, surroundings) : earlier;
     }).toList());
   }
 

@@ -141,19 +141,19 @@ window.rungbook.reading = function (page, dock, typed, moved) {
     if (named('unsteady')) instead('No steady reading', 'unsteady');
     else { instead('', ''); say('No way on takes a reading that jumps. Press the tips on bare metal and read again, then ask.', 'none'); }
   }
-  function press(key) {
+  function press(cap) {
     const value = input.value;
-    if (key === 'OL') instead('OL', 'OL');
-    else if (key === 'jumps') jumps();
+    if (cap === 'OL') instead('OL', 'OL');
+    else if (cap === 'jumps') jumps();
     else {
-      input.value = key === '⌫' ? value.slice(0, -1) : key !== '−' ? value + key : value[0] === '−' ? value.slice(1) : '−' + value;
+      input.value = cap === '⌫' ? value.slice(0, -1) : cap !== '−' ? value + cap : value[0] === '−' ? value.slice(1) : '−' + value;
       read();
     }
   }
-  keys.forEach(function (key, index) {
-    const b = button(key, pad, function () { press(key); });
+  keys.forEach(function (cap, index) {
+    const b = button(cap, pad, function () { press(cap); });
     b.className = 'k' + (index % 4);
-    if (names[key]) b.setAttribute('aria-label', names[key]);
+    if (names[cap]) b.setAttribute('aria-label', names[cap]);
   });
   const change = list.length > 1 && button('Unit: ' + own, pad, function () {
     unit = (unit + 1) % list.length;

@@ -5,6 +5,7 @@ import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import rungbook.library.LibraryText;
 import rungbook.markdown.Document;
 import rungbook.markdown.DocumentReader;
@@ -29,14 +30,15 @@ public final class PairProver {
    *
    * @param others the other trees of the library, by id
    */
-  public static Map<Proof, EveryPair> prove(List<Proof> proofs, LibraryText text,
-      OtherTrees others, PairBounds bounds) {
+  public static IdentityHashMap<Proof, EveryPair> prove(List<Proof> proofs, LibraryText text, OtherTrees others,
+      PairBounds bounds) {
     Map<String, List<Proof>> bySystem = new LinkedHashMap<>();
     proofs.forEach(proof -> proof.tree().system()
         .ifPresent(words -> bySystem.computeIfAbsent(words.id(), id -> new ArrayList<>()).add(proof)));
-    Map<Proof, EveryPair> found = new IdentityHashMap<>();
+    var found = new IdentityHashMap<Proof, EveryPair>();
     bySystem.forEach((id, ofSystem) -> {
-      List<EveryPair> all = prove(id, text.in("shared/systems/").get(id), ofSystem, others, bounds);
+      Source source = Objects.requireNonNull(text.in("shared/systems/").get(id), "a tree that is proved has a system");
+      List<EveryPair> all = prove(id, source, ofSystem, others, bounds);
       for (int i = 0; i < all.size(); i++) {
         found.put(ofSystem.get(i), all.get(i));
       }
@@ -44,8 +46,8 @@ public final class PairProver {
     return found;
   }
 
-  private static List<EveryPair> prove(String id, Source source, List<Proof> proofs,
-      OtherTrees others, PairBounds bounds) {
+  private static List<EveryPair> prove(String id, Source source, List<Proof> proofs, OtherTrees others,
+      PairBounds bounds) {
     Document document = DocumentReader.read(source);
     ControlSystem base = VariantsReader.systems(id, document).base();
     return EveryPairPropagation.of(base, WalkTimesReader.read(document), proofs, others, Budget.inForce(), bounds);

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import rungbook.rules.flow.DataflowSolver;
 import rungbook.rules.flow.FlowGraph;
 import rungbook.tree.NameRef;
@@ -28,16 +29,20 @@ public final class NewCautions {
     long[] seen = new long[tree.steps().size()];
     for (int step = 0; step < seen.length; step++) {
       for (NameRef caution : tree.steps().get(step).header().cautions()) {
-        int bit = bits.get(caution.key());
+        int bit = bit(caution.key());
         seen[step] |= bit >> 6 == word ? 1L << bit : 0;
       }
     }
     return DataflowSolver.solve(graph, -1, new long[seen.length], seen, null, null);
   }
 
+  private int bit(String caution) {
+    return Objects.requireNonNull(bits.get(caution), "some step names it");
+  }
+
   /** Whether on some path no step before this one names the caution. */
   public boolean isNew(int step, String key) {
-    int bit = bits.get(key);
+    int bit = bit(key);
     return (unseen.get(bit >> 6).at(step) & 1L << bit) != 0;
   }
 }

@@ -19,7 +19,7 @@ import rungbook.system.Terminal;
 final class StatesWriter {
 
   private final DataOutputStream out;
-  private final Map<Object, Integer> byIdentity = new IdentityHashMap<>();
+  private final IdentityHashMap<Object, Integer> byIdentity = new IdentityHashMap<>();
   private final Map<ByteBuffer, Integer> byContent = new HashMap<>();
 
   StatesWriter(DataOutputStream out) {
@@ -89,7 +89,7 @@ final class StatesWriter {
     out.writeInt(number);
     if (same == null) {
       out.writeInt(bytes.capacity());
-      out.write(bytes.array());
+      out.write(bytes.array(), bytes.arrayOffset(), bytes.capacity());
     }
   }
 

@@ -50,7 +50,7 @@ public final class StillLiveUsed extends StateRule {
       return;
     }
     for (Action action : step.actions()) {
-      if (WORK.stream().anyMatch(action.kind()::begins) && report(action.thing().span(), step, point, out)
+      if ((WORK.stream().anyMatch(action.kind()::begins) && report(action.thing().span(), step, point, out))
           || closes(action, step, context, point, out)) {
         return;
       }

@@ -20,6 +20,7 @@ public final class ContactLogic {
 
   private static final int NO_CONTACT = -1;
 
+  @SuppressWarnings("UnnecessaryLambda") // it is a key as well
   private static final Function<SystemVariants, List<ContactLogic>> EACH = systems -> systems.all()
       .map(ContactLogic::of).toList();
 
