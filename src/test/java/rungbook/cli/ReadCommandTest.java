@@ -37,7 +37,7 @@ class ReadCommandTest {
     assertEquals(0, run.exit(), run.err());
     assertTrue(run.out().contains("AC volts, Y at condenser (red) to C at condenser (black):"), run.out());
     assertTrue(run.out().contains("low 0 V, usual 0 V, highest 0 V"), run.out());
-    assertTrue(run.out().contains("seen: blower running, float switch in the red wire, status light lit"), run.out());
+    assertTrue(run.out().contains("seen: blower running, board code steady, float switch in the red wire"), run.out());
   }
 
   @Test

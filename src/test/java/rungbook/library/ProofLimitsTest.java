@@ -28,7 +28,7 @@ class ProofLimitsTest {
   @CsvSource(delimiter = '|', value = {
       "positions | 3 | the fault `.+` may have blown a fuse in any of [0-9]+ positions of the controls "
           + "that it depends on, and at most 3 are tried",
-      "faults | 7 | its system has [0-9]+ faults, and at most 7 are tried",
+      "faults | 7 | its system has [0-9]+ faults and pairs, and at most 7 are tried",
       "arrivals | 9 | its steps are reached in more than 9 states of the equipment together",
       "solutions | 70 | its tasks bring the equipment into more states than the 1 that can be solved"})
   void aProofPastALimitSaysWhich(String limit, String most, String why) {

@@ -11,8 +11,8 @@ import java.util.stream.Stream;
 import rungbook.browser.Browser;
 
 /**
- * What is on the screen of a phone of 360x740 px without scrolling, at every check and on every start page, and how many
- * taps and swipes a diagnosis takes. Opens packs of any edition, so it compares two of them. Run:
+ * What is on the screen of a phone of 360x740 px without scrolling, at every check and on every start page, and how
+ * many taps and swipes a diagnosis takes. Opens packs of any edition, so it compares two of them. Run:
  * {@code ./rungbook pack trees --to /tmp/packs} and
  * {@code mvn -q test-compile exec:exec -Dbench.main=rungbook.pack.StepScreensBench -Dbench=/tmp/packs}.
  */

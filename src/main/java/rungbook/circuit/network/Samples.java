@@ -70,8 +70,8 @@ public record Samples(List<Draw> draws) {
   }
 
   /**
-   * The corners at which voltages are highest: full supply, with transformers, loads and the fault at either end and all
-   * else in the middle.
+   * The corners at which voltages are highest: full supply, with transformers, loads and the fault at either end and
+   * all else in the middle.
    */
   public static Samples highVoltage() {
     var draws = new ArrayList<Draw>();

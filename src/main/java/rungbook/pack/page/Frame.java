@@ -9,8 +9,8 @@ public final class Frame {
 
   static final String LADDER = "<svg class=\"ladder\" viewBox=\"0 0 24 24\" aria-hidden=\"true\">" + RUNGS + "</svg>";
 
-  private static final String DAY = "M12 7a5 5 0 1 1 0 10a5 5 0 1 1 0-10M12 1v3M12 20v3M1 12h3M20 12h3M4 4l2 2M18 18l2 2M4 "
-      + "20l2-2M18 6l2-2";
+  private static final String DAY = "M12 7a5 5 0 1 1 0 10a5 5 0 1 1 0-10M12 1v3M12 20v3M1 12h3M20 12h3"
+      + "M4 4l2 2M18 18l2 2M4 20l2-2M18 6l2-2";
 
   private static final String NIGHT = "M20 15A9 9 0 1 1 9 4a7 7 0 0 0 11 11z";
 

@@ -3,7 +3,7 @@ package rungbook.pack.page;
 import rungbook.text.Day;
 import rungbook.tree.Tree;
 
-/** What identifies a page, as in the corner of every drawing sheet: title at the top; system, meter, edition, digest. */
+/** What identifies a page, as in the corner of a drawing sheet: title at the top; system, meter, edition, digest. */
 public final class TitleBlock {
 
   static final String BEFORE_TITLE = "<header><p class=\"mark\">" + Frame.LADDER + "Rungbook</p><h1>";

@@ -32,7 +32,7 @@ record WordMatrix(List<Answer.Words> answers, List<List<String>> values) {
     return new PatternMatrix(words, rows);
   }
 
-  /** Whether only {@code yes} and {@code no}, or values, are possible, which leaves nothing for {@code anything else}. */
+  /** Whether only {@code yes} and {@code no}, or values, are possible: nothing is left for {@code anything else}. */
   boolean isClosed() {
     for (Answer.Words answer : answers) {
       for (int column = 0; column < values.size(); column++) {

@@ -14,8 +14,8 @@ import rungbook.tree.NameRef;
 import rungbook.tree.Step;
 
 /**
- * An end or a finding leaves a panel open with a guard although, on some path, nothing behind it was found still live. A panel that
- * can go back on goes back on: a guard leaves sooner or later.
+ * An end or a finding leaves a panel open with a guard although, on some path, nothing behind it was found still live.
+ * A panel that can go back on goes back on: a guard leaves sooner or later.
  */
 public final class GuardNotNeeded extends StateRule {
 

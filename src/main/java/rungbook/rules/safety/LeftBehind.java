@@ -37,8 +37,8 @@ public final class LeftBehind extends StateRule {
   public static final LeftBehind DISCONNECTED = new LeftBehind(LEFT_DISCONNECTED, Fact.DISCONNECTED, Fact.DISCONNECTED);
 
   /**
-   * A door or cover must be closed at the end, or guarded by a person. A tag is no guard: the line side of a switch that
-   * is off stays live. 29 CFR 1910.303(g)(2), from memory.
+   * A door or cover must be closed at the end, or guarded by a person. A tag is no guard: the line side of a switch
+   * that is off stays live. 29 CFR 1910.303(g)(2), from memory.
    */
   public static final LeftBehind OPEN = new LeftBehind(LEFT_OPEN, Fact.OPEN, Fact.OPEN);
 

@@ -49,8 +49,8 @@ class ProofApi {
       description = "The same fields as `rungbook prove --format json`; "
           + "`proofs` is empty when the tree cannot be proved, and a problem says why")
   public String saved(String path,
-      @Parameter(
-          description = "an earlier revision; `against` then says which faults end elsewhere") @QueryParam("from") Integer from,
+      @Parameter(description = "an earlier revision; `against` then says which faults end elsewhere") //
+      @QueryParam("from") Integer from,
       @Context RoutingContext request) {
     var at = Requests.head(store, Requests.path(path)).path();
     var checked = library.with(at);

@@ -49,10 +49,10 @@ class ReadingApi {
           example = "thermostat cooling") @QueryParam("set") List<String> set,
       @Parameter(description = "one of the system's faults") @QueryParam("fault") @DefaultValue("") String fault,
       @Parameter(description = "one of the system's variants") @QueryParam("variant") @DefaultValue("") String variant,
-      @Parameter(
-          description = "what the meter measures; AC volts without it") @QueryParam("quantity") @DefaultValue("") String quantity,
-      @Parameter(
-          description = "a meter of the library; the usual one without it") @QueryParam("meter") @DefaultValue("") String meter) {
+      @Parameter(description = "what the meter measures; else AC volts") //
+      @QueryParam("quantity") @DefaultValue("") String quantity,
+      @Parameter(description = "a meter of the library; else the usual one") //
+      @QueryParam("meter") @DefaultValue("") String meter) {
     if (system.isBlank()) {
       throw ProblemException.badRequest("it is not said which system is meant", "send its name as `system`");
     }

@@ -59,7 +59,7 @@ class SamplesTest {
     }
   }
 
-  /** Full supply, transformers and loads at either end, all else in the middle. */
+  /** Full supply; transformers, loads and the fault at either end, all else in the middle. */
   @Test
   void highVoltageIsAtFullSupply() {
     var ends = new HashSet<List<Double>>();
@@ -69,10 +69,11 @@ class SamplesTest {
     var expected = new HashSet<List<Double>>();
     for (double transformer : new double[] {-1, 1}) {
       for (double load : new double[] {-1, 1}) {
-        expected.add(List.of(1.0, 0.0, 0.0, transformer, load, 0.0, 0.0, 0.0));
+        expected.add(List.of(1.0, 0.0, 0.0, transformer, load, 0.0, 0.0, -1.0));
+        expected.add(List.of(1.0, 0.0, 0.0, transformer, load, 0.0, 0.0, 1.0));
       }
     }
     assertEquals(expected, ends);
-    assertEquals(4, Samples.highVoltage().size());
+    assertEquals(8, Samples.highVoltage().size());
   }
 }
