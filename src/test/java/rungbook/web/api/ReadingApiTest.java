@@ -55,6 +55,6 @@ class ReadingApiTest {
   }
 
   private static ValidatableResponse get(String query) {
-    return given().when().get("/api/reading" + query.replace(" ", "%20")).then();
+    return given().urlEncodingEnabled(false).when().get("/api/reading" + query.replace(" ", "%20")).then();
   }
 }
