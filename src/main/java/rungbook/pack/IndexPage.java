@@ -3,7 +3,7 @@ package rungbook.pack;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.stream.Collectors;
-import rungbook.pack.page.Assets;
+import rungbook.pack.style.Assets;
 import rungbook.pack.page.FileNames;
 import rungbook.pack.page.Frame;
 import rungbook.pack.page.Html;

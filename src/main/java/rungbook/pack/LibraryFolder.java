@@ -7,7 +7,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import rungbook.pack.page.Assets;
+import rungbook.pack.style.Assets;
 import rungbook.pack.page.Digest;
 import rungbook.pack.page.FileNames;
 import rungbook.pack.page.Frame;

@@ -19,7 +19,7 @@ import java.util.zip.GZIPOutputStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import rungbook.pack.page.Assets;
+import rungbook.pack.style.Assets;
 import rungbook.pack.page.Edition;
 import rungbook.tree.Tree;
 

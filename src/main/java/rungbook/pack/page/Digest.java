@@ -20,7 +20,7 @@ public final class Digest {
   private static final Pattern GROUP = Pattern.compile("(.{4})(?=.)");
 
   /** What is in the places while the digest is computed. */
-  static final String BLANK = "0".repeat(64);
+  public static final String BLANK = "0".repeat(64);
 
   private Digest() {}
 

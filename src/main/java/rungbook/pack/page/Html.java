@@ -48,7 +48,7 @@ public final class Html {
   }
 
   /** @param html already safe */
-  Html raw(String html) {
+  public Html raw(String html) {
     out.append(html);
     return this;
   }

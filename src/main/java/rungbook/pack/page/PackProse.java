@@ -17,17 +17,17 @@ final class PackProse {
   private final Tree tree;
   private final PackInput material;
   private final Outline outline;
-  private final EmbeddedPictures pictures;
+  private final Medium medium;
   private final Map<Scope, Prose> read = new HashMap<>();
 
   /** A file as one step takes it; a fragment taken twice has different anchors each time. */
   private record Scope(String file, String prefix) {}
 
-  PackProse(Tree tree, PackInput material, Outline outline) {
+  PackProse(Tree tree, PackInput material, Outline outline, Medium medium) {
     this.tree = tree;
     this.material = material;
     this.outline = outline;
-    this.pictures = new EmbeddedPictures(material.pictures());
+    this.medium = medium;
   }
 
   String introduction() {
@@ -79,7 +79,8 @@ final class PackProse {
 
       @Override
       public Optional<String> picture(String written) {
-        return pictures.dataUri(document.source().name(), written);
+        String file = document.source().name();
+        return medium.picture(file.substring(0, file.lastIndexOf('/') + 1) + written);
       }
     };
   }
@@ -87,9 +88,11 @@ final class PackProse {
   private Optional<String> away(String written) {
     int end = written.indexOf(".md");
     String id = end < 0 ? "" : written.substring(0, end);
-    return material.shared().trees().contains(id)
-        ? Optional.of(FileNames.address(id) + written.substring(end + ".md".length()))
-        : Prose.Targets.safeLink(written);
+    if (!material.shared().trees().contains(id)) {
+      return Prose.Targets.safeLink(written);
+    }
+    String after = written.substring(end + ".md".length());
+    return medium.address(id, after.startsWith("#") ? Optional.of(after.substring(1)) : Optional.empty());
   }
 
   Optional<Caution> caution(String name) {

@@ -30,7 +30,7 @@ final class StepSection {
   private final WaysOn ways;
 
   StepSection(Tree tree, HighestVoltages voltages, StepPaths paths, Outline outline, PackProse prose,
-      MeasureLine measure) {
+      MeasureLine measure, WaysOn ways) {
     this.tree = tree;
     this.voltages = voltages;
     this.paths = paths;
@@ -40,7 +40,7 @@ final class StepSection {
     this.who = new WhoMayDoIt(tree, prose);
     this.measure = measure;
     this.task = new TaskText(prose, new ActionSentences(tree.system()), paths.states());
-    this.ways = new WaysOn(tree, outline);
+    this.ways = ways;
   }
 
   void write(Html html, Outline.Place place) {

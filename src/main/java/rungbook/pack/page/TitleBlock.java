@@ -19,7 +19,8 @@ public final class TitleBlock {
     html.raw(BEFORE_TITLE).text(title).close("h1").open("p", "class", "complaint").text(summary).raw(AFTER_COMPLAINT);
   }
 
-  static void of(Html html, Tree tree, Edition edition) {
+  /** @param digest 64 hexadecimal digits */
+  static void of(Html html, Tree tree, Edition edition, String digest) {
     html.raw(BLOCK);
     tree.system().ifPresent(system -> cell(html, "System", system.title()));
     cell(html, "Meter", tree.meter().title());
@@ -27,17 +28,17 @@ public final class TitleBlock {
     cell(html, "Released", edition.released().map(Day::written).orElse("not released"));
     cell(html, "Proof", edition.proof().orElse("not in this pack"));
     edition.renewAfter().ifPresent(day -> cell(html, "Look for a newer one after", Day.written(day)));
-    end(html);
+    end(html, digest);
   }
 
   /** Of the list of packs. */
   public static void ofIndex(Html html) {
     html.raw(BLOCK);
-    end(html);
+    end(html, Digest.BLANK);
   }
 
-  private static void end(Html html) {
-    html.raw(BEFORE_DIGEST).raw(Digest.grouped(Digest.BLANK)).raw(AFTER_DIGEST);
+  private static void end(Html html, String digest) {
+    html.raw(BEFORE_DIGEST).raw(Digest.grouped(digest)).raw(AFTER_DIGEST);
   }
 
   private static void cell(Html html, String name, String words) {

@@ -27,10 +27,12 @@ final class WaysOn {
 
   private final Tree tree;
   private final Outline outline;
+  private final Medium medium;
 
-  WaysOn(Tree tree, Outline outline) {
+  WaysOn(Tree tree, Outline outline, Medium medium) {
     this.tree = tree;
     this.outline = outline;
+    this.medium = medium;
   }
 
   /** @param zones of a check with a meter */
@@ -56,7 +58,9 @@ final class WaysOn {
   }
 
   private void way(Html html, Step step, Way way, boolean good) {
-    html.open("a", "class", good ? "way good" : "way", "href", address(way));
+    Optional<String> address = address(way);
+    String element = address.isPresent() ? "a" : "span";
+    html.open(element, "class", good ? "way good" : "way", "href", address.orElse(null));
     html.open("b");
     answers(step, way).forEach(answer -> html.element("u", answer).text(" "));
     if (good) {
@@ -64,7 +68,7 @@ final class WaysOn {
     }
     html.close("b").text(" ").open("span");
     target(html, way);
-    html.close("span").close("a");
+    html.close("span").close(element);
   }
 
   private void target(Html html, Way way) {
@@ -72,16 +76,16 @@ final class WaysOn {
       html.element("i", outline.place(to.step()).number()).text(" ").text(tree.steps().get(to.step()).title());
     } else if (way.target() instanceof Target.ToTree other) {
       html.element("i", "↗").text(" ").text(way.label()).text(" ")
-          .element("small", "Another tree, in the file " + FileNames.inFolder(other.tree()));
+          .element("small", medium.whereabouts(other.tree()));
     }
   }
 
-  private String address(Way way) {
+  private Optional<String> address(Way way) {
     if (way.target() instanceof Target.ToStep to) {
-      return "#" + outline.place(outline.page(to.step())).anchor();
+      return Optional.of("#" + outline.place(outline.page(to.step())).anchor());
     }
     if (way.target() instanceof Target.ToTree other) {
-      return FileNames.address(other.tree()) + other.step().map(step -> "#" + step).orElse("");
+      return medium.address(other.tree(), other.step());
     }
     throw new IllegalArgumentException("a way of " + tree.id() + " leads nowhere; only a sound tree becomes a pack");
   }

@@ -1,4 +1,4 @@
-package rungbook.pack.page;
+package rungbook.pack.style;
 
 import java.util.LinkedHashMap;
 import java.util.Map;

@@ -1,4 +1,4 @@
-package rungbook.pack.page;
+package rungbook.pack.style;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;

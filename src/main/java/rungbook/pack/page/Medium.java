@@ -1,0 +1,29 @@
+package rungbook.pack.page;
+
+import java.util.Optional;
+
+/** The kind of file that a tree is written into: what it is called, and what a link or a picture in it can lead to. */
+public interface Medium {
+
+  /** The digest that its title block shows: 64 hexadecimal digits. */
+  String digest();
+
+  /**
+   * The address of another tree, or of a step of it.
+   *
+   * @param step its id; empty for the tree's first page
+   * @return empty if that tree cannot be reached from here
+   */
+  Optional<String> address(String tree, Optional<String> step);
+
+  /** Where the other tree is, in words. */
+  String whereabouts(String tree);
+
+  /**
+   * The address of a picture.
+   *
+   * @param path in the library
+   * @return empty if there is none
+   */
+  Optional<String> picture(String path);
+}

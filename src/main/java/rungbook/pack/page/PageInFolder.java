@@ -1,0 +1,39 @@
+package rungbook.pack.page;
+
+import java.util.Base64;
+import java.util.Map;
+import java.util.Optional;
+import rungbook.source.PictureKind;
+
+/**
+ * A pack: other trees are in files beside it. Pictures are data URIs, for the {@code img} element only: there a
+ * picture's own scripts and links are dead.
+ *
+ * @param pictures by path in the library
+ */
+record PageInFolder(Map<String, byte[]> pictures) implements Medium {
+
+  /** Filled in when the whole page is known. */
+  @Override
+  public String digest() {
+    return Digest.BLANK;
+  }
+
+  @Override
+  public Optional<String> address(String tree, Optional<String> step) {
+    return Optional.of(FileNames.address(tree) + step.map(id -> "#" + id).orElse(""));
+  }
+
+  @Override
+  public String whereabouts(String tree) {
+    return "Another tree, in the file " + FileNames.inFolder(tree);
+  }
+
+  @Override
+  public Optional<String> picture(String path) {
+    byte[] bytes = pictures.get(path);
+    return bytes == null ? Optional.empty()
+        : PictureKind.of(path)
+            .map(kind -> "data:" + kind.mediaType() + ";base64," + Base64.getEncoder().encodeToString(bytes));
+  }
+}

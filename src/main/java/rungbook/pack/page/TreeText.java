@@ -1,0 +1,128 @@
+package rungbook.pack.page;
+
+import java.util.List;
+import java.util.Optional;
+import rungbook.pack.drawing.LeadDrawings;
+import rungbook.pack.path.StepPaths;
+import rungbook.proof.HighestVoltages;
+import rungbook.system.ControlSystem;
+import rungbook.system.Names;
+import rungbook.system.SystemVariants;
+import rungbook.tree.Step;
+import rungbook.tree.Tree;
+
+/** All that a pack says of its tree, without the frame of a page: what to read first, then each step. */
+public final class TreeText {
+
+  /** What comes before the library's word. */
+  public static final String DEFERRAL = "Local codes, the authority that enforces them, the manufacturer's "
+      + "instructions and licensed practice come before anything on these pages.";
+
+
+  private final Tree tree;
+  private final PackInput material;
+  private final HighestVoltages voltages;
+  private final Edition edition;
+  private final Outline outline;
+  private final PackProse prose;
+  private final Chapters chapters;
+  private final Medium medium;
+  private final Html html = new Html();
+
+  private TreeText(Tree tree, HighestVoltages voltages, PackInput material, Edition edition, Medium medium) {
+    this.tree = tree;
+    this.material = material;
+    this.voltages = voltages;
+    this.edition = edition;
+    this.medium = medium;
+    this.outline = Outline.of(tree);
+    this.prose = new PackProse(tree, material, outline, medium);
+    this.chapters = new Chapters(tree, outline, prose);
+  }
+
+  /** As HTML, which depends on no style and no script. */
+  public static String of(Tree tree, HighestVoltages voltages, PackInput material, Edition edition, Medium medium) {
+    return new TreeText(tree, voltages, material, edition, medium).write();
+  }
+
+  /** A step of a table of contents. */
+  public record Entry(String number, String title, String anchor) {}
+
+  /** The steps in their order on paper. */
+  public static List<Entry> contents(Tree tree) {
+    return Outline.of(tree).order().stream()
+        .map(place -> new Entry(place.number(), tree.steps().get(place.step()).title(), place.anchor())).toList();
+  }
+
+  private String write() {
+    StepPaths paths = StepPaths.of(tree, voltages, step -> !outline.isTake(step));
+    StepSection sections = new StepSection(tree, voltages, paths, outline, prose,
+        new MeasureLine(tree.meter(), paths.dial(), new LeadDrawings(circuit())), new WaysOn(tree, outline, medium));
+    start(new Cautions(tree, prose, paths.cautions()), new WhoMayDoIt(tree, prose));
+    outline.order().forEach(place -> steps(sections, place));
+    return html.toString();
+  }
+
+  private Optional<ControlSystem> circuit() {
+    return tree.system()
+        .flatMap(system -> Optional.ofNullable(material.shared().circuits().get(Names.key(system.id()))))
+        .map(SystemVariants::base);
+  }
+
+  private void start(Cautions cautions, WhoMayDoIt who) {
+    html.open("section", "class", "page start", "id", ":start");
+    html.element("p", DEFERRAL, "class", "deferral");
+    notFor();
+    who.inShort(html);
+    cautions.inFull(html);
+    who.inFull(html);
+    html.open("div", "class", "words").raw(prose.introduction()).close("div").line();
+    chapters.atStart(html);
+    contents();
+    html.open("div", "class", "about").element("h2", "About this pack").line();
+    TitleBlock.of(html, tree, edition, medium.digest());
+    html.close("div");
+    outline.order().stream().findFirst().ifPresent(this::begin);
+    html.close("section").line();
+  }
+
+  /** In sight from the first screen on; what is to be read is above it. */
+  private void begin(Outline.Place first) {
+    html.open("div", "class", "dock").open("ul", "class", "ways").open("li")
+        .open("a", "class", "way begin", "href", "#" + outline.place(outline.page(first.step())).anchor())
+        .open("b").element("u", "Start").close("b").text(" ")
+        .open("span").element("i", first.number()).text(" " + tree.steps().get(first.step()).title()).close("span")
+        .close("a").close("li").close("ul").close("div").line();
+  }
+
+  /** The equipment on which the tree may find the wrong part, said before anything is done. */
+  private void notFor() {
+    if (!tree.notFor().isEmpty()) {
+      html.open("div", "class", "deferral").element("p", "These pages are not for this equipment:").open("ul");
+      tree.notFor().forEach(variant -> html.element("li",
+          variant.name() + (variant.about().isEmpty() ? "" : ": " + variant.about())));
+      html.close("ul").close("div").line();
+    }
+  }
+
+  private void contents() {
+    html.open("details", "class", "contents").element("summary", "All " + outline.pages() + " steps").open("ul");
+    for (Outline.Place place : outline.order()) {
+      html.open("li")
+          .element("a", place.number() + " " + tree.steps().get(place.step()).title(), "href", "#" + place.anchor())
+          .close("li").line();
+    }
+    chapters.contents(html);
+    html.close("ul").close("details").line();
+  }
+
+  /** A step, between the plain chapters around it in the text. */
+  private void steps(StepSection sections, Outline.Place place) {
+    Step step = tree.steps().get(place.step());
+    chapters.before(html, step);
+    if (!outline.isTake(place.step())) {
+      sections.write(html, place);
+    }
+    chapters.after(html, step);
+  }
+}

@@ -1,0 +1,2 @@
+/** The styles and scripts of packs. */
+package rungbook.pack.style;
