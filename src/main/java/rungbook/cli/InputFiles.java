@@ -69,6 +69,23 @@ final class InputFiles {
     }
   }
 
+  /**
+   * The absolute path of a file to be written.
+   *
+   * @throws UsageError if there can be no such file, or a folder has its name
+   */
+  static Path newFile(String written, Console terminal) {
+    try {
+      Path path = terminal.folder().resolve(written).toAbsolutePath().normalize();
+      if (!Files.isDirectory(path)) {
+        return path;
+      }
+      throw new UsageError("`" + written + "` is a folder", "name a file to write");
+    } catch (InvalidPathException e) {
+      throw new UsageError("`" + written + "` cannot be a path", "name a file to write");
+    }
+  }
+
   private static String nearest(Path missing, Console terminal) throws IOException {
     Path folder = missing.getParent();
     if (folder == null || !Files.isDirectory(folder)) {

@@ -24,6 +24,8 @@ import rungbook.library.VoltageFinder;
 import rungbook.pack.LibraryFolder;
 import rungbook.pack.Pack;
 import rungbook.pack.PackFile;
+import rungbook.pack.book.Book;
+import rungbook.pack.book.BookTree;
 import rungbook.pack.page.Edition;
 import rungbook.pack.page.PackInput;
 import rungbook.pack.signature.SigningKey;
@@ -35,7 +37,7 @@ import rungbook.source.Severity;
 
 @Command(name = "pack", description = "Make trees into files that work on a phone with no signal",
     footer = {"", "A folder becomes packs with an index; single files become packs that travel alone.",
-        "If there is an error, nothing is written."})
+        "With --book they become one book. If there is an error, nothing is written."})
 final class PackCommand implements Callable<Integer> {
 
   private final Console terminal;
@@ -43,9 +45,12 @@ final class PackCommand implements Callable<Integer> {
   @Parameters(paramLabel = "PATH", arity = "1..*", description = "a tree, a folder of trees, or a whole library")
   private List<String> paths;
 
-  @Option(names = "--to", paramLabel = "FOLDER", defaultValue = "export",
-      description = "where the packs go (default: export)")
-  private String to;
+  @Option(names = "--to", paramLabel = "FOLDER", description = "where the packs go (default: export)")
+  private Optional<String> to = Optional.empty();
+
+  @Option(names = "--book", paramLabel = "FILE",
+      description = "instead of packs: one EPUB book of all the trees, for readers that open books")
+  private Optional<String> book = Optional.empty();
 
   @Option(names = "--sign", paramLabel = "KEY",
       description = "the company's .key file: writes a signature beside each pack")
@@ -65,6 +70,7 @@ final class PackCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException {
+    Optional<Path> bookFile = bookFile();
     Optional<SigningKey> signing = key.isPresent() ? Optional.of(KeyFiles.signing(key.get(), terminal))
         : Optional.empty();
     Collection<Path> trees = InputFiles.files(paths, terminal).stream().filter(file -> !Batch.isShared(file)).toList();
@@ -79,31 +85,56 @@ final class PackCommand implements Callable<Integer> {
       terminal.out().println("nothing packed: fix the errors first");
       return 1;
     }
-    List<PackFile> files = files(packs(compiled, proved ? summaries(compiled) : tree -> Optional.empty()));
-    write(signing.map(with -> with.signed(files)).orElse(files));
+    Function<CompiledTree, Edition> editions = proved ? editions(compiled) : tree -> Edition.draft();
+    if (bookFile.isPresent()) {
+      PackFile made = new PackFile(bookFile.get().getFileName().toString(), book(compiled, editions).bytes());
+      write(bookFile.get().getParent(), signing.map(with -> List.of(made, with.signature(made))).orElse(List.of(made)));
+    } else {
+      List<PackFile> files = files(packs(compiled, editions));
+      write(terminal.folder().resolve(to.orElse("export")), signing.map(with -> with.signed(files)).orElse(files));
+    }
     return 0;
+  }
+
+  private Optional<Path> bookFile() {
+    if (book.isPresent() && to.isPresent()) {
+      throw new UsageError("`--to` and `--book` are both there", "name a folder for packs, or a file for the book");
+    }
+    Optional<Path> file = book.map(written -> InputFiles.newFile(written, terminal));
+    if (file.isPresent() && !file.get().toString().endsWith(Book.ENDING)) {
+      throw new UsageError("`" + book.get() + "` is not the name of a book",
+          "end it in `" + Book.ENDING + "`, so that a phone opens it with its reader");
+    }
+    return file;
   }
 
   /**
    * Packs the trees as they were checked; nothing is read again.
    *
-   * @param proofs what each pack says of its proof
+   * @param editions with what each pack says of its proof
    */
-  static List<Pack> packs(Checker.Compiled compiled, Function<CompiledTree, Optional<String>> proofs) {
+  static List<Pack> packs(Checker.Compiled compiled, Function<CompiledTree, Edition> editions) {
     PackInput material = new PackInput(compiled.shared(), compiled.text().pictures());
     VoltageFinder voltages = new VoltageFinder();
     return compiled.trees().stream().map(tree -> Pack.of(tree.tree(), voltages.of(tree.tree(), compiled.text()),
-        material, proofs.apply(tree).map(Edition.draft()::proved).orElse(Edition.draft()))).toList();
+        material, editions.apply(tree))).toList();
   }
 
-  private static Function<CompiledTree, Optional<String>> summaries(Checker.Compiled compiled) {
+  private static Book book(Checker.Compiled compiled, Function<CompiledTree, Edition> editions) {
+    PackInput material = new PackInput(compiled.shared(), compiled.text().pictures());
+    VoltageFinder voltages = new VoltageFinder();
+    return Book.of(compiled.trees().stream().map(tree -> BookTree.of(tree.tree(),
+        voltages.of(tree.tree(), compiled.text()), material, editions.apply(tree))).toList(), List.of(), material);
+  }
+
+  private static Function<CompiledTree, Edition> editions(Checker.Compiled compiled) {
     Map<String, CompiledTree> trees = compiled.trees().stream()
         .collect(Collectors.toMap(tree -> tree.tree().id(), tree -> tree));
     Prover prover = new Prover(Samples.USUAL);
     return tree -> {
       Proving.Result result = prover.prove(tree.tree(), compiled.text(),
           id -> Optional.ofNullable(trees.get(id)).map(CompiledTree::tree));
-      return Optional.of(ProofSummary.words(tree.problems(), result.proved(),
+      return Edition.draft().proved(ProofSummary.words(tree.problems(), result.proved(),
           Silencing.ofProof(tree.tree(), result).shown()));
     };
   }
@@ -113,8 +144,8 @@ final class PackCommand implements Callable<Integer> {
     return folder ? LibraryFolder.of(packs) : packs.stream().map(Pack::alone).toList();
   }
 
-  private void write(List<PackFile> files) throws IOException {
-    Path folder = Files.createDirectories(terminal.folder().resolve(to));
+  private void write(Path to, List<PackFile> files) throws IOException {
+    Path folder = Files.createDirectories(to);
     var lines = new ArrayList<String>();
     for (PackFile file : files) {
       replace(folder.resolve(file.name()), file.bytes());

@@ -20,6 +20,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import rungbook.pack.page.Edition;
 import rungbook.report.Style;
 
 class PackAndVerifyTest {
@@ -55,6 +56,33 @@ class PackAndVerifyTest {
         .matches("(?s)out/a-[0-9a-f]{24}\\.html: intact\n  digest: ([0-9a-f]{4} ){5}[0-9a-f]{4}\n  file: a\\.html\n"
             + "  title: .*\n  meter: .*\n  revision: draft\n  released: not released\n  proof: not in this pack\n"),
         run.out());
+  }
+
+  @Test
+  void aFolderBecomesOneBook() throws IOException {
+    Run run = Run.in(folder, "pack", "lib", "--book", "out/all.epub");
+    assertEquals(0, run.exit(), run.out());
+    assertTrue(run.out().startsWith("out/all.epub, "), run.out());
+    assertEquals(List.of("all.epub"), packed("out"));
+  }
+
+  @Test
+  void aBookHasTheNameOfABookAndAFileOfItsOwn() throws IOException {
+    Files.createDirectories(folder.resolve("here.epub"));
+    for (List<String> wrong : List.of(List.of("--book", "all.zip"), List.of("--book", "here.epub"),
+        List.of("--book", "all.epub", "--to", "out"), List.of("--book", "a\0.epub"))) {
+      List<String> arguments = Stream.concat(Stream.of("pack", "lib"), wrong.stream()).toList();
+      assertEquals(2, Run.in(folder, arguments.toArray(String[]::new)).exit(), wrong.toString());
+    }
+    assertFalse(Files.exists(folder.resolve("out")));
+  }
+
+  @Test
+  void aSignedBookHasItsSignatureBesideIt() throws IOException {
+    assertEquals(0, Run.in(folder, "key", "company").exit());
+    assertEquals(0, Run.in(folder, "pack", "lib", "--book", "out/all.epub", "--sign", "company.key").exit());
+    assertEquals(List.of("all.epub", "all.epub.sig"), packed("out"));
+    assertEquals(64, Files.size(folder.resolve("out/all.epub.sig")));
   }
 
   /** The share of these calls is that of {@code prove}: every fault that gives the complaint is found. */
@@ -142,7 +170,7 @@ class PackAndVerifyTest {
     assertEquals(List.of(), compiled.report().problems());
     assertEquals(Texts.SOUND, compiled.trees().get(0).tree().source().text());
     Files.delete(tree);
-    assertEquals(1, PackCommand.packs(compiled, any -> Optional.empty()).size());
+    assertEquals(1, PackCommand.packs(compiled, any -> Edition.draft()).size());
   }
 
   @Test

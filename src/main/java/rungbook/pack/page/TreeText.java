@@ -45,13 +45,14 @@ public final class TreeText {
     return new TreeText(tree, voltages, material, edition, medium).write();
   }
 
-  /** A step of a table of contents. */
+  /** @param anchor of the page that the step is on */
   public record Entry(String number, String title, String anchor) {}
 
-  /** The steps in their order on paper. */
+  /** A table of contents: the steps in their order on paper. */
   public static List<Entry> contents(Tree tree) {
-    return Outline.of(tree).order().stream()
-        .map(place -> new Entry(place.number(), tree.steps().get(place.step()).title(), place.anchor())).toList();
+    Outline outline = Outline.of(tree);
+    return outline.order().stream().map(place -> new Entry(place.number(), tree.steps().get(place.step()).title(),
+        outline.place(outline.page(place.step())).anchor())).toList();
   }
 
   private String write() {

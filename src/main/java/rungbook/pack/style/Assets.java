@@ -14,6 +14,10 @@ public final class Assets {
       .style(Palettes.in(read("/META-INF/resources/tokens.css"))
           .into(all("pack.css", "caution.css", "step.css", "dock.css", "paper.css")));
   public static final String PACK_SCRIPT = Minified.script(all("parts.js", "reading.js", "step.js", "pack.js"));
+
+  /** Of a book. Readers differ in what they know of styles, so that its colors are written out. */
+  public static final String BOOK_STYLE = Minified
+      .style(Palettes.in(read("/META-INF/resources/tokens.css")).writtenOut("light", all("book.css")));
   public static final String INDEX_SCRIPT = Minified.script(read("/rungbook/pack/index.js"));
   public static final String WORKER = Minified.script(read("/rungbook/pack/sw.js"));
 

@@ -17,6 +17,7 @@ record Palettes(Map<String, Map<String, String>> byName) {
   private static final Pattern BLOCK = Pattern
       .compile("/\\* (\\w+)(?:: [^*]*)? \\*/\\s*(?:@media[^{]*\\{\\s*)?:root[^{]*\\{([^}]*)\\}");
   private static final Pattern TOKEN = Pattern.compile("(--[\\w-]+):\\s*([^;]+);");
+  private static final Pattern USE = Pattern.compile("var\\((--[\\w-]+)\\)");
   private static final Pattern PLACE = Pattern.compile("palette:\\s*(\\w+);");
 
   /** @param tokens the text of tokens.css */
@@ -39,6 +40,11 @@ record Palettes(Map<String, Map<String, String>> byName) {
    */
   String into(String style) {
     return PLACE.matcher(style).replaceAll(place -> Matcher.quoteReplacement(used(place.group(1), style)));
+  }
+
+  /** A style with one palette's values in the places of its names. */
+  String writtenOut(String name, String style) {
+    return USE.matcher(style).replaceAll(use -> Matcher.quoteReplacement(byName.get(name).get(use.group(1))));
   }
 
   private String used(String name, String style) {

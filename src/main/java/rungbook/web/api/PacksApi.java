@@ -86,7 +86,7 @@ class PacksApi {
         "application/x-pem-file");
   }
 
-  private static ProblemException noKey() {
+  static ProblemException noKey() {
     return ProblemException.notFound("this server has no key to sign packs with",
         "name one in the setting rungbook.signing-key");
   }
@@ -123,7 +123,7 @@ class PacksApi {
     return bytes.toByteArray();
   }
 
-  private static Response download(PackFile file, String type) {
+  static Response download(PackFile file, String type) {
     return Response.ok(file.bytes(), type)
         .header(HttpHeaders.CONTENT_DISPOSITION, "attachment; filename*=UTF-8''" + UrlPath.part(file.name())).build();
   }

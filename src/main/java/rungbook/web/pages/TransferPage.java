@@ -45,8 +45,10 @@ class TransferPage {
   /**
    * @param done what an import did; null before one
    * @param leftOut the trees that have no pack
+   * @param signed whether the server signs what it hands out
    */
-  record View(String author, Importer.@Nullable Report done, CheckedLibrary checked, List<Unpacked> leftOut) {}
+  record View(String author, Importer.@Nullable Report done, CheckedLibrary checked, List<Unpacked> leftOut,
+      boolean signed) {}
 
   record Unpacked(String href, String title, List<InlineCode.Part> why) {
     static Unpacked of(LeftOut tree) {
@@ -78,7 +80,8 @@ class TransferPage {
 
   private View view(String author, Importer.@Nullable Report done) {
     var checked = library.checked();
-    return new View(author, done, checked, packs.leftOut(checked).stream().map(Unpacked::of).toList());
+    return new View(author, done, checked, packs.leftOut(checked).stream().map(Unpacked::of).toList(),
+        packs.isSigning());
   }
 
   private static ImportBatch read(List<FileUpload> chosen) throws IOException {

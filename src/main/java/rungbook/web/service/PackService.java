@@ -12,6 +12,8 @@ import rungbook.library.Silencing;
 import rungbook.library.VoltageFinder;
 import rungbook.pack.LeftOut;
 import rungbook.pack.Pack;
+import rungbook.pack.book.Book;
+import rungbook.pack.book.BookTree;
 import rungbook.proof.advice.ProofSummary;
 import rungbook.source.Severity;
 import rungbook.source.Wording;
@@ -58,8 +60,7 @@ public class PackService {
   public Pack proved(CompiledTree tree, CheckedLibrary library, Asker asker) {
     var result = proofs.saved(tree, library.library(), asker);
     var state = ProofSummary.words(tree.problems(), result.proved(), Silencing.ofProof(tree.tree(), result).shown());
-    var edition = edition(Optional.ofNullable(library.revisions().get(tree.path())).map(String::valueOf));
-    return pack(tree, library.library(), edition.proved(state));
+    return pack(tree, library.library(), edition(tree, library).proved(state));
   }
 
   /** Every tree without errors. */
@@ -67,6 +68,20 @@ public class PackService {
     var revisions = library.revisions();
     return library.library().trees().stream().filter(CompiledTree::isSound)
         .map(tree -> pack(tree, library.library(), revisions)).toList();
+  }
+
+  /** Whether this server has a key to sign with. */
+  public boolean isSigning() {
+    return key.publicKey().isPresent();
+  }
+
+  /** Every tree without errors, as one book that names the others. */
+  public Book book(CheckedLibrary library) {
+    var text = library.library().text();
+    var trees = library.library().trees().stream().filter(CompiledTree::isSound)
+        .map(tree -> new BookTree(tree.tree(), voltages.of(tree.tree(), text), edition(tree, library),
+            of(tree, library).digest())).toList();
+    return Book.of(trees, leftOut(library), material(library.library()));
   }
 
   /** Every tree with errors, and the first of them. */
@@ -90,7 +105,7 @@ public class PackService {
   public Optional<Offer> offer(DocumentPath path, CheckedLibrary library) {
     return library.tree(path).filter(CompiledTree::isSound)
         .map(tree -> new Offer(library.revision(path), of(tree, library).shortDigest(),
-            key.publicKey().isPresent(), others(tree, library)));
+            isSigning(), others(tree, library)));
   }
 
   private List<TreeEntry> others(CompiledTree tree, CheckedLibrary library) {
@@ -107,12 +122,19 @@ public class PackService {
     return made.of(tree, revision.orElse(""), () -> pack(tree, library, edition(revision)));
   }
 
+  private static Edition edition(CompiledTree tree, CheckedLibrary library) {
+    return edition(Optional.ofNullable(library.revisions().get(tree.path())).map(String::valueOf));
+  }
+
   private static Edition edition(Optional<String> revision) {
     return new Edition(revision, Optional.empty(), Optional.empty());
   }
 
   private Pack pack(CompiledTree tree, Library library, Edition edition) {
-    return Pack.of(tree.tree(), voltages.of(tree.tree(), library.text()),
-        new PackInput(library.shared(), library.text().pictures()), edition);
+    return Pack.of(tree.tree(), voltages.of(tree.tree(), library.text()), material(library), edition);
+  }
+
+  private static PackInput material(Library library) {
+    return new PackInput(library.shared(), library.text().pictures());
   }
 }

@@ -1,0 +1,2 @@
+/** Tests of books. */
+package rungbook.pack.book;
