@@ -26,6 +26,7 @@ import rungbook.pack.Pack;
 import rungbook.pack.PackFile;
 import rungbook.pack.book.Book;
 import rungbook.pack.book.BookTree;
+import rungbook.pack.page.Digest;
 import rungbook.pack.page.Edition;
 import rungbook.pack.page.PackInput;
 import rungbook.pack.signature.SigningKey;
@@ -87,8 +88,7 @@ final class PackCommand implements Callable<Integer> {
     }
     Function<CompiledTree, Edition> editions = proved ? editions(compiled) : tree -> Edition.draft();
     if (bookFile.isPresent()) {
-      PackFile made = new PackFile(bookFile.get().getFileName().toString(), book(compiled, editions).bytes());
-      write(bookFile.get().getParent(), signing.map(with -> List.of(made, with.signature(made))).orElse(List.of(made)));
+      write(bookFile.get(), book(compiled, editions), signing);
     } else {
       List<PackFile> files = files(packs(compiled, editions));
       write(terminal.folder().resolve(to.orElse("export")), signing.map(with -> with.signed(files)).orElse(files));
@@ -142,6 +142,12 @@ final class PackCommand implements Callable<Integer> {
   private List<PackFile> files(List<Pack> packs) {
     boolean folder = paths.stream().anyMatch(path -> Files.isDirectory(terminal.folder().resolve(path)));
     return folder ? LibraryFolder.of(packs) : packs.stream().map(Pack::alone).toList();
+  }
+
+  private void write(Path to, Book made, Optional<SigningKey> signing) throws IOException {
+    PackFile file = new PackFile(to.getFileName().toString(), made.bytes());
+    write(to.getParent(), signing.map(with -> List.of(file, with.signature(file))).orElse(List.of(file)));
+    terminal.out().println("digest " + Digest.grouped(made.digest()));
   }
 
   private void write(Path to, List<PackFile> files) throws IOException {

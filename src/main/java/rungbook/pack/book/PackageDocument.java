@@ -32,8 +32,8 @@ final class PackageDocument {
       %s</manifest>
       <spine>
       <itemref idref="title"/>
-      <itemref idref="nav"/>
-      %s</spine>
+      %s<itemref idref="nav"/>
+      </spine>
       </package>
       """;
 

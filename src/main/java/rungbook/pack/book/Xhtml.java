@@ -1,5 +1,6 @@
 package rungbook.pack.book;
 
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.MatchResult;
@@ -24,6 +25,10 @@ final class Xhtml {
   /** What is no character of XML 1.0 (section 2.2), or is discouraged there. */
   private static final Pattern NO_CHARACTER = Pattern
       .compile("[^\\t\\n\\r\\x20-\\x7E\\x85\\xA0-\\x{D7FF}\\x{E000}-\\x{FFFD}\\x{10000}-\\x{10FFFF}]");
+
+  /** Attributes that an element gets: a namespace of its own, and the style of what it was. */
+  private static final Map<String, String> ADDED = Map.of("svg", " xmlns=\"http://www.w3.org/2000/svg\"", "summary",
+      " class=\"summary\"");
 
   private static final Set<String> VOID = Set.of("img", "br", "hr");
 
@@ -76,8 +81,7 @@ final class Xhtml {
     if (name.equals("a")) {
       linked = kept.indexOf(" href=") >= 0;
     }
-    out.append('<').append(element(name)).append(name.equals("svg") ? " xmlns=\"http://www.w3.org/2000/svg\"" : "")
-        .append(kept).append(isEmpty ? "/>" : ">");
+    out.append('<').append(element(name)).append(ADDED.getOrDefault(name, "")).append(kept).append(isEmpty ? "/>" : ">");
   }
 
   private String element(String name) {

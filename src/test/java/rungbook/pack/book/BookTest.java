@@ -41,7 +41,7 @@ class BookTest {
   private final Book starters = BookSamples.starters();
 
   @Test
-  void sameTreesAreTheSameBytesInAnyTimeZone() {
+  void bytesDependOnNoTimeZone() {
     TimeZone before = TimeZone.getDefault();
     try {
       TimeZone.setDefault(TimeZone.getTimeZone("Pacific/Auckland"));
@@ -112,6 +112,16 @@ class BookTest {
       String pack = new String(BookSamples.pack(tree), StandardCharsets.UTF_8);
       assertEquals(pack.split("<div class=\"leads\">", -1).length,
           text(file(tree.id())).split("<div class=\"leads\"><svg xmlns=", -1).length, tree.id());
+    }
+  }
+
+  /** Readers that cannot open a fold show its bar; here it is a line in the caution's color. */
+  @Test
+  void everyCautionAtAStepHasItsBar() throws Exception {
+    for (Tree tree : trees()) {
+      String pack = new String(BookSamples.pack(tree), StandardCharsets.UTF_8);
+      assertEquals(pack.split("<summary>", -1).length,
+          text(file(tree.id())).split("<p class=\"summary\">", -1).length, tree.id());
     }
   }
 
