@@ -18,7 +18,8 @@ final class BookPage {
     return """
         <?xml version="1.0" encoding="UTF-8"?>
         <!DOCTYPE html>
-        <html xmlns="http://www.w3.org/1999/xhtml" xmlns:epub="http://www.idpf.org/2007/ops" lang="en-US" xml:lang="en-US">
+        <html xmlns="http://www.w3.org/1999/xhtml"
+          xmlns:epub="http://www.idpf.org/2007/ops" lang="en-US" xml:lang="en-US">
         <head><title>%s</title><link rel="stylesheet" type="text/css" href="%s"/></head>
         <body><section %s>
         %s</section></body></html>

@@ -14,8 +14,8 @@ import java.util.zip.ZipOutputStream;
 final class EpubContainer {
 
   /**
-   * A fixed time, so that the same files are the same bytes. At the first second of 1980 Java adds a field with the time
-   * in UTC, which depends on the time zone, and which a book's first entry must not have.
+   * A fixed time, so that the same files are the same bytes. At the first second of 1980 Java adds a field with the
+   * time in UTC, which depends on the time zone, and which a book's first entry must not have.
    */
   private static final LocalDateTime NO_TIME = LocalDateTime.of(1980, 1, 1, 0, 0, 2);
 

@@ -81,7 +81,8 @@ final class Xhtml {
     if (name.equals("a")) {
       linked = kept.indexOf(" href=") >= 0;
     }
-    out.append('<').append(element(name)).append(ADDED.getOrDefault(name, "")).append(kept).append(isEmpty ? "/>" : ">");
+    out.append('<').append(element(name)).append(ADDED.getOrDefault(name, "")).append(kept)
+        .append(isEmpty ? "/>" : ">");
   }
 
   private String element(String name) {

@@ -66,8 +66,8 @@ final class BookSamples {
   }
 
   static Book of(List<Tree> trees) {
-    return Book.of(trees.stream().map(tree -> BookTree.of(tree, VOLTAGES.of(tree, Samples.STARTER.text()), MATERIAL, Edition.draft()))
-        .toList(), List.of(), MATERIAL);
+    return Book.of(trees.stream().map(tree -> BookTree.of(tree, VOLTAGES.of(tree, Samples.STARTER.text()), MATERIAL,
+        Edition.draft())).toList(), List.of(), MATERIAL);
   }
 
   static byte[] pack(Tree tree) {
