@@ -142,6 +142,12 @@ final class HazardousDeeds {
         && WET_THINGS.contains(action.key()));
   }
 
+  Optional<Span> lookingForWater(int step) {
+    return step(step) instanceof Step.SenseCheck check ? check.things().stream()
+        .filter(thing -> WET_THINGS.stream().anyMatch(wet -> thing.key().endsWith(" " + wet))).findFirst()
+        .map(NameRef::span) : Optional.empty();
+  }
+
   Optional<Span> lookingAtFlame(int step) {
     return step(step) instanceof Step.SenseCheck check ? check.things().stream()
         .filter(thing -> isCalled("burners", thing.key())).findFirst().map(NameRef::span) : Optional.empty();

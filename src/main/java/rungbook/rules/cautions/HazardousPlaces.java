@@ -7,7 +7,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import rungbook.action.EquipmentCondition;
 import rungbook.rules.api.RuleContext;
 import rungbook.rules.flow.FactTable;
 import rungbook.rules.flow.JointStates;
@@ -24,6 +26,7 @@ import rungbook.tree.Step;
 final class HazardousPlaces {
 
   private static final Function<SystemVariants, Map<String, Set<String>>> MOTORS = HazardousPlaces::motors;
+  private static final Function<SystemVariants, Set<String>> CAPACITORS = HazardousPlaces::capacitors;
 
   private final RuleContext context;
   private final Map<Integer, Optional<JointStates.Arrival>> live = new HashMap<>();
@@ -52,6 +55,19 @@ final class HazardousPlaces {
         ? liveAt(step).flatMap(arrival -> place(step)) : Optional.empty();
   }
 
+  /** A panel comes off line voltage: only then can anybody prove it dead. */
+  Optional<Span> openingLine(int step) {
+    return step(step).actions().stream().anyMatch(action -> action.kind().begins(EquipmentCondition.OPEN)
+        && OpenUnit.hasLineVoltage(action.key(), context)) ? place(step) : Optional.empty();
+  }
+
+  /** What is proved dead is not discharged yet. */
+  Optional<Span> provingBesideCapacitor(int step) {
+    return isBesideCapacitor(FactTable.place(step(step))) ? step(step).actions().stream()
+        .filter(action -> action.kind().begins(EquipmentCondition.PROVED_DEAD)).findFirst().map(action -> action.thing().span())
+        : Optional.empty();
+  }
+
   /** A path on which the step's place is open and live. */
   Optional<Witness> path(int step) {
     return liveAt(step).flatMap(JointStates.Arrival::shown);
@@ -75,6 +91,10 @@ final class HazardousPlaces {
         .filter(words -> words.contains(word)).isPresent();
   }
 
+  private boolean isBesideCapacitor(String place) {
+    return context.tree().circuits().filter(systems -> systems.once(CAPACITORS).contains(place)).isPresent();
+  }
+
   /** By place, the words in the names of the motors that are there in any variant. */
   private static Map<String, Set<String>> motors(SystemVariants systems) {
     Map<String, Set<String>> motors = new HashMap<>();
@@ -84,5 +104,10 @@ final class HazardousPlaces {
             .forEach(end -> motors.computeIfAbsent(end.place(), any -> new HashSet<>())
                 .addAll(List.of(load.key().split(" "))))));
     return motors;
+  }
+
+  private static Set<String> capacitors(SystemVariants systems) {
+    return systems.all().flatMap(system -> system.parts(Part.Capacitor.class)).flatMap(part -> part.branches().stream())
+        .flatMap(limb -> Stream.of(limb.a().place(), limb.b().place())).collect(Collectors.toSet());
   }
 }

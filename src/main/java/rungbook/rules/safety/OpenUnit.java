@@ -35,6 +35,11 @@ public final class OpenUnit {
     return live(behind(panel, context), context, state, settled);
   }
 
+  /** Whether points of 50 V or more are behind a panel. */
+  public static boolean hasLineVoltage(String panel, RuleContext context) {
+    return context.tree().system().isPresent() && !behind(panel, context).isEmpty();
+  }
+
   private static Stream<Terminal> live(List<Terminal> behind, RuleContext context, BitSet state,
       SettledContacts settled) {
     return behind.stream().filter(settled::isLive).filter(point -> !isOfASwitchThatIsOff(point, context, state));
