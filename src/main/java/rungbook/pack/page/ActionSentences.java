@@ -3,6 +3,7 @@ package rungbook.pack.page;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import rungbook.action.EquipmentCondition;
 import rungbook.action.StateChange;
 import rungbook.pack.path.ProvedPairs;
@@ -30,7 +31,7 @@ final class ActionSentences {
 
   /** Those that the author's own words leave out: a deed is said once. */
   List<Sentence> unsaid(List<Action> actions, SaidDeeds said) {
-    return of(actions.stream().filter(action -> !said.has(actions, action)).toList());
+    return of(IntStream.range(0, actions.size()).filter(number -> !said.has(actions, number)).mapToObj(actions::get).toList());
   }
 
   /** The points to prove dead, as written. */
@@ -41,12 +42,13 @@ final class ActionSentences {
   List<Sentence> of(List<Action> actions) {
     var sentences = new ArrayList<Sentence>();
     boolean proved = false;
+    boolean provesAny = !points(actions).isEmpty();
     for (Action action : actions) {
       boolean proves = action.kind().begins(EquipmentCondition.PROVED_DEAD);
       if (proves && !proved) {
         proved = true;
         sentences.addAll(proveDead(actions));
-      } else if (!proves && !action.kind().begins(EquipmentCondition.METER_PROVED) && !isStage(action)) {
+      } else if (!proves && !(provesAny && action.kind().begins(EquipmentCondition.METER_PROVED)) && !isStage(action)) {
         sentences.add(new Sentence(sentence(action)));
       }
     }

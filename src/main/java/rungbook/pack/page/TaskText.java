@@ -30,8 +30,11 @@ final class TaskText {
     }
     List<Action> actions = step.actions();
     List<ActionSentences.Sentence> left = words.isBlank() ? sentences.of(actions)
-        : sentences.unsaid(actions, new SaidDeeds(words));
+        : sentences.unsaid(actions, new SaidDeeds(step.title(), words));
     if (!left.isEmpty()) {
+      if (!words.isBlank()) {
+        html.element("p", "Part of this step:", "class", "order").line();
+      }
       html.open("ol", "class", "actions");
       left.forEach(sentence -> sentence(html, sentence));
       html.close("ol").line();
