@@ -26,8 +26,9 @@ public final class TapBench {
   private static final int TAPS = 40;
   private static final int SLOWER = 6;
 
-  /** From the tap to the picture after it. */
+  /** From the tap to the picture after it; at the end of a short chain the walk starts again before the clock does. */
   private static final String TAP = """
+      if (!document.querySelector('.page.on .ways a')) [...document.querySelectorAll('.menu .tools button')].pop().click();
       const done = arguments[arguments.length - 1], start = performance.now();
       document.querySelector('.page.on .ways a').click();
       requestAnimationFrame(() => { const c = new MessageChannel(); c.port1.onmessage = () => done(performance.now() - start); c.port2.postMessage(0); });""";

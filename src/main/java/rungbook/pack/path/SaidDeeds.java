@@ -81,6 +81,13 @@ public final class SaidDeeds {
         || (alone && isTried(action, object)));
   }
 
+  /** {@code Lock it}, where the step locks one thing; how a proof is read needs no object. */
+  private static boolean isSaidAlone(Action action, Instruction one, String form) {
+    List<String> words = one.words();
+    return words.get(0).equals(form.split(" ")[0]) && words.containsAll(List.of(form.split(" ")))
+        && (words.size() == 1 || words.contains("it") || !action.kind().begins(EquipmentCondition.ISOLATED));
+  }
+
   /** Only a switch that was turned off is tried, so that {@code Try it} means the step's only one. */
   private boolean isTried(Action action, NamedObject object) {
     return action.kind().begins(EquipmentCondition.TRIED) && Instructions.sentences(html).stream().anyMatch(object::isIn)
@@ -141,7 +148,8 @@ public final class SaidDeeds {
         return at + 1;
       }
       boolean another = words.get(at).equals("and") && at + 1 < words.size() && !isDeterminer(words, at + 1)
-          && !LOCK_AND_TAG.contains(words.get(at + 1)) && object.endAt(words, at + 1) < 0;
+          && !(throughPrepositions && at == from && LOCK_AND_TAG.contains(words.get(at + 1)))
+          && object.endAt(words, at + 1) < 0;
       if (another || (!throughPrepositions && PREPOSITIONS.contains(words.get(at)))) {
         return NOWHERE;
       }

@@ -72,6 +72,7 @@ class SaidDeedsTest {
       "isolate: outdoor disconnect | Pull the disconnect.",
       "tag out: outdoor disconnect | Lock the disconnect.",
       "discharge: run capacitor | Discharge the run capacitor.",
+      "tag out: outdoor disconnect | Tag the breaker and lock the disconnect.",
       // no instruction
       "isolate: outdoor disconnect | Do not pull the disconnect or lock it.",
       "isolate: outdoor disconnect | If the fan still runs, pull the disconnect and lock it.",
