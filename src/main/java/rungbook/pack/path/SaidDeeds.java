@@ -77,7 +77,7 @@ public final class SaidDeeds {
     List<List<String>> parts = DeedWords.of(action.kind());
     return parts.stream().allMatch(forms -> told.stream().anyMatch(one -> forms.stream()
         .anyMatch(form -> says(one, form, object)
-            || (alone && !forms.equals(parts.get(0)) && one.words().get(0).equals(form))))
+            || (alone && !forms.equals(parts.get(0)) && isSaidAlone(action, one, form))))
         || (alone && isTried(action, object)));
   }
 
