@@ -14,8 +14,8 @@ public final class DeedWords {
   private DeedWords() {}
 
   /**
-   * What has to be said for an action, one form of each group. Where an action has two parts, such as to shut off and to
-   * lock, one of them alone does not say it.
+   * What has to be said for an action, one form of each group. Where an action has two parts, such as to shut off and
+   * to lock, one of them alone does not say it.
    */
   public static List<List<String>> of(ActionKind kind) {
     return switch (kind) {

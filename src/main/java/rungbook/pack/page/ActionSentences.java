@@ -31,7 +31,8 @@ final class ActionSentences {
 
   /** Those that the author's own words leave out: a deed is said once. */
   List<Sentence> unsaid(List<Action> actions, SaidDeeds said) {
-    return of(IntStream.range(0, actions.size()).filter(number -> !said.has(actions, number)).mapToObj(actions::get).toList());
+    return of(IntStream.range(0, actions.size()).filter(number -> !said.has(actions, number)).mapToObj(actions::get)
+        .toList());
   }
 
   /** The points to prove dead, as written. */

@@ -5,8 +5,8 @@ import java.util.Set;
 import rungbook.text.SearchWord;
 
 /**
- * The object of an action in an author's words: by all of its words, or by the last, {@code the disconnect}, if no other
- * object of the step ends alike. Another word beside the last names another thing: {@code float switch}, {@code
+ * The object of an action in an author's words: by all of its words, or by the last, {@code the disconnect}, if no
+ * other object of the step ends alike. Another word beside the last names another thing: {@code float switch}, {@code
  * contactor coil}.
  */
 final class NamedObject {

@@ -51,12 +51,18 @@ public final class SaidDeeds {
       return provesTheMeterTwice() && isTold("read", "test", "measure");
     }
     if (action.kind().begins(EquipmentCondition.METER_PROVED)) {
-      return NamedObject.stems(Instructions.sentences(html).stream().flatMap(List::stream).toList()).containsAll(NamedObject.stems(Instructions.words(action.thing().text()).stream()
-          .filter(word -> !word.equals("or") && !NamedObject.isDeterminer(word)).toList()));
+      return isNamed(action.thing().text());
     }
     return action.changes().stream().filter(StateChange.SetPosition.class::isInstance)
         .map(StateChange.SetPosition.class::cast).findFirst().map(set -> isSet(action.kind(), set))
         .orElseGet(() -> isSaid(actions, action));
+  }
+
+  /** By all of its words: {@code a live outlet, or a proving unit}. */
+  private boolean isNamed(String source) {
+    List<String> said = Instructions.sentences(html).stream().flatMap(List::stream).toList();
+    return NamedObject.stems(said).containsAll(NamedObject.stems(Instructions.words(source).stream()
+        .filter(word -> !word.equals("or") && !NamedObject.isDeterminer(word)).toList()));
   }
 
   /** Before and after. */
@@ -90,7 +96,8 @@ public final class SaidDeeds {
 
   /** Only a switch that was turned off is tried, so that {@code Try it} means the step's only one. */
   private boolean isTried(Action action, NamedObject object) {
-    return action.kind().begins(EquipmentCondition.TRIED) && Instructions.sentences(html).stream().anyMatch(object::isIn)
+    return action.kind().begins(EquipmentCondition.TRIED)
+        && Instructions.sentences(html).stream().anyMatch(object::isIn)
         && told.stream().anyMatch(one -> one.words().size() > 1 && one.words().subList(0, 2).equals(TRY_IT));
   }
 
