@@ -23,7 +23,8 @@ function dial(page, walked) {
   turn.hidden = !!last && last.dataset.q === page.dataset.q;
   turn.textContent = last ? 'Turn dial' : 'Set dial';
 }
-// -- at line voltage nothing is answered before a hand has held the button: a tap by accident does nothing
+// -- at line voltage nothing is answered before a hand has held the button: a tap by accident does nothing. The ways out
+// need no hold
 function hold(page, dock) {
   let bar = dock.querySelector('.hold'), timer = 0;
   if (!bar) {
@@ -51,7 +52,7 @@ function hold(page, dock) {
     place(page);
   }
   function refuse(e) {
-    if (!dock.classList.contains('unheld') || bar.contains(e.target)) return;
+    if (!dock.classList.contains('unheld') || bar.contains(e.target) || e.target.closest('.out')) return;
     e.preventDefault();
     e.stopPropagation();
     if (e.type === 'focusin' && e.target.tagName === 'INPUT') bar.focus();
@@ -63,10 +64,14 @@ function hold(page, dock) {
   dock.classList.add('unheld');
   buzz([300, 100, 300]);
 }
-// -- the dock is as high as what to do leaves room for, and always shows its first way whole; the rest is a swipe away
+// -- the dock is as high as what to do leaves room for, and always shows its first way whole, or the bar to hold; the rest is a swipe away
+// before the hold, what has to be held is what has to be in sight
+function least(dock) {
+  const first = dock.querySelector(dock.classList.contains('unheld') ? '.hold' : '.ways a');
+  return first.getBoundingClientRect().bottom - dock.getBoundingClientRect().top + GAP;
+}
 function fits(dock, line) {
-  const end = line.getBoundingClientRect().bottom + scrollY, box = dock.getBoundingClientRect();
-  return end + dock.querySelector('.ways a').getBoundingClientRect().bottom - box.top + GAP <= innerHeight;
+  return line.getBoundingClientRect().bottom + scrollY + least(dock) <= innerHeight;
 }
 function place(page) {
   const dock = page.querySelector('.dock'), high = innerHeight, line = page.querySelector('.measure');
@@ -75,10 +80,8 @@ function place(page) {
   page.classList.remove('tight');
   dock.style.bottom = '';
   if (line && !fits(dock, line)) page.classList.add('tight');
-  const first = dock.querySelector('.ways a'), top = dock.getBoundingClientRect().top;
-  const least = first.getBoundingClientRect().bottom - top + GAP;
   const read = line ? line.getBoundingClientRect().bottom + scrollY : high / 2;
-  const room = dock.classList.contains('typing') ? dock.offsetHeight : Math.max(least, Math.min(high * 0.66, high - read - 2));
+  const room = dock.classList.contains('typing') ? dock.offsetHeight : Math.max(least(dock), Math.min(high * 0.66, high - read - 2));
   const typing = dock.classList.contains('typing'), loose = room > (typing ? high - 60 : high * 0.7);
   dock.classList.toggle('loose', loose);
   if (loose && typing) dock.scrollIntoView();

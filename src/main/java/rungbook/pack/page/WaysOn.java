@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import rungbook.pack.path.FaultsAhead;
 import rungbook.pack.reading.ReadingZones;
+import rungbook.rules.flow.Success;
 import rungbook.tree.Answer;
 import rungbook.tree.Quantity;
 import rungbook.tree.Step;
@@ -60,7 +61,8 @@ final class WaysOn {
   private void way(Html html, Step step, Way way, boolean good) {
     Optional<String> address = address(way);
     String element = address.isPresent() ? "a" : "span";
-    html.open(element, "class", good ? "way good" : "way", "href", address.orElse(null));
+    html.open(element, "class", "way" + (good ? " good" : "") + (isWayOut(step, way) ? " out" : ""), "href",
+        address.orElse(null));
     html.open("b");
     answers(step, way).forEach(answer -> html.element("u", answer).text(" "));
     if (good) {
@@ -69,6 +71,13 @@ final class WaysOn {
     html.close("b").text(" ").open("span");
     target(html, way);
     html.close("span").close(element);
+  }
+
+  /** It says that something could not be done or read: nobody has to confirm anything to leave it. */
+  private static boolean isWayOut(Step step, Way way) {
+    return step instanceof Step.Check
+        ? way.answer() instanceof Answer.NoReading || way.answer() instanceof Answer.AnythingElse
+        : !Success.isMeant(way.written(), step.ways().indexOf(way));
   }
 
   private void target(Html html, Way way) {
