@@ -80,12 +80,14 @@ function place(page) {
   page.classList.remove('tight');
   dock.style.bottom = '';
   if (line && !fits(dock, line)) page.classList.add('tight');
+  // cautions that are all new leave no room for an answer: it follows what to do, a swipe away
+  const full = line && !fits(dock, line);
   const read = line ? line.getBoundingClientRect().bottom + scrollY : high / 2;
   const room = dock.classList.contains('typing') ? dock.offsetHeight : Math.max(least(dock), Math.min(high * 0.66, high - read - 2));
-  const typing = dock.classList.contains('typing'), loose = room > (typing ? high - 60 : high * 0.7);
+  const typing = dock.classList.contains('typing'), loose = room > (typing ? high - 60 : high * 0.7) || full && !typing;
   dock.classList.toggle('loose', loose);
   if (loose && typing) dock.scrollIntoView();
-  dock.style.bottom = Math.min(0, room - dock.offsetHeight) + 'px';
+  if (!loose) dock.style.bottom = Math.min(0, room - dock.offsetHeight) + 'px';
 }
 window.rungbook.step = function (page, way, typed) {
   const walked = pagesOf(way).filter(function (one) { return one !== page; }), dock = page.querySelector('.dock');

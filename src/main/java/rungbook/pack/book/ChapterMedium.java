@@ -2,6 +2,7 @@ package rungbook.pack.book;
 
 import java.util.Map;
 import java.util.Optional;
+import rungbook.pack.page.Html;
 import rungbook.pack.page.Medium;
 
 /**
@@ -10,6 +11,12 @@ import rungbook.pack.page.Medium;
  * @param files the file of each tree in the book
  */
 record ChapterMedium(String digest, Map<String, String> files, BookPictures pictures) implements Medium {
+
+  /** The title page says it. */
+  @Override
+  public void checking(Html html) {
+    // nothing more here
+  }
 
   @Override
   public Optional<String> address(String tree, Optional<String> step) {

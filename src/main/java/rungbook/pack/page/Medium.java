@@ -8,6 +8,9 @@ public interface Medium {
   /** The digest that its title block shows: 64 hexadecimal digits. */
   String digest();
 
+  /** Writes how somebody checks the file, where that is not said elsewhere in it. */
+  void checking(Html html);
+
   /**
    * The address of another tree, or of a step of it.
    *

@@ -20,6 +20,11 @@ record PageInFolder(Map<String, byte[]> pictures) implements Medium {
   }
 
   @Override
+  public void checking(Html html) {
+    TitleBlock.checking(html);
+  }
+
+  @Override
   public Optional<String> address(String tree, Optional<String> step) {
     return Optional.of(FileNames.address(tree) + step.map(id -> "#" + id).orElse(""));
   }

@@ -31,6 +31,14 @@ public final class TitleBlock {
     end(html, digest);
   }
 
+  /** A changed page can say anything of itself, so this one only says how others find out. */
+  static void checking(Html html) {
+    html.open("p", "class", "checking")
+        .text("This page cannot prove itself: a changed one can show any digest. Compare all six groups with those on "
+            + "your company's list or server. Or, on a computer with the signature file beside this file: ")
+        .element("code", "rungbook verify FILE --key company.pub").close("p").line();
+  }
+
   /** Of the list of packs. */
   public static void ofIndex(Html html) {
     html.raw(BLOCK);

@@ -82,6 +82,7 @@ public final class TreeText {
     contents();
     html.open("div", "class", "about").element("h2", "About this pack").line();
     TitleBlock.of(html, tree, edition, medium.digest());
+    medium.checking(html);
     html.close("div");
     outline.order().stream().findFirst().ifPresent(this::begin);
     html.close("section").line();
