@@ -8,6 +8,7 @@ import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
+import java.util.Objects;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -146,7 +147,8 @@ final class PackCommand implements Callable<Integer> {
 
   private void write(Path to, Book made, Optional<SigningKey> signing) throws IOException {
     PackFile file = new PackFile(to.getFileName().toString(), made.bytes());
-    write(to.getParent(), signing.map(with -> List.of(file, with.signature(file))).orElse(List.of(file)));
+    write(Objects.requireNonNull(to.toAbsolutePath().getParent(), "a file is in a folder"),
+        signing.map(with -> List.of(file, with.signature(file))).orElse(List.of(file)));
     terminal.out().println("digest " + Digest.grouped(made.digest()));
   }
 

@@ -61,7 +61,8 @@ class StepAidsInBrowserTest {
   void leftHandTurnsBarKeysAndAnswersAroundAndIsKept() {
     open("across-the-coil");
     assertTrue(left(".bar .sofar") < left(".bar .light"));
-    browser.run("[...document.querySelectorAll('.menu button')].find(b => b.textContent === 'For the left hand').click()");
+    browser
+        .run("[...document.querySelectorAll('.menu button')].find(b => b.textContent === 'For the left hand').click()");
     assertTrue(left(".bar .sofar") > left(".bar .light"));
     browser.find(".on .field input").click();
     assertTrue(left(".on .pad .k3") < left(".on .pad .k0"), "the narrow keys are away from the thumb");
@@ -89,8 +90,9 @@ class StepAidsInBrowserTest {
       browser.run("document.documentElement.style.fontSize = '225%'; dispatchEvent(new Event('resize'))");
       assertEquals(0, browser.sidewaysPixels(), step);
       browser.run("scrollTo(0, 1e6)");
-      assertTrue(number("[...document.querySelectorAll('.on .way')].pop().getBoundingClientRect().bottom")
-          <= PHONE_HEIGHT, step + ": the last way can be reached");
+      assertTrue(
+          number("[...document.querySelectorAll('.on .way')].pop().getBoundingClientRect().bottom") <= PHONE_HEIGHT,
+          step + ": the last way can be reached");
       browser.run("document.querySelector('.on h2').scrollIntoView()");
       assertFalse(number("document.querySelector('.on h2').getBoundingClientRect().bottom") < 0, step);
     }
@@ -101,8 +103,8 @@ class StepAidsInBrowserTest {
   void bareLinkShowsWhatToDoAboveTheAnswer() {
     for (String step : List.of("t1-to-t2", "across-the-coil")) {
       open(step);
-      assertTrue(number("document.querySelector('.on .measure').getBoundingClientRect().bottom")
-          <= number("document.querySelector('.on .dock').getBoundingClientRect().top"), step);
+      assertTrue(number("document.querySelector('.on .measure').getBoundingClientRect().bottom") <= number(
+          "document.querySelector('.on .dock').getBoundingClientRect().top"), step);
     }
   }
 

@@ -57,7 +57,7 @@ final class PlainSvg {
           out.append("</").append(in.getLocalName()).append('>');
         }
         case XMLStreamConstants.CHARACTERS, XMLStreamConstants.CDATA -> text(in.getText());
-        default -> { } // comments, instructions and the document type draw nothing
+        default -> {} // comments, instructions and the document type draw nothing
       }
     }
     return out.indexOf("<svg ") == 0 ? Optional.of(out.append('\n').toString()) : Optional.empty();

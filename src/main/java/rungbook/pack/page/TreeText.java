@@ -18,7 +18,6 @@ public final class TreeText {
   public static final String DEFERRAL = "Local codes, the authority that enforces them, the manufacturer's "
       + "instructions and licensed practice come before anything on these pages.";
 
-
   private final Tree tree;
   private final PackInput material;
   private final HighestVoltages voltages;

@@ -65,7 +65,7 @@ final class Instructions {
 
   private static void sentence(String sentence, List<String> last, List<Instruction> found) {
     List<String> before = new ArrayList<>(last);
-    for (String clause : sentence.split("[,;:()]")) {
+    for (String clause : sentence.split("[,;:()]", -1)) {
       List<String> words = words(clause);
       clause(words, before, found);
       before.addAll(words);

@@ -90,7 +90,7 @@ public final class SaidDeeds {
   /** {@code Lock it}, where the step locks one thing; how a proof is read needs no object. */
   private static boolean isSaidAlone(Action action, Instruction one, String form) {
     List<String> words = one.words();
-    return words.get(0).equals(form.split(" ")[0]) && words.containsAll(List.of(form.split(" ")))
+    return words.get(0).equals(form.split(" ", -1)[0]) && words.containsAll(List.of(form.split(" ", -1)))
         && (words.size() == 1 || words.contains("it") || !action.kind().begins(EquipmentCondition.ISOLATED));
   }
 
@@ -111,7 +111,7 @@ public final class SaidDeeds {
   /** @param form a verb, or a verb and the word that goes with it: right after it, or after the object */
   private static boolean says(Instruction one, String form, NamedObject object) {
     List<String> words = one.words();
-    String[] parts = form.split(" ");
+    String[] parts = form.split(" ", -1);
     if (!words.get(0).equals(parts[0])) {
       return false;
     }

@@ -2,6 +2,7 @@ package rungbook.pack.style;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Objects;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -44,7 +45,8 @@ record Palettes(Map<String, Map<String, String>> byName) {
 
   /** A style with one palette's values in the places of its names. */
   String writtenOut(String name, String style) {
-    return USE.matcher(style).replaceAll(use -> Matcher.quoteReplacement(byName.get(name).get(use.group(1))));
+    Map<String, String> palette = Objects.requireNonNull(byName.get(name), name);
+    return USE.matcher(style).replaceAll(use -> Matcher.quoteReplacement(palette.get(use.group(1))));
   }
 
   private String used(String name, String style) {

@@ -64,7 +64,8 @@ final class HazardousPlaces {
   /** What is proved dead is not discharged yet. */
   Optional<Span> provingBesideCapacitor(int step) {
     return isBesideCapacitor(FactTable.place(step(step))) ? step(step).actions().stream()
-        .filter(action -> action.kind().begins(EquipmentCondition.PROVED_DEAD)).findFirst().map(action -> action.thing().span())
+        .filter(action -> action.kind().begins(EquipmentCondition.PROVED_DEAD)).findFirst()
+        .map(action -> action.thing().span())
         : Optional.empty();
   }
 

@@ -80,7 +80,8 @@ public class PackService {
     var text = library.library().text();
     var trees = library.library().trees().stream().filter(CompiledTree::isSound)
         .map(tree -> new BookTree(tree.tree(), voltages.of(tree.tree(), text), edition(tree, library),
-            of(tree, library).digest())).toList();
+            of(tree, library).digest()))
+        .toList();
     return Book.of(trees, leftOut(library), material(library.library()));
   }
 
