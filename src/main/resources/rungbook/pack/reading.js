@@ -60,7 +60,7 @@ const says = {
 const keys = ['7', '8', '9', '⌫', '4', '5', '6', 'OL', '1', '2', '3', 'jumps', '−', '0', '.'];
 const names = { '⌫': 'Delete the last digit', OL: 'OL: the display shows overload', jumps: 'The reading jumps', '−': 'Minus', '.': 'Point' };
 
-// typed(words) is told each reading, moved() that the dock has another height
+// typed(words) is told each reading; moved(box) that the dock has another height, and what to show in it
 window.rungbook.reading = function (page, dock, typed, moved) {
   const zones = page.dataset.r.split(';').map(function (zone) { return zone.split(','); }), digits = zones.shift();
   const own = page.dataset.u, list = units[own] || [{ name: own, power: 0 }], on = page.querySelector('.ways');
@@ -110,9 +110,9 @@ window.rungbook.reading = function (page, dock, typed, moved) {
     say(zone ? says[meaning].replace('{}', words).replace('{limit}', zone[4]).replace('{leads}', own === 'A' ? 'jaw' : 'leads')
       .replace('{window}', page.querySelector('.window').textContent) : '', meaning || '');
     if (near) button('Read again', told, again);
-    if (meaning === 'danger' || meaning === 'high') { buzz([600, 120, 600]); open(false); box.scrollIntoView(); }
-    else if (taken.length) buzz(12);
-    moved();
+    const stop = meaning === 'danger' || meaning === 'high';
+    if (stop) { buzz([600, 120, 600]); open(false); } else if (taken.length) buzz(12);
+    moved(stop && box);
   }
   function again() {
     input.value = '';

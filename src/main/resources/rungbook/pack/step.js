@@ -89,12 +89,23 @@ function place(page) {
   if (loose && typing) dock.scrollIntoView();
   if (!loose) dock.style.bottom = Math.min(0, room - dock.offsetHeight) + 'px';
 }
+// once a frame, however much was typed: each look at the layout costs a few milliseconds
+let due = 0, told = null;
+function soon(page, box) {
+  told = box || told;
+  due = due || requestAnimationFrame(function () {
+    due = 0;
+    place(page);
+    if (told) told.scrollIntoView();
+    told = null;
+  });
+}
 window.rungbook.step = function (page, way, typed) {
   const walked = pagesOf(way).filter(function (one) { return one !== page; }), dock = page.querySelector('.dock');
   fold(page, walked);
   dial(page, walked);
   if (!dock) return;
-  if (page.dataset.r && !page.querySelector('.reading')) window.rungbook.reading(page, dock, typed, function () { place(page); });
+  if (page.dataset.r && !page.querySelector('.reading')) window.rungbook.reading(page, dock, typed, function (box) { soon(page, box); });
   if (page.classList.contains('live-line')) hold(page, dock);
 };
 window.rungbook.place = place;

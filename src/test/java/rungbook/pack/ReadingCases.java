@@ -21,11 +21,9 @@ import rungbook.tree.Tree;
 
 /**
  * The table of what people type, what it is read as, and what comes of it. An outcome is a meaning and its ways: {@code
- * near under 3 / 3 to 20}. A reading of {@code -} is none, and is refused.
+ * near under 3 / 3 to 20}. A reading of {@code -} is none: it is refused, or is a minus sign without a number yet.
  */
 final class ReadingCases {
-
-  private static final String REFUSED = "refused";
 
   /** @param highest what the circuit gives there, in volts; {@code -} if it is not known */
   record Check(String meter, String quantity, String points, String highest, String window, List<String> ways) {
@@ -76,8 +74,8 @@ final class ReadingCases {
 
   record Case(Check check, String typed, String reading, String outcome) {
 
-    boolean isRefused() {
-      return outcome.equals(REFUSED);
+    boolean isReading() {
+      return !reading.equals("-");
     }
 
     @Override
