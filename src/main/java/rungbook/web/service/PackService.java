@@ -1,6 +1,7 @@
 package rungbook.web.service;
 
 import jakarta.enterprise.context.ApplicationScoped;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -18,13 +19,14 @@ import rungbook.proof.advice.ProofSummary;
 import rungbook.source.Severity;
 import rungbook.source.Wording;
 import rungbook.text.English;
+import rungbook.text.Sha256;
 import rungbook.pack.page.Edition;
 import rungbook.pack.page.PackInput;
 import rungbook.store.document.DocumentPath;
 import rungbook.tree.Target;
 import rungbook.web.http.Asker;
 
-/** The packs of a library; a pack is made again only when its tree changes. */
+/** The packs of a library; a pack is made again only when its tree or a shared text changes. */
 @ApplicationScoped
 public class PackService {
   private final VoltageFinder voltages = new VoltageFinder();
@@ -49,7 +51,7 @@ public class PackService {
 
   /** @param tree a sound one of the library */
   public Pack of(CompiledTree tree, CheckedLibrary library) {
-    return pack(tree, library.library(), library.revisions());
+    return pack(tree, library.library(), library.revisions(), shared(library.library()));
   }
 
   /**
@@ -66,8 +68,9 @@ public class PackService {
   /** Every tree without errors. */
   public List<Pack> all(CheckedLibrary library) {
     var revisions = library.revisions();
+    var shared = shared(library.library());
     return library.library().trees().stream().filter(CompiledTree::isSound)
-        .map(tree -> pack(tree, library.library(), revisions)).toList();
+        .map(tree -> pack(tree, library.library(), revisions, shared)).toList();
   }
 
   /** Whether this server has a key to sign with. */
@@ -118,9 +121,16 @@ public class PackService {
         .toList();
   }
 
-  private Pack pack(CompiledTree tree, Library library, Map<String, Integer> revisions) {
+  /** Which shared texts a pack is made with: each has the usual cautions in it, whatever its tree names. */
+  private static String shared(Library library) {
+    var texts = library.text().texts().subMap("shared/", "shared0").values().stream()
+        .map(text -> text.name() + '\0' + text.text()).collect(Collectors.joining("\0"));
+    return Sha256.hex(texts.getBytes(StandardCharsets.UTF_8));
+  }
+
+  private Pack pack(CompiledTree tree, Library library, Map<String, Integer> revisions, String shared) {
     var revision = Optional.ofNullable(revisions.get(tree.path())).map(String::valueOf);
-    return made.of(tree, revision.orElse(""), () -> pack(tree, library, edition(revision)));
+    return made.of(tree, revision.orElse("") + ' ' + shared, () -> pack(tree, library, edition(revision)));
   }
 
   private static Edition edition(CompiledTree tree, CheckedLibrary library) {
