@@ -73,8 +73,8 @@ public final class TapBench {
     double worked = (workedMs(browser) - before) / TAPS;
     Arrays.sort(taps);
     System.out.printf(Locale.ROOT, "%d steps, %d bytes, processor slowed %d-fold%n"
-        + "first painted after %.0f ms, ready after %.0f ms; tap to picture: median %.0f ms, worst of %d %.0f ms; the page's own thread worked "
-        + "%.0f ms a tap%n",
+        + "first painted after %.0f ms, ready after %.0f ms; tap to picture: median %.0f ms, worst of %d %.0f ms; "
+        + "the page's own thread worked %.0f ms a tap%n",
         steps, bytes, SLOWER, painted, opened, taps[TAPS / 2], TAPS, taps[TAPS - 1], worked);
   }
 
