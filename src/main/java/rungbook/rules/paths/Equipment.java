@@ -19,7 +19,7 @@ import rungbook.tree.Tree;
  * How a path has left the equipment, as far as it can change a reading. It does not end where one tree leads to the
  * next.
  *
- * @param positions the position of each control, by its key
+ * @param positions of the controls that are not at their first position, by the control's key
  * @param changed what is switched off, bypassed, taken off or open
  * @param hash of both, computed once
  */
@@ -32,13 +32,7 @@ record Equipment(Map<String, String> positions, Set<StateChange.Begin> changed, 
     this(Map.copyOf(positions), Set.copyOf(changed), positions.hashCode() * 31 + changed.hashCode());
   }
 
-  /** Untouched, every control at its first position. */
-  static Equipment untouched(Tree tree) {
-    Map<String, String> positions = new HashMap<>();
-    tree.system().ifPresent(system -> system.controls().forEach((key, control) -> control.positions().stream()
-        .findFirst().ifPresent(first -> positions.put(key, Names.key(first)))));
-    return new Equipment(positions, Set.of());
-  }
+  static final Equipment UNTOUCHED = new Equipment(Map.of(), Set.of());
 
   /** After all actions of a step. */
   Equipment after(Step step, Tree tree) {
@@ -55,7 +49,11 @@ record Equipment(Map<String, String> positions, Set<StateChange.Begin> changed, 
 
   private static void apply(StateChange change, Tree tree, Map<String, String> set, Set<StateChange.Begin> now) {
     if (change instanceof StateChange.SetPosition position) {
-      set.put(position.control(), position.position());
+      if (isFirst(position, tree)) {
+        set.remove(position.control());
+      } else {
+        set.put(position.control(), position.position());
+      }
     } else if (change instanceof StateChange.Begin begin) {
       if (canChangeReadings(begin, tree.circuit())) {
         now.add(begin);
@@ -63,6 +61,12 @@ record Equipment(Map<String, String> positions, Set<StateChange.Begin> changed, 
     } else if (change instanceof StateChange.End end) {
       now.remove(new StateChange.Begin(end.condition(), end.key()));
     }
+  }
+
+  private static boolean isFirst(StateChange.SetPosition set, Tree tree) {
+    return tree.system().flatMap(system -> Optional.ofNullable(system.controls().get(set.control())))
+        .flatMap(control -> control.positions().stream().findFirst()).map(Names::key)
+        .filter(set.position()::equals).isPresent();
   }
 
   /** An open panel changes a reading only if it opens a switch. */

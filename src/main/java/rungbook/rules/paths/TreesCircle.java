@@ -68,7 +68,7 @@ public final class TreesCircle {
     if (first.steps().isEmpty()) {
       return;
     }
-    reach(Round.start(first, state(Equipment.untouched(first))));
+    reach(Round.start(first, state(Equipment.UNTOUCHED)));
     int taken = 0;
     while (!queue.isEmpty() && taken < MOST_WAYS) {
       Round at = queue.remove();
