@@ -51,6 +51,10 @@ final class KeyCommand implements Callable<Integer> {
   /** A lost key cannot be made again, so none is ever replaced. */
   private Path free(String ending) {
     Path file = terminal.folder().resolve(name + ending);
+    Path folder = file.toAbsolutePath().getParent();
+    if (folder == null || !Files.isDirectory(folder)) {
+      throw new UsageError("there is no folder for `" + terminal.shown(file) + "`", "make the folder first");
+    }
     if (Files.exists(file)) {
       throw new UsageError("`" + terminal.shown(file) + "` exists, and a key is never replaced",
           "choose another name, or move the file");

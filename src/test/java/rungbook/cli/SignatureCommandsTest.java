@@ -78,6 +78,13 @@ class SignatureCommandsTest {
   }
 
   @Test
+  void aKeyNeedsAFolderThatIsThere() {
+    Run run = Run.in(folder, "key", "nowhere/company");
+    assertEquals(2, run.exit());
+    assertEquals("rungbook: there is no folder for `nowhere/company.key`\n  hint: make the folder first\n", run.err());
+  }
+
+  @Test
   void aWrongKeyFileIsNamedWithTheCure() {
     Run half = Run.in(folder, "pack", "lib", "--sign", "company.pub");
     assertEquals(2, half.exit());

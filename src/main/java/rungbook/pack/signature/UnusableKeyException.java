@@ -12,7 +12,7 @@ public final class UnusableKeyException extends Exception {
     this.hint = hint;
   }
 
-  /** How to put it right. */
+  /** How to fix it. */
   public String hint() {
     return hint;
   }
