@@ -15,6 +15,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import rungbook.text.ProcessorSpeed;
 
 /**
  * Sends thousands of requests with mistakes in them: none is answered with 500, and none costs more than a second of
@@ -30,7 +31,7 @@ class RequestFuzzTest {
   private static final long SEED = Long.getLong("fuzz.seed", 20260103L);
   /** Until then, compiling the program itself takes processor time. */
   private static final int WARM_AFTER = 300;
-  private static final long MOST_MILLIS = 1_000;
+  private static final long MOST_MILLIS = ProcessorSpeed.limitMillis(1_000);
 
   @TestHTTPResource("/")
   URI server;
