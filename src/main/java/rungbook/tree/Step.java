@@ -164,4 +164,8 @@ public sealed interface Step {
   default BigDecimal minutes() {
     return header().minutes();
   }
+
+  default Optional<StepTimer> timer() {
+    return header().timer();
+  }
 }

@@ -15,11 +15,12 @@ import rungbook.source.Span;
  * @param id its slug; in a fragment prefixed with the id of the including step, {@code make-it-dead--lock-it}
  * @param document the file with its text: the fragment for a fragment's step
  * @param minutes the time it takes, without walking
+ * @param timer the time that somebody keeps with a clock, part of the minutes
  * @param who what the person who does it must hold, all of it
  */
 public record StepHeader(
     String id, Document document, Section section, Block block, Optional<NameRef> at, BigDecimal minutes,
-    List<NameRef> cautions, List<Qualification> who,
+    Optional<StepTimer> timer, List<NameRef> cautions, List<Qualification> who,
     List<Way> ways) {
 
   public StepHeader {

@@ -104,6 +104,7 @@ window.rungbook.step = function (page, way, typed) {
   const walked = pagesOf(way).filter(function (one) { return one !== page; }), dock = page.querySelector('.dock');
   fold(page, walked);
   dial(page, walked);
+  window.rungbook.timer(page);
   if (!dock) return;
   if (page.dataset.r && !page.querySelector('.reading')) window.rungbook.reading(page, dock, typed, function (box) { soon(page, box); });
   if (page.classList.contains('live-line')) hold(page, dock);

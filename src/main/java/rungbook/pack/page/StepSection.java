@@ -13,6 +13,7 @@ import rungbook.proof.HighestVoltages;
 import rungbook.tree.Quantity;
 import rungbook.tree.Setting;
 import rungbook.tree.Step;
+import rungbook.tree.StepTimer;
 import rungbook.tree.Tree;
 
 /** A step as a section of the page: whom it is for, what can hurt, what to do, where the leads go, and the ways on. */
@@ -63,6 +64,7 @@ final class StepSection {
     cautions.atStep(html, led, live);
     opening(html, number, step);
     content(html, number, step);
+    timer(html, step);
     ways.of(html, step, zones);
     html.close("section").line();
   }
@@ -86,6 +88,20 @@ final class StepSection {
     } else {
       task.of(html, step);
     }
+  }
+
+  /** After what to do: a task's wait begins then. */
+  private static void timer(Html html, Step step) {
+    step.timer().ifPresent(timer -> {
+      html.open("p", "class", "timer", "data-k", timer.kind().key(), "data-s", "" + timer.seconds(), "data-w",
+          timer.written());
+      if (timer.kind() == StepTimer.Kind.WAIT) {
+        html.text("Wait: ").element("b", timer.written());
+      } else {
+        html.text("It is there for only ").element("b", timer.written()).text(". Be ready before it begins.");
+      }
+      html.close("p").line();
+    });
   }
 
   private static String kind(Step step) {

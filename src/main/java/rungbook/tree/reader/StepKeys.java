@@ -14,6 +14,7 @@ import rungbook.source.Problems;
 import rungbook.source.Source;
 import rungbook.source.Span;
 import rungbook.tree.Step;
+import rungbook.tree.StepTimer;
 
 /** The keys allowed in a block or in front matter. */
 public final class StepKeys {
@@ -30,9 +31,10 @@ public final class StepKeys {
   private static final Set<
       String> ACTIONS = Arrays.stream(ActionKind.values()).map(ActionKind::words).collect(Collectors.toSet());
   private static final Set<String> CHECK = with(COMMON,
-      Set.of("measure", "look", "listen", "smell", "feel", "ask", "leads", "expect", "with", Step.Check.AGAIN));
-  private static final Set<String> TASK = with(COMMON, ACTIONS);
-  private static final Set<String> FINDING = with(TASK, Set.of("fault", "healthy", "refer", "evacuate", "guarded"));
+      Set.of("measure", "look", "listen", "smell", "feel", "ask", "leads", "expect", "with", Step.Check.AGAIN, StepTimer.Kind.LASTS.key()));
+  private static final Set<String> TASK = with(with(COMMON, ACTIONS), Set.of(StepTimer.Kind.WAIT.key()));
+  private static final Set<String> FINDING = with(with(COMMON, ACTIONS),
+      Set.of("fault", "healthy", "refer", "evacuate", "guarded"));
   private static final Set<String> END = with(COMMON, Set.of("result", "refer", "guarded"));
   private static final Set<String> TAKE = with(COMMON, Set.of("fragment"));
   private static final Set<String> EXIT = Set.of("answer", QuietReader.KEY);

@@ -1,10 +1,8 @@
 package rungbook.tree.reader;
 
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.Function;
 import rungbook.action.ActionCompiler;
 import rungbook.action.ActionKind;
@@ -23,25 +21,21 @@ import rungbook.system.Vocabulary;
 import rungbook.tree.Action;
 import rungbook.tree.Answer;
 import rungbook.tree.NameRef;
-import rungbook.tree.Numbers;
 import rungbook.tree.Qualification;
 import rungbook.tree.Quantity;
 import rungbook.tree.Shared;
 import rungbook.tree.Step;
 import rungbook.tree.StepHeader;
+import rungbook.tree.StepTimer;
 import rungbook.tree.Way;
 
 /** Reads what steps of several kinds have: header, actions, ways on, lists of names. */
 final class StepParts {
 
   static final Code ITEM_EMPTY = Code.of("item-empty");
-  static final Code MINUTES_UNREADABLE = Code.of("minutes-unreadable");
   static final Code NOT_YES = Code.of("not-yes");
   static final Code TOO_MANY_ANSWERS = Code.of("too-many-answers");
   static final Code UNKNOWN_CAUTION = Code.of("unknown-caution");
-
-  private static final BigDecimal USUAL_MINUTES = BigDecimal.ONE;
-  private static final Set<String> WITHOUT_WORK = Set.of("finding", "end", "take");
 
   private final UnresolvedStep unresolved;
   private final Block block;
@@ -138,25 +132,15 @@ final class StepParts {
     cautions.stream().filter(name -> !shared.cautions().containsKey(name.key())).forEach(name -> problems.add(
         Problem.at(UNKNOWN_CAUTION, source, name.span()).with("caution", name.text()).near(name.text(),
             Nearest.to(name.text(), shared.cautions().keySet()))));
-    return new StepHeader(unresolved.id(), unresolved.scope().document(), unresolved.section(), block, at, minutes(),
-        cautions, who(), ways);
+    var times = new StepTimes(block, source, problems);
+    Optional<StepTimer> timer = times.timer();
+    return new StepHeader(unresolved.id(), unresolved.scope().document(), unresolved.section(), block, at,
+        times.minutes(timer), timer, cautions, who(), ways);
   }
 
   private List<Qualification> who() {
     List<NameRef> names = block.entry("who").map(this::items).orElse(List.of());
     return QualificationReader.named(names, shared, unresolved.scope().document(), problems);
-  }
-
-  private BigDecimal minutes() {
-    Optional<Entry> entry = block.entry("minutes");
-    Optional<BigDecimal> minutes = entry.flatMap(line -> Numbers.read(line.value()))
-        .filter(measured -> measured.unit().isEmpty() && measured.number().signum() >= 0).map(Numbers.Measured::number);
-    if (entry.isPresent() && minutes.isEmpty()) {
-      problems
-          .add(Problem.at(MINUTES_UNREADABLE, source, entry.get().valueSpan()).with("written", entry.get().value()));
-    }
-    return minutes
-        .orElse(WITHOUT_WORK.contains(block.kind()) ? BigDecimal.ZERO : USUAL_MINUTES);
   }
 
   List<NameRef> items(Entry entry) {

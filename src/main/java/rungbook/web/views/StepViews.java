@@ -88,6 +88,7 @@ public final class StepViews {
     written(step, "with").ifPresent(state -> facts.add(new Fact("With", state)));
     step.at().ifPresent(place -> facts.add(new Fact("At", place.text())));
     written(step, "minutes").ifPresent(minutes -> facts.add(new Fact("Minutes", minutes)));
+    step.timer().ifPresent(timer -> facts.add(new Fact(English.capital(timer.kind().key()), timer.written())));
     return facts;
   }
 

@@ -1,0 +1,118 @@
+// A time to keep: how long a task waits, or for how long a reading is there. The end is kept as a time of day, so that a
+// phone that slept and a page that was opened again know what is left. A browser without storage keeps it in the page.
+(function () {
+'use strict';
+const doc = document, NAME = 'rungbook-timer', RING_MS = 4000, RINGS = 15;
+const make = window.rungbook.make, button = window.rungbook.button, buzz = window.rungbook.buzz;
+const chip = make('output', '', 'chip');
+let waiting = null, clock = 0, rings = 0, voice = null, lock = null;
+
+function store(value) {
+  waiting = value;
+  try { value ? localStorage.setItem(NAME, JSON.stringify(value)) : localStorage.removeItem(NAME); } catch { /* in the page alone */ }
+}
+function stored() {
+  try { return JSON.parse(localStorage.getItem(NAME)); } catch { return null; }
+}
+// sound needs a press before it, so the voice is made when a timer is started
+function speak(times) {
+  const Audio = window.AudioContext || window.webkitAudioContext;
+  if (!Audio) return;
+  try {
+    voice = voice || new Audio();
+    for (let i = 0; i < times; i++) {
+      const tone = voice.createOscillator(), at = voice.currentTime + i * 0.4;
+      tone.frequency.value = 988;
+      tone.connect(voice.destination);
+      tone.start(at);
+      tone.stop(at + 0.2);
+    }
+  } catch { /* no sound: it is shown, and the phone vibrates */ }
+}
+function left() {
+  return Math.max(0, Math.ceil((waiting.end - Date.now()) / 1000));
+}
+function digits(seconds) {
+  const two = function (n) { return (n < 10 ? '0' : '') + n; }, hours = Math.floor(seconds / 3600);
+  return (hours ? hours + ':' : '') + (hours ? two : String)(Math.floor(seconds / 60) % 60) + ':' + two(seconds % 60);
+}
+function run() {
+  clearTimeout(clock);
+  chip.hidden = !waiting;
+  if (!waiting) return draw();
+  const over = !left();
+  chip.textContent = over ? waiting.words + ' over' : digits(left());
+  chip.classList.toggle('over', over);
+  draw();
+  if (!over) { clock = setTimeout(run, 250); return; }
+  if (rings++ >= RINGS) return;
+  speak(3);
+  buzz([400, 200, 400, 200, 400]);
+  clock = setTimeout(run, RING_MS);
+}
+function draw() {
+  const line = doc.querySelector('.page.on .timer[data-k=wait]');
+  if (!line) return;
+  const mine = waiting && waiting.page === line.closest('.page').id, press = line.querySelector('button');
+  press.textContent = !mine ? 'Start the ' + line.dataset.w : left() ? 'Stop, ' + digits(left()) + ' left' : line.dataset.w + ' are over';
+  line.classList.toggle('over', !!mine && !left());
+}
+function end() {
+  rings = RINGS;
+  store(null);
+  run();
+}
+function wait(line) {
+  button('', line, function () {
+    if (waiting && waiting.page === line.closest('.page').id) { end(); return; }
+    rings = 0;
+    speak(0);
+    store({ end: Date.now() + line.dataset.s * 1000, words: line.dataset.w, page: line.closest('.page').id });
+    run();
+  });
+}
+// a few seconds that begin without asking: they are counted from a press, so that the eyes can stay on the meter
+function lasts(line) {
+  const press = button('Ready? Press when it begins', line, function () {
+    clearTimeout(press.timer);
+    press.style.setProperty('--s', line.dataset.s + 's');
+    press.classList.remove('runs');
+    void press.offsetWidth;
+    press.classList.add('runs');
+    press.textContent = line.dataset.w + ' from now';
+    speak(1);
+    buzz(100);
+    press.timer = setTimeout(function () {
+      press.classList.remove('runs');
+      press.textContent = 'Over. Press to count again';
+      speak(2);
+      buzz([100, 80, 100]);
+    }, line.dataset.s * 1000);
+  });
+}
+// -- the screen stays on while a step is open
+function awake() {
+  if (!navigator.wakeLock || doc.hidden || lock && !lock.released) return;
+  navigator.wakeLock.request('screen').then(function (held) { lock = held; }, function () { /* the phone decides */ });
+}
+doc.addEventListener('visibilitychange', function () { awake(); if (waiting) run(); });
+addEventListener('storage', function (e) { if (e.key === NAME) { waiting = stored(); rings = 0; run(); } });
+// a ring is answered by any press
+addEventListener('pointerdown', function () { if (waiting && !left()) rings = RINGS; });
+chip.onclick = function () {
+  if (!left()) end();
+  else if (doc.getElementById(waiting.page)) location.hash = encodeURIComponent(waiting.page);
+};
+
+window.rungbook.timer = function (page) {
+  if (!chip.parentNode) {
+    const bar = doc.querySelector('.bar');
+    bar.insertBefore(chip, bar.querySelector('.sofar').nextSibling);
+    waiting = stored();
+  }
+  const line = page.querySelector('.timer');
+  if (line && !line.querySelector('button')) (line.dataset.k === 'wait' ? wait : lasts)(line);
+  awake();
+  run();
+};
+})();
