@@ -10,8 +10,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import rungbook.source.Source;
 
 /**
@@ -20,7 +18,11 @@ import rungbook.source.Source;
  */
 final class TreeLinks {
 
-  private static final Pattern LINK = Pattern.compile("]\\(([^()\\s#/]{1,200})\\.md[#)]");
+  private static final String OPENS = "](";
+  private static final String ENDS = ".md";
+
+  /** In characters; longer than any name of a file. */
+  private static final int LONGEST_NAME = 200;
 
   private final LibraryText text;
   private final Map<String, Set<String>> links = new ConcurrentHashMap<>();
@@ -56,10 +58,25 @@ final class TreeLinks {
 
   private static Set<String> linked(Source source) {
     Set<String> linked = new HashSet<>();
-    Matcher link = LINK.matcher(source.text());
-    while (link.find()) {
-      linked.add(link.group(1));
+    String words = source.text();
+    for (int end = words.indexOf(ENDS); end >= 0; end = words.indexOf(ENDS, end + 1)) {
+      int start = nameStart(words, end);
+      if (start < end && words.startsWith(OPENS, start - OPENS.length()) && isAddressEnd(words, end + ENDS.length())) {
+        linked.add(words.substring(start, end));
+      }
     }
     return Set.copyOf(linked);
+  }
+
+  private static int nameStart(String words, int end) {
+    int start = end;
+    while (start > 0 && end - start < LONGEST_NAME && "()#/ \t\n\f\r".indexOf(words.charAt(start - 1)) < 0) {
+      start--;
+    }
+    return start;
+  }
+
+  private static boolean isAddressEnd(String words, int at) {
+    return at < words.length() && (words.charAt(at) == '#' || words.charAt(at) == ')');
   }
 }

@@ -32,11 +32,16 @@ final class CommonAnswers {
 
   private CommonAnswers() {}
 
-  static CommonAnswers of(Collection<Tree> trees) {
+  /** @param back the steps that a path may pass: a question that only others ask decides nothing */
+  static CommonAnswers of(Collection<Tree> trees, WayBack back) {
     Map<String, List<Asking>> askings = new LinkedHashMap<>();
     trees.forEach(tree -> gather(tree, askings));
     CommonAnswers answers = new CommonAnswers();
-    askings.forEach(answers::add);
+    askings.forEach((question, asking) -> {
+      if (asking.size() > 1 && asking.stream().anyMatch(one -> back.leadsFrom(one.tree(), one.step()))) {
+        answers.add(question, asking);
+      }
+    });
     return answers;
   }
 
@@ -57,9 +62,6 @@ final class CommonAnswers {
   }
 
   private void add(String question, List<Asking> askings) {
-    if (askings.size() == 1) {
-      return;
-    }
     domain(askings).filter(Domain::canBeFollowed).ifPresent(domain -> {
       for (int i = 0; i < askings.size(); i++) {
         byTree.computeIfAbsent(askings.get(i).tree().id(), any -> new HashMap<>())

@@ -11,10 +11,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
-import rungbook.action.EquipmentCondition;
-import rungbook.rules.flow.FlowGraph;
-import rungbook.rules.flow.Graph;
-import rungbook.rules.flow.Onward;
 import rungbook.source.Code;
 import rungbook.source.Problem;
 import rungbook.source.Span;
@@ -36,13 +32,11 @@ public final class TreesCircle {
   /** Past this many ways taken the search ends; the circles found so far are real. */
   private static final int MOST_WAYS = 20_000;
 
-  private static final int NO_STEP = -1;
-
   private final Tree first;
   private final Map<String, Tree> trees;
+  private final WayBack back;
   private final CommonAnswers answers;
   private final Set<String> entries;
-  private final Map<String, Onward> onward = new HashMap<>();
   private final Deque<Round> queue = new ArrayDeque<>();
   private final Set<Round.Place> reached = new HashSet<>();
   private final Map<Equipment, Equipment> states = new HashMap<>();
@@ -51,7 +45,8 @@ public final class TreesCircle {
   private TreesCircle(Tree first, Map<String, Tree> trees) {
     this.first = first;
     this.trees = trees;
-    this.answers = CommonAnswers.of(trees.values());
+    this.back = WayBack.to(first, trees);
+    this.answers = CommonAnswers.of(trees.values(), back);
     this.entries = entries();
   }
 
@@ -72,7 +67,7 @@ public final class TreesCircle {
     int taken = 0;
     while (!queue.isEmpty() && taken < MOST_WAYS) {
       Round at = queue.remove();
-      List<Way> ways = repairs(at.here()) ? List.of() : at.here().ways();
+      List<Way> ways = WayBack.repairs(at.here()) ? List.of() : at.here().ways();
       Equipment after = state(at.equipment().after(at.here(), at.tree()));
       for (int way = 0; way < ways.size(); way++) {
         taken++;
@@ -84,15 +79,11 @@ public final class TreesCircle {
     }
   }
 
-  private static boolean repairs(Step step) {
-    return step.actions().stream().anyMatch(action -> action.kind().begins(EquipmentCondition.REPAIRED));
-  }
-
   private void take(Way way, Round.Taken taken) {
     if (way.target() instanceof Target.ToStep to) {
       reach(taken, taken.from().tree(), to.step(), taken.from().out());
     } else if (way.target() instanceof Target.ToTree to) {
-      Optional.ofNullable(trees.get(to.tree())).ifPresent(tree -> cross(taken, tree, entry(to, tree)));
+      Optional.ofNullable(trees.get(to.tree())).ifPresent(tree -> cross(taken, tree, WayBack.entry(to, tree)));
     }
   }
 
@@ -100,7 +91,7 @@ public final class TreesCircle {
   private void cross(Round.Taken taken, Tree next, int step) {
     Round at = taken.from();
     int out = at.tree() == first ? at.number(taken.way()) : at.out();
-    if (step == NO_STEP) {
+    if (step == WayBack.NO_STEP) {
       return;
     }
     if (!at.passed().contains(Round.key(next, step))) {
@@ -110,17 +101,8 @@ public final class TreesCircle {
     }
   }
 
-  private static int entry(Target.ToTree to, Tree tree) {
-    for (int step = 0; step < tree.steps().size(); step++) {
-      if (to.step().isEmpty() || to.step().get().equals(tree.steps().get(step).id())) {
-        return step;
-      }
-    }
-    return NO_STEP;
-  }
-
   private void reach(Round.Taken taken, Tree tree, int step, int out) {
-    if (leadsOut(tree, step)) {
+    if (back.leadsFrom(tree, step)) {
       reach(new Round(taken, tree, step, out, passed(taken.from().passed(), tree, step)));
     }
   }
@@ -151,19 +133,8 @@ public final class TreesCircle {
   private Set<String> entries() {
     return trees.values().stream().flatMap(tree -> tree.steps().stream()).flatMap(step -> step.ways().stream())
         .map(Way::target).filter(Target.ToTree.class::isInstance).map(Target.ToTree.class::cast)
-        .flatMap(to -> Optional.ofNullable(trees.get(to.tree())).map(tree -> Round.key(tree, entry(to, tree))).stream())
+        .flatMap(to -> Optional.ofNullable(trees.get(to.tree())).map(tree -> Round.key(tree, WayBack.entry(to, tree))).stream())
         .collect(Collectors.toSet());
-  }
-
-  /** Whether some path from a step leads to another tree of the circle. */
-  private boolean leadsOut(Tree tree, int step) {
-    return crosses(tree.steps().get(step)) || onward.computeIfAbsent(tree.id(), any -> Onward
-        .to(FlowGraph.of(Graph.of(tree)), one -> crosses(tree.steps().get(one)), one -> true)).after(step);
-  }
-
-  private boolean crosses(Step step) {
-    return step.ways().stream()
-        .anyMatch(way -> way.target() instanceof Target.ToTree to && trees.containsKey(to.tree()));
   }
 
   private Problem problem(int out, Round last, int back, int step) {
