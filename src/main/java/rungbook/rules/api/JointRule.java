@@ -1,8 +1,10 @@
 package rungbook.rules.api;
 
 import java.util.BitSet;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import rungbook.rules.flow.Fact;
 import rungbook.rules.flow.FactTable;
 import rungbook.rules.flow.JointStates;
@@ -35,10 +37,14 @@ public abstract class JointRule implements Rule {
 
   private Optional<Problem> inspect(int number, int action, RuleContext context) {
     Step step = context.state().step(number);
+    Set<BitSet> inspected = new HashSet<>();
     for (JointStates.Arrival arrival : context.state().joint().at(number)) {
-      Optional<Problem> problem = inspect(step.actions().get(action), step, context, arrival.after(action));
-      if (problem.isPresent()) {
-        return Optional.of(problem.get().shownBy(arrival.shown()));
+      BitSet before = arrival.after(action);
+      if (inspected.add(before)) {
+        Optional<Problem> problem = inspect(step.actions().get(action), step, context, before);
+        if (problem.isPresent()) {
+          return Optional.of(problem.get().shownBy(arrival.shown()));
+        }
       }
     }
     return Optional.empty();

@@ -29,10 +29,12 @@ final class HazardousPlaces {
   private static final Function<SystemVariants, Set<String>> CAPACITORS = HazardousPlaces::capacitors;
 
   private final RuleContext context;
+  private final OpenUnit unit;
   private final Map<Integer, Optional<JointStates.Arrival>> live = new HashMap<>();
 
   HazardousPlaces(RuleContext context) {
     this.context = context;
+    this.unit = new OpenUnit(context);
   }
 
   /** Leads on line voltage are reported by {@link LineVoltageUnsaid}. */
@@ -76,7 +78,7 @@ final class HazardousPlaces {
 
   /** Worked out once for all cautions. */
   private Optional<JointStates.Arrival> liveAt(int step) {
-    return live.computeIfAbsent(step, any -> OpenUnit.liveAt(any, context));
+    return live.computeIfAbsent(step, unit::liveAt);
   }
 
   private Step step(int step) {

@@ -19,37 +19,43 @@ import rungbook.system.Names;
 import rungbook.system.Part;
 import rungbook.system.SystemVariants;
 import rungbook.system.Terminal;
+import rungbook.system.Vocabulary;
 import rungbook.system.Vocabulary.Location;
 import rungbook.system.logic.SettledContacts;
 import rungbook.tree.Step;
 
-/** What is live behind a panel. The terminals of a switch that is off do not count: its line side stays live. */
+/**
+ * What is live behind the panels of a tree's system. The terminals of a switch that is off do not count: its line side
+ * stays live.
+ */
 public final class OpenUnit {
 
   private static final Function<SystemVariants, Map<Terminal, Set<String>>> SWITCHES = OpenUnit::switches;
+  private static final Function<SystemVariants, Map<String, List<Terminal>>> BEHIND = OpenUnit::behind;
 
-  private OpenUnit() {}
+  private final RuleContext context;
+  private final Map<String, Map<BitSet, Boolean>> live = new HashMap<>();
+
+  public OpenUnit(RuleContext context) {
+    this.context = context;
+  }
 
   /** The line-voltage points behind a panel that are live in a state. */
   public static Stream<Terminal> live(String panel, RuleContext context, BitSet state, SettledContacts settled) {
-    return live(behind(panel, context), context, state, settled);
+    return behind(panel, context).stream().filter(settled::isLive)
+        .filter(point -> !isOfASwitchThatIsOff(point, context, state));
   }
 
   /** Whether points of 50 V or more are behind a panel. */
   public static boolean hasLineVoltage(String panel, RuleContext context) {
-    return context.tree().system().isPresent() && !behind(panel, context).isEmpty();
-  }
-
-  private static Stream<Terminal> live(List<Terminal> behind, RuleContext context, BitSet state,
-      SettledContacts settled) {
-    return behind.stream().filter(settled::isLive).filter(point -> !isOfASwitchThatIsOff(point, context, state));
+    return context.tree().circuits().isPresent() && !behind(panel, context).isEmpty();
   }
 
   /**
    * How a step is reached so that, before, during or after its actions, its place has an open panel and something live
    * behind it; empty if no path does that, or if the system has no parts.
    */
-  public static Optional<JointStates.Arrival> liveAt(int number, RuleContext context) {
+  public Optional<JointStates.Arrival> liveAt(int number) {
     Step step = context.state().step(number);
     Optional<String> panel = context.tree().system()
         .map(system -> system.locations().get(FactTable.place(step))).flatMap(Location::panel).map(Names::key);
@@ -57,12 +63,16 @@ public final class OpenUnit {
     if (open == FactTable.NONE || context.tree().circuits().isEmpty()) {
       return Optional.empty();
     }
-    List<Terminal> behind = behind(panel.get(), context);
     return context.state().joint().at(number).stream()
-        .filter(arrival -> during(arrival, step).anyMatch(state -> state.get(open)
-            && context.state().joint().settle(state).stream()
-                .anyMatch(settled -> live(behind, context, state, settled).findAny().isPresent())))
+        .filter(arrival -> during(arrival, step).anyMatch(state -> state.get(open) && isLive(panel.get(), state)))
         .findFirst();
+  }
+
+  /** Many steps are reached in the same state. */
+  private boolean isLive(String panel, BitSet state) {
+    return live.computeIfAbsent(panel, any -> new HashMap<>())
+        .computeIfAbsent(state, any -> context.state().joint().settle(any).stream()
+            .anyMatch(settled -> live(panel, context, any, settled).findAny().isPresent()));
   }
 
   private static Stream<BitSet> during(JointStates.Arrival arrival, Step step) {
@@ -70,17 +80,19 @@ public final class OpenUnit {
   }
 
   private static List<Terminal> behind(String panel, RuleContext context) {
-    var system = context.tree().system().orElseThrow();
-    List<Terminal> behind = new ArrayList<>();
-    system.locations().forEach((place, location) -> {
-      if (location.panel().map(Names::key).filter(panel::equals).isPresent()) {
-        system.points().forEach((point, known) -> {
-          if (known.locations().contains(place) && Sources.isLineVoltage(context.tree().system(), point)) {
-            behind.add(new Terminal(point, place));
+    return context.tree().circuits().orElseThrow().once(BEHIND).getOrDefault(panel, List.of());
+  }
+
+  /** The points at line voltage, by the panel that they are behind. */
+  private static Map<String, List<Terminal>> behind(SystemVariants systems) {
+    Vocabulary words = systems.base().vocabulary();
+    Map<String, List<Terminal>> behind = new HashMap<>();
+    words.locations().forEach((place, location) -> location.panel().map(Names::key)
+        .ifPresent(panel -> words.points().forEach((point, known) -> {
+          if (known.locations().contains(place) && Sources.isLineVoltage(known)) {
+            behind.computeIfAbsent(panel, any -> new ArrayList<>()).add(new Terminal(point, place));
           }
-        });
-      }
-    });
+        })));
     return behind;
   }
 

@@ -55,8 +55,12 @@ public final class RestoredOntoLoad extends JointRule {
   }
 
   private static Stream<String> calledOn(String source, SettledContacts settled, SettledContacts withNoCall) {
+    List<String> fed = settled.fedThrough(source);
+    if (fed.isEmpty()) {
+      return Stream.empty();
+    }
     List<String> always = withNoCall.fedThrough(source);
-    return settled.fedThrough(source).stream().filter(load -> !always.contains(load));
+    return fed.stream().filter(load -> !always.contains(load));
   }
 
   /**

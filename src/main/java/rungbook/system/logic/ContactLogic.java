@@ -84,14 +84,15 @@ public final class ContactLogic {
   Potentials potentials(Relays relays, Hands hands) {
     Potentials potentials = new Potentials(network.points());
     for (int i = 0; i < contactOf.length; i++) {
-      if (hands.conducts(i, contactOf[i] == NO_CONTACT || relays.closed[contactOf[i]])) {
-        potentials.join(network.conductors().get(i).a(), network.conductors().get(i).b());
+      ContactNetwork.Limb limb = network.conductors().get(i);
+      if (hands.conducts(limb, contactOf[i] == NO_CONTACT || relays.closed[contactOf[i]])) {
+        potentials.join(limb.a(), limb.b());
       }
     }
     List<ContactNetwork.Source> connected = new ArrayList<>();
-    for (int i = 0; i < network.sources().size(); i++) {
-      if (hands.isSourceConnected(i)) {
-        connected.add(network.sources().get(i));
+    for (ContactNetwork.Source source : network.sources()) {
+      if (hands.isConnected(source)) {
+        connected.add(source);
       }
     }
     potentials.drive(connected);
@@ -102,9 +103,9 @@ public final class ContactLogic {
   double volts(int load, Potentials potentials, Hands hands) {
     double least = Double.MAX_VALUE;
     for (ContactNetwork.Limb limb : network.loads().get(load)) {
-      least = Math.min(least, potentials.between(limb.a(), limb.b()));
+      least = hands.isConnected(limb) ? Math.min(least, potentials.between(limb.a(), limb.b())) : 0;
     }
-    return hands.isLoadConnected(load) && least < Double.MAX_VALUE ? least : 0;
+    return least < Double.MAX_VALUE ? least : 0;
   }
 
   private Relays next(Relays now, Hands hands, ControlState state) {

@@ -1,12 +1,13 @@
 package rungbook.system.logic;
 
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import rungbook.system.ControlSystem;
+import rungbook.system.Names;
 import rungbook.system.Part;
 import rungbook.system.PartBranch;
 import rungbook.system.Terminal;
@@ -16,14 +17,24 @@ final class ContactNetwork {
 
   static final int GROUND = 0;
 
+  private static final BitSet NONE = new BitSet();
+
   private final Map<Terminal, Integer> points = new HashMap<>();
   private final List<Limb> conductors = new ArrayList<>();
   private final List<Source> sources = new ArrayList<>();
   private final List<List<Limb>> loads = new ArrayList<>();
-  private final Map<String, Set<String>> assemblies;
+  private final Map<String, BitSet> byPart = new HashMap<>();
+  private final Map<String, BitSet> byName = new HashMap<>();
+  private final Map<String, BitSet> byPanel = new HashMap<>();
+  private final Map<Integer, BitSet> wiresAt = new HashMap<>();
+  private int limbs;
 
-  /** A branch of a part between two points. */
-  record Limb(Part part, String key, int a, int b) {}
+  /**
+   * A branch of a part between two points.
+   *
+   * @param number counts all limbs from 0
+   */
+  record Limb(int number, Part part, int a, int b) {}
 
   /**
    * A leg of a supply, or a transformer's secondary winding.
@@ -34,8 +45,10 @@ final class ContactNetwork {
   record Source(Limb limb, double volts, @Nullable Limb primary, double primaryVolts) {}
 
   ContactNetwork(ControlSystem system) {
-    this.assemblies = system.vocabulary().assemblies();
     system.parts().forEach(this::add);
+    byPart.forEach((part, own) -> byName.computeIfAbsent(part, any -> new BitSet()).or(own));
+    system.vocabulary().assemblies().forEach((assembly, parts) -> parts
+        .forEach(part -> byName.computeIfAbsent(assembly, any -> new BitSet()).or(ofPart(part))));
   }
 
   int points() {
@@ -62,31 +75,34 @@ final class ContactNetwork {
     return terminal.isGround() ? Integer.valueOf(GROUND) : points.get(terminal);
   }
 
-  /** Whether a limb is taken off: by itself, with its part or assembly, or, for a wire, at one of its ends. */
-  boolean isTakenOff(Limb limb, ControlState state) {
-    for (String off : state.disconnected()) {
-      String part = limb.part().key();
-      if (off.equals(limb.key()) || off.equals(part) || assemblies.getOrDefault(off, Set.of()).contains(part)
-          || (isWire(limb.part()) && isEnd(off, limb))) {
-        return true;
-      }
-    }
-    return false;
+  /** The numbers of the limbs of a part. */
+  BitSet ofPart(String key) {
+    return byPart.getOrDefault(key, NONE);
   }
 
-  private static boolean isWire(Part part) {
-    return part instanceof Part.Wire || part instanceof Part.Cable;
+  /** The numbers of the limbs of this name, of a part and of an assembly of this name. */
+  BitSet named(String key) {
+    return byName.getOrDefault(key, NONE);
   }
 
-  /** Whether a limb ends at a terminal, {@code y at furnace}. */
-  private boolean isEnd(String terminal, Limb limb) {
+  /** The numbers of the limbs of the switches that a panel opens. */
+  BitSet openedBy(String panel) {
+    return byPanel.getOrDefault(panel, NONE);
+  }
+
+  /** The numbers of the wires and conductors that end at a terminal, {@code y at furnace}. */
+  BitSet wiresAt(String terminal) {
     int at = terminal.lastIndexOf(" at ");
     Integer point = at < 0 ? null : find(new Terminal(terminal.substring(0, at), terminal.substring(at + 4)));
-    return point != null && (point == limb.a() || point == limb.b());
+    return point == null ? NONE : wiresAt.getOrDefault(point, NONE);
   }
 
   private void add(Part part) {
-    List<Limb> limbs = part.branches().stream().map(branch -> limb(part, branch)).toList();
+    String key = part.key();
+    List<Limb> limbs = part.branches().stream().map(branch -> limb(part, key, branch)).toList();
+    if (part instanceof Part.Switch contact && contact.opensWith().isPresent()) {
+      limbs.forEach(limb -> put(byPanel, Names.key(contact.opensWith().get()), limb));
+    }
     if (part instanceof Part.Supply supply) {
       limbs.forEach(leg -> sources.add(new Source(leg, supply.nominalVolts(), null, 0)));
     } else if (part instanceof Part.Load) {
@@ -98,8 +114,19 @@ final class ContactNetwork {
     }
   }
 
-  private Limb limb(Part part, PartBranch branch) {
-    return new Limb(part, branch.key(), number(branch.a()), number(branch.b()));
+  private Limb limb(Part part, String key, PartBranch branch) {
+    Limb limb = new Limb(limbs++, part, number(branch.a()), number(branch.b()));
+    put(byPart, key, limb);
+    put(byName, branch.key(), limb);
+    if (part instanceof Part.Wire || part instanceof Part.Cable) {
+      put(wiresAt, limb.a(), limb);
+      put(wiresAt, limb.b(), limb);
+    }
+    return limb;
+  }
+
+  private static <K> void put(Map<K, BitSet> limbs, K key, Limb limb) {
+    limbs.computeIfAbsent(key, any -> new BitSet()).set(limb.number());
   }
 
   private int number(Terminal terminal) {

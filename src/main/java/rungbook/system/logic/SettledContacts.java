@@ -53,10 +53,14 @@ public final class SettledContacts {
    * voltage at the moment when the switch opens. One has the name of its assembly, if it is in one.
    */
   public List<String> fedThrough(String powerSwitch) {
+    int[] powerLoads = on().filter(this::isPowerLoad).toArray();
+    if (powerLoads.length == 0) {
+      return List.of();
+    }
     Hands opened = without(powerSwitch);
     Potentials rest = logic.potentials(relays, opened);
-    return on().filter(load -> isPowerLoad(load)
-        && logic.volts(load, rest, opened) < logic.loads().get(load).onVolts().low())
+    return IntStream.of(powerLoads)
+        .filter(load -> logic.volts(load, rest, opened) < logic.loads().get(load).onVolts().low())
         .mapToObj(load -> name(logic.loads().get(load))).toList();
   }
 
