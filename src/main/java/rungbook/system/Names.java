@@ -9,18 +9,20 @@ public final class Names {
 
   /** The normalized form of a name, for lookup. */
   public static String key(String written) {
-    String key = written.strip();
-    return isKey(key) ? key : folded(key);
+    return isKey(written) ? written : folded(written.strip());
   }
 
   private static boolean isKey(String name) {
+    boolean afterSpace = true;
     for (int i = 0; i < name.length(); i++) {
       char c = name.charAt(i);
-      if (!((c >= 'a' && c <= 'z') || (c >= '0' && c <= '9') || (c == ' ' && name.charAt(i - 1) != ' '))) {
+      boolean isSpace = c == ' ';
+      if (isSpace ? afterSpace : !((c >= 'a' && c <= 'z') || (c >= '0' && c <= '9'))) {
         return false;
       }
+      afterSpace = isSpace;
     }
-    return true;
+    return !afterSpace || name.isEmpty();
   }
 
   /** A loop instead of a regular expression, because every name of every step passes here. */

@@ -7,10 +7,11 @@ import rungbook.system.Names;
  * A name in the tree's text and its place.
  *
  * @param text as written
+ * @param key for lookup; every rule asks for it
  */
-public record NameRef(String text, Span span) {
+public record NameRef(String text, String key, Span span) {
 
-  public String key() {
-    return Names.key(text);
+  public NameRef(String text, Span span) {
+    this(text, Names.key(text), span);
   }
 }

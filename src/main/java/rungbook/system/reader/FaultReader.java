@@ -14,13 +14,12 @@ import static rungbook.system.reader.EffectKind.STOP;
 import static rungbook.system.reader.EffectKind.TAP;
 import static rungbook.system.reader.EffectKind.WEAKEN;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.BiFunction;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import rungbook.markdown.Entry;
 import rungbook.source.Code;
 import rungbook.system.Condition;
@@ -57,14 +56,26 @@ final class FaultReader {
   private static final double MOST_WEAK_PERCENT = 99;
   private static final double MOST_OVERLOAD_PERCENT = 1000;
 
+  /** Every form in which an effect may be written, the first that fits. */
+  private static final List<Form> FORMS = Stream.concat(openingsAndShorts(), weaknesses()).toList();
+
   /**
    * How an effect may be written.
    *
    * @param start the verb that each text of this form begins with
    * @param word what each contains; most long texts are refused without a match of the pattern
    */
-  private record Form(String start, String word, Pattern pattern,
-      BiFunction<Written, Matcher, Optional<Effect>> read) {}
+  private record Form(String start, String word, Pattern pattern, Meaning meaning) {
+    boolean mayFit(String text) {
+      return text.startsWith(start) && text.contains(word);
+    }
+  }
+
+  /** What the words of a form mean; empty if a name is not known. */
+  @FunctionalInterface
+  private interface Meaning {
+    Optional<Effect> of(FaultReader reader, Written written, Matcher match);
+  }
 
   /** One item of a fault's line. */
   private record Written(String fault, Entry.Item item) {}
@@ -76,7 +87,6 @@ final class FaultReader {
   private final ConditionReader conditions;
   private final LikelihoodReader likelihoods;
   private final ShownSights sights;
-  private final List<Form> forms = new ArrayList<>();
 
   /**
    * Creates a reader.
@@ -91,49 +101,49 @@ final class FaultReader {
     this.likelihoods = new LikelihoodReader(problems);
     this.sights = new ShownSights(system.vocabulary(), conditions::read, problems.source(), problems::add);
     this.parts = new FaultyParts(system, problems);
-    openingsAndShorts();
-    weaknesses();
   }
 
-  private void openingsAndShorts() {
-    form("open (.+)", (w, m) -> parts.branch(OPEN, m.group(1), w.item()).map(Effect.Open::new));
-    // bounded, since two open ends would make a long line take the square of its length
-    form("short (.{1,250}?) to (.{1,250}?) through " + RANGE + " ohm",
-        (w, m) -> join(w, m.group(1), m.group(2), range(w, m, 3, 0, PartLine.MOST_QUANTITY)));
-    form("short (.+?) through " + RANGE + " ohm", (w, m) -> parts.branch(SHORT, m.group(1), w.item())
-        .map(key -> new Effect.Bridge(key, range(w, m, 2, 0, PartLine.MOST_QUANTITY))));
-    form("short (.+) to (.+)", (w, m) -> join(w, m.group(1), m.group(2), TOUCHING));
-    form("short (.+)",
-        (w, m) -> parts.branch(SHORT, m.group(1), w.item()).map(key -> new Effect.Bridge(key, TOUCHING)));
-    form("raise (.+?) by " + RANGE + " ohm", (w, m) -> parts.branch(RAISE, m.group(1), w.item())
-        .map(key -> new Effect.Raise(key, range(w, m, 2, 0, PartLine.MOST_QUANTITY))));
-    form("hold (.{1,250}?) (open|closed) when (.+)", this::trip);
-    form("hold (.+) (open|closed)",
-        (w, m) -> parts.branch(HOLD, m.group(1), w.item())
-            .map(key -> new Effect.Hold(key, m.group(2).equals("closed"))));
-    form("stop (.+)", (w, m) -> parts.part(STOP, m.group(1), w.item()).map(Effect.Stop::new));
-    form("cross (.+) with (.+)", (w, m) -> cross(w, m.group(1), m.group(2)));
+  private static Stream<Form> openingsAndShorts() {
+    return Stream.of(
+        form("open (.+)", (r, w, m) -> r.parts.branch(OPEN, m.group(1), w.item()).map(Effect.Open::new)),
+        // bounded, since two open ends would make a long line take the square of its length
+        form("short (.{1,250}?) to (.{1,250}?) through " + RANGE + " ohm",
+            (r, w, m) -> r.join(w, m.group(1), m.group(2), r.range(w, m, 3, 0, PartLine.MOST_QUANTITY))),
+        form("short (.+?) through " + RANGE + " ohm", (r, w, m) -> r.parts.branch(SHORT, m.group(1), w.item())
+            .map(key -> new Effect.Bridge(key, r.range(w, m, 2, 0, PartLine.MOST_QUANTITY)))),
+        form("short (.+) to (.+)", (r, w, m) -> r.join(w, m.group(1), m.group(2), TOUCHING)),
+        form("short (.+)",
+            (r, w, m) -> r.parts.branch(SHORT, m.group(1), w.item()).map(key -> new Effect.Bridge(key, TOUCHING))),
+        form("raise (.+?) by " + RANGE + " ohm", (r, w, m) -> r.parts.branch(RAISE, m.group(1), w.item())
+            .map(key -> new Effect.Raise(key, r.range(w, m, 2, 0, PartLine.MOST_QUANTITY)))),
+        form("hold (.{1,250}?) (open|closed) when (.+)", FaultReader::trip),
+        form("hold (.+) (open|closed)",
+            (r, w, m) -> r.parts.branch(HOLD, m.group(1), w.item())
+                .map(key -> new Effect.Hold(key, m.group(2).equals("closed")))),
+        form("stop (.+)", (r, w, m) -> r.parts.part(STOP, m.group(1), w.item()).map(Effect.Stop::new)),
+        form("cross (.+) with (.+)", (r, w, m) -> r.cross(w, m.group(1), m.group(2))));
   }
 
-  private void weaknesses() {
-    // one time its resistance is a healthy transformer, all of its microfarads a healthy capacitor
-    form("weaken (.+?) " + RANGE + " times", (w, m) -> parts.part(WEAKEN, m.group(1), w.item())
-        .map(key -> new Effect.Weaken(key, range(w, m, 2, 1, PartLine.MOST_QUANTITY))));
-    form("weaken (.+?) to " + RANGE + " %", (w, m) -> parts.branch(DERATE, m.group(1), w.item())
-        .map(key -> new Effect.Derate(key, percent(range(w, m, 2, 0, MOST_WEAK_PERCENT)))));
-    form("overload (.+?) to " + RANGE + " %", (w, m) -> parts.part(OVERLOAD, m.group(1), w.item())
-        .map(key -> new Effect.Overload(key, percent(range(w, m, 2, 100, MOST_OVERLOAD_PERCENT)))));
-    form("stiffen (.+?) to " + RANGE + " V", (w, m) -> parts.part(STIFFEN, m.group(1), w.item())
-        .map(key -> new Effect.Stiffen(key, range(w, m, 2, 0, PartLine.MOST_QUANTITY))));
-    form("tap (.+) for " + N + " V", (w, m) -> parts.part(TAP, m.group(1), w.item())
-        .map(key -> new Effect.Tap(key, quantity(w, m, 2, 0, PartLine.MOST_QUANTITY))));
-    form("lower (.+?) to " + RANGE + " V", (w, m) -> parts.part(LOWER, m.group(1), w.item())
-        .map(key -> new Effect.Lower(key, range(w, m, 2, 0, PartLine.MOST_QUANTITY))));
+  private static Stream<Form> weaknesses() {
+    return Stream.of(
+        // one time its resistance is a healthy transformer, all of its microfarads a healthy capacitor
+        form("weaken (.+?) " + RANGE + " times", (r, w, m) -> r.parts.part(WEAKEN, m.group(1), w.item())
+            .map(key -> new Effect.Weaken(key, r.range(w, m, 2, 1, PartLine.MOST_QUANTITY)))),
+        form("weaken (.+?) to " + RANGE + " %", (r, w, m) -> r.parts.branch(DERATE, m.group(1), w.item())
+            .map(key -> new Effect.Derate(key, percent(r.range(w, m, 2, 0, MOST_WEAK_PERCENT))))),
+        form("overload (.+?) to " + RANGE + " %", (r, w, m) -> r.parts.part(OVERLOAD, m.group(1), w.item())
+            .map(key -> new Effect.Overload(key, percent(r.range(w, m, 2, 100, MOST_OVERLOAD_PERCENT))))),
+        form("stiffen (.+?) to " + RANGE + " V", (r, w, m) -> r.parts.part(STIFFEN, m.group(1), w.item())
+            .map(key -> new Effect.Stiffen(key, r.range(w, m, 2, 0, PartLine.MOST_QUANTITY)))),
+        form("tap (.+) for " + N + " V", (r, w, m) -> r.parts.part(TAP, m.group(1), w.item())
+            .map(key -> new Effect.Tap(key, r.quantity(w, m, 2, 0, PartLine.MOST_QUANTITY)))),
+        form("lower (.+?) to " + RANGE + " V", (r, w, m) -> r.parts.part(LOWER, m.group(1), w.item())
+            .map(key -> new Effect.Lower(key, r.range(w, m, 2, 0, PartLine.MOST_QUANTITY)))));
   }
 
-  private void form(String pattern, BiFunction<Written, Matcher, Optional<Effect>> read) {
-    forms.add(new Form(pattern.substring(0, pattern.indexOf(' ') + 1), pattern.contains(THROUGH) ? THROUGH : "",
-        Pattern.compile(pattern, Pattern.DOTALL), read));
+  private static Form form(String pattern, Meaning meaning) {
+    return new Form(pattern.substring(0, pattern.indexOf(' ') + 1), pattern.contains(THROUGH) ? THROUGH : "",
+        Pattern.compile(pattern, Pattern.DOTALL), meaning);
   }
 
   private static double number(Matcher match, int group) {
@@ -201,11 +211,13 @@ final class FaultReader {
   }
 
   private Optional<Effect> effect(Written written) {
-    for (Form form : forms) {
-      String text = written.item().text();
-      Matcher match = form.pattern().matcher(text);
-      if (text.startsWith(form.start()) && text.contains(form.word()) && match.matches()) {
-        return form.read().apply(written, match);
+    String text = written.item().text();
+    for (Form form : FORMS) {
+      if (form.mayFit(text)) {
+        Matcher match = form.pattern().matcher(text);
+        if (match.matches()) {
+          return form.meaning().of(this, written, match);
+        }
       }
     }
     problems.add(UNKNOWN_EFFECT, written.item().span(), "name", written.item().text());

@@ -100,7 +100,7 @@ final class PartTokens {
   /** Removes the items that start with these words; returns the rest of each. */
   List<Entry.Item> takeAfter(String start) {
     var taken = words.stream().filter(item -> item.text().startsWith(start)).toList();
-    words.removeAll(taken);
+    words.removeIf(item -> item.text().startsWith(start));
     return taken.stream().map(item -> new Entry.Item(item.text().substring(start.length()).strip(), item.span()))
         .toList();
   }

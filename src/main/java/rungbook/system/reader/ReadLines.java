@@ -1,7 +1,6 @@
 package rungbook.system.reader;
 
 import java.util.Collections;
-import java.util.HashSet;
 import java.util.IdentityHashMap;
 import java.util.Optional;
 import java.util.Set;
@@ -18,7 +17,7 @@ final class ReadLines<T> {
   private final IdentityHashMap<Entry, Line<T>> lines = new IdentityHashMap<>();
 
   void keep(Entry entry, T value, Set<String> asked) {
-    lines.put(entry, new Line<>(value, new HashSet<>(asked)));
+    lines.put(entry, new Line<>(value, asked));
   }
 
   /** Empty for another line, and for one that asked for a name of these. */

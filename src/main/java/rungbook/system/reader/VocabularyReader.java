@@ -40,9 +40,11 @@ public final class VocabularyReader {
   private static final String STAGE = "stage";
 
   private final Document document;
+  private final Set<String> locations;
 
   private VocabularyReader(Document document) {
     this.document = document;
+    this.locations = document.entries("locations").map(line -> Names.key(line.key())).collect(toSet());
   }
 
   public static Vocabulary read(String id, Document document) {
@@ -108,7 +110,7 @@ public final class VocabularyReader {
   private Map<String, Part> parts() {
     var parts = lines("parts", this::part);
     entries("parts")
-        .forEach(entry -> items(entry).filter(item -> item.startsWith(CONDUCTOR)).forEach(item -> {
+        .forEach(entry -> itemsWith(CONDUCTOR, entry).forEach(item -> {
           String name = item.substring(CONDUCTOR.length()).split(" to ", 2)[0].strip() + " " + entry.key();
           parts.put(Names.key(name), new Part(name, "conductor"));
         }));
@@ -127,7 +129,7 @@ public final class VocabularyReader {
 
   /** What faults are in that no line of parts has. */
   private Stream<String> things() {
-    return entries("faults").flatMap(VocabularyReader::items).filter(item -> item.startsWith(FaultReader.IN))
+    return entries("faults").flatMap(entry -> itemsWith(FaultReader.IN, entry))
         .map(item -> item.substring(FaultReader.IN.length()).strip());
   }
 
@@ -208,20 +210,21 @@ public final class VocabularyReader {
   }
 
   private Vocabulary.Sight sight(Entry entry) {
-    SightLine line = SightLine.of(entry, locations());
+    SightLine line = SightLine.of(entry, locations);
     return new Vocabulary.Sight(entry.key(), line.places(),
         distinct(line.values().stream().map(SightLine.Value::name)));
   }
 
   private Set<String> places(Entry entry) {
-    return PlaceWords.in(entry, locations());
-  }
-
-  private Set<String> locations() {
-    return document.entries("locations").map(line -> Names.key(line.key())).collect(toSet());
+    return PlaceWords.in(entry, locations);
   }
 
   private static Stream<String> items(Entry entry) {
     return entry.items().stream().map(Entry.Item::text);
+  }
+
+  /** The items that begin with a word. Takes apart only the lines that have the word. */
+  private static Stream<String> itemsWith(String word, Entry entry) {
+    return entry.value().contains(word) ? items(entry).filter(item -> item.startsWith(word)) : Stream.empty();
   }
 }

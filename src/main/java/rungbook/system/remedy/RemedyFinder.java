@@ -1,5 +1,6 @@
 package rungbook.system.remedy;
 
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -25,9 +26,18 @@ public final class RemedyFinder {
   private static final Function<SystemVariants, Map<String, Remedy>> REMEDIES = RemedyFinder::find;
 
   private final ControlSystem system;
+  private final Map<String, String> partOfLimb = new HashMap<>();
+  private final Map<String, Set<String>> limbsOfSwitch = new LinkedHashMap<>();
 
   private RemedyFinder(ControlSystem system) {
     this.system = system;
+    system.parts().forEach(part -> part.branches()
+        .forEach(limb -> partOfLimb.putIfAbsent(limb.key(), part.key())));
+    system.vocabulary().controls().forEach((key, control) -> {
+      if (control.role() == Vocabulary.Role.ISOLATOR) {
+        limbsOfSwitch.put(key, limbs(key));
+      }
+    });
   }
 
   /** The remedy of each fault, by the fault's key: in the base, or else in the first variant that has the fault. */
@@ -38,8 +48,11 @@ public final class RemedyFinder {
   private static Map<String, Remedy> find(SystemVariants systems) {
     var remedies = new LinkedHashMap<String, Remedy>();
     systems.all().forEach(system -> {
-      var finder = new RemedyFinder(system);
-      system.faults().forEach(fault -> remedies.computeIfAbsent(fault.key(), key -> finder.remedy(fault)));
+      List<Fault> further = system.faults().stream().filter(fault -> !remedies.containsKey(fault.key())).toList();
+      if (!further.isEmpty()) {
+        var finder = new RemedyFinder(system);
+        further.forEach(fault -> remedies.computeIfAbsent(fault.key(), key -> finder.remedy(fault)));
+      }
     });
     return Map.copyOf(remedies);
   }
@@ -54,7 +67,7 @@ public final class RemedyFinder {
     var keys = new HashSet<String>();
     places.forEach(key -> {
       keys.add(key);
-      system.partOfBranch(key).map(Part::key).ifPresent(keys::add);
+      Optional.ofNullable(partOfLimb.get(key)).ifPresent(keys::add);
     });
     system.vocabulary().assemblies().forEach((assembly, members) -> {
       if (members.stream().anyMatch(keys::contains)) {
@@ -126,10 +139,9 @@ public final class RemedyFinder {
   private Optional<String> foundOff(Fault fault) {
     Set<String> open = fault.effects().stream().filter(Effect.Open.class::isInstance)
         .map(effect -> ((Effect.Open) effect).branch()).collect(Collectors.toSet());
-    return system.vocabulary().controls().entrySet().stream()
-        .filter(control -> control.getValue().role() == Vocabulary.Role.ISOLATOR).map(Map.Entry::getKey)
-        .filter(key -> open.size() == fault.effects().size() && !open.isEmpty() && open.equals(limbs(key)))
-        .findFirst();
+    return open.isEmpty() || open.size() != fault.effects().size() ? Optional.empty()
+        : limbsOfSwitch.entrySet().stream().filter(one -> open.equals(one.getValue())).map(Map.Entry::getKey)
+            .findFirst();
   }
 
   private Set<String> limbs(String part) {
