@@ -27,23 +27,19 @@ import rungbook.system.ControlSystem;
 import rungbook.system.Effect;
 import rungbook.system.Fault;
 import rungbook.system.Interval;
-import rungbook.system.Names;
 import rungbook.system.Terminal;
 import rungbook.system.pairs.FaultPairReader;
 import rungbook.system.sight.ShownSights;
 
 /**
- * Reads lines of {@code faults}: effects, what the fault is in, and {@code likelihood N}. {@link FaultPairReader} reads
- * the rest.
+ * Reads the effects in a line of {@code faults}. {@link ThingReader}, {@link LikelihoodReader} and {@link FaultPairReader}
+ * read the rest.
  */
 final class FaultReader {
 
   static final Code FAULT_JOINS_ITSELF = Code.of("fault-joins-itself");
   static final Code FAULT_WITHOUT_EFFECT = Code.of("fault-without-effect");
   static final Code UNKNOWN_EFFECT = Code.of("unknown-effect");
-
-  /** Names what a fault is in: {@code in air filter}. */
-  static final String IN = "in ";
 
   private static final String N = "(\\d+(?:\\.\\d+)?)";
 
@@ -86,6 +82,7 @@ final class FaultReader {
   private final FaultyParts parts;
   private final ConditionReader conditions;
   private final LikelihoodReader likelihoods;
+  private final ThingReader things;
   private final ShownSights sights;
 
   /**
@@ -99,6 +96,7 @@ final class FaultReader {
     this.problems = problems;
     this.conditions = conditions;
     this.likelihoods = new LikelihoodReader(problems);
+    this.things = new ThingReader(problems);
     this.sights = new ShownSights(system.vocabulary(), conditions::read, problems.source(), problems::add);
     this.parts = new FaultyParts(system, problems);
   }
@@ -187,23 +185,15 @@ final class FaultReader {
 
   Fault read(Entry entry) {
     List<Entry.Item> done = entry.items().stream()
-        .filter(item -> !LikelihoodReader.isLikelihood(item) && !isThing(item) && !FaultPairReader.isPair(item.text()))
+        .filter(item -> !LikelihoodReader.isLikelihood(item) && !ThingReader.isThing(item)
+            && !FaultPairReader.isPair(item.text()))
         .toList();
     List<Effect> effects = done.stream().flatMap(item -> effects(new Written(entry.key(), item)).stream()).toList();
     double likelihood = likelihoods.read(entry);
     if (done.isEmpty() && !system.parts().isEmpty()) {
       problems.add(FAULT_WITHOUT_EFFECT, entry.keySpan(), "name", entry.key());
     }
-    return new Fault(entry.key(), thing(entry), effects, likelihood);
-  }
-
-  private static boolean isThing(Entry.Item item) {
-    return item.text().startsWith(IN);
-  }
-
-  private static Optional<String> thing(Entry entry) {
-    return entry.items().stream().filter(FaultReader::isThing).findFirst()
-        .map(item -> Names.key(item.text().substring(IN.length())));
+    return new Fault(entry.key(), things.read(entry), effects, likelihood);
   }
 
   private List<Effect> effects(Written written) {

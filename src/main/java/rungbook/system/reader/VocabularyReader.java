@@ -129,8 +129,8 @@ public final class VocabularyReader {
 
   /** What faults are in that no line of parts has. */
   private Stream<String> things() {
-    return entries("faults").flatMap(entry -> itemsWith(FaultReader.IN, entry))
-        .map(item -> item.substring(FaultReader.IN.length()).strip());
+    return entries("faults").filter(ThingReader::mayName).flatMap(entry -> entry.items().stream())
+        .filter(ThingReader::isThing).map(ThingReader::name);
   }
 
   /** The lines of a block by key; the first of several with the same key. */

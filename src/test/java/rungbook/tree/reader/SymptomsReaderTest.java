@@ -3,6 +3,7 @@ package rungbook.tree.reader;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -11,6 +12,8 @@ import rungbook.markdown.DocumentReader;
 import rungbook.proof.MadeUp;
 import rungbook.source.Problem;
 import rungbook.source.Source;
+import rungbook.system.Vocabulary.Sight;
+import rungbook.system.Vocabulary;
 import rungbook.tree.NameRef;
 import rungbook.tree.Shared;
 import rungbook.tree.Symptoms;
@@ -20,14 +23,22 @@ class SymptomsReaderTest {
   private static final String STEPS = "## Sound\n\n```finding\nhealthy: yes\n```\n";
 
   private static TreeReader.Read read(String lines) {
-    Shared shared = new Shared(Map.of("lamp", MadeUp.WORDS), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(),
+    return read(lines, MadeUp.WORDS);
+  }
+
+  private static TreeReader.Read read(String lines, Vocabulary words) {
+    Shared shared = new Shared(Map.of("lamp", words), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(),
         Set.of());
     return TreeReader.read("t", DocumentReader.read(
         new Source("trees/t.md", "---\ntitle: T\ncomplaint: C\n" + lines + "---\n\n" + STEPS)), shared);
   }
 
   private static List<String> problems(String lines) {
-    return read("system: lamp\n" + lines).problems().stream()
+    return problems(lines, MadeUp.WORDS);
+  }
+
+  private static List<String> problems(String lines, Vocabulary words) {
+    return read("system: lamp\n" + lines, words).problems().stream()
         .map(problem -> problem.code() + " " + problem.source().text(problem.span())).toList();
   }
 
@@ -67,6 +78,21 @@ class SymptomsReaderTest {
   void whatCannotHoldAtOnceIsAProblemAtTheSecondWord() {
     assertEquals(List.of("complaint-contradiction glow"), problems("seen: glow\nnot seen: glow\n"));
     assertEquals(List.of("complaint-contradiction lever off"), problems("call: lever on, lever off\nseen: glow\n"));
+  }
+
+  @Test
+  void twoValuesOfOneSightAtOnceAreAProblemAtTheSecond() {
+    Sight light = new Sight("light", Set.of(), List.of("dark", "steady", "2 flashes"));
+    Vocabulary words = MadeUp.WORDS;
+    var sights = new HashMap<>(words.sights());
+    sights.put(light.key(), light);
+    var withLight = new Vocabulary(words.id(), words.title(), words.locations(), words.points(), words.controls(),
+        sights, words.parts(), words.faults(), words.assemblies());
+    assertEquals(List.of("complaint-contradiction light 2 flashes"),
+        problems("seen: light dark, light 2 flashes\n", withLight));
+    assertEquals(List.of(), problems("seen: light dark, glow, light dark\nnot seen: light steady\n", withLight));
+    assertEquals(List.of("complaint-contradiction light dark"),
+        problems("seen: light dark\nnot seen: light dark\n", withLight));
   }
 
   @Test
