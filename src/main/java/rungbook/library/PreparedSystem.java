@@ -11,6 +11,7 @@ import rungbook.markdown.Document;
 import rungbook.markdown.DocumentReader;
 import rungbook.proof.plan.Budget;
 import rungbook.proof.plan.Installations;
+import rungbook.proof.plan.Restorable;
 import rungbook.proof.rules.FaultShowsNowhere;
 import rungbook.proof.rules.TwoValuesAtOnce;
 import rungbook.source.Problem;
@@ -25,20 +26,27 @@ final class PreparedSystem {
 
   private final String id;
   private final Source source;
-  private final Function<SystemVariants, Installations> build;
-  private final Budget budget;
+  private final Making making;
   private final Document document;
   private final ReentrantLock building = new ReentrantLock(true);
   private @Nullable Circuit circuit;
 
+  /**
+   * How a circuit is made.
+   *
+   * @param build the installations that are asked for
+   * @param solvedBefore what earlier runs have solved of a system, within the same budget
+   */
+  record Making(Function<SystemVariants, Installations> build, Budget budget,
+      Function<Source, Optional<byte[]>> solvedBefore) {}
+
   /** @param why says why there is no circuit; empty if there is one */
   record Circuit(Optional<Installations> installations, String why) {}
 
-  PreparedSystem(String id, Source source, Function<SystemVariants, Installations> build, Budget budget) {
+  PreparedSystem(String id, Source source, Making making) {
     this.id = id;
     this.source = source;
-    this.build = build;
-    this.budget = budget;
+    this.making = making;
     this.document = DocumentReader.read(source);
   }
 
@@ -74,7 +82,13 @@ final class PreparedSystem {
   }
 
   private Circuit build() {
-    SolvableSystem solvable = SolvableSystem.of(id, document, budget);
-    return new Circuit(solvable.systems().map(build), solvable.why());
+    Optional<byte[]> before = making.solvedBefore().apply(source);
+    SolvableSystem solvable = before.isPresent() ? SolvableSystem.known(id, document)
+        : SolvableSystem.of(id, document, making.budget());
+    Optional<Installations> built = solvable.systems().map(making.build());
+    if (before.isPresent() && built.isPresent() && built.get() instanceof Restorable earlier) {
+      earlier.restore(before.get());
+    }
+    return new Circuit(built, solvable.why());
   }
 }

@@ -3,11 +3,7 @@ package rungbook.library;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Function;
-import rungbook.proof.plan.Budget;
-import rungbook.proof.plan.Installations;
 import rungbook.source.Source;
-import rungbook.system.SystemVariants;
 import rungbook.system.Vocabulary;
 import rungbook.tree.Tree;
 
@@ -16,8 +12,7 @@ final class PreparedSystems {
 
   private static final int MOST_KEPT = 8;
 
-  private final Function<SystemVariants, Installations> build;
-  private final Budget budget;
+  private final PreparedSystem.Making making;
   private final Map<String, PreparedSystem> systems = new LinkedHashMap<>(16, 0.75f, true) {
     @Override
     protected boolean removeEldestEntry(Map.Entry<String, PreparedSystem> eldest) {
@@ -25,10 +20,8 @@ final class PreparedSystems {
     }
   };
 
-  /** @param build solves a system's circuit on the installations that are asked for */
-  PreparedSystems(Function<SystemVariants, Installations> build, Budget budget) {
-    this.build = build;
-    this.budget = budget;
+  PreparedSystems(PreparedSystem.Making making) {
+    this.making = making;
   }
 
   /** The system of a tree; empty if it names none, or one that the library does not have. */
@@ -44,7 +37,7 @@ final class PreparedSystems {
   private synchronized PreparedSystem of(String id, Source source) {
     PreparedSystem known = systems.get(id);
     if (known == null || !known.source().text().equals(source.text())) {
-      known = new PreparedSystem(id, source, build, budget);
+      known = new PreparedSystem(id, source, making);
       systems.put(id, known);
     }
     return known;

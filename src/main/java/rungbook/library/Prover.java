@@ -32,7 +32,7 @@ public final class Prover {
   private final Budget budget;
   private final PreparedSystems systems;
   private final KeptReadings kept;
-  private final Map<Source, Installations> restored = new HashMap<>();
+  private final Map<Source, Installations> used = new HashMap<>();
 
   /** The solved states of systems, kept from run to run. */
   public interface KeptReadings {
@@ -72,7 +72,8 @@ public final class Prover {
   private Prover(int drawn, Budget budget, KeptReadings kept) {
     this.budget = budget;
     this.kept = kept;
-    this.systems = new PreparedSystems(system -> MixedInstallations.of(system, drawn), budget);
+    this.systems = new PreparedSystems(
+        new PreparedSystem.Making(system -> MixedInstallations.of(system, drawn), budget, kept::load));
   }
 
   /**
@@ -98,23 +99,21 @@ public final class Prover {
     }
     PreparedSystem system = known.get();
     PreparedSystem.Circuit circuit = system.circuit();
-    return circuit.installations().map(built -> restored(system.source(), built))
-        .map(built -> built.without(tree.notForKeys()))
+    circuit.installations().ifPresent(built -> use(system.source(), built));
+    return circuit.installations().map(built -> built.without(tree.notForKeys()))
         .map(built -> Proving.prove(tree, built, system.walkTimes(), others, budget))
         .orElseGet(() -> Proving.unproved(tree, circuit.why()));
   }
 
-  private synchronized Installations restored(Source system, Installations built) {
-    if (kept != KeptReadings.NOTHING && restored.putIfAbsent(system, built) == null
-        && built instanceof Restorable earlier) {
-      kept.load(system).ifPresent(earlier::restore);
+  private synchronized void use(Source system, Installations built) {
+    if (kept != KeptReadings.NOTHING) {
+      used.put(system, built);
     }
-    return built;
   }
 
   /** Keeps what was solved for later runs. */
   public synchronized void keepReadings() {
-    restored.forEach((system, built) -> {
+    used.forEach((system, built) -> {
       if (built instanceof Restorable changed && changed.isChanged()) {
         kept.save(system, changed.archive());
       }

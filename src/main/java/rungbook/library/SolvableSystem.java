@@ -17,6 +17,11 @@ import rungbook.system.reader.VariantsReader;
  */
 record SolvableSystem(Optional<SystemVariants> systems, String why) {
 
+  /** One that was solved before, with the same program and budget. */
+  static SolvableSystem known(String id, Document document) {
+    return new SolvableSystem(Optional.of(VariantsReader.systems(id, document)), "");
+  }
+
   static SolvableSystem of(String id, Document document, Budget budget) {
     VariantsReader.Read read = VariantsReader.read(id, document);
     ControlSystem system = read.systems().base();

@@ -1,5 +1,6 @@
 package rungbook.library;
 
+import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import rungbook.proof.HighestVoltages;
 import rungbook.proof.plan.Budget;
@@ -13,7 +14,8 @@ import rungbook.tree.Tree;
 public final class VoltageFinder {
 
   private final Budget budget = Budget.inForce();
-  private final PreparedSystems systems = new PreparedSystems(MixedInstallations::atHighVoltage, budget);
+  private final PreparedSystems systems = new PreparedSystems(
+      new PreparedSystem.Making(MixedInstallations::atHighVoltage, budget, system -> Optional.empty()));
 
   /**
    * Nothing is known of a tree that cannot be proved; {@code prove} says why.

@@ -1,7 +1,6 @@
 package rungbook.report;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
@@ -22,6 +21,7 @@ import rungbook.proof.report.Proof;
 import rungbook.report.words.IntermittentText;
 import rungbook.report.words.PairWords;
 import rungbook.source.Place;
+import rungbook.text.Decimals;
 import rungbook.text.English;
 import rungbook.tree.Step;
 
@@ -136,8 +136,8 @@ public final class ProofText {
           ReportNumbers.percent(claimed.isolatedTo(1)) + " to one fault, "
               + ReportNumbers.percent(claimed.isolatedTo(2)) + " to two or fewer, "
               + ReportNumbers.percent(claimed.isolatedTo(3)) + " to three or fewer");
-      fact("work", String.format(Locale.ROOT, "%.1f checks and %.0f minutes on average, walking included",
-          proof.meanChecks(), proof.meanMinutes()));
+      fact("work", Decimals.rounded(proof.meanChecks(), 1) + " checks and "
+          + Decimals.rounded(proof.meanMinutes(), 0) + " minutes on average, walking included");
     }
     fact("false alarms", proof.falseAlarmShare() == 0 ? "no healthy system gets a fault"
         : ReportNumbers.percent(proof.falseAlarmShare()) + " of healthy systems get a fault");

@@ -6,6 +6,7 @@ import static rungbook.library.StarterLibrary.tree;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -43,7 +44,8 @@ class VoltageFinderTest {
   @Test
   void fewInstallationsAreEnough() {
     Tree tree = tree("no-heat-inducer-runs");
-    PreparedSystem every = new PreparedSystems(system -> MixedInstallations.of(system, 16), Budget.inForce())
+    PreparedSystem every = new PreparedSystems(new PreparedSystem.Making(
+        system -> MixedInstallations.of(system, 16), Budget.inForce(), source -> Optional.empty()))
         .of(tree, StarterLibrary.TEXT).orElseThrow();
     Map<Integer, Double> corners = HighestVoltages
         .of(tree, every.circuit().installations().orElseThrow(), every.walkTimes(), Budget.inForce()).byStep();

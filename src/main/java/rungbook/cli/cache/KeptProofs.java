@@ -25,6 +25,7 @@ public final class KeptProofs {
   private final LibraryText text;
   private final Function<String, Optional<Tree>> trees;
   private final Map<String, Optional<TreeClaims>> claims = new HashMap<>();
+  private final Map<String, Optional<String>> hashes = new HashMap<>();
   private final String sharedTexts;
   private boolean isChanged;
 
@@ -113,8 +114,7 @@ public final class KeptProofs {
   }
 
   private Optional<String> hash(String id) {
-    return ofTree(id)
-        .map(source -> new KeyDigest().with(source.text()).key());
+    return hashes.computeIfAbsent(id, tree -> ofTree(tree).map(source -> new KeyDigest().with(source.text()).key()));
   }
 
   /** What an earlier run found wrong with a system. */

@@ -7,8 +7,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import rungbook.system.ControlSystem;
 import rungbook.system.Effect;
 import rungbook.system.Fault;
@@ -24,15 +26,18 @@ public final class FaultCases {
   private final ControlSystem system;
   private final List<List<Fault>> together;
   private final double[] likelihoods;
+  private final List<List<String>> faults;
   private final Map<Set<String>, Integer> byFaults = new HashMap<>();
+  private final Map<String, Optional<String>> openFuses = new ConcurrentHashMap<>();
 
   private FaultCases(ControlSystem system, List<List<Fault>> together, double[] likelihoods) {
     this.system = system;
     this.together = together;
     this.likelihoods = likelihoods;
-    byFaults.put(Set.of(), 0);
-    for (int i = 1; i <= together.size(); i++) {
-      byFaults.putIfAbsent(Set.copyOf(faults(i)), i);
+    faults = Stream.concat(Stream.of(List.<Fault>of()), together.stream())
+        .map(ofCase -> ofCase.stream().map(Fault::key).toList()).toList();
+    for (int i = 0; i < faults.size(); i++) {
+      byFaults.putIfAbsent(Set.copyOf(faults.get(i)), i);
     }
   }
 
@@ -88,7 +93,7 @@ public final class FaultCases {
 
   /** Keys of the faults of a case. */
   public List<String> faults(int caseNumber) {
-    return caseNumber == 0 ? List.of() : together.get(caseNumber - 1).stream().map(Fault::key).toList();
+    return faults.get(caseNumber);
   }
 
   public List<Effect> effects(int caseNumber) {
@@ -107,6 +112,10 @@ public final class FaultCases {
 
   /** The fault that is nothing but an open fuse or breaker. */
   public Optional<String> openFuse(String key) {
+    return openFuses.computeIfAbsent(key, this::opening);
+  }
+
+  private Optional<String> opening(String key) {
     Set<String> limbs = system.part(key).stream().flatMap(part -> part.branches().stream()).map(PartBranch::key)
         .collect(Collectors.toSet());
     return system.faults().stream().filter(fault -> opens(fault, limbs)).map(Fault::key).findFirst();

@@ -2,13 +2,13 @@ package rungbook.proof.comparison;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Collectors;
 import rungbook.proof.accounting.ReportNumbers;
 import rungbook.proof.accounting.Share;
 import rungbook.proof.comparison.ProofComparison.CaseChange;
 import rungbook.proof.comparison.ProofComparison.EndShare;
 import rungbook.proof.comparison.ProofComparison.Figures;
+import rungbook.text.Decimals;
 import rungbook.text.English;
 
 /** A comparison in words. */
@@ -63,8 +63,8 @@ public final class ComparisonWords {
     add(lines, "detected", ReportNumbers.percent(before.detected()), ReportNumbers.percent(now.detected()));
     add(lines, "healthy systems that get a fault", ReportNumbers.percent(before.falseAlarms()),
         ReportNumbers.percent(now.falseAlarms()));
-    add(lines, "checks on average", number("%.1f", before.checks()), number("%.1f", now.checks()));
-    add(lines, "minutes on average", number("%.0f", before.minutes()), number("%.0f", now.minutes()));
+    add(lines, "checks on average", Decimals.rounded(before.checks(), 1), Decimals.rounded(now.checks(), 1));
+    add(lines, "minutes on average", Decimals.rounded(before.minutes(), 0), Decimals.rounded(now.minutes(), 0));
     return List.copyOf(lines);
   }
 
@@ -72,9 +72,5 @@ public final class ComparisonWords {
     if (!before.equals(now)) {
       lines.add(what + ": " + before + " before, now " + now);
     }
-  }
-
-  private static String number(String format, double value) {
-    return String.format(Locale.ROOT, format, value);
   }
 }

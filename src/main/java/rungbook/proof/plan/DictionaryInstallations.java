@@ -8,7 +8,6 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -31,6 +30,7 @@ import rungbook.system.Names;
 import rungbook.system.Part;
 import rungbook.system.Terminal;
 import rungbook.system.Vocabulary;
+import rungbook.text.Decimals;
 
 /**
  * Installations of a system's fault dictionary: the random ones first, then the corners of the tolerances.
@@ -223,7 +223,7 @@ public final class DictionaryInstallations implements Installations, Restorable 
     return system.parts(Part.Supply.class).map(supply -> {
       var volts = lowered.containsKey(supply.key()) ? lowered.get(supply.key()).volts() : supply.volts();
       double now = volts.at(samples.draws().get(sample).at(Tolerance.SUPPLY, supply.key()));
-      return String.format(Locale.ROOT, "%s %.1f V", supply.name(), now);
+      return supply.name() + " " + Decimals.rounded(now, 1) + " V";
     }).collect(Collectors.joining(", "));
   }
 }

@@ -32,6 +32,8 @@ public final class MixedInstallations implements Installations, Restorable {
   private final int[][] localCase;
   private final MixedSamples samples;
   private final double[] weights;
+  private final double[] likelihoods;
+  private final List<List<String>> faults;
 
   /** The base or a variant, solved by itself. */
   private record Form(String name, double share, Installations of) {}
@@ -45,6 +47,8 @@ public final class MixedInstallations implements Installations, Restorable {
         .map(form -> cases.stream().mapToInt(key -> form.of().cases().indexOf(key)).toArray()).toArray(int[][]::new);
     samples = new MixedSamples(forms.stream().map(Form::of).toList());
     weights = weights();
+    likelihoods = IntStream.range(0, cases.size()).mapToDouble(this::likelihoodOf).toArray();
+    faults = IntStream.range(0, cases.size()).mapToObj(this::faultsOf).toList();
   }
 
   /** @param drawn the number of random installations, usually 256; each variant has one at least */
@@ -107,14 +111,22 @@ public final class MixedInstallations implements Installations, Restorable {
 
   @Override
   public List<String> faults(int caseNumber) {
+    return faults.get(caseNumber);
+  }
+
+  private List<String> faultsOf(int caseNumber) {
     int having = IntStream.range(0, forms.size()).filter(form -> localCase[form][caseNumber] >= 0).findFirst()
         .orElseThrow();
     return forms.get(having).of().faults(localCase[having][caseNumber]);
   }
 
-  /** A fault that few installations can have is as much rarer. */
   @Override
   public double likelihood(int caseNumber) {
+    return likelihoods[caseNumber];
+  }
+
+  /** A fault that few installations can have is as much rarer. */
+  private double likelihoodOf(int caseNumber) {
     double likelihood = 0;
     for (int form = 0; form < forms.size(); form++) {
       int local = localCase[form][caseNumber];

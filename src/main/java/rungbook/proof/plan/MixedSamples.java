@@ -13,6 +13,7 @@ final class MixedSamples {
   private final int[] firstDrawn;
   private final int[] firstCorner;
   private final int[] setOf;
+  private final int drawn;
 
   MixedSamples(List<Installations> sets) {
     this.sets = sets;
@@ -23,6 +24,7 @@ final class MixedSamples {
       firstDrawn[set] = next;
       next += sets.get(set).drawn();
     }
+    drawn = next;
     for (int set = 0; set < firstCorner.length; set++) {
       firstCorner[set] = next;
       next += sets.get(set).samples() - sets.get(set).drawn();
@@ -43,7 +45,7 @@ final class MixedSamples {
   }
 
   int drawn() {
-    return sets.stream().mapToInt(Installations::drawn).sum();
+    return drawn;
   }
 
   /** The set that a sample is of. */
@@ -54,7 +56,7 @@ final class MixedSamples {
   /** The number of a sample in its own set. */
   int local(int sample) {
     int set = setOf[sample];
-    return sample < drawn() ? sample - firstDrawn[set] : sample - firstCorner[set] + sets.get(set).drawn();
+    return sample < drawn ? sample - firstDrawn[set] : sample - firstCorner[set] + sets.get(set).drawn();
   }
 
   /**
@@ -65,8 +67,8 @@ final class MixedSamples {
    */
   @SuppressWarnings("SuspiciousSystemArraycopy") // both are arrays of one primitive type
   void copy(int set, Object own, Object into) {
-    int drawn = sets.get(set).drawn();
-    System.arraycopy(own, 0, into, firstDrawn[set], drawn);
-    System.arraycopy(own, drawn, into, firstCorner[set], corners(set));
+    int ownDrawn = sets.get(set).drawn();
+    System.arraycopy(own, 0, into, firstDrawn[set], ownDrawn);
+    System.arraycopy(own, ownDrawn, into, firstCorner[set], corners(set));
   }
 }

@@ -17,6 +17,8 @@ final class SenseSplit {
   private final boolean[] modeled;
   private final List<List<String>> values;
   private final int[][] shown;
+  private boolean[] known = {};
+  private int knownSample = -1;
 
   /** @param open the ways that may be taken where the system says nothing */
   SenseSplit(Installations installations, Step.SenseCheck check, boolean[] open) {
@@ -33,6 +35,7 @@ final class SenseSplit {
   }
 
   void look(Installations.Observations observations, int caseNumber) {
+    knownSample = -1;
     for (int i = 0; i < seen.length; i++) {
       if (modeled[i] && values.get(i).isEmpty()) {
         observations.seen(caseNumber, check.things().get(i).key(), seen[i]);
@@ -60,6 +63,24 @@ final class SenseSplit {
    * seen leaves none of the open ways, any way that fits.
    */
   boolean[] ways(int sample) {
+    if (knownSample < 0 || !looksAlike(sample, knownSample)) {
+      known = waysAt(sample);
+      knownSample = sample;
+    }
+    return known;
+  }
+
+  /** Most installations look as the one before them. */
+  private boolean looksAlike(int sample, int other) {
+    for (int i = 0; i < seen.length; i++) {
+      if (seen[i][sample] != seen[i][other] || shown[i][sample] != shown[i][other]) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private boolean[] waysAt(int sample) {
     boolean[] may = ways(sample, open);
     if (allModeled() || anyOf(may)) {
       return may;
