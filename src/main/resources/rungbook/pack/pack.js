@@ -1,25 +1,29 @@
-// Shows one step at a time. Everything it needs is in the page; it loads nothing and keeps nothing elsewhere.
+// Shows one step at a time. Everything it needs is in the page, and it loads nothing.
 (function () {
 'use strict';
 const doc = document, root = doc.documentElement, main = doc.querySelector('main');
-let way = [], typed = {}, depth = 0, job = '';
-const make = window.rungbook.make, button = window.rungbook.button, ways = window.rungbook.ways;
+let way = [], typed = {}, depth = 0;
+const make = window.rungbook.make, button = window.rungbook.button, ways = window.rungbook.ways, walk = window.rungbook.walk;
 
-function heading(page) {
-  const h = page.querySelector('h2');
-  return h ? h.textContent.trim() : 'Start';
+// -- the current step. The browser's history keeps how many answers of which record lead to it, so that the phone's own Back
+// works and a reload loses nothing
+function state() {
+  const record = walk.record();
+  return { r: record && record.id, n: way.length, d: depth };
 }
-
-// -- the current step; the way so far is kept in the browser's history, so that the phone's own Back works and a reload
-// loses nothing. Each entry of the way: {page, way, reading, at}: the step's id, the index of its way, what was typed, when
+// the address as it is now kept
+function note() {
+  try { history.replaceState(state(), '', '#' + location.hash.slice(1).split('~')[0] + walk.tail()); } catch { /* in the page alone */ }
+}
 function go(id, next) {
   way = next || way;
   depth++;
-  try { history.pushState({ w: way, d: depth }, '', '#' + encodeURIComponent(id)); } catch { location.hash = encodeURIComponent(id); }
+  const to = encodeURIComponent(id) + walk.tail();
+  try { history.pushState(state(), '', '#' + to); } catch { location.hash = to; }
   show();
 }
 function here() {
-  let id = location.hash.slice(1);
+  let id = location.hash.slice(1).split('~')[0];
   try { id = decodeURIComponent(id); } catch { /* shown as the start */ }
   const target = id && doc.getElementById(id);
   const page = target && target.closest('.page');
@@ -31,7 +35,7 @@ function show() {
   if (on) on.classList.remove('on');
   page.classList.add('on');
   root.classList.toggle('first', page.id === ':start');
-  if (page !== on) window.rungbook.step(page, way, function (words) { typed[page.id] = words; });
+  if (page !== on) window.rungbook.step(page, way, function (words, first) { typed[page.id] = words || first ? { words: words, first: first } : null; });
   if (page === record) write();
   tell(page);
   scrollTo(0, 0);
@@ -41,7 +45,7 @@ function show() {
   if (h) { h.tabIndex = -1; h.focus({ preventScroll: true }); }
 }
 addEventListener('popstate', function (e) {
-  if (e.state) { way = e.state.w; depth = e.state.d; }
+  if (e.state) { way = walk.at(e.state.r, e.state.n); depth = e.state.d; }
   show();
 });
 addEventListener('click', function (e) {
@@ -49,14 +53,14 @@ addEventListener('click', function (e) {
   const to = a && a.getAttribute('href');
   if (!a || e.defaultPrevented || !root.classList.contains('live')) return;
   const index = page ? ways(page).indexOf(a) : -1;
-  const next = index < 0 || page.id === ':start' ? way
-    : way.concat({ page: page.id, way: index, reading: typed[page.id] || '', at: Date.now() });
+  const next = index < 0 || page.id === ':start' ? way : walk.add(way, page, a, index, typed[page.id]);
   if (to[0] === '#') {
     e.preventDefault();
     go(decodeURIComponent(to.slice(1)), next);
   } else if (next !== way) {
     way = next;
-    try { history.replaceState({ w: way, d: depth }, ''); } catch { /* kept in the page alone */ }
+    note();
+    a.href = onward(to, walk.record());
   }
 });
 
@@ -74,7 +78,7 @@ const toRecord = button('Field record: share or keep it', tools, function () { g
 button('Start page', tools, function () { go(':start'); });
 button('Whole procedure, or one step at a time', tools, function () { root.classList.toggle('live'); sofar.open = false; show(); });
 const hand = button('', tools, function () { useHand(!root.classList.contains('left')); });
-const again = button('Start again, with an empty record', tools, function () { typed = {}; go(':start', []); });
+const again = button('Start again, with an empty record', tools, function () { typed = {}; walk.at(); go(':start', []); });
 function useHand(left) {
   root.classList.toggle('left', left);
   hand.textContent = left ? 'For the right hand' : 'For the left hand';
@@ -87,17 +91,10 @@ function keep(name, value) {
 function kept(name) {
   try { return localStorage.getItem(name); } catch { return null; }
 }
-function linkOf(taken) {
-  return ways(doc.getElementById(taken.page) || tools)[taken.way];
-}
-function answerOf(taken) {
-  const lines = linkOf(taken).querySelectorAll('u');
-  return (taken.reading ? taken.reading + ', ' : '') + 'way “' + [].map.call(lines, function (u) { return u.textContent; }).join(', ') + '”';
-}
 function tell(page) {
   back.hidden = depth < 1;
-  toRecord.hidden = again.hidden = !way.length;
-  toRecord.hidden = toRecord.hidden || page === record;
+  again.hidden = !way.length;
+  toRecord.hidden = page === record;
   sofar.open = false;
   const left = page.dataset.left, ahead = left && +left.split(' ').pop() || +(left || '0').split(' ')[0];
   sofarHead.textContent = '';
@@ -110,56 +107,28 @@ sofar.ontoggle = function () {
   walked.textContent = '';
   if (!sofar.open) return;
   way.forEach(function (taken) {
-    const words = heading(doc.getElementById(taken.page)) + ': ' + answerOf(taken);
-    button(words, make('li', '', '', walked), function () { go(taken.page); });
+    const words = taken.number + ' ' + taken.title + ': ' + window.rungbook.share.answer(taken), page = doc.getElementById(taken.step);
+    if (page && walk.treeOf(page) === taken.tree) button(words, make('li', '', '', walked), function () { go(taken.step); });
+    else make('li', words, '', walked);
   });
 };
 
-// -- the field record, as text that any phone can pass on
-function time(ms) {
-  return new Date(ms).toLocaleString('en-US', { dateStyle: 'long', timeStyle: 'short' });
+// -- a record goes on where it was left, in this tree or in the file of another
+function onward(address, record) {
+  const to = address.split('~')[0];
+  return to + (to.indexOf('#') < 0 ? '#:start' : '') + walk.tail(record);
 }
-function concluded(page) {
-  const box = page && page.querySelector('.concluded');
-  return box ? [box.innerText.trim()] : [];
+function goOn(record, read) {
+  const page = doc.getElementById(record.now.step);
+  if (read || page && walk.treeOf(page) === record.now.tree) go(read ? ':record' : page.id, walk.open(record));
+  else location.href = onward((record.now.file || record.packs[record.now.pack].file) + '#' + record.now.step, record);
 }
-function recordText() {
-  const end = way.length && way[way.length - 1], to = end && linkOf(end);
-  const last = to && to.getAttribute('href')[0] === '#' && doc.getElementById(decodeURIComponent(to.hash.slice(1)));
-  return ['FIELD RECORD', doc.title, 'Pack: ' + doc.body.dataset.file + ', digest ' + doc.querySelector('.digest').textContent]
-    .concat(job ? ['Job: ' + job] : [], way.length ? ['Started: ' + time(way[0].at)] : [], '',
-      [].concat.apply([], way.map(function (w) {
-        const page = doc.getElementById(w.page);
-        return ['Step ' + heading(page) + ': ' + answerOf(w)].concat(concluded(page));
-      })),
-      last ? ['Now at step ' + heading(last)] : to ? ['On to: ' + to.getAttribute('href')] : [],
-      concluded(last),
-      way.length ? ['Last step: ' + time(end.at)] : []).join('\n') + '\n';
-}
-function write() {
-  pre.textContent = recordText();
-}
-make('h2', 'Field record', '', record);
-const note = make('input', '', '', make('label', 'Job, unit or address', 'field', record));
-note.oninput = function () { job = note.value; write(); };
-const pre = make('pre', '', '', record), said = make('p', '', 'told');
-pre.tabIndex = 0;
-pre.setAttribute('aria-label', 'The record');
-pre.setAttribute('role', 'region');
-said.setAttribute('role', 'status');
-const out = make('div', '', 'tools', record);
-if (navigator.share) button('Share', out, function () { navigator.share({ title: doc.title, text: recordText() }).catch(function () {}); });
-button('Copy', out, function () {
-  getSelection().selectAllChildren(pre);
-  said.textContent = doc.execCommand('copy') ? 'Copied.' : 'Selected: now copy it with the phone’s own menu.';
+const write = window.rungbook.recordPage(record, {
+  go: function (id, next) { if (!next) walk.at(); go(id, next || []); },
+  onward: goOn,
+  changed: note
 });
-button('Save as a text file', out, function () {
-  const a = make('a');
-  a.href = URL.createObjectURL(new Blob([recordText()], { type: 'text/plain' }));
-  a.download = doc.body.dataset.file.replace(/\.html$/, '') + '-record.txt';
-  a.click();
-});
-record.appendChild(said);
+window.rungbook.resume(doc.getElementById(':start'), goOn);
 
 // -- the light: the style finds the choice with :has, which is slow in a long page; here a class on the root says it instead
 function plain(rules) {
@@ -184,12 +153,11 @@ useHand(kept('rungbook-hand') === 'left');
 addEventListener('resize', function () { window.rungbook.place(main.querySelector('.page.on')); });
 addEventListener('click', function (e) { if (!sofar.contains(e.target)) sofar.open = false; });
 
-if (history.state && history.state.w && history.state.w.every(linkOf)) {
-  way = history.state.w;
+if (history.state && history.state.r) {
+  way = walk.at(history.state.r, history.state.n);
   depth = history.state.d;
-} else {
-  try { history.replaceState({ w: way, d: 0 }, ''); } catch { /* kept in the page alone */ }
-}
+} else way = walk.arrive(here().closest('.page'));
+note();
 root.classList.add('live');
 show();
 })();

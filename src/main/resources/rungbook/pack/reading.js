@@ -60,7 +60,7 @@ const says = {
 const keys = ['7', '8', '9', '⌫', '4', '5', '6', 'OL', '1', '2', '3', 'jumps', '−', '0', '.'];
 const names = { '⌫': 'Delete the last digit', OL: 'OL: the display shows overload', jumps: 'The reading jumps', '−': 'Minus', '.': 'Point' };
 
-// typed(words) is told each reading; moved(box) that the dock has another height, and what to show in it
+// typed(words, first) is told each reading, and the first one where it had to be read again; moved(box) that the dock has another height, and what to show in it
 window.rungbook.reading = function (page, dock, typed, moved) {
   const zones = page.dataset.r.split(';').map(function (zone) { return zone.split(','); }), digits = zones.shift();
   const own = page.dataset.u, list = units[own] || [{ name: own, power: 0 }], on = page.querySelector('.ways');
@@ -100,7 +100,7 @@ window.rungbook.reading = function (page, dock, typed, moved) {
     const meaning = zone && (zone[1] === 'near' && first ? 'still' : zone[1]);
     const taken = zone ? zone.slice(2, 4) : [];
     near = meaning === 'near' ? words : '';
-    typed((first && words ? first + ', again ' : '') + words);
+    typed(words, first);
     on.classList.remove('told-of', 'in', 'danger');
     if (zone) on.classList.add('told-of', meaning);
     ways(page).forEach(function (link, index) {

@@ -4,8 +4,9 @@
 const doc = document, make = window.rungbook.make, button = window.rungbook.button, buzz = window.rungbook.buzz;
 const HOLD_MS = 700, GAP = 8;
 
-function pagesOf(way) {
-  return way.map(function (taken) { return doc.getElementById(taken.page); }).filter(Boolean);
+// of this tree
+function pagesOf(way, tree) {
+  return way.map(function (taken) { return taken.tree === tree && doc.getElementById(taken.step); }).filter(Boolean);
 }
 // a caution that no step of this path has named is open; so is a danger that the leads touch
 function fold(page, walked) {
@@ -101,7 +102,7 @@ function soon(page, box) {
   });
 }
 window.rungbook.step = function (page, way, typed) {
-  const walked = pagesOf(way).filter(function (one) { return one !== page; }), dock = page.querySelector('.dock');
+  const walked = pagesOf(way, window.rungbook.walk.treeOf(page)).filter(function (one) { return one !== page; }), dock = page.querySelector('.dock');
   fold(page, walked);
   dial(page, walked);
   window.rungbook.timer(page);

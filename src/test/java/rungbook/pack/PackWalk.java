@@ -59,7 +59,7 @@ final class PackWalk {
       function release() { const hold = page().querySelector('.hold'); if (visible(hold)) { hold.click(); return 1; } return 0; }
       // the record of another way is none of this one
       function fresh() {
-        dispatchEvent(new PopStateEvent('popstate', { state: { w: [], d: 0 } }));
+        dispatchEvent(new PopStateEvent('popstate', { state: { r: null, n: 0, d: 0 } }));
         document.querySelectorAll('.page.on .pairs input').forEach(e => e.checked = false);
       }
       """;

@@ -51,7 +51,7 @@ final class StepSection {
     Optional<ReadingZones> zones = zones(number);
     html.open("section", "class", "page step " + kind(step) + (live ? " live-line" : ""), "id", place.anchor(),
         "data-r", zones.map(Routing::of).orElse(null), "data-u", unit(step), "data-q",
-        DialSettings.setBy(step).map(Quantity::words).orElse(null), "data-left", left(number));
+        DialSettings.setBy(step).map(Quantity::words).orElse(null), "data-left", left(number), "data-s", lasting(step));
     taken(html, number);
     if (live) {
       strip(html, number);
@@ -187,6 +187,12 @@ final class StepSection {
 
   private static @Nullable String unit(Step step) {
     return step instanceof Step.MeterCheck check ? check.quantity().unit() : null;
+  }
+
+  /** For the field record: what is still open after this step. */
+  private @Nullable String lasting(Step step) {
+    List<String> changes = paths.states().lasting(step);
+    return changes.isEmpty() ? null : String.join("\n", changes);
   }
 
   private @Nullable String left(int step) {

@@ -45,6 +45,18 @@ final class StateWords {
     return comesByItself ? Optional.empty() : Optional.of(name(control) + AT + position);
   }
 
+  /** What every position of a control begins with; empty for a stage. */
+  Optional<String> anyPosition(String control) {
+    return set(control, "");
+  }
+
+  /** A position to set back: any but the system's first one, which is as everybody expects it. */
+  Optional<String> left(String control, String position) {
+    boolean isFirst = system.map(known -> known.controls().get(Names.key(control)))
+        .filter(known -> !known.positions().isEmpty() && known.positions().get(0).equals(position)).isPresent();
+    return isFirst ? Optional.empty() : set(control, position);
+  }
+
   private Optional<String> words(String key, String state) {
     return state.isEmpty() ? Optional.empty() : Optional.of(name(key) + " " + state);
   }

@@ -3,6 +3,7 @@ package rungbook.pack.path;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -94,5 +95,26 @@ public final class StepStates {
     boolean isKnown = paths.facts().of(end.condition(), end.key()) != FactTable.NONE
         && (end.key().equals(action.key()) || end.key().startsWith(action.key() + " at "));
     return isKnown ? words.ended(end.condition(), end.key()) : Optional.empty();
+  }
+
+  /**
+   * What a step changes that somebody has to put right, for a list of what is still open: {@code +blower door off} is
+   * put on the list, {@code -blower door off} takes what begins so from it.
+   */
+  public List<String> lasting(Step step) {
+    var lasting = new LinkedHashSet<String>();
+    for (Action action : step.actions()) {
+      for (StateChange change : action.changes()) {
+        if (change instanceof StateChange.SetPosition set) {
+          words.anyPosition(set.control()).ifPresent(any -> lasting.add('-' + any));
+          words.left(set.control(), set.position()).ifPresent(state -> lasting.add('+' + state));
+        } else if (change instanceof StateChange.Begin begin) {
+          words.begun(begin.condition(), begin.key()).ifPresent(state -> lasting.add('+' + state));
+        } else if (change instanceof StateChange.End end) {
+          words.begun(end.condition(), end.key()).ifPresent(state -> lasting.add('-' + state));
+        }
+      }
+    }
+    return List.copyOf(lasting);
   }
 }
