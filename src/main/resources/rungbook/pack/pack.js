@@ -1,9 +1,9 @@
 // Shows one step at a time. Everything it needs is in the page, and it loads nothing.
 (function () {
 'use strict';
-const doc = document, root = doc.documentElement, main = doc.querySelector('main');
+const doc = document, book = window.rungbook, root = doc.documentElement, main = doc.querySelector('main');
 let way = [], typed = {}, depth = 0;
-const make = window.rungbook.make, button = window.rungbook.button, ways = window.rungbook.ways, walk = window.rungbook.walk;
+const make = book.make, button = book.button, ways = book.ways, walk = book.walk;
 
 // -- the current step. The browser's history keeps how many answers of which record lead to it, so that the phone's own Back
 // works and a reload loses nothing
@@ -35,11 +35,11 @@ function show() {
   if (on) on.classList.remove('on');
   page.classList.add('on');
   root.classList.toggle('first', page.id === ':start');
-  if (page !== on) window.rungbook.step(page, way, function (words, first) { typed[page.id] = words || first ? { words: words, first: first } : null; });
+  if (page !== on) book.step(page, way, function (words, first) { typed[page.id] = words || first ? { words: words, first: first } : null; });
   if (page === record) write();
   tell(page);
   scrollTo(0, 0);
-  window.rungbook.place(page);
+  book.place(page);
   if (at !== page) at.scrollIntoView();
   const h = page.querySelector('h2');
   if (h) { h.tabIndex = -1; h.focus({ preventScroll: true }); }
@@ -107,7 +107,7 @@ sofar.ontoggle = function () {
   walked.textContent = '';
   if (!sofar.open) return;
   way.forEach(function (taken) {
-    const words = taken.number + ' ' + taken.title + ': ' + window.rungbook.share.answer(taken), page = doc.getElementById(taken.step);
+    const words = taken.number + ' ' + taken.title + ': ' + book.share.answer(taken), page = doc.getElementById(taken.step);
     if (page && walk.treeOf(page) === taken.tree) button(words, make('li', '', '', walked), function () { go(taken.step); });
     else make('li', words, '', walked);
   });
@@ -123,12 +123,12 @@ function goOn(record, read) {
   if (read || page && walk.treeOf(page) === record.now.tree) go(read ? ':record' : page.id, walk.open(record));
   else location.href = onward((record.now.file || record.packs[record.now.pack].file) + '#' + record.now.step, record);
 }
-const write = window.rungbook.recordPage(record, {
+const write = book.recordPage(record, {
   go: function (id, next) { if (!next) walk.at(); go(id, next || []); },
   onward: goOn,
   changed: note
 });
-window.rungbook.resume(doc.getElementById(':start'), goOn);
+book.resume(doc.getElementById(':start'), goOn);
 
 // -- the light: the style finds the choice with :has, which is slow in a long page; here a class on the root says it instead
 function plain(rules) {
@@ -150,7 +150,7 @@ addEventListener('change', function (e) {
   if (e.target.name === 'light') keep('rungbook-light', lighten());
 });
 useHand(kept('rungbook-hand') === 'left');
-addEventListener('resize', function () { window.rungbook.place(main.querySelector('.page.on')); });
+addEventListener('resize', function () { book.place(main.querySelector('.page.on')); });
 addEventListener('click', function (e) { if (!sofar.contains(e.target)) sofar.open = false; });
 
 if (history.state && history.state.r) {

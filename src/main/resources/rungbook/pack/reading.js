@@ -1,7 +1,7 @@
 // The field for a reading, with keys of its own that fit gloves, and what a reading means.
 (function () {
 'use strict';
-const make = window.rungbook.make, button = window.rungbook.button, buzz = window.rungbook.buzz, ways = window.rungbook.ways;
+const book = window.rungbook, make = book.make, button = book.button, buzz = book.buzz, ways = book.ways;
 // the units that a reading may be typed in; one of them is 10^power of the step's own
 const units = {
   V: [{ name: 'V', power: 0 }, { name: 'mV', power: -3 }],
@@ -61,7 +61,7 @@ const keys = ['7', '8', '9', '⌫', '4', '5', '6', 'OL', '1', '2', '3', 'jumps',
 const names = { '⌫': 'Delete the last digit', OL: 'OL: the display shows overload', jumps: 'The reading jumps', '−': 'Minus', '.': 'Point' };
 
 // typed(words, first) is told each reading, and the first one where it had to be read again; moved(box) that the dock has another height, and what to show in it
-window.rungbook.reading = function (page, dock, typed, moved) {
+book.reading = function (page, dock, typed, moved) {
   const zones = page.dataset.r.split(';').map(function (zone) { return zone.split(','); }), digits = zones.shift();
   const own = page.dataset.u, list = units[own] || [{ name: own, power: 0 }], on = page.querySelector('.ways');
   const box = make('div', '', 'reading'), two = make('div', '', 'two', box);

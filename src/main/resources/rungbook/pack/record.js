@@ -1,8 +1,8 @@
 // The page of the field record, and what the start page says of a job that is not closed.
 (function () {
 'use strict';
-const doc = document, make = window.rungbook.make, button = window.rungbook.button;
-const walk = window.rungbook.walk, keep = window.rungbook.keep, share = window.rungbook.share;
+const doc = document, book = window.rungbook, make = book.make, button = book.button;
+const walk = book.walk, keep = book.keep, share = book.share;
 const ADDRESS_ONLY = 'This phone keeps nothing for this page: the record is in its address. Share or save it before you close the page.';
 
 function field(label, tag, inside, value, took) {
@@ -27,7 +27,7 @@ function stillOpen(open, inside) {
 }
 
 // on.go(id, way) shows a page, on.onward(record) a page of any tree, on.changed() what the address ends with
-window.rungbook.recordPage = function (page, on) {
+book.recordPage = function (page, on) {
   let told, panel;
   function say(words) { told.textContent = words; }
   function changed() {
@@ -133,7 +133,7 @@ window.rungbook.recordPage = function (page, on) {
   return show;
 };
 // a job that is not closed, on the start page
-window.rungbook.resume = function (start, onward) {
+book.resume = function (start, onward) {
   keep.all(function (all) {
     const open = all.filter(function (r) { return !r.closed; }), box = make('div', '', 'resume');
     if (!open.length || walk.record()) return;

@@ -1,7 +1,7 @@
 // A record on its way out: as text with the record's JSON in its last line, as a file, through the phone's own menu, as QR pictures.
 (function () {
 'use strict';
-const make = window.rungbook.make, walk = window.rungbook.walk;
+const book = window.rungbook, make = book.make, walk = book.walk;
 // what a QR picture of version 13, level L has room for, without its own first words
 const PART = 400;
 
@@ -58,7 +58,7 @@ function parts(text, id) {
   return cut.map(function (part, i) { return 'RUNGBOOK ' + (i + 1) + '/' + cut.length + ' ' + id.slice(0, 4) + ':' + part; });
 }
 function picture(text, inside) {
-  const rows = window.rungbook.qr(text), side = rows.length + 8;
+  const rows = book.qr(text), side = rows.length + 8;
   let path = '';
   rows.forEach(function (row, y) {
     row.forEach(function (dark, x) { if (dark) path += 'M' + (x + 4) + ' ' + (y + 4) + 'h1v1h-1z'; });
@@ -67,7 +67,7 @@ function picture(text, inside) {
   box.innerHTML = '<svg viewBox="0 0 ' + side + ' ' + side + '" role="img"><rect width="100%" height="100%" fill="#fff"/><path d="' + path + '"/></svg>';
   return box.firstChild;
 }
-window.rungbook.share = {
+book.share = {
   answer: answer,
   time: time,
   words: words,

@@ -1,7 +1,7 @@
 // What the path walked so far changes at a step: which cautions are open, whether the dial moves, what has to be held.
 (function () {
 'use strict';
-const doc = document, make = window.rungbook.make, button = window.rungbook.button, buzz = window.rungbook.buzz;
+const doc = document, book = window.rungbook, make = book.make, button = book.button, buzz = book.buzz;
 const HOLD_MS = 700, GAP = 8;
 
 // of this tree
@@ -101,14 +101,14 @@ function soon(page, box) {
     told = null;
   });
 }
-window.rungbook.step = function (page, way, typed) {
-  const walked = pagesOf(way, window.rungbook.walk.treeOf(page)).filter(function (one) { return one !== page; }), dock = page.querySelector('.dock');
+book.step = function (page, way, typed) {
+  const walked = pagesOf(way, book.walk.treeOf(page)).filter(function (one) { return one !== page; }), dock = page.querySelector('.dock');
   fold(page, walked);
   dial(page, walked);
   window.rungbook.timer(page);
   if (!dock) return;
-  if (page.dataset.r && !page.querySelector('.reading')) window.rungbook.reading(page, dock, typed, function (box) { soon(page, box); });
+  if (page.dataset.r && !page.querySelector('.reading')) book.reading(page, dock, typed, function (box) { soon(page, box); });
   if (page.classList.contains('live-line')) hold(page, dock);
 };
-window.rungbook.place = place;
+book.place = place;
 })();

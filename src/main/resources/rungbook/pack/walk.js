@@ -2,7 +2,7 @@
 // form. Each answer says all that a reader needs, since the page of another tree is not at hand.
 (function () {
 'use strict';
-const doc = document, keep = window.rungbook.keep, loaded = Date.now();
+const doc = document, book = window.rungbook, keep = book.keep, loaded = Date.now();
 let record = null;
 
 // where several trees are in one file, each is inside an element that names it
@@ -70,7 +70,7 @@ function target(link, page) {
     : { tree: nameOf(to[0]), file: to[0], step: to[1] || '', number: '', title: link.querySelector('span').textContent };
 }
 
-window.rungbook.walk = {
+book.walk = {
   treeOf: treeOf,
   nameOf: nameOf,
   record: function () { return record; },

@@ -13,7 +13,8 @@ public final class Assets {
   public static final String PACK_STYLE = Minified
       .style(Palettes.in(read("/META-INF/resources/tokens.css"))
           .into(all("pack.css", "caution.css", "step.css", "dock.css", "paper.css")));
-  public static final String PACK_SCRIPT = Minified.script(all("parts.js", "reading.js", "timer.js", "step.js", "keep.js", "walk.js", "qr.js", "share.js", "record.js", "pack.js"));
+  public static final String PACK_SCRIPT = functions("parts.js", "reading.js", "timer.js", "step.js", "keep.js",
+      "walk.js", "qr.js", "share.js", "record.js", "pack.js");
 
   /** Of a book. Readers differ in what they know of styles, so that its colors are written out. */
   public static final String BOOK_STYLE = Minified
@@ -22,6 +23,11 @@ public final class Assets {
   public static final String WORKER = Minified.script(read("/rungbook/pack/sw.js"));
 
   private Assets() {}
+
+  private static String functions(String... names) {
+    return Arrays.stream(names).map(name -> Minified.function(read("/rungbook/pack/" + name)))
+        .collect(Collectors.joining("\n"));
+  }
 
   private static String all(String... names) {
     return Arrays.stream(names).map(name -> read("/rungbook/pack/" + name)).collect(Collectors.joining());

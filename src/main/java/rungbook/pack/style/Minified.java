@@ -1,6 +1,6 @@
 package rungbook.pack.style;
 
-import java.util.stream.Collectors;
+import java.util.List;
 
 /** Style and scripts without what only their readers need. */
 final class Minified {
@@ -59,17 +59,51 @@ final class Minified {
   }
 
   /**
-   * A script without indents, empty lines, and lines that are only a comment. Line ends stay, since they can end a
-   * statement.
+   * A script without comments and white space. Line ends stay where they can end a statement.
    *
-   * @throws IllegalArgumentException for what this would change: a text or a comment over several lines
+   * @throws IllegalArgumentException for what is not told apart here: a text or a comment over several lines
    */
   static String script(String js) {
-    if (js.contains("`") || js.contains("\\\n")
-        || js.lines().anyMatch(line -> line.contains("/*") && !line.contains("*/"))) {
-      throw new IllegalArgumentException("a script for packs has no text and no comment of several lines");
+    return written(Token.of(js));
+  }
+
+  /**
+   * The same with shorter names and functions. The script is a function of its own.
+   *
+   * @throws IllegalArgumentException for what is not told apart here
+   */
+  static String function(String js) {
+    return written(Arrows.of(ShortNames.of(Token.of(js))));
+  }
+
+  private static String written(List<Token> tokens) {
+    var out = new StringBuilder();
+    Token last = null;
+    for (Token token : tokens) {
+      if (last != null) {
+        out.append(between(last, token));
+      }
+      out.append(token.text());
+      last = token;
     }
-    return js.lines().map(String::strip).filter(line -> !line.isEmpty() && !line.startsWith("//"))
-        .collect(Collectors.joining("\n"));
+    return out.toString();
+  }
+
+  private static String between(Token last, Token next) {
+    if (next.newLine() && canEnd(last) && canBegin(next)) {
+      return "\n";
+    }
+    boolean bothWords = last.kind() == Token.Kind.WORD && next.kind() == Token.Kind.WORD;
+    boolean bothSigns = next.text().startsWith(last.text()) && (last.is("+") || last.is("-"))
+        || last.text().length() == 2 && last.text().endsWith(next.text());
+    return bothWords || bothSigns ? " " : "";
+  }
+
+  private static boolean canEnd(Token token) {
+    return token.kind() != Token.Kind.SIGN || ")]}".contains(token.text()) || token.text().length() == 2;
+  }
+
+  private static boolean canBegin(Token token) {
+    return token.kind() != Token.Kind.SIGN || "([{".contains(token.text()) || token.text().length() == 2;
   }
 }

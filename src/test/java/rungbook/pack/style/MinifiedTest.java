@@ -2,7 +2,6 @@ package rungbook.pack.style;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
-import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.junit.jupiter.api.Test;
@@ -30,22 +29,5 @@ class MinifiedTest {
     assertFalse(
         Assets.PACK_STYLE.contains("/*") || Assets.PACK_STYLE.contains("palette") || Assets.PACK_STYLE.contains("\n"));
     assertTrue(Assets.PACK_STYLE.contains("content:\"\\2014\\a0\""));
-  }
-
-  @Test
-  void scriptLosesIndentsAndLinesOfComment() {
-    assertEquals("a();\nb(); // c", Minified.script("// what it is\n\n  a();\n  b(); // c\n"));
-  }
-
-  /** A line of such a text could look like a comment, or begin with spaces that count. */
-  @ParameterizedTest
-  @CsvSource(delimiter = '|', quoteCharacter = '~', value = {"a(`x`)", "/* one"})
-  void scriptThatThisWouldChangeIsRefused(String script) {
-    assertThrows(IllegalArgumentException.class, () -> Minified.script(script + "\nb"));
-  }
-
-  @Test
-  void lineThatGoesOnWithABackslashIsRefused() {
-    assertThrows(IllegalArgumentException.class, () -> Minified.script("a('x\\\ny')"));
   }
 }
