@@ -8,16 +8,6 @@ const HOLD_MS = 700, GAP = 8;
 function pagesOf(way, tree) {
   return way.map(function (taken) { return taken.tree === tree && doc.getElementById(taken.step); }).filter(Boolean);
 }
-// a caution that no step of this path has named is open; so is a danger that the leads touch
-function fold(page, walked) {
-  const live = page.classList.contains('live-line'), seen = {};
-  walked.forEach(function (one) {
-    one.querySelectorAll('.caution[data-c]').forEach(function (box) { seen[box.dataset.c] = true; });
-  });
-  page.querySelectorAll('.caution[data-c]').forEach(function (box) {
-    box.open = !seen[box.dataset.c] || live && box.classList.contains('danger');
-  });
-}
 function dial(page, walked) {
   const turn = page.querySelector('.turn'), last = walked.filter(function (one) { return one.dataset.q; }).pop();
   if (!turn) return;
@@ -103,7 +93,7 @@ function soon(page, box) {
 }
 book.step = function (page, way, typed) {
   const walked = pagesOf(way, book.walk.treeOf(page)).filter(function (one) { return one !== page; }), dock = page.querySelector('.dock');
-  fold(page, walked);
+  book.fold(page, walked);
   dial(page, walked);
   window.rungbook.timer(page);
   if (!dock) return;

@@ -41,7 +41,7 @@ class StepInBrowserTest {
   }
 
   private static boolean isOpen(String caution) {
-    return Boolean.TRUE.equals(browser.run("return document.querySelector('.on [data-c=" + caution + "]').open"));
+    return Boolean.TRUE.equals(browser.run("return document.querySelector('.on .caution:has([href$=\":" + caution + "\"])').open"));
   }
 
   private static void key(String key) {
@@ -55,8 +55,8 @@ class StepInBrowserTest {
     assertTrue(isOpen("line-voltage") && isOpen("moving-fan"));
     browser.find(".on .way").click();
     assertFalse(isOpen("line-voltage"));
-    browser.find(".on [data-c=line-voltage] summary").click();
-    assertTrue(browser.find(".on [data-c=line-voltage] .avoid").isDisplayed());
+    browser.find(".on .caution:has([href$=line-voltage]) summary").click();
+    assertTrue(browser.find(".on .caution:has([href$=line-voltage]) .avoid").isDisplayed());
     browser.find(".on .way").click();
     assertTrue(isOpen("line-voltage"), "the leads touch line voltage at T1");
     assertFalse(isOpen("moving-fan"));

@@ -14,6 +14,11 @@ record ChapterMedium(String digest, Map<String, String> files, BookPictures pict
 
   /** The title page says it. */
   @Override
+  public boolean folds() {
+    return false;
+  }
+
+  @Override
   public void checking(Html html) {
     // nothing more here
   }

@@ -11,7 +11,11 @@ import rungbook.tree.SignalWord;
 import rungbook.tree.Step;
 import rungbook.tree.Tree;
 
-/** Cautions: in full at the start, and at each step by level, title, hazard and how to avoid it. */
+/**
+ * Cautions: in full at the start, and at each step by level and title; where nobody may have read it before, with the
+ * hazard and how to avoid it. What stands at most steps is a bar that leads to the words, so that they are in the file
+ * once; the script opens it in place.
+ */
 final class Cautions {
 
   private static final String USUAL = "before-you-start";
@@ -20,11 +24,13 @@ final class Cautions {
   private final Tree tree;
   private final PackProse prose;
   private final NewCautions fresh;
+  private final Medium medium;
 
-  Cautions(Tree tree, PackProse prose, NewCautions fresh) {
+  Cautions(Tree tree, PackProse prose, NewCautions fresh, Medium medium) {
     this.tree = tree;
     this.prose = prose;
     this.fresh = fresh;
+    this.medium = medium;
   }
 
   /** The usual cautions first, then those that the tree's steps name, the worst first. */
@@ -47,7 +53,7 @@ final class Cautions {
   }
 
   /**
-   * Folded to a bar, or open where nobody may have read it before.
+   * Folded to a bar, or open where nobody may have read it before and where leads touch the danger.
    *
    * @param steps the step, after those that only lead to it
    * @param isLive whether leads touch line voltage there
@@ -62,16 +68,25 @@ final class Cautions {
     for (Caution caution : named) {
       boolean open = (isLive && caution.level() == SignalWord.DANGER)
           || steps.stream().anyMatch(step -> isNew(step, caution));
-      html.open("details", "class", "caution " + style(caution.level()), "data-c", caution.id(), "open",
-          open ? "" : null).open("summary");
-      head(html, caution);
-      html.close("summary");
-      line(html, "hazard", caution.hazard());
-      line(html, "avoid", caution.avoid());
-      html.open("p").element("a", "More", "href", "#" + anchor(caution)).text(" on this.").close("p").close("details")
-          .line();
+      if (open || !medium.folds()) {
+        opened(html, caution);
+      } else {
+        html.open("a", "class", "caution " + style(caution.level()), "href", "#" + anchor(caution));
+        head(html, caution);
+        html.close("a").line();
+      }
     }
     html.close("div").line();
+  }
+
+  private static void opened(Html html, Caution caution) {
+    html.open("details", "class", "caution " + style(caution.level()), "open", "").open("summary");
+    head(html, caution);
+    html.close("summary");
+    line(html, "hazard", caution.hazard());
+    line(html, "avoid", caution.avoid());
+    html.open("p").element("a", "More", "href", "#" + anchor(caution)).text(" on this.").close("p").close("details")
+        .line();
   }
 
   private boolean isNew(int step, Caution caution) {

@@ -8,6 +8,9 @@ public interface Medium {
   /** The digest that its title block shows: 64 hexadecimal digits. */
   String digest();
 
+  /** Whether a caution that was read before is a bar that leads to it; where a page cannot open a bar, it is in full. */
+  boolean folds();
+
   /** Writes how somebody checks the file, where that is not said elsewhere in it. */
   void checking(Html html);
 

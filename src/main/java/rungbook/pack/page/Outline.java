@@ -91,9 +91,9 @@ final class Outline {
     return takes.getOrDefault(step, List.of());
   }
 
-  /** How many pages the steps have. */
-  int pages() {
-    return (int) order.stream().filter(place -> !isTake(place.step())).count();
+  /** Those of the tree's own text; the steps of a fragment follow behind the one that takes it in. */
+  List<Place> own() {
+    return order.stream().filter(place -> prefix(tree.steps().get(place.step())).isEmpty()).toList();
   }
 
   List<Place> order() {

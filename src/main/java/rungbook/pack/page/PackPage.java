@@ -1,5 +1,6 @@
 package rungbook.pack.page;
 
+import rungbook.pack.drawing.RepeatedDrawings;
 import rungbook.pack.style.Assets;
 import rungbook.proof.HighestVoltages;
 import rungbook.tree.Tree;
@@ -17,7 +18,8 @@ public final class PackPage {
     TitleBlock.head(html, tree.title(), tree.complaint());
     Frame.bar(html);
     html.open("main").line();
-    html.raw(TreeText.of(tree, voltages, material, edition, new PageInFolder(material.pictures())));
+    html.raw(RepeatedDrawings.once(
+        TreeText.of(tree, voltages, material, edition, new PageInFolder(material.pictures()))));
     html.close("main").line();
     Frame.foot(html, Assets.PACK_SCRIPT);
     return html.toString();

@@ -1,8 +1,8 @@
 package rungbook.pack.page;
 
-import java.util.Base64;
 import java.util.Map;
 import java.util.Optional;
+import rungbook.pack.drawing.PictureAddress;
 import rungbook.source.PictureKind;
 
 /**
@@ -17,6 +17,11 @@ record PageInFolder(Map<String, byte[]> pictures) implements Medium {
   @Override
   public String digest() {
     return Digest.BLANK;
+  }
+
+  @Override
+  public boolean folds() {
+    return true;
   }
 
   @Override
@@ -38,7 +43,6 @@ record PageInFolder(Map<String, byte[]> pictures) implements Medium {
   public Optional<String> picture(String path) {
     byte[] bytes = pictures.get(path);
     return bytes == null ? Optional.empty()
-        : PictureKind.of(path)
-            .map(kind -> "data:" + kind.mediaType() + ";base64," + Base64.getEncoder().encodeToString(bytes));
+        : PictureKind.of(path).map(kind -> PictureAddress.of(kind, bytes));
   }
 }

@@ -31,13 +31,13 @@ final class StepSection {
   private final WaysOn ways;
 
   StepSection(Tree tree, HighestVoltages voltages, StepPaths paths, Outline outline, PackProse prose,
-      MeasureLine measure, WaysOn ways) {
+      MeasureLine measure, WaysOn ways, Cautions cautions) {
     this.tree = tree;
     this.voltages = voltages;
     this.paths = paths;
     this.outline = outline;
     this.prose = prose;
-    this.cautions = new Cautions(tree, prose, paths.cautions());
+    this.cautions = cautions;
     this.who = new WhoMayDoIt(tree, prose);
     this.measure = measure;
     this.task = new TaskText(prose, new ActionSentences(tree.system()), paths.states());
@@ -143,11 +143,11 @@ final class StepSection {
     }
     StepState state = paths.states().at(number);
     for (String certain : state.certain()) {
-      html.text(between).element("span", certain, "class", "state");
+      html.text(between).element("i", certain);
       between = " · ";
     }
     for (String possible : state.possible()) {
-      html.text(between).element("span", "perhaps " + possible, "class", "state");
+      html.text(between).element("i", "perhaps " + possible);
       between = " · ";
     }
     html.close("p").line();

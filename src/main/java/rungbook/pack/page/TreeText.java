@@ -56,9 +56,11 @@ public final class TreeText {
 
   private String write() {
     StepPaths paths = StepPaths.of(tree, voltages, step -> !outline.isTake(step));
+    Cautions cautions = new Cautions(tree, prose, paths.cautions(), medium);
     StepSection sections = new StepSection(tree, voltages, paths, outline, prose,
-        new MeasureLine(tree.meter(), paths.dial(), new LeadDrawings(circuit())), new WaysOn(tree, outline, medium));
-    start(new Cautions(tree, prose, paths.cautions()), new WhoMayDoIt(tree, prose));
+        new MeasureLine(tree.meter(), paths.dial(), new LeadDrawings(circuit())), new WaysOn(tree, outline, medium),
+        cautions);
+    start(cautions, new WhoMayDoIt(tree, prose));
     outline.order().forEach(place -> steps(sections, place));
     return html.toString();
   }
@@ -107,8 +109,8 @@ public final class TreeText {
   }
 
   private void contents() {
-    html.open("details", "class", "contents").element("summary", "All " + outline.pages() + " steps").open("ul");
-    for (Outline.Place place : outline.order()) {
+    html.open("details", "class", "contents").element("summary", "All steps").open("ul");
+    for (Outline.Place place : outline.own()) {
       html.open("li")
           .element("a", place.number() + " " + tree.steps().get(place.step()).title(), "href", "#" + place.anchor())
           .close("li").line();

@@ -13,8 +13,8 @@ public final class Assets {
   public static final String PACK_STYLE = Minified
       .style(Palettes.in(read("/META-INF/resources/tokens.css"))
           .into(all("pack.css", "caution.css", "step.css", "dock.css", "paper.css")));
-  public static final String PACK_SCRIPT = functions("parts.js", "reading.js", "timer.js", "step.js", "keep.js",
-      "walk.js", "qr.js", "share.js", "record.js", "pack.js");
+  public static final String PACK_SCRIPT = functions("parts.js", "reading.js", "timer.js", "bars.js", "step.js",
+      "keep.js", "walk.js", "qr.js", "share.js", "record.js", "pack.js");
 
   /** Of a book. Readers differ in what they know of styles, so that its colors are written out. */
   public static final String BOOK_STYLE = Minified
