@@ -79,22 +79,34 @@ final class BlockReadout implements SteadyStateSearch.Listener {
   @Override
   public void settled(Start start, SteadyState steadyState, Supplier<SolvedNetwork> network) {
     Written to = written(start);
-    for (int p = 0; p < to.probes().size(); p++) {
-      if (steadyState.converged()) {
-        write(start, steadyState, p, network);
-      } else {
+    if (steadyState.converged()) {
+      Map<Probe, double[]> before = known.on(steadyState.modes(), start.faulted());
+      for (int p = 0; p < to.probes().size(); p++) {
+        write(start, steadyState, p, before, network);
+      }
+    } else {
+      for (int p = 0; p < to.probes().size(); p++) {
         to.table().write(start.number(), p, steadyState.samples(), unsteady);
       }
     }
     recordSights(to.table(), start, steadyState);
   }
 
-  private void write(Start start, SteadyState steadyState, int p, Supplier<SolvedNetwork> network) {
+  private void write(Start start, SteadyState steadyState, int p, Map<Probe, double[]> before,
+      Supplier<SolvedNetwork> network) {
     Written to = written(start);
     Probe probe = to.probes().get(p);
-    double[] shown = shown(probe, steadyState.modes(), start.faulted(), network);
+    double[] shown = before.get(probe);
+    if (shown == null) {
+      shown = readAnew(probe, steadyState.modes(), start.faulted(), before, network);
+    }
+    write(start, steadyState, p, shown);
+  }
+
+  private void write(Start start, SteadyState steadyState, int p, double[] shown) {
+    Written to = written(start);
     Runnable writes = () -> to.table().write(start.number(), p, steadyState.samples(), shown);
-    if (probe.meter() == MeterFunction.OHMS) {
+    if (to.probes().get(p).meter() == MeterFunction.OHMS) {
       afterDirect.add(writes);
     } else {
       writes.run();
@@ -102,18 +114,15 @@ final class BlockReadout implements SteadyStateSearch.Listener {
   }
 
   /** Several states and groups of samples may settle in one network; its probes are read once. */
-  private double[] shown(Probe probe, byte[] modes, FaultedParameters faulted, Supplier<SolvedNetwork> network) {
-    double[] before = known.of(modes, faulted, probe);
-    if (before != null) {
-      return before;
-    }
+  private double[] readAnew(Probe probe, byte[] modes, FaultedParameters faulted, Map<Probe, double[]> before,
+      Supplier<SolvedNetwork> network) {
     if (probe.meter() == MeterFunction.OHMS) {
       return direct.computeIfAbsent(modes, key -> new LinkedHashMap<>())
           .computeIfAbsent(faulted, key -> new LinkedHashMap<>())
           .computeIfAbsent(probe, one -> read(one, modes, faulted, network.get()));
     }
     double[] shown = read(probe, modes, faulted, network.get());
-    known.add(modes, faulted, probe, shown);
+    known.add(before, probe, shown);
     return shown;
   }
 
@@ -140,9 +149,10 @@ final class BlockReadout implements SteadyStateSearch.Listener {
         cases.forEach((faulted, rows) -> {
           Cancellation.check();
           SolvedNetwork network = solver.solve(faulted);
+          Map<Probe, double[]> before = known.on(modes, faulted);
           rows.forEach((probe, shown) -> {
             readOhms(probe, network, shown);
-            known.add(modes, faulted, probe, shown);
+            known.add(before, probe, shown);
           });
         });
       });

@@ -2,7 +2,6 @@ package rungbook.circuit;
 
 import java.util.HashMap;
 import java.util.Map;
-import org.jspecify.annotations.Nullable;
 import rungbook.circuit.sequence.ByNetwork;
 import rungbook.circuit.solver.FaultedParameters;
 
@@ -15,15 +14,18 @@ final class KnownReadings {
   private final ByNetwork<Map<Probe, double[]>> rows = new ByNetwork<>();
   private int kept;
 
-  /** By sample, coded as in {@link Reading}; null if it was not read yet. */
-  double @Nullable [] of(byte[] modes, FaultedParameters faulted, Probe probe) {
-    return rows.of(modes, faulted, HashMap::new).get(probe);
+  /** What was read on a network: by sample, coded as in {@link Reading}. */
+  Map<Probe, double[]> on(byte[] modes, FaultedParameters faulted) {
+    return rows.of(modes, faulted, HashMap::new);
   }
 
-  /** @param shown must not change afterward */
-  void add(byte[] modes, FaultedParameters faulted, Probe probe, double[] shown) {
+  /**
+   * @param network what was read on it before
+   * @param shown must not change afterward
+   */
+  void add(Map<Probe, double[]> network, Probe probe, double[] shown) {
     kept += shown.length;
-    rows.of(modes, faulted, HashMap::new).put(probe, shown);
+    network.put(probe, shown);
   }
 
   /** To be called between two searches. */

@@ -1,6 +1,6 @@
 package rungbook.circuit.sequence;
 
-import java.nio.ByteBuffer;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.function.Supplier;
@@ -12,7 +12,29 @@ import rungbook.circuit.solver.FaultedParameters;
  */
 public final class ByNetwork<T> {
 
-  private final Map<ByteBuffer, Map<FaultedParameters, T>> all = new HashMap<>();
+  private final Map<Modes, Map<FaultedParameters, T>> all = new HashMap<>();
+
+  /** The modes of all branches by value. A byte buffer would be too, but its hash is several times slower. */
+  private static final class Modes {
+
+    private final byte[] ofBranches;
+    private final int hash;
+
+    Modes(byte[] ofBranches) {
+      this.ofBranches = ofBranches;
+      hash = Arrays.hashCode(ofBranches);
+    }
+
+    @Override
+    public boolean equals(Object other) {
+      return other instanceof Modes modes && Arrays.equals(ofBranches, modes.ofBranches);
+    }
+
+    @Override
+    public int hashCode() {
+      return hash;
+    }
+  }
 
   /**
    * What there is of a network.
@@ -21,8 +43,7 @@ public final class ByNetwork<T> {
    * @param first makes it when it is first asked for
    */
   public T of(byte[] modes, FaultedParameters faulted, Supplier<T> first) {
-    return all.computeIfAbsent(ByteBuffer.wrap(modes), key -> new HashMap<>()).computeIfAbsent(faulted,
-        key -> first.get());
+    return all.computeIfAbsent(new Modes(modes), key -> new HashMap<>()).computeIfAbsent(faulted, key -> first.get());
   }
 
   public void clear() {

@@ -31,12 +31,10 @@ final class ConditionCompiler {
 
   Test test(Condition condition) {
     if (condition instanceof Condition.All all) {
-      List<Test> tests = all.of().stream().map(this::test).toList();
-      return (s, p) -> tests.stream().allMatch(t -> t.of(s, p));
+      return all(tests(all.of()));
     }
     if (condition instanceof Condition.Any any) {
-      List<Test> tests = any.of().stream().map(this::test).toList();
-      return (s, p) -> tests.stream().anyMatch(t -> t.of(s, p));
+      return any(tests(any.of()));
     }
     if (condition instanceof Condition.Not not) {
       Test test = test(not.of());
@@ -47,6 +45,33 @@ final class ConditionCompiler {
     }
     Predicate<RelayState> single = single(condition);
     return (s, p) -> single.test(s);
+  }
+
+  private Test[] tests(List<Condition> conditions) {
+    return conditions.stream().map(this::test).toArray(Test[]::new);
+  }
+
+  /** A loop, since the search for steady states asks all conditions in every round. */
+  private static Test all(Test[] tests) {
+    return (s, p) -> {
+      for (Test test : tests) {
+        if (!test.of(s, p)) {
+          return false;
+        }
+      }
+      return true;
+    };
+  }
+
+  private static Test any(Test[] tests) {
+    return (s, p) -> {
+      for (Test test : tests) {
+        if (test.of(s, p)) {
+          return true;
+        }
+      }
+      return false;
+    };
   }
 
   private Predicate<RelayState> single(Condition condition) {

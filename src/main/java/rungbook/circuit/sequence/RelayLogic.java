@@ -28,6 +28,8 @@ public final class RelayLogic {
   private final List<Part.Load> loads;
   private final List<Part.Fuse> fuses;
   private final List<Part.State> states;
+  private final List<String> loadKeys;
+  private final List<String> stateKeys;
   private final List<Branch> branches;
   private final int[] switchOfBranch;
   private final int[] loadOfBranch;
@@ -47,6 +49,8 @@ public final class RelayLogic {
     loads = system.parts(Part.Load.class).toList();
     fuses = system.parts(Part.Fuse.class).toList();
     states = system.parts(Part.State.class).toList();
+    loadKeys = loads.stream().map(Part::key).toList();
+    stateKeys = states.stream().map(Part::key).toList();
     branches = network.branches();
     loadOfBranch = partOfBranch(index(loads));
     fuseOfBranch = partOfBranch(index(fuses));
@@ -182,14 +186,14 @@ public final class RelayLogic {
 
   private byte load(int i, RelayState now, byte level, CircuitState state, FaultCase fault) {
     boolean enough = level == 3 || (level == 2 && now.loads[i] == RelayState.ON);
-    if (enough && !fault.stopped().contains(loads.get(i).key()) && loadTests[i].of(now, state.positions())) {
+    if (enough && !fault.stopped().contains(loadKeys.get(i)) && loadTests[i].of(now, state.positions())) {
       return RelayState.ON;
     }
     return level > 0 ? RelayState.HUMMING : RelayState.OFF;
   }
 
   private void moveState(int i, RelayState next, CircuitState state, FaultCase fault) {
-    boolean set = stateTests[i].of(next, state.positions()) && !fault.stopped().contains(states.get(i).key());
+    boolean set = stateTests[i].of(next, state.positions()) && !fault.stopped().contains(stateKeys.get(i));
     Optional<ConditionCompiler.Test> resetTest = resetTests.get(i);
     if (resetTest.isEmpty()) {
       next.states[i] = set;
