@@ -30,6 +30,7 @@ final class PreparedSystem {
   private final Document document;
   private final ReentrantLock building = new ReentrantLock(true);
   private @Nullable Circuit circuit;
+  private @Nullable List<Problem> problems;
 
   /**
    * How a circuit is made.
@@ -71,11 +72,23 @@ final class PreparedSystem {
     }
   }
 
-  /** What its circuit shows to be wrong with the system itself; empty where it cannot be proved. */
+  /**
+   * What its circuit shows to be wrong with the system itself, found once; empty where it cannot be proved. Waits while
+   * another thread looks for it.
+   */
   List<Problem> problems() {
-    if (circuit().installations().isEmpty()) {
-      return List.of();
+    Cancellation.lock(building);
+    try {
+      if (problems == null) {
+        problems = circuit().installations().isEmpty() ? List.of() : findProblems();
+      }
+      return problems;
+    } finally {
+      building.unlock();
     }
+  }
+
+  private List<Problem> findProblems() {
     SystemVariants systems = VariantsReader.systems(id, document);
     return Stream.concat(FaultShowsNowhere.inspect(systems, document).stream(),
         TwoValuesAtOnce.inspect(systems, document).stream()).toList();
