@@ -1,9 +1,9 @@
 package rungbook.text;
 
 import java.text.Normalizer;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.regex.Pattern;
 
 /**
  * A normalized word: {@code a/c} is {@code ac}, {@code won't} is {@code wont}. The index of packs normalizes words the
@@ -18,12 +18,20 @@ public record SearchWord(String word, String stem) {
 
   private static final int SHORTEST_STEM = 3;
 
+  private static final Pattern INSIDE_A_WORD = Pattern.compile("[\\p{M}'\u2019]+");
+  private static final Pattern LETTERS_WITH_SLASH = Pattern
+      .compile("(^|[^\\p{L}\\p{N}])(\\p{L})/(\\p{L})(?![\\p{L}\\p{N}])");
+  private static final Pattern BETWEEN_WORDS = Pattern.compile("[^\\p{L}\\p{N}]+");
+  private static final Pattern WITH_VOWEL = Pattern.compile(".*[aeiouy].*");
+  private static final Pattern DOUBLED_AT_END = Pattern.compile(".*([bdgmnprt])\\1");
+  private static final List<String> ENDINGS = List.of("ing", "ed", "es", "s");
+
   /** The words of a text in lower case, without accents. */
   public static List<SearchWord> of(String text) {
-    String plain = Normalizer.normalize(text.toLowerCase(Locale.ROOT), Normalizer.Form.NFKD)
-        .replaceAll("[\\p{M}'\u2019]+", "")
-        .replaceAll("(^|[^\\p{L}\\p{N}])(\\p{L})/(\\p{L})(?![\\p{L}\\p{N}])", "$1$2$3");
-    return Arrays.stream(plain.split("[^\\p{L}\\p{N}]+")).filter(word -> !word.isEmpty())
+    String whole = INSIDE_A_WORD.matcher(Normalizer.normalize(text.toLowerCase(Locale.ROOT), Normalizer.Form.NFKD))
+        .replaceAll("");
+    String plain = LETTERS_WITH_SLASH.matcher(whole).replaceAll("$1$2$3");
+    return BETWEEN_WORDS.splitAsStream(plain).filter(word -> !word.isEmpty())
         .map(word -> new SearchWord(word, stem(word))).toList();
   }
 
@@ -37,10 +45,10 @@ public record SearchWord(String word, String stem) {
   }
 
   private static String stem(String word) {
-    for (String ending : List.of("ing", "ed", "es", "s")) {
+    for (String ending : ENDINGS) {
       String rest = word.endsWith(ending) && !word.endsWith("ss") ? word.substring(0, word.length() - ending.length())
           : "";
-      if (rest.length() >= SHORTEST_STEM && rest.matches(".*[aeiouy].*")) {
+      if (rest.length() >= SHORTEST_STEM && WITH_VOWEL.matcher(rest).matches()) {
         return withoutE(single(rest));
       }
     }
@@ -49,7 +57,7 @@ public record SearchWord(String word, String stem) {
 
   /** {@code stopp} of {@code stopping} is {@code stop}, but {@code buzz} stays. */
   private static String single(String rest) {
-    return rest.matches(".*([bdgmnprt])\\1") ? rest.substring(0, rest.length() - 1) : rest;
+    return DOUBLED_AT_END.matcher(rest).matches() ? rest.substring(0, rest.length() - 1) : rest;
   }
 
   private static String withoutE(String word) {

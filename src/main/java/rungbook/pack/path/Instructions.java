@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
+import java.util.regex.Pattern;
 import rungbook.text.SearchWord;
 
 /**
@@ -21,6 +22,12 @@ final class Instructions {
   /** A clause that begins with one of these tells what is, not what to do. */
   private static final Set<String> DESCRIPTION = Set.of("the", "a", "an", "your", "its", "this", "these", "it", "they",
       "both", "each", "every", "you", "one", "some", "somebody", "or", "with", "in", "on", "at", "as", "by");
+
+  private static final Pattern BLOCK = Pattern
+      .compile("</?(?:p|li|ul|ol|h\\d|table|tr|td|th|blockquote|pre|div|br)\\b[^>]*>");
+  private static final Pattern TAG = Pattern.compile("<[^>]*>");
+  private static final Pattern SENTENCE_END = Pattern.compile("(?<=[.!?])\\s+");
+  private static final Pattern CLAUSE_END = Pattern.compile("[,;:()]");
 
   private Instructions() {}
 
@@ -50,8 +57,8 @@ final class Instructions {
   }
 
   private static String[] split(String html) {
-    return html.replaceAll("</?(?:p|li|ul|ol|h\\d|table|tr|td|th|blockquote|pre|div|br)\\b[^>]*>", ". ")
-        .replaceAll("<[^>]*>", "").split("(?<=[.!?])\\s+");
+    String sentences = TAG.matcher(BLOCK.matcher(html).replaceAll(". ")).replaceAll("");
+    return SENTENCE_END.split(sentences);
   }
 
   /** The words of each sentence, whether or not it is an instruction. */
@@ -65,7 +72,7 @@ final class Instructions {
 
   private static void sentence(String sentence, List<String> last, List<Instruction> found) {
     List<String> before = new ArrayList<>(last);
-    for (String clause : sentence.split("[,;:()]", -1)) {
+    for (String clause : CLAUSE_END.split(sentence, -1)) {
       List<String> words = words(clause);
       clause(words, before, found);
       before.addAll(words);
