@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import javax.xml.parsers.DocumentBuilderFactory;
+import org.junit.jupiter.api.Named;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.w3c.dom.Element;
@@ -22,7 +23,7 @@ import rungbook.text.Lettering;
 /** A drawing at the width of a phone of 320 px and of a desk. */
 class LadderDrawingTest {
 
-  static List<ControlSystem> starters() throws IOException {
+  static List<Named<ControlSystem>> starters() throws IOException {
     return LadderTest.starters();
   }
 

@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Named;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -16,7 +17,6 @@ import rungbook.source.Source;
 import rungbook.system.ControlSystem;
 import rungbook.system.Names;
 import rungbook.system.PartBranch;
-import rungbook.system.Variant;
 import rungbook.system.reader.VariantsReader;
 
 /** What rungs a circuit has. How a ladder is drawn is common practice: sources at the rails, loads at the right one. */
@@ -24,16 +24,18 @@ class LadderTest {
 
   private static final Path SYSTEMS = Path.of("shared/systems");
 
-  static List<ControlSystem> starters() throws IOException {
+  /** Each with a name for JUnit, which would name a test after the whole system. */
+  static List<Named<ControlSystem>> starters() throws IOException {
     try (Stream<Path> files = Files.list(SYSTEMS)) {
       return files.sorted().flatMap(LadderTest::forms).toList();
     }
   }
 
-  private static Stream<ControlSystem> forms(Path file) {
+  private static Stream<Named<ControlSystem>> forms(Path file) {
     try {
       var systems = systems(file.toString(), Files.readString(file)).systems();
-      return Stream.concat(Stream.of(systems.base()), systems.variants().stream().map(Variant::system));
+      return Stream.concat(Stream.of(Named.of(file.getFileName().toString(), systems.base())),
+          systems.variants().stream().map(form -> Named.of(form.name(), form.system())));
     } catch (IOException e) {
       throw new IllegalStateException(e);
     }
