@@ -126,6 +126,7 @@ class HostileShapesTest {
             .replace("lamp\n", "lamp\nquiet: html-shown-as-text, no-such-code, because x\n")
             .replace("- yes", "<b>\n\n- yes")),
         ofSteps("other trees", chain(1_990, "[E](gone.md#x)")),
+        ofSteps("2,000 tables", tree("| a | b |\n|---|---|\n| c | d |\n\n", 2_000)),
         ofSteps("80,000 headings", FRONT + "## H\n\n".repeat(80_000)));
   }
 

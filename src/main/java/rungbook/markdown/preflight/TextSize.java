@@ -18,6 +18,7 @@ final class TextSize {
   private int headings;
   private int items;
   private int links;
+  private int tables;
 
   TextSize(Source source, TextLimits limits) {
     this.text = source.text();
@@ -45,6 +46,7 @@ final class TextSize {
   private void count(int start, int inner, int end) {
     headings += (inner < end && text.charAt(inner) == '#') || isUnderline(start, end) ? 1 : 0;
     items += isItem(start, inner, end) ? 1 : 0;
+    tables += isTable(inner, end) ? 1 : 0;
     for (int at = inner; at < end; at++) {
       links += text.charAt(at) == '[' || text.charAt(at) == '<' ? 1 : 0;
     }
@@ -64,7 +66,8 @@ final class TextSize {
     return lines > limits.lines() ? Optional.of(new Limit("lines", limits.lines()))
         : headings > limits.headings() ? Optional.of(new Limit("headings", limits.headings()))
             : items > limits.items() ? Optional.of(new Limit("items of lists", limits.items()))
-                : links > limits.links() ? Optional.of(new Limit("links", limits.links())) : Optional.empty();
+                : links > limits.links() ? Optional.of(new Limit("links", limits.links()))
+                    : tables > limits.tables() ? Optional.of(new Limit("tables", limits.tables())) : Optional.empty();
   }
 
   /** A bullet; or a number followed by a period or a parenthesis. */
@@ -79,6 +82,18 @@ final class TextSize {
       digits++;
     }
     return digits > inner && digits < end && (text.charAt(digits) == '.' || text.charAt(digits) == ')');
+  }
+
+  /** The line between a table's head and its rows: {@code |---|:-:|}. */
+  private boolean isTable(int inner, int end) {
+    boolean hasBar = false;
+    for (int at = inner; at < end; at++) {
+      if ("|-: \t\r".indexOf(text.charAt(at)) < 0) {
+        return false;
+      }
+      hasBar |= text.charAt(at) == '|';
+    }
+    return hasBar;
   }
 
   /** A heading's underline, or a horizontal rule. */

@@ -37,6 +37,17 @@ class PreflightTest {
         codes("-".repeat(200) + "\n\n> a\n> > b\n\n- x\n  - y\n    - z\n\n" + "word ".repeat(2_000) + "\n"));
   }
 
+  /** Each table costs as much as a page of prose. */
+  @Test
+  void refusesTablesWithoutEnd() {
+    for (String table : List.of("| a | b |\n|---|---|\n| c | d |\n\n", "a | b\n--- | :-:\nc | d\n\n")) {
+      assertEquals(List.of(), codes(table.repeat(2_000)));
+      assertEquals(List.of("text-too-long"), codes(table.repeat(2_001)));
+    }
+    assertEquals(List.of(), codes("```text\n" + "|---|\n".repeat(2_001) + "```\n"));
+    assertEquals(List.of(), codes("| a |\n|---|\n" + "| b |\n".repeat(3_000)));
+  }
+
   @Test
   void fencedBlocksMayBeLong() {
     assertEquals(List.of(), codes("```text\n" + "a line of a long table of parts\n".repeat(2_000) + "```\n"));
