@@ -18,11 +18,16 @@ final class Jvm {
   }
 
   static Process start(Path folder, Class<?> program, String... arguments) throws IOException {
+    return start(folder, List.of(), program, arguments);
+  }
+
+  /** @param options of the JVM */
+  static Process start(Path folder, List<String> options, Class<?> program, String... arguments) throws IOException {
     List<String> command = List.of(Path.of(System.getProperty("java.home"), "bin", "java").toString(),
         "-Xmx256m", "-XX:+UseSerialGC", "-XX:TieredStopAtLevel=1", "-Drungbook.home=" + Path.of("").toAbsolutePath(),
-        "-cp", absolute(CLASSES), program.getName());
-    return new ProcessBuilder(Stream.concat(command.stream(), Stream.of(arguments)).toList()).directory(folder.toFile())
-        .start();
+        "-cp", absolute(CLASSES));
+    return new ProcessBuilder(Stream.of(command, options, List.of(program.getName()), List.of(arguments))
+        .flatMap(List::stream).toList()).directory(folder.toFile()).start();
   }
 
   private static String absolute(String classPath) {

@@ -12,7 +12,6 @@ import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import java.util.zip.GZIPOutputStream;
@@ -24,8 +23,6 @@ import rungbook.pack.page.Edition;
 import rungbook.tree.Tree;
 
 class PackTest {
-
-  private static final byte[] EXAMPLE = Samples.example().bytes();
 
   private static final String ENDING = """
 
@@ -56,19 +53,6 @@ class PackTest {
         .filter(task -> task.contains("class=\"words do\"")).toList();
     assertFalse(tasks.isEmpty());
     tasks.forEach(task -> assertTrue(task.indexOf("class=\"words do\"") < task.indexOf("class=\"after\""), task));
-  }
-
-  @Test
-  void sametereGivesSameBytesInAnyLanguage() {
-    Locale own = Locale.getDefault();
-    try {
-      for (String language : List.of("tr-TR", "ar-EG-u-nu-arab", "de-DE")) {
-        Locale.setDefault(Locale.forLanguageTag(language));
-        assertArrayEquals(EXAMPLE, Samples.example().bytes(), language);
-      }
-    } finally {
-      Locale.setDefault(own);
-    }
   }
 
   @ParameterizedTest

@@ -4,20 +4,17 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
-import java.time.LocalDateTime;
 import java.util.Map;
 import java.util.zip.CRC32;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
+import rungbook.text.ZipTime;
 
-/** The zip file of a book: its media type first and as it is, then its files in order (EPUB 3.3, section 4.2). */
+/**
+ * The zip file of a book: its media type first and as it is, then its files in order (EPUB 3.3, section 4.2). The first
+ * entry must have no further field.
+ */
 final class EpubContainer {
-
-  /**
-   * A fixed time, so that the same files are the same bytes. At the first second of 1980 Java adds a field with the
-   * time in UTC, which depends on the time zone, and which a book's first entry must not have.
-   */
-  private static final LocalDateTime NO_TIME = LocalDateTime.of(1980, 1, 1, 0, 0, 2);
 
   private EpubContainer() {}
 
@@ -46,7 +43,7 @@ final class EpubContainer {
   }
 
   private static void add(ZipOutputStream zip, ZipEntry entry, byte[] content) throws IOException {
-    entry.setTimeLocal(NO_TIME);
+    entry.setTimeLocal(ZipTime.NONE);
     zip.putNextEntry(entry);
     zip.write(content);
     zip.closeEntry();

@@ -3,14 +3,13 @@ package rungbook.store.document;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.io.UncheckedIOException;
-import java.time.LocalDateTime;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
+import rungbook.text.ZipTime;
 
 /** Writes zip files in which the same content gives the same bytes. */
 public final class ZipWriter implements AutoCloseable {
-  // entries need a time; this is the first that the format can hold
-  private static final LocalDateTime NO_TIME = LocalDateTime.of(1980, 1, 1, 0, 0);
+
   private final ZipOutputStream zip;
 
   public ZipWriter(OutputStream out) {
@@ -21,7 +20,7 @@ public final class ZipWriter implements AutoCloseable {
   public void add(String name, byte[] content) {
     try {
       var entry = new ZipEntry(name);
-      entry.setTimeLocal(NO_TIME);
+      entry.setTimeLocal(ZipTime.NONE);
       zip.putNextEntry(entry);
       zip.write(content);
       zip.closeEntry();

@@ -1,6 +1,5 @@
 package rungbook.pack.book;
 
-import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
@@ -13,7 +12,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TimeZone;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import javax.xml.parsers.DocumentBuilderFactory;
@@ -39,20 +37,6 @@ class BookTest {
       .compile("<a class=\"way(?: good)?(?: out)?\" href=\"(?:chapter-\\d+\\.xhtml)?(?:#[^\"]+)?\"");
 
   private final Book starters = BookSamples.starters();
-
-  @Test
-  void bytesDependOnNoTimeZone() {
-    TimeZone before = TimeZone.getDefault();
-    try {
-      TimeZone.setDefault(TimeZone.getTimeZone("Pacific/Auckland"));
-      assertArrayEquals(BookSamples.starter(ID).bytes(), BookSamples.starter(ID).bytes());
-      byte[] far = BookSamples.starter(ID).bytes();
-      TimeZone.setDefault(TimeZone.getTimeZone("America/Denver"));
-      assertArrayEquals(far, BookSamples.starter(ID).bytes());
-    } finally {
-      TimeZone.setDefault(before);
-    }
-  }
 
   /** EPUB 3.3, 4.2.3: readers know a book by bytes 30 to 58. */
   @Test
