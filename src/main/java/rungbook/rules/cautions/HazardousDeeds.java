@@ -42,6 +42,7 @@ final class HazardousDeeds {
   private final PathFacts state;
   private final HazardousPlaces places;
   private final FactTable facts;
+  private final boolean burnsGas;
   private final Onward handsGoIn;
   private final Onward proved;
   private final DataflowSolver burnerRepaired;
@@ -51,6 +52,7 @@ final class HazardousDeeds {
     places = new HazardousPlaces(context);
     state = context.state();
     facts = state.facts();
+    burnsGas = burnsGas(tree);
     var graph = state.graph();
     handsGoIn = Onward.to(graph, step -> next(step, 0) == Next.HANDS_GO_IN, step -> next(step, 0) == Next.NEITHER);
     proved = Onward.to(graph, this::isProved, step -> !(step(step) instanceof Step.Check));
@@ -102,7 +104,7 @@ final class HazardousDeeds {
 
   /** A switch is defeated, or put back to work with the power on. */
   Optional<Span> defeating(int step) {
-    boolean off = step(step).actions().stream().anyMatch(action -> action.kind().begins(EquipmentCondition.ISOLATED));
+    boolean off = first(step, action -> action.kind().begins(EquipmentCondition.ISOLATED)).isPresent();
     return first(step, action -> action.kind().begins(EquipmentCondition.BYPASSED)
         || (!off && action.kind().ends(EquipmentCondition.BYPASSED)
             && facts.of(Fact.BYPASSED, action.key()) != FactTable.NONE));
@@ -116,16 +118,21 @@ final class HazardousDeeds {
 
   /** Power comes on while, on some path, a switch is defeated and stays so. */
   Optional<Span> runningDefeated(int step) {
+    Optional<Span> source = first(step,
+        action -> action.kind().ends(EquipmentCondition.ISOLATED) && facts.isSource(action.key()));
+    return source.isPresent() && isDefeatedAfter(step) ? source : Optional.empty();
+  }
+
+  private boolean isDefeatedAfter(int step) {
     PathFacts.ProgramPoint point = state.point();
     point.enter(step);
     point.finish();
-    return point.nextMay(Fact.BYPASSED, 0) == FactTable.NONE ? Optional.empty()
-        : first(step, action -> action.kind().ends(EquipmentCondition.ISOLATED) && facts.isSource(action.key()));
+    return point.nextMay(Fact.BYPASSED, 0) != FactTable.NONE;
   }
 
   /** The same in a furnace: with its door off it can draw flue gas into the room. */
   Optional<Span> burningDefeated(int step) {
-    return burnsGas() ? runningDefeated(step) : Optional.empty();
+    return burnsGas ? runningDefeated(step) : Optional.empty();
   }
 
   Optional<Span> openingPanel(int step) {
@@ -167,10 +174,8 @@ final class HazardousDeeds {
       return check.leads().stream().filter(lead -> tree.hazards().charged().contains(lead.key())).findFirst()
           .map(NameRef::span);
     }
-    return step(step).actions().stream()
-        .filter(action -> action.touches() || action.kind().begins(EquipmentCondition.DISCHARGED))
-        .filter(action -> facts.isCapacitor(action.key()) || tree.hazards().charged().contains(action.key()))
-        .findFirst().map(action -> action.thing().span());
+    return first(step, action -> (action.touches() || action.kind().begins(EquipmentCondition.DISCHARGED))
+        && (facts.isCapacitor(action.key()) || tree.hazards().charged().contains(action.key())));
   }
 
   Optional<Span> workingOnGas(int step) {
@@ -197,7 +202,12 @@ final class HazardousDeeds {
   }
 
   private Optional<Span> first(int step, Predicate<Action> demanding) {
-    return step(step).actions().stream().filter(demanding).findFirst().map(action -> action.thing().span());
+    for (Action action : step(step).actions()) {
+      if (demanding.test(action)) {
+        return Optional.of(action.thing().span());
+      }
+    }
+    return Optional.empty();
   }
 
   private boolean isControl(String point) {
@@ -210,12 +220,12 @@ final class HazardousDeeds {
   }
 
   private boolean repairsBurners(int step) {
-    return step(step).actions().stream().filter(action -> action.kind().begins(EquipmentCondition.REPAIRED))
-        .anyMatch(action -> burnsGas() && BURNER_PARTS.stream().anyMatch(part -> isCalled(part, action.key())));
+    return burnsGas && first(step, action -> action.kind().begins(EquipmentCondition.REPAIRED)
+        && BURNER_PARTS.stream().anyMatch(part -> isCalled(part, action.key()))).isPresent();
   }
 
   /** Electric heat has limits too. */
-  private boolean burnsGas() {
+  private static boolean burnsGas(Tree tree) {
     return tree.system().isEmpty()
         || tree.system().get().parts().keySet().stream().anyMatch(part -> isCalled(GAS_VALVE, part));
   }
@@ -229,8 +239,16 @@ final class HazardousDeeds {
     if (step(step) instanceof Step.MeterCheck check && check.quantity().needsDeadCircuit()) {
       return Next.HANDS_GO_IN;
     }
-    return step(step).actions().stream().skip(from).flatMap(action -> action.changes().stream()).map(this::next)
-        .filter(next -> next != Next.NEITHER).findFirst().orElse(Next.NEITHER);
+    List<Action> actions = step(step).actions();
+    for (int i = from; i < actions.size(); i++) {
+      for (StateChange change : actions.get(i).changes()) {
+        Next next = next(change);
+        if (next != Next.NEITHER) {
+          return next;
+        }
+      }
+    }
+    return Next.NEITHER;
   }
 
   private Next next(StateChange change) {

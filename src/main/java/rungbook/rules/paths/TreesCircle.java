@@ -10,7 +10,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
 import rungbook.source.Code;
 import rungbook.source.Problem;
 import rungbook.source.Span;
@@ -36,7 +35,6 @@ public final class TreesCircle {
   private final Map<String, Tree> trees;
   private final WayBack back;
   private final CommonAnswers answers;
-  private final Set<String> entries;
   private final Deque<Round> queue = new ArrayDeque<>();
   private final Set<Round.Place> reached = new HashSet<>();
   private final Map<Equipment, Equipment> states = new HashMap<>();
@@ -47,7 +45,6 @@ public final class TreesCircle {
     this.trees = trees;
     this.back = WayBack.to(first, trees);
     this.answers = CommonAnswers.of(trees.values(), back);
-    this.entries = entries();
   }
 
   /** @param others the trees through which a path may come back to this one, by id; may contain the tree itself */
@@ -120,21 +117,12 @@ public final class TreesCircle {
 
   /** The steps passed, as far as another tree leads to them. */
   private Set<String> passed(Set<String> before, Tree tree, int step) {
-    String key = Round.key(tree, step);
-    if (!entries.contains(key)) {
+    if (!back.isEntry(tree, step)) {
       return before;
     }
     Set<String> passed = new HashSet<>(before);
-    passed.add(key);
+    passed.add(Round.key(tree, step));
     return Set.copyOf(passed);
-  }
-
-  /** The steps to which ways from other trees lead. */
-  private Set<String> entries() {
-    return trees.values().stream().flatMap(tree -> tree.steps().stream()).flatMap(step -> step.ways().stream())
-        .map(Way::target).filter(Target.ToTree.class::isInstance).map(Target.ToTree.class::cast)
-        .flatMap(to -> Optional.ofNullable(trees.get(to.tree())).map(tree -> Round.key(tree, WayBack.entry(to, tree))).stream())
-        .collect(Collectors.toSet());
   }
 
   private Problem problem(int out, Round last, int back, int step) {

@@ -1,46 +1,56 @@
 package rungbook.rules.paths;
 
-import java.util.List;
+import java.util.BitSet;
+import java.util.HashMap;
 import java.util.Map;
 import java.util.Objects;
-import java.util.Optional;
-import java.util.stream.Collectors;
 import rungbook.action.EquipmentCondition;
 import rungbook.tree.Step;
 import rungbook.tree.Target;
 import rungbook.tree.Tree;
-import rungbook.tree.Way;
 
-/** From which steps of several trees some path, without a repair, crosses into one of them; whatever is answered. */
+/**
+ * From which steps of several trees some path, without a repair, crosses into one of them; whatever is answered. The
+ * steps of all trees are numbered, those of one tree after those of another.
+ */
 final class WayBack {
 
   static final int NO_STEP = -1;
 
-  private final Tree first;
+  private final Tree sought;
   private final Map<String, Tree> trees;
-  private final Map<String, boolean[]> leads;
+  private final Map<String, Integer> firstOf = new HashMap<>();
+  private final int[][] onward;
+  private final BitSet entries = new BitSet();
+  private final BitSet leading = new BitSet();
 
-  private WayBack(Tree first, Map<String, Tree> trees) {
-    this.first = first;
+  private WayBack(Tree sought, Map<String, Tree> trees) {
+    this.sought = sought;
     this.trees = trees;
-    this.leads = trees.values().stream().collect(Collectors.toMap(Tree::id, tree -> new boolean[tree.steps().size()]));
+    int steps = 0;
+    for (Tree tree : trees.values()) {
+      firstOf.put(tree.id(), steps);
+      steps += tree.steps().size();
+    }
+    this.onward = new int[steps][];
+    trees.values().forEach(this::connect);
   }
 
-  static WayBack to(Tree first, Map<String, Tree> trees) {
-    WayBack back = new WayBack(first, trees);
-    boolean changed = true;
-    while (changed) {
-      changed = false;
-      for (Tree tree : trees.values()) {
-        changed |= back.sweep(tree);
-      }
-    }
+  /** @param trees by id, the tree itself among them */
+  static WayBack to(Tree tree, Map<String, Tree> trees) {
+    WayBack back = new WayBack(tree, trees);
+    back.search();
     return back;
   }
 
   /** Whether a path that is at a step may come back. */
   boolean leadsFrom(Tree tree, int step) {
-    return leads(tree.id())[step];
+    return leading.get(number(tree, step));
+  }
+
+  /** Whether a way from a step of another tree, or of the same by its file's name, leads to a step. */
+  boolean isEntry(Tree tree, int step) {
+    return entries.get(number(tree, step));
   }
 
   /** Whether a step repairs something: after it, the next time around is not the same. */
@@ -63,42 +73,58 @@ final class WayBack {
     return NO_STEP;
   }
 
-  private boolean sweep(Tree tree) {
-    boolean[] leading = leads(tree.id());
-    boolean changed = false;
-    for (int step = leading.length - 1; step >= 0; step--) {
-      if (!leading[step] && leadsOn(tree, tree.steps().get(step))) {
-        leading[step] = true;
-        changed = true;
-      }
-    }
-    return changed;
+  private int number(Tree tree, int step) {
+    return Objects.requireNonNull(firstOf.get(tree.id())) + step;
   }
 
-  private boolean leadsOn(Tree tree, Step step) {
-    List<Way> ways = step.ways();
-    for (int way = 0; way < ways.size(); way++) {
-      if (leads(ways.get(way).target(), tree)) {
-        return !repairs(step);
+  private void connect(Tree tree) {
+    int first = number(tree, 0);
+    for (int step = 0; step < tree.steps().size(); step++) {
+      Step from = tree.steps().get(step);
+      int[] targets = new int[from.ways().size()];
+      boolean crosses = false;
+      for (int way = 0; way < targets.length; way++) {
+        Target target = from.ways().get(way).target();
+        targets[way] = target instanceof Target.ToStep to ? first + to.step() : crossing(target);
+        crosses |= target instanceof Target.ToTree to && to.tree().equals(sought.id()) && targets[way] != NO_STEP;
+      }
+      boolean repairs = repairs(from);
+      onward[first + step] = repairs ? new int[0] : targets;
+      leading.set(first + step, crosses && !repairs);
+    }
+  }
+
+  /** Where a way leads that crosses into another tree, or leads to the same by its file's name. */
+  private int crossing(Target target) {
+    Tree next = target instanceof Target.ToTree to ? trees.get(to.tree()) : null;
+    int entry = next == null ? NO_STEP : entry((Target.ToTree) target, next);
+    if (next == null || entry == NO_STEP) {
+      return NO_STEP;
+    }
+    int number = number(next, entry);
+    entries.set(number);
+    return number;
+  }
+
+  private void search() {
+    boolean changed = true;
+    while (changed) {
+      changed = false;
+      for (int step = onward.length - 1; step >= 0; step--) {
+        if (!leading.get(step) && leadsOn(onward[step])) {
+          leading.set(step);
+          changed = true;
+        }
+      }
+    }
+  }
+
+  private boolean leadsOn(int[] targets) {
+    for (int target : targets) {
+      if (target != NO_STEP && leading.get(target)) {
+        return true;
       }
     }
     return false;
-  }
-
-  private boolean leads(Target target, Tree tree) {
-    if (target instanceof Target.ToStep to) {
-      return leads(tree.id())[to.step()];
-    }
-    return target instanceof Target.ToTree to
-        && Optional.ofNullable(trees.get(to.tree())).filter(next -> leadsInto(next, entry(to, next))).isPresent();
-  }
-
-  @SuppressWarnings("ReferenceEquality") // a tree's value is its whole text
-  private boolean leadsInto(Tree next, int step) {
-    return step != NO_STEP && (next == first || leads(next.id())[step]);
-  }
-
-  private boolean[] leads(String tree) {
-    return Objects.requireNonNull(leads.get(tree));
   }
 }

@@ -1,8 +1,11 @@
 package rungbook.rules.safety;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import rungbook.rules.api.Rule;
 import rungbook.rules.api.RuleContext;
@@ -24,6 +27,8 @@ public final class FuseReadLive implements Rule {
 
   private static final Set<Quantity> AC = Set.of(Quantity.AC_VOLTS, Quantity.AC_VOLTS_LOW_IMPEDANCE);
 
+  private static final Function<SystemVariants, Map<Set<String>, Part.Fuse>> ACROSS = FuseReadLive::across;
+
   @Override
   public List<Code> codes() {
     return List.of(FUSE_READ_LIVE);
@@ -42,11 +47,16 @@ public final class FuseReadLive implements Rule {
   }
 
   private static Optional<Part.Fuse> fuse(Step.MeterCheck check, RuleContext context) {
-    Set<String> leads = check.leads().stream().map(NameRef::key).collect(Collectors.toSet());
-    return context.tree().circuits().stream().flatMap(SystemVariants::all)
-        .flatMap(system -> system.parts(Part.Fuse.class))
-        .filter(fuse -> !fuse.breaker() && fuse.branches().stream().anyMatch(limb -> leads.equals(ends(limb))))
-        .findFirst();
+    return context.tree().circuits().map(systems -> systems.once(ACROSS))
+        .map(across -> across.get(check.leads().stream().map(NameRef::key).collect(Collectors.toSet())));
+  }
+
+  /** The fuses of any variant, by the points that leads across one are on. */
+  private static Map<Set<String>, Part.Fuse> across(SystemVariants systems) {
+    Map<Set<String>, Part.Fuse> across = new HashMap<>();
+    systems.all().flatMap(system -> system.parts(Part.Fuse.class)).filter(fuse -> !fuse.breaker())
+        .forEach(fuse -> fuse.branches().forEach(limb -> across.putIfAbsent(ends(limb), fuse)));
+    return across;
   }
 
   private static Set<String> ends(PartBranch limb) {

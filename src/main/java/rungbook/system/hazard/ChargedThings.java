@@ -15,15 +15,19 @@ final class ChargedThings {
   private final Metal metal;
   private final Set<Terminal> charged = new HashSet<>();
 
-  private ChargedThings(ControlSystem system) {
+  private ChargedThings(ControlSystem system, Metal metal) {
     this.system = system;
-    this.metal = Metal.of(system, SuppliedConductors::isMetal);
+    this.metal = metal;
     capacitors().forEach(part -> terminals(part).map(metal::root).forEach(charged::add));
   }
 
-  /** The keys of parts, limbs, assemblies and points. */
-  static Set<String> of(ControlSystem system) {
-    return new ChargedThings(system).keys();
+  /**
+   * The keys of parts, limbs, assemblies and points.
+   *
+   * @param metal the conductors of the system
+   */
+  static Set<String> of(ControlSystem system, Metal metal) {
+    return new ChargedThings(system, metal).keys();
   }
 
   private Set<String> keys() {

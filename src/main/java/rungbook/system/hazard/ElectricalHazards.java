@@ -44,9 +44,10 @@ public record ElectricalHazards(Map<String, List<Set<String>>> conductors, Map<S
   }
 
   static ElectricalHazards of(ControlSystem system) {
-    SuppliedConductors supplied = SuppliedConductors.of(system);
-    return new ElectricalHazards(supplied.switchedOff(), Neutrals.of(system), supplied.feeders(),
-        ChargedThings.of(system));
+    Metal metal = Metal.of(system, SuppliedConductors::isMetal);
+    SuppliedConductors supplied = SuppliedConductors.of(system, metal);
+    return new ElectricalHazards(supplied.switchedOff(), Neutrals.of(system, metal), supplied.feeders(),
+        ChargedThings.of(system, metal));
   }
 
   private ElectricalHazards or(ElectricalHazards other) {

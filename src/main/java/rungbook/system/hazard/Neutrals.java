@@ -15,9 +15,12 @@ final class Neutrals {
 
   private Neutrals() {}
 
-  /** By place, the keys of the points of a neutral there. */
-  static Map<String, Set<String>> of(ControlSystem system) {
-    Metal bonded = Metal.of(system, SuppliedConductors::isMetal);
+  /**
+   * By place, the keys of the points of a neutral there.
+   *
+   * @param bonded the conductors of the system
+   */
+  static Map<String, Set<String>> of(ControlSystem system, Metal bonded) {
     Metal apart = Metal.of(system, part -> SuppliedConductors.isMetal(part) && !endsAtGround(part));
     Terminal ground = bonded.root(new Terminal(Terminal.GROUND, ""));
     Set<Terminal> neutrals = system.parts(Part.Supply.class).flatMap(Neutrals::ends)

@@ -11,7 +11,6 @@ import java.util.stream.Stream;
 import rungbook.system.Condition;
 import rungbook.system.ControlSystem;
 import rungbook.system.Part;
-import rungbook.system.PartBranch;
 import rungbook.system.Terminal;
 import rungbook.system.Vocabulary;
 import rungbook.system.Vocabulary.Point;
@@ -27,15 +26,26 @@ final class SuppliedConductors {
   private final ControlSystem system;
   private final Metal metal;
   private final Set<String> contactors;
+  private final List<Passage> passages;
+  private final Set<Terminal> supplied;
+  private final Map<String, Set<Terminal>> suppliedWithout = new LinkedHashMap<>();
 
-  private SuppliedConductors(ControlSystem system) {
+  /** A part that passes voltage on from one conductor to another. */
+  private record Passage(String part, Terminal a, Terminal b) {}
+
+  private SuppliedConductors(ControlSystem system, Metal metal) {
     this.system = system;
-    this.metal = Metal.of(system, SuppliedConductors::isMetal);
+    this.metal = metal;
     this.contactors = contactors();
+    this.passages = system.parts().stream().filter(this::passes).flatMap(part -> part.branches().stream()
+        .map(limb -> new Passage(part.key(), metal.root(limb.a()), metal.root(limb.b())))).toList();
+    this.supplied = reached("");
+    isolators().forEach(isolator -> suppliedWithout.put(isolator, reached(isolator)));
   }
 
-  static SuppliedConductors of(ControlSystem system) {
-    return new SuppliedConductors(system);
+  /** @param metal the conductors of the system */
+  static SuppliedConductors of(ControlSystem system, Metal metal) {
+    return new SuppliedConductors(system, metal);
   }
 
   /**
@@ -43,21 +53,18 @@ final class SuppliedConductors {
    * system has no supply.
    */
   Map<String, List<Set<String>>> switchedOff() {
-    Set<Terminal> off = reached("");
-    isolators().forEach(isolator -> system.part(isolator).ifPresent(part -> {
-      Set<Terminal> without = reached(isolator);
-      ends(part).filter(without::contains).forEach(off::remove);
-    }));
+    Set<Terminal> off = new HashSet<>(supplied);
+    suppliedWithout.forEach((isolator, without) -> system.part(isolator)
+        .ifPresent(part -> ends(part).filter(without::contains).forEach(off::remove)));
     return byPlace(off);
   }
 
   /** By place, the power switches without which some conductor there is dead. */
   Map<String, Set<String>> feeders() {
-    Set<Terminal> on = reached("");
     Map<String, Set<String>> feeders = new HashMap<>();
-    isolators().forEach(isolator -> {
-      Set<Terminal> cut = new HashSet<>(on);
-      cut.removeAll(reached(isolator));
+    suppliedWithout.forEach((isolator, without) -> {
+      Set<Terminal> cut = new HashSet<>(supplied);
+      cut.removeAll(without);
       byPlace(cut).keySet().forEach(place -> feeders.computeIfAbsent(place, any -> new HashSet<>()).add(isolator));
     });
     return feeders;
@@ -112,15 +119,13 @@ final class SuppliedConductors {
   private Set<Terminal> reached(String open) {
     Set<Terminal> reached = new HashSet<>();
     system.parts(Part.Supply.class).flatMap(this::ends).forEach(reached::add);
-    List<PartBranch> passages = system.parts().stream().filter(part -> passes(part) && !part.key().equals(open))
-        .flatMap(part -> part.branches().stream()).toList();
+    List<Passage> closed = passages.stream().filter(passage -> !passage.part().equals(open)).toList();
     boolean grows = true;
     while (grows) {
       grows = false;
-      for (PartBranch passage : passages) {
-        Terminal a = metal.root(passage.a());
-        Terminal b = metal.root(passage.b());
-        grows |= reached.contains(a) ? reached.add(b) : reached.contains(b) && reached.add(a);
+      for (Passage passage : closed) {
+        grows |= reached.contains(passage.a()) ? reached.add(passage.b())
+            : reached.contains(passage.b()) && reached.add(passage.a());
       }
     }
     return reached;
