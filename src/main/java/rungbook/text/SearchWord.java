@@ -44,7 +44,8 @@ public record SearchWord(String word, String stem) {
     return said.stem.equals(stem) || (word.length() > WHOLE && said.word.startsWith(word));
   }
 
-  private static String stem(String word) {
+  /** @param word as {@link #word} has it */
+  public static String stem(String word) {
     for (String ending : ENDINGS) {
       String rest = word.endsWith(ending) && !word.endsWith("ss") ? word.substring(0, word.length() - ending.length())
           : "";

@@ -3,6 +3,7 @@ package rungbook.pack.page;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import rungbook.markdown.Document;
 import rungbook.markdown.Prose;
 import rungbook.markdown.Section;
@@ -14,14 +15,19 @@ import rungbook.tree.Tree;
 /** The prose of a tree and of the shared texts it names, with links that lead to places in the pack. */
 final class PackProse {
 
+  private static final Pattern PICTURE = Pattern.compile("<img [^>]*>");
+
   private final Tree tree;
   private final PackInput material;
   private final Outline outline;
   private final Medium medium;
   private final Map<Scope, Prose> read = new HashMap<>();
+  private final Map<Part, String> written = new HashMap<>();
 
   /** A file as one step takes it; a fragment taken twice has different anchors each time. */
   private record Scope(String file, String prefix) {}
+
+  private record Part(Scope scope, int start) {}
 
   PackProse(Tree tree, PackInput material, Outline outline, Medium medium) {
     this.tree = tree;
@@ -45,12 +51,13 @@ final class PackProse {
 
   /** @param prefix of the slug, in the ids of the steps of the same file */
   String of(Document document, String prefix, Section section) {
-    return framed(prose(document, prefix).of(section));
+    return written.computeIfAbsent(new Part(new Scope(document.source().name(), prefix), section.span().start()),
+        any -> framed(prose(document, prefix).of(section)));
   }
 
   /** A picture in a frame of its own, which colors it in a dim light. */
   private static String framed(String html) {
-    return html.replaceAll("<img [^>]*>", "<span class=\"picture\">$0</span>");
+    return PICTURE.matcher(html).replaceAll("<span class=\"picture\">$0</span>");
   }
 
   boolean isFirstOfFragment(Step step) {

@@ -33,8 +33,9 @@ final class NamedObject {
     this.byItsLastWord = byItsLastWord;
   }
 
+  /** @param words of {@link Instructions} */
   static List<String> stems(List<String> words) {
-    return words.stream().map(word -> SearchWord.of(word).get(0).stem()).toList();
+    return words.stream().map(SearchWord::stem).toList();
   }
 
   String noun() {
@@ -68,7 +69,15 @@ final class NamedObject {
   }
 
   private static boolean isAt(List<String> words, int at, List<String> stems) {
-    return at + stems.size() <= words.size() && stems(words.subList(at, at + stems.size())).equals(stems);
+    if (at + stems.size() > words.size()) {
+      return false;
+    }
+    for (int i = 0; i < stems.size(); i++) {
+      if (!SearchWord.stem(words.get(at + i)).equals(stems.get(i))) {
+        return false;
+      }
+    }
+    return true;
   }
 
   boolean isIn(List<String> words) {

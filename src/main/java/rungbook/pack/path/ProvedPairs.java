@@ -22,7 +22,10 @@ public final class ProvedPairs {
   private static final String POINTS = POINT.replace("(", "(?:") + "(?:(?:, and |, | and )" + POINT.replace("(", "(?:")
       + ")*";
   private static final Pattern ONE = Pattern.compile(POINT);
-  private static final Pattern SENTENCE = Pattern.compile("[^.:;]*\\b[Rr]ead\\b[^.:;]*");
+  private static final Pattern POINT_IN_HTML = Pattern.compile("<strong>([^<]*)</strong>");
+  private static final Pattern TAG = Pattern.compile("<[^>]*>");
+  private static final Pattern SENTENCE = Pattern.compile("[^.:;]+");
+  private static final Pattern READ = Pattern.compile("\\b[Rr]ead\\b");
   private static final Pattern FORM = Pattern.compile("every pair of (?:(?<points>the points)|(?<all>" + POINTS + "))"
       + "|(?:each of the (?<count>\\w+)|(?<from>" + POINTS + ")),? to (?<to>" + POINT.replace("(", "(?:")
       + "(?:,? and (?:to )?" + POINT.replace("(", "(?:") + "(?! to ))*)");
@@ -38,11 +41,11 @@ public final class ProvedPairs {
    * @param points those to be proved dead
    */
   public static Optional<List<String>> worded(String words, List<String> points) {
-    String marked = words.replaceAll("<strong>([^<]*)</strong>", "«$1»").replaceAll("<[^>]*>", " ");
+    String marked = TAG.matcher(POINT_IN_HTML.matcher(words).replaceAll("«$1»")).replaceAll(" ");
     Set<String> pairs = new LinkedHashSet<>();
     Matcher sentences = SENTENCE.matcher(marked);
     while (sentences.find()) {
-      if (!read(sentences.group(), points, pairs)) {
+      if (READ.matcher(sentences.group()).find() && !read(sentences.group(), points, pairs)) {
         return Optional.empty();
       }
     }
