@@ -20,6 +20,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import rungbook.library.TwoFuses;
 import rungbook.pack.page.Edition;
 import rungbook.report.Style;
 
@@ -85,20 +86,21 @@ class PackAndVerifyTest {
     assertEquals(64, Files.size(folder.resolve("out/all.epub.sig")));
   }
 
-  /** The share of these calls is that of {@code prove}: every fault that gives the complaint is found. */
+  /** Each of the three faults leaves the lamp dark, and the tree looks at the lamp. */
   @Test
   void aPackCanSayWhatItsProofFound() throws IOException {
-    String tree = Path.of("trees/outdoor-unit-does-not-stop.md").toAbsolutePath().toString();
+    Texts.write(folder.resolve("lamp").resolve(TwoFuses.SYSTEM_PATH), TwoFuses.SYSTEM);
+    Texts.write(folder.resolve("lamp").resolve(TwoFuses.TREE_PATH), TwoFuses.LOOKING_TREE);
     for (String to : List.of("once", "again")) {
-      assertEquals(0, Run.in(folder, "pack", tree, "--proved", "--to", to).exit());
+      assertEquals(0, Run.in(folder, "pack", "lamp/" + TwoFuses.TREE_PATH, "--proved", "--to", to).exit());
     }
     String name = packed("once").get(0);
     assertEquals(packed("once"), packed("again"));
     assertArrayEquals(Files.readAllBytes(folder.resolve("once/" + name)),
         Files.readAllBytes(folder.resolve("again/" + name)));
     String out = Run.in(folder, "verify", "once/" + name).out();
-    assertTrue(out.contains("  proof: Proved (on Split cooling with gas furnace and "), out);
-    assertTrue(out.contains(" of it; finds 100 % of these calls)\n"), out);
+    assertTrue(out.contains("  proof: Proved (on Lamp and 1 variant of it; finds 100 % of the system's faults)\n"),
+        out);
   }
 
   @Test

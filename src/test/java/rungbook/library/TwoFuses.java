@@ -114,6 +114,65 @@ public final class TwoFuses {
       ```
       """;
 
+  /** Looks whether the lamp is lit: has no problem, and finds every fault. */
+  public static final String LOOKING_TREE = """
+      ---
+      title: Dark
+      complaint: The lamp is dark.
+      system: lamp
+      ---
+
+      ## Call
+
+      ```task
+      set: call on
+      at: bench
+      ```
+
+      - done: [Light](#light)
+
+      ## Light
+
+      ```check
+      look: lit
+      at: bench
+      ```
+
+      - yes: [No fault](#no-fault)
+      - no: [No light](#no-light)
+
+      ## No fault
+
+      ```task
+      set: call off
+      at: bench
+      ```
+
+      - done: [Good](#good)
+
+      ## No light
+
+      ```task
+      set: call off
+      at: bench
+      ```
+
+      - done: [Bad](#bad)
+
+      ## Good
+
+      ```finding
+      healthy: yes
+      ```
+
+      ## Bad
+
+      ```finding
+      fault: first fuse open, second fuse open, lamp open
+      refer: an electrician
+      ```
+      """;
+
   private TwoFuses() {}
 
   /** Reads the lamp's voltage and never asks which variant it is: wrong where the fuse is in the return. */
@@ -125,7 +184,7 @@ public final class TwoFuses {
    * @param front more lines of the front matter
    * @param first the way from the first step on, {@code Title](#place}
    */
-  static String tree(String front, String first) {
+  public static String tree(String front, String first) {
     return TREE.formatted(front, first);
   }
 }
