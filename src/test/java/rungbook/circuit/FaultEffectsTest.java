@@ -3,7 +3,7 @@ package rungbook.circuit;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.util.LinkedHashMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeSet;
@@ -11,6 +11,7 @@ import java.util.function.BiFunction;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -82,6 +83,12 @@ class FaultEffectsTest {
       node("s", "s", "bench"), node("x", "x", "bench"), node("h", "h", "bench"), node("t", "t", "bench"),
       node("r", "r", "bench"),
       node("rf", "r", "far"), node("y", "y", "bench"), node("yf", "y", "far"), node("k", "k", "bench"));
+
+  /** Of ngspice. */
+  private static final Map<Metered, Double> READINGS = new HashMap<>();
+
+  /** A meter from a node of a row's drawing to ground. */
+  private record Metered(String effect, boolean call, String node) {}
 
   private static Map.Entry<String, Terminal> node(String node, String point, String place) {
     return Map.entry(node, new Terminal(point, place));
@@ -182,25 +189,34 @@ class FaultEffectsTest {
         dark("stop running", "state", s -> s));
   }
 
+  /** Of all rows together: to start ngspice takes longer than to solve one of them. */
+  @BeforeAll
+  static void solveTheDrawings() throws Exception {
+    var spice = new Spice(new Sketch().netlist().hertz());
+    var copies = new HashMap<Metered, Integer>();
+    for (Row row : rows().toList()) {
+      for (boolean call : new boolean[] {false, true}) {
+        Netlist drawn = drawn(row, call);
+        NODES.keySet().stream().filter(drawn.nodes()::contains).forEach(
+            node -> copies.put(new Metered(row.effect(), call, node), spice.add(metered(drawn, node))));
+      }
+    }
+    Map<String, Phasor> volts = spice.run();
+    copies.forEach((one, copy) -> READINGS.put(one, volts.get(one.node() + "_" + copy).magnitude()));
+  }
+
   @ParameterizedTest
   @MethodSource("rows")
-  void readsAsTheCircuitDrawnByHand(Row row) throws Exception {
+  void readsAsTheCircuitDrawnByHand(Row row) {
     assertEquals(List.of(), read(row.effect()).problems().stream().map(Systems::text).toList());
     var dictionary = Dictionary.of(read(row.effect()).system(), new Samples(List.of(Draw.MIDDLE)));
     for (boolean call : new boolean[] {false, true}) {
-      Netlist drawn = drawn(row, call);
-      var spice = new Spice(drawn.hertz());
-      var copies = new LinkedHashMap<String, Integer>();
-      NODES.keySet().stream().filter(drawn.nodes()::contains)
-          .forEach(node -> copies.put(node, spice.add(metered(drawn, node))));
-      Map<String, Phasor> volts = spice.run();
       var state = CircuitState.start(dictionary.network().system().vocabulary()).set("call", call ? "on" : "off");
       List<Probe> probes = NODES.values().stream().map(FaultEffectsTest::toGround).toList();
       ReadingTable table = Whole.table(dictionary, state, probes);
       NODES.forEach((node, terminal) -> {
         double shown = table.reading(1, 0, table.probes().indexOf(toGround(terminal)));
-        double expected = copies.containsKey(node) ? volts.get(node + "_" + copies.get(node)).magnitude()
-            : Reading.FLOATING;
+        double expected = READINGS.getOrDefault(new Metered(row.effect(), call, node), Reading.FLOATING);
         double allowed = Math.max(LEAST_VOLTS, RELATIVE * Math.abs(expected));
         assertEquals(expected, shown, allowed, () -> row + ", call " + call + ", " + terminal);
       });
