@@ -12,7 +12,7 @@ public final class ShortRun {
   private ShortRun() {}
 
   /** All of them; in a short run the first of each so many. */
-  static <T> Stream<T> oneIn(int count, List<T> all) {
+  public static <T> Stream<T> oneIn(int count, List<T> all) {
     int step = IS ? count : 1;
     return IntStream.range(0, all.size()).filter(i -> i % step == 0).mapToObj(all::get);
   }

@@ -24,6 +24,9 @@ public final class StarterLibrary {
   /** Its trees, as a proof asks for those that a tree leads to. */
   static final Function<String, Optional<Tree>> TREES = id -> LIBRARY.tree(id).map(CompiledTree::tree);
 
+  /** Its circuits are solved once for all tests. */
+  public static final VoltageFinder VOLTAGES = new VoltageFinder();
+
   private static final String WORDS = "shared/words.md";
 
   private StarterLibrary() {}

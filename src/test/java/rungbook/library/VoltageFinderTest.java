@@ -19,7 +19,7 @@ import rungbook.tree.Tree;
 @Tag("slow")
 class VoltageFinderTest {
 
-  private static final VoltageFinder FINDER = new VoltageFinder();
+  private static final VoltageFinder FINDER = StarterLibrary.VOLTAGES;
 
   private static double volts(Tree tree, String check) {
     Step step = tree.steps().stream().filter(one -> one.id().equals(check)).findFirst().orElseThrow();

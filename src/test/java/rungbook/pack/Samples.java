@@ -8,7 +8,6 @@ import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import rungbook.library.Library;
 import rungbook.library.StarterLibrary;
-import rungbook.library.VoltageFinder;
 import rungbook.markdown.DocumentReader;
 import rungbook.pack.page.Edition;
 import rungbook.pack.page.PackInput;
@@ -24,16 +23,15 @@ public final class Samples {
   public static final Library STARTER = StarterLibrary.LIBRARY;
   static final PackInput MATERIAL = new PackInput(STARTER.shared(), STARTER.text().pictures());
 
-  private static final VoltageFinder VOLTAGES = new VoltageFinder();
-
   private static final Map<String, Pack> PACKS = new ConcurrentHashMap<>();
   private static final Map<String, HighestVoltages> HIGHEST = new ConcurrentHashMap<>();
 
   private Samples() {}
 
   /** A starter tree's pack, made once for all tests. */
-  static Pack starter(String id) {
-    return PACKS.computeIfAbsent(id, any -> madeAnew(id));
+  public static Pack starter(String id) {
+    return PACKS.computeIfAbsent(id,
+        any -> Pack.of(StarterLibrary.tree(id), voltages(id), MATERIAL, Edition.draft()));
   }
 
   static Pack madeAnew(String id) {
@@ -41,8 +39,8 @@ public final class Samples {
   }
 
   /** The highest voltage at each check of a starter tree, found once for all tests. */
-  static HighestVoltages voltages(String id) {
-    return HIGHEST.computeIfAbsent(id, any -> VOLTAGES.of(StarterLibrary.tree(id), STARTER.text()));
+  public static HighestVoltages voltages(String id) {
+    return HIGHEST.computeIfAbsent(id, any -> StarterLibrary.VOLTAGES.of(StarterLibrary.tree(id), STARTER.text()));
   }
 
   static List<Pack> starters() {
@@ -51,7 +49,7 @@ public final class Samples {
 
   /** With the voltages of the starter library's circuits. */
   static Pack pack(Tree tree, Edition edition) {
-    return Pack.of(tree, VOLTAGES.of(tree, STARTER.text()), MATERIAL, edition);
+    return Pack.of(tree, StarterLibrary.VOLTAGES.of(tree, STARTER.text()), MATERIAL, edition);
   }
 
   /** One step of each kind, whatever the starter library becomes. */

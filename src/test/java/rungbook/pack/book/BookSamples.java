@@ -13,8 +13,6 @@ import java.util.Map;
 import java.util.zip.ZipInputStream;
 import javax.imageio.ImageIO;
 import rungbook.library.StarterLibrary;
-import rungbook.library.VoltageFinder;
-import rungbook.pack.Pack;
 import rungbook.pack.Samples;
 import rungbook.pack.page.Edition;
 import rungbook.pack.page.PackInput;
@@ -25,8 +23,6 @@ import rungbook.tree.Tree;
 final class BookSamples {
 
   static final PackInput MATERIAL = new PackInput(Samples.STARTER.shared(), Samples.STARTER.text().pictures());
-
-  private static final VoltageFinder VOLTAGES = new VoltageFinder();
 
   /** One point, lossy (from memory; EPUBCheck reads it). */
   private static final String WEBP = "UklGRiIAAABXRUJQVlA4IBYAAAAwAQCdASoBAAEADsD+JaQAA3AAAAAA";
@@ -47,17 +43,9 @@ final class BookSamples {
       </svg:svg>
       """;
 
-  private static Book all;
-
   private BookSamples() {}
 
-  /** Made once for all tests. */
-  static synchronized Book starters() {
-    all = all == null ? madeAnew() : all;
-    return all;
-  }
-
-  static Book madeAnew() {
+  static Book starters() {
     return of(Samples.STARTER.trees().stream().map(tree -> tree.tree()).toList());
   }
 
@@ -66,12 +54,12 @@ final class BookSamples {
   }
 
   static Book of(List<Tree> trees) {
-    return Book.of(trees.stream().map(tree -> BookTree.of(tree, VOLTAGES.of(tree, Samples.STARTER.text()), MATERIAL,
-        Edition.draft())).toList(), List.of(), MATERIAL);
+    return Book.of(trees.stream().map(BookSamples::chapter).toList(), List.of(), MATERIAL);
   }
 
-  static byte[] pack(Tree tree) {
-    return Pack.of(tree, VOLTAGES.of(tree, Samples.STARTER.text()), MATERIAL, Edition.draft()).bytes();
+  /** Of a starter tree, whose pack is made once for all tests. */
+  private static BookTree chapter(Tree tree) {
+    return new BookTree(tree, Samples.voltages(tree.id()), Edition.draft(), Samples.starter(tree.id()).digest());
   }
 
   static Book hostile() {

@@ -36,12 +36,13 @@ class BookTest {
   private static final Pattern WAY = Pattern
       .compile("<a class=\"way(?: good)?(?: out)?\" href=\"(?:chapter-\\d+\\.xhtml)?(?:#[^\"]+)?\"");
 
-  private final Book starters = BookSamples.starters();
+  private static final Book STARTERS = BookSamples.starters();
+  private static final Map<String, byte[]> FILES = BookSamples.files(STARTERS);
 
   /** EPUB 3.3, 4.2.3: readers know a book by bytes 30 to 58. */
   @Test
   void mediaTypeIsFirstAndAsItIs() {
-    assertEquals("mimetype" + Book.MEDIA_TYPE, new String(starters.bytes(), 30, 28, StandardCharsets.US_ASCII));
+    assertEquals("mimetype" + Book.MEDIA_TYPE, new String(STARTERS.bytes(), 30, 28, StandardCharsets.US_ASCII));
   }
 
   @Test
@@ -74,13 +75,17 @@ class BookTest {
   @Test
   void noWordOfThePackIsMissing() throws Exception {
     for (Tree tree : trees()) {
-      String pack = new String(BookSamples.pack(tree), StandardCharsets.UTF_8);
+      String pack = pack(tree);
       String main = pack.substring(pack.indexOf("<main>"), pack.indexOf("</main>"))
           .replaceAll("<p class=\"checking\">.*?</p>", ""); // a book's title page says it
       String folder = words(main).replaceAll("in the file [a-z0-9-]+\\.html", "in this book");
       String book = words(text(file(tree.id())).replaceAll("(?s)^.*?</header>", "")).replace("☐ ", "");
       assertEquals(blank(folder, tree), blank(book, tree), tree.id());
     }
+  }
+
+  private static String pack(Tree tree) {
+    return new String(Samples.starter(tree.id()).bytes(), StandardCharsets.UTF_8);
   }
 
   private static String blank(String words, Tree tree) {
@@ -94,7 +99,7 @@ class BookTest {
   @Test
   void everyDrawingIsThere() throws Exception {
     for (Tree tree : trees()) {
-      String pack = new String(BookSamples.pack(tree), StandardCharsets.UTF_8);
+      String pack = pack(tree);
       assertEquals(pack.split("<div class=\"leads\">", -1).length,
           text(file(tree.id())).split("<div class=\"leads\"><svg xmlns=", -1).length, tree.id());
     }
@@ -104,7 +109,7 @@ class BookTest {
   @Test
   void everyCautionAtAStepHasItsBar() throws Exception {
     for (Tree tree : trees()) {
-      String pack = new String(BookSamples.pack(tree), StandardCharsets.UTF_8);
+      String pack = pack(tree);
       assertEquals(pack.split("\"><summary>|open><summary>|<a class=\"caution ", -1).length,
           text(file(tree.id())).split("<p class=\"summary\">", -1).length, tree.id());
     }
@@ -112,7 +117,7 @@ class BookTest {
 
   @Test
   void nothingRunsAndNothingFolds() {
-    BookSamples.files(starters).forEach((name, bytes) -> {
+    FILES.forEach((name, bytes) -> {
       String text = new String(bytes, StandardCharsets.UTF_8);
       assertFalse(text.matches("(?s).*<(?:script|details|input|form|button)\\b.*"), name);
     });
@@ -136,7 +141,7 @@ class BookTest {
   @Test
   void digestFollowsTheContentAndIsTheIdentifier() {
     Book one = BookSamples.starter(ID);
-    assertNotEquals(one.digest(), starters.digest());
+    assertNotEquals(one.digest(), STARTERS.digest());
     assertTrue(BookSamples.text(one, "title.xhtml").contains(Digest.grouped(one.digest())));
     assertTrue(BookSamples.text(one, "package.opf").contains(">ni:///sha-256;"));
   }
@@ -162,12 +167,12 @@ class BookTest {
     return "chapter-" + (trees().stream().map(Tree::id).sorted().toList().indexOf(id) + 1) + ".xhtml";
   }
 
-  private String text(String file) {
-    return BookSamples.text(starters, file);
+  private static String text(String file) {
+    return new String(FILES.get("EPUB/" + file), StandardCharsets.UTF_8);
   }
 
   /** Read by a parser of XML that is not ours. */
-  private List<String> attributes(String file, String name) throws Exception {
+  private static List<String> attributes(String file, String name) throws Exception {
     var factory = DocumentBuilderFactory.newDefaultInstance();
     Document page = factory.newDocumentBuilder()
         .parse(new ByteArrayInputStream(text(file).getBytes(StandardCharsets.UTF_8)));
