@@ -3,7 +3,10 @@ package rungbook.library;
 import java.lang.management.ManagementFactory;
 import java.lang.management.ThreadMXBean;
 import java.nio.charset.StandardCharsets;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import rungbook.map.Diagram;
@@ -45,6 +48,17 @@ final class WholeWay {
       return Optional.of(written);
     }
   };
+
+  /** More than the starter library has trees. */
+  private static final int MOST_DRAWN = 20;
+
+  /** The length of the last drawings: most changes of a shared text leave a tree's map as it is. */
+  private static final Map<Diagram, Integer> DRAWN = Collections.synchronizedMap(new LinkedHashMap<>(16, 0.75f, true) {
+    @Override
+    protected boolean removeEldestEntry(Map.Entry<Diagram, Integer> eldest) {
+      return size() > MOST_DRAWN;
+    }
+  });
 
   private final String path;
   private final byte[] bytes;
@@ -102,7 +116,7 @@ final class WholeWay {
     String taker = takerOf(path);
     CompiledTree tree = LibraryCompiler.compile(idOf(taker), text.texts().get(taker), library);
     int longest = Math.max(show(decoded.source()),
-        Drawing.of(Diagram.of(tree.tree(), Diagram.Shares.UNKNOWN)).length());
+        drawnLength(Diagram.of(tree.tree(), Diagram.Shares.UNKNOWN)));
     int packs = tree.isSound() ? pack(tree, new PackInput(library.shared(), text.pictures())) : 0;
     long proving = THREADS.getCurrentThreadCpuTime();
     Optional<Proving.Result> proof = isProved
@@ -131,6 +145,13 @@ final class WholeWay {
 
   private static String idOf(String path) {
     return path.substring("trees/".length(), path.length() - ".md".length());
+  }
+
+  private static int drawnLength(Diagram diagram) {
+    Integer known = DRAWN.get(diagram);
+    int length = known != null ? known : Drawing.of(diagram).length();
+    DRAWN.put(diagram, length);
+    return length;
   }
 
   private static int show(Source source) {
