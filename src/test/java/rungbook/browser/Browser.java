@@ -41,6 +41,9 @@ public final class Browser implements AutoCloseable {
   // a loaded machine takes its time; a wait ends as soon as it can
   private static final Duration PATIENCE = Duration.ofSeconds(60);
 
+  /** Between two looks. The driver's own half a second is most of what a test waits. */
+  private static final Duration LOOK_AGAIN = Duration.ofMillis(30);
+
   /** The script of axe-core. */
   private static final String AXE = axe();
 
@@ -166,7 +169,7 @@ public final class Browser implements AutoCloseable {
 
   /** The first such element, waited for up to a minute. */
   public WebElement find(String css) {
-    return new WebDriverWait(driver, PATIENCE).until(any -> driver.findElement(By.cssSelector(css)));
+    return patiently().until(any -> driver.findElement(By.cssSelector(css)));
   }
 
   public List<WebElement> all(String css) {
@@ -185,8 +188,12 @@ public final class Browser implements AutoCloseable {
   /** Waits until a script's expression is true, for a minute at most. What a page does not have yet is not true. */
   public Browser until(String expression) {
     String tried = "try { return !!(" + expression + "); } catch { return false; }";
-    new WebDriverWait(driver, PATIENCE).until(any -> Boolean.TRUE.equals(run(tried)));
+    patiently().until(any -> Boolean.TRUE.equals(run(tried)));
     return this;
+  }
+
+  private WebDriverWait patiently() {
+    return new WebDriverWait(driver, PATIENCE, LOOK_AGAIN);
   }
 
   /** How far the page can be scrolled sideways, in CSS pixels: 0 for a page that fits. */

@@ -13,9 +13,14 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.Objects;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
 import java.util.stream.Stream;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
@@ -78,30 +83,51 @@ class EveryScreenTest {
     }
   }
 
-  private static Browser browser;
-
-  @BeforeAll
-  static void open() {
-    browser = Browser.start();
+  private record View(Screen screen, Size size, Scheme scheme) {
+    String name() {
+      return screen + "-" + size + "-" + scheme.name().toLowerCase(Locale.ROOT);
+    }
   }
 
-  @AfterAll
-  static void close() {
-    browser.close();
-  }
+  private static final List<Size> SIZES = List.of(new Size("phone", 360, 740), new Size("desk", 1280, 900));
+  private static final Map<View, Future<List<String>>> FAULTS = new ConcurrentHashMap<>();
 
   static Stream<Arguments> everyScreen() {
+    return SIZES.stream().flatMap(EveryScreenTest::views)
+        .map(view -> Arguments.of(view.screen(), view.size(), view.scheme()));
+  }
+
+  private static Stream<View> views(Size size) {
     return Arrays.stream(Scheme.values())
-        .flatMap(scheme -> Stream.of(new Size("phone", 360, 740), new Size("desk", 1280, 900))
-            .flatMap(size -> screens().stream().map(screen -> Arguments.of(screen, size, scheme))));
+        .flatMap(scheme -> screens().stream().map(screen -> new View(screen, size, scheme)));
   }
 
   @ParameterizedTest(name = "{0}, {1}, {2}")
   @MethodSource("everyScreen")
-  void everyPageIsFreeOfViolationsAndFits(Screen screen, Size size, Scheme scheme) {
-    keepSomethingToShow();
-    var name = screen.name() + "-" + size.name() + "-" + scheme.name().toLowerCase(Locale.ROOT);
-    assertEquals(List.of(), look(browser.scheme(scheme).size(size.width(), size.height()), screen, name));
+  void everyPageIsFreeOfViolationsAndFits(Screen screen, Size size, Scheme scheme) throws Exception {
+    if (FAULTS.isEmpty()) {
+      keepSomethingToShow();
+      SIZES.forEach(this::lookAtAll);
+    }
+    assertEquals(List.of(), Objects.requireNonNull(FAULTS.get(new View(screen, size, scheme))).get());
+  }
+
+  /** In a browser of its own, beside that of the other size: it is the browser that takes the time. */
+  private void lookAtAll(Size size) {
+    ExecutorService looking = Executors.newSingleThreadExecutor();
+    Future<Browser> browser = looking.submit(Browser::start);
+    views(size).forEach(view -> FAULTS.put(view, looking.submit(() -> look(
+        browser.get().scheme(view.scheme()).size(size.width(), size.height()), view.screen(), view.name()))));
+    looking.execute(() -> close(browser));
+    looking.shutdown();
+  }
+
+  private static void close(Future<Browser> browser) {
+    try {
+      browser.get().close();
+    } catch (ExecutionException | InterruptedException neverStarted) {
+      throw new IllegalStateException(neverStarted);
+    }
   }
 
   private static List<Screen> screens() {
