@@ -24,7 +24,7 @@ public final class ActionCompiler {
       if (begins(begun, key)) {
         changes.add(new StateChange.Begin(begun, subject(begun, key)));
       }
-      if (begun == EquipmentCondition.TOUCHED && ObjectNames.isPart(system, key, "capacitor")) {
+      if (begun == EquipmentCondition.TOUCHED && ObjectNames.holdsCharge(system, key)) {
         changes.add(new StateChange.Begin(EquipmentCondition.DISCHARGED, key));
       }
     }

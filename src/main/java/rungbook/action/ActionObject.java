@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.stream.Stream;
 import rungbook.system.Names;
 import rungbook.system.Vocabulary.Control;
-import rungbook.system.Vocabulary.Part;
 import rungbook.system.Vocabulary.Point;
 import rungbook.system.Vocabulary.Role;
 import rungbook.system.Vocabulary;
@@ -61,7 +60,7 @@ public enum ActionObject {
       case INTERLOCK -> isControl(system, key, Role.INTERLOCK);
       case POWER_SWITCH -> isControl(system, key, Role.ISOLATOR);
       case POINT -> system.points().containsKey(key);
-      case CAPACITOR -> system.parts().isEmpty() || system.isKind(key, "capacitor");
+      case CAPACITOR -> system.parts().isEmpty() || system.holdsCharge(key);
       case THING -> system.parts().isEmpty() || isThing(system, key);
       case REPAIRABLE -> system.parts().isEmpty() || isThing(system, key) || system.isOutside(key);
       case RESTORABLE -> system.parts().isEmpty() || isThing(system, key) || isPanel(system, key);
@@ -74,7 +73,8 @@ public enum ActionObject {
   }
 
   private static List<String> capacitors(Vocabulary system) {
-    return system.parts().values().stream().filter(part -> part.kind().equals("capacitor")).map(Part::name).toList();
+    return system.parts().entrySet().stream().filter(part -> system.holdsCharge(part.getKey()))
+        .map(part -> part.getValue().name()).toList();
   }
 
   private static boolean isPanel(Vocabulary system, String key) {

@@ -15,6 +15,12 @@ public final class ObjectNames {
     return known ? system.get().isKind(key, kind) : key.contains(kind);
   }
 
+  /** Whether a name holds the charge of a capacitor: by the system if it lists the part, else by the name itself. */
+  public static boolean holdsCharge(Optional<Vocabulary> system, String key) {
+    boolean known = system.isPresent() && system.get().parts().containsKey(key);
+    return known ? system.get().holdsCharge(key) : key.contains("capacitor");
+  }
+
   /** The meter point that comes off when a name is disconnected; empty if the name is a part or unknown. */
   public static Optional<Point> terminal(Vocabulary system, String key) {
     return system.parts().containsKey(key) ? Optional.empty() : Optional.ofNullable(system.points().get(key));

@@ -52,6 +52,7 @@ import rungbook.rules.state.PlaceMissing;
 import rungbook.rules.state.PointElsewhere;
 import rungbook.rules.state.PresumedSetting;
 import rungbook.rules.state.RestoreOfNothing;
+import rungbook.rules.state.RestoredDisconnected;
 import rungbook.rules.structure.NoWayOn;
 import rungbook.rules.structure.OneAnswer;
 import rungbook.rules.structure.PathCircle;
@@ -88,6 +89,7 @@ public final class Registry {
       new PointElsewhere(),
       new PanelClosed(),
       new RestoreOfNothing(),
+      new RestoredDisconnected(),
       LeftBehind.BYPASSED,
       LeftBehind.OFF,
       LeftBehind.DISCONNECTED,

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -44,7 +45,17 @@ public record Vocabulary(
    */
   public record Point(String name, Set<String> locations, OptionalDouble volts) {}
 
-  public record Part(String name, String kind) {}
+  /**
+   * A part.
+   *
+   * @param hasCapacitor whether it is a motor with a run capacitor that the circuit does not draw
+   */
+  public record Part(String name, String kind, boolean hasCapacitor) {
+
+    public Part(String name, String kind) {
+      this(name, kind, false);
+    }
+  }
 
   /**
    * A sight.
@@ -140,5 +151,22 @@ public record Vocabulary(
   /** Whether a part is of a kind; false if there is no such part. */
   public boolean isKind(String key, String kind) {
     return parts.containsKey(key) && parts.get(key).kind().equals(kind);
+  }
+
+  /** Whether a part can be discharged: a capacitor, a motor that has one of its own, or what has such a motor in it. */
+  public boolean holdsCharge(String key) {
+    return isKind(key, "capacitor") || !motorsWithCapacitor(key).isEmpty();
+  }
+
+  /** The keys of the parts that hold the same charge, so that discharging one discharges all. */
+  public Set<String> sharingCharge(String key) {
+    Set<String> motors = motorsWithCapacitor(key);
+    return Stream.concat(Stream.of(key), parts.keySet().stream()
+        .filter(other -> motorsWithCapacitor(other).stream().anyMatch(motors::contains))).collect(Collectors.toSet());
+  }
+
+  private Set<String> motorsWithCapacitor(String key) {
+    return Stream.concat(Stream.of(key), assemblies.getOrDefault(key, Set.of()).stream())
+        .filter(name -> parts.containsKey(name) && parts.get(name).hasCapacitor()).collect(Collectors.toSet());
   }
 }

@@ -1,14 +1,13 @@
 package rungbook.library;
 
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import rungbook.action.EquipmentCondition;
 import rungbook.library.SafetyMutants.Mutant;
 import rungbook.rules.api.RuleContext;
-import rungbook.rules.flow.DataflowSolver;
 import rungbook.rules.flow.Fact;
-import rungbook.rules.flow.FlowGraph;
 import rungbook.rules.flow.HealthyEnds;
 import rungbook.rules.flow.Onward;
 import rungbook.system.Names;
@@ -25,8 +24,9 @@ final class HarmlessMutants {
   /** @param trees the trees before the change, those without the changed text too */
   static Optional<String> why(Mutant mutant, List<CompiledTree> trees) {
     List<Changed> places = trees.stream().flatMap(tree -> Changed.of(mutant, tree).stream()).toList();
-    List<Optional<String>> reasons = places.stream().map(place -> why(mutant, place)).distinct().toList();
-    return reasons.size() == 1 ? reasons.get(0) : Optional.empty();
+    List<Optional<String>> reasons = places.stream().map(place -> why(mutant, place)).toList();
+    return reasons.stream().allMatch(Optional::isPresent) ? reasons.stream().findFirst().flatMap(first -> first)
+        : Optional.empty();
   }
 
   /** A step whose text is changed, by its index. */
@@ -64,11 +64,12 @@ final class HarmlessMutants {
 
   private static Optional<String> why(Mutant mutant, Changed place) {
     return switch (mutant.kind()) {
-      case CAUTION_REMOVED -> when(isShownBefore(mutant.item(), place), "no rule demands it, and it is shown before");
+      case CAUTION_REMOVED -> HarmlessCautions.why(Names.key(mutant.item()), place.context(), place.step());
       case RESTORE_REMOVED -> when(isPowerSwitch(mutant.item(), place), "the power stays off longer");
       case POINT_NOT_PROVED_DEAD -> Optional.of("it has voltage only from what is proved");
       case OTHER_TASK_LINE_REMOVED -> when(isOpenAlready(mutant.was(), place), "it is so already")
-          .or(() -> when(isReconnectingTheDead(mutant.was(), place), "the power is off and tagged"));
+          .or(() -> when(isReconnectingTheDead(mutant.was(), place), "the power is off and tagged"))
+          .or(() -> when(isMomentOfTheSequence(mutant.was(), place), "nobody does it"));
       case ANSWERS_SWAPPED -> when(leadsToTrees(place), "the next tree begins with checks of its own")
           .or(() -> when(isProvedLater(place), "the repair is checked either way"));
       case ANSWER_SENT_TO_HEALTHY -> when(isHealthyAnyway(place), "it comes to that anyway");
@@ -78,14 +79,6 @@ final class HarmlessMutants {
 
   private static Optional<String> when(boolean holds, String reason) {
     return holds ? Optional.of(reason) : Optional.empty();
-  }
-
-  private static boolean isShownBefore(String caution, Changed place) {
-    FlowGraph graph = place.context().state().graph();
-    long[] shown = new long[graph.size()];
-    Arrays.setAll(shown, step -> place.context().state().step(step).header().cautions().stream()
-        .anyMatch(named -> named.key().equals(Names.key(caution))) ? 1 : 0);
-    return DataflowSolver.solve(graph, 1, new long[graph.size()], shown, null, null).at(place.step()) == 0;
   }
 
   /** That it is on again at every end is a rule. */
@@ -112,8 +105,16 @@ final class HarmlessMutants {
 
   private static boolean isEnd(int step, Changed place, boolean on) {
     Step last = place.context().state().step(step);
-    boolean tagged = last instanceof Step.End end && end.result() == Step.Result.LEFT_OFF_AND_TAGGED;
+    boolean tagged = (last instanceof Step.End end && end.result() == Step.Result.LEFT_OFF_AND_TAGGED)
+        || last.actions().stream().anyMatch(action -> action.kind().begins(EquipmentCondition.TAGGED_OUT));
     return last.isLast() && tagged != on;
+  }
+
+  /** Which moment is looked at says the circuit's model. */
+  private static boolean isMomentOfTheSequence(String line, Changed place) {
+    return line.startsWith("set: ") && Stream.of(line.substring("set: ".length()).split(", *")).allMatch(
+        setting -> place.context().tree().system().orElseThrow().controls().values().stream()
+            .anyMatch(control -> control.role() == Vocabulary.Role.STAGE && setting.startsWith(control.name() + " ")));
   }
 
   private static boolean leadsToTrees(Changed place) {

@@ -10,6 +10,7 @@ import rungbook.rules.api.RuleContext;
 import rungbook.rules.flow.DataflowSolver;
 import rungbook.rules.flow.Fact;
 import rungbook.rules.flow.FactTable;
+import rungbook.rules.flow.JointStates;
 import rungbook.rules.flow.Onward;
 import rungbook.rules.flow.PathFacts;
 import rungbook.rules.state.Sources;
@@ -26,6 +27,7 @@ import rungbook.tree.Tree;
 final class HazardousDeeds {
 
   private static final String GAS_VALVE = "gas valve";
+  private static final Predicate<String> GAS = key -> isCalled(GAS_VALVE, key);
 
   /** What the names of the parts begin with that decide how the burners burn. */
   private static final List<String> BURNER_PARTS = List.of(GAS_VALVE, "inducer", "pressure switch", "limit", "rollout",
@@ -38,9 +40,12 @@ final class HazardousDeeds {
   /** What the names of the parts begin with that burn skin after a call for heat. */
   private static final List<String> HOT_PARTS = List.of("igniter", "flame sensor", "element", "burner");
 
+  private static final List<String> WARM_PARTS = List.of("inducer", "vent");
+
   private final Tree tree;
   private final PathFacts state;
   private final HazardousPlaces places;
+  private final HazardousSights sights;
   private final FactTable facts;
   private final boolean burnsGas;
   private final Onward handsGoIn;
@@ -50,6 +55,7 @@ final class HazardousDeeds {
   HazardousDeeds(RuleContext context) {
     tree = context.tree();
     places = new HazardousPlaces(context);
+    sights = new HazardousSights(tree, places);
     state = context.state();
     facts = state.facts();
     burnsGas = burnsGas(tree);
@@ -82,6 +88,10 @@ final class HazardousDeeds {
 
   HazardousPlaces places() {
     return places;
+  }
+
+  HazardousSights sights() {
+    return sights;
   }
 
   /** All leads of a live reading are on terminals without line voltage; ground alone is not live. */
@@ -139,34 +149,49 @@ final class HazardousDeeds {
     return first(step, action -> action.kind().begins(EquipmentCondition.OPEN));
   }
 
+  /** A hand is on it, or a lead is on what glows. */
   Optional<Span> touchingHot(int step) {
-    return first(step, action -> action.touches()
-        && HOT_PARTS.stream().anyMatch(part -> isCalled(part, action.key())));
+    Optional<Span> touched = first(step, action -> isAmong(HOT_PARTS, action.key())
+        || (isAmong(WARM_PARTS, action.key()) && worksOn(action)));
+    return touched.isPresent() || !(step(step) instanceof Step.MeterCheck check) ? touched
+        : check.leads().stream().filter(lead -> isAmong(HOT_PARTS, lead.key())).findFirst().map(NameRef::span);
+  }
+
+  private static boolean worksOn(Action action) {
+    return action.touches() || action.kind().begins(EquipmentCondition.REPAIRED);
+  }
+
+  private static boolean isAmong(List<String> names, String key) {
+    return names.stream().anyMatch(name -> isCalled(name, key));
+  }
+
+  /** An air filter is beside the blower, often without a door between. */
+  Optional<Span> handlingFilter(int step) {
+    return first(step, action -> action.kind().begins(EquipmentCondition.REPAIRED)
+        && (" " + action.key()).endsWith(" filter"));
+  }
+
+  /** The burners light because of what the step does. */
+  Optional<Span> lightingBurners(int step) {
+    return lighting(step).map(arrival -> step(step).actions().get(places.turningOn(step, GAS, arrival)).thing().span());
+  }
+
+  Optional<Witness> pathToLighting(int step) {
+    return lighting(step).flatMap(JointStates.Arrival::shown);
+  }
+
+  private Optional<JointStates.Arrival> lighting(int step) {
+    return burnsGas ? places.turnsOn(step, GAS) : Optional.empty();
   }
 
   Optional<Span> workingInWater(int step) {
-    return first(step, action -> (action.touches() || action.kind().begins(EquipmentCondition.REPAIRED))
-        && WET_THINGS.contains(action.key()));
-  }
-
-  Optional<Span> lookingForWater(int step) {
-    return step(step) instanceof Step.SenseCheck check ? check.things().stream()
-        .filter(thing -> WET_THINGS.stream().anyMatch(wet -> thing.key().endsWith(" " + wet))).findFirst()
-        .map(NameRef::span) : Optional.empty();
-  }
-
-  Optional<Span> lookingAtFlame(int step) {
-    return step(step) instanceof Step.SenseCheck check ? check.things().stream()
-        .filter(thing -> isCalled("burners", thing.key())).findFirst().map(NameRef::span) : Optional.empty();
+    return first(step, action -> worksOn(action) && WET_THINGS.contains(action.key()));
   }
 
   /** Somebody smells for gas, or gas was smelled and everybody leaves. */
   Optional<Span> meetingGas(int step) {
-    if (step(step) instanceof Step.Finding finding && finding.evacuate()) {
-      return Optional.of(finding.header().titleSpan());
-    }
-    return step(step) instanceof Step.SenseCheck check && check.sense() == Step.Sense.SMELL ? check.things().stream()
-        .filter(thing -> thing.key().equals("gas")).findFirst().map(NameRef::span) : Optional.empty();
+    return step(step) instanceof Step.Finding finding && finding.evacuate()
+        ? Optional.of(finding.header().titleSpan()) : sights.smellingGas(step);
   }
 
   Optional<Span> touchingCharge(int step) {
@@ -175,7 +200,7 @@ final class HazardousDeeds {
           .map(NameRef::span);
     }
     return first(step, action -> (action.touches() || action.kind().begins(EquipmentCondition.DISCHARGED))
-        && (facts.isCapacitor(action.key()) || tree.hazards().charged().contains(action.key())));
+        && (facts.holdsCharge(action.key()) || tree.hazards().charged().contains(action.key())));
   }
 
   Optional<Span> workingOnGas(int step) {
@@ -252,7 +277,8 @@ final class HazardousDeeds {
   }
 
   private Next next(StateChange change) {
-    if (change instanceof StateChange.Begin begin && begin.condition().isBehindPanel()) {
+    if (change instanceof StateChange.Begin begin && (begin.condition().isBehindPanel()
+        || begin.condition() == EquipmentCondition.OPEN || begin.condition() == EquipmentCondition.REPAIRED)) {
       return Next.HANDS_GO_IN;
     }
     boolean on = change instanceof StateChange.End end && end.condition() == EquipmentCondition.ISOLATED

@@ -23,11 +23,11 @@ public enum Fact {
   PROVED_AT,
   /** A point proved dead, by its name and the location of the task. */
   PROVED_POINT,
-  /** Power was proved to be still on, by the location of the task. */
-  STILL_LIVE,
   DISCHARGED,
   /** A power source is on, or was tried since it was switched off. */
   TRIED,
+  /** Power was proved to be still on, by the location of the task. Only proving that place dead ends it. */
+  STILL_LIVE,
   /** A fuse replaced, and no short looked for since. */
   FUSE_REPLACED,
   /** A control at a position. */

@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.BiConsumer;
 import java.util.function.IntConsumer;
 import rungbook.action.EquipmentCondition;
@@ -169,9 +170,14 @@ public final class FactTable {
         .filter(control -> control.role() == Vocabulary.Role.ISOLATOR).isPresent();
   }
 
-  /** Whether a name is a capacitor: by the system if it lists the part, else by the name. */
-  public boolean isCapacitor(String key) {
-    return ObjectNames.isPart(system, key, "capacitor");
+  /** Whether a name holds the charge of a capacitor: by the system if it lists the part, else by the name. */
+  public boolean holdsCharge(String key) {
+    return ObjectNames.holdsCharge(system, key);
+  }
+
+  /** The keys of what holds the same charge as a thing: discharging one discharges all. */
+  public Set<String> sharingCharge(String key) {
+    return system.map(known -> known.sharingCharge(key)).orElse(Set.of(key));
   }
 
   private void gather(Step step) {

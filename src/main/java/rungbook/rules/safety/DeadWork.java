@@ -57,9 +57,13 @@ public final class DeadWork extends StateRule {
       return; // the other rule reports it
     } else if (action.touches() && !point.must(proved)) {
       report(NOT_PROVED_DEAD, action, step, proved, point, out);
-    } else if (action.touches() && facts.isCapacitor(key) && !point.must(facts.of(Fact.DISCHARGED, key))) {
+    } else if (action.touches() && facts.holdsCharge(key) && !isDischarged(key, facts, point)) {
       report(CAPACITOR_CHARGED, action, step, facts.of(Fact.DISCHARGED, key), point, out);
     }
+  }
+
+  private static boolean isDischarged(String key, FactTable facts, PathFacts.ProgramPoint point) {
+    return facts.sharingCharge(key).stream().anyMatch(name -> point.must(facts.of(Fact.DISCHARGED, name)));
   }
 
   /** At a place with line voltage, that place must be proved dead; elsewhere, any place will do. */

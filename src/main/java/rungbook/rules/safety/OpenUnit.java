@@ -57,8 +57,7 @@ public final class OpenUnit {
    */
   public Optional<JointStates.Arrival> liveAt(int number) {
     Step step = context.state().step(number);
-    Optional<String> panel = context.tree().system()
-        .map(system -> system.locations().get(FactTable.place(step))).flatMap(Location::panel).map(Names::key);
+    Optional<String> panel = panel(step, context);
     int open = panel.map(known -> context.state().facts().of(Fact.OPEN, known)).orElse(FactTable.NONE);
     if (open == FactTable.NONE || context.tree().circuits().isEmpty()) {
       return Optional.empty();
@@ -73,6 +72,12 @@ public final class OpenUnit {
     return live.computeIfAbsent(panel, any -> new HashMap<>())
         .computeIfAbsent(state, any -> context.state().joint().settle(any).stream()
             .anyMatch(settled -> live(panel, context, any, settled).findAny().isPresent()));
+  }
+
+  /** The key of the panel that must be open for work at a step's place. */
+  public static Optional<String> panel(Step step, RuleContext context) {
+    return context.tree().system().map(system -> system.locations().get(FactTable.place(step)))
+        .flatMap(Location::panel).map(Names::key);
   }
 
   private static Stream<BitSet> during(JointStates.Arrival arrival, Step step) {

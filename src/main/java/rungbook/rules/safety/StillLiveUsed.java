@@ -18,11 +18,13 @@ import rungbook.tree.Step;
 /**
  * Work goes on although, on some path, this place or another one was found still live: after that answer the isolation
  * does not count as off, and a cable has two ends. Switching off another source, proving dead again and tagging out are
- * fine. A panel in front of what is live stays off, too: hands, sheet metal and screws would meet the live parts.
+ * fine. A panel in front of what is live stays off, too: hands, sheet metal and screws would meet the live parts. And the
+ * switch that did not make it dead stays off: it has failed, or it is not the one.
  */
 public final class StillLiveUsed extends StateRule {
 
   static final Code CLOSED_STILL_LIVE = Code.of("closed-still-live");
+  static final Code RESTORED_STILL_LIVE = Code.of("restored-still-live");
   static final Code STILL_LIVE_USED = Code.of("still-live-used");
 
   private static final List<EquipmentCondition> WORK = List.of(EquipmentCondition.TOUCHED,
@@ -30,7 +32,7 @@ public final class StillLiveUsed extends StateRule {
 
   @Override
   public List<Code> codes() {
-    return List.of(CLOSED_STILL_LIVE, STILL_LIVE_USED);
+    return List.of(CLOSED_STILL_LIVE, RESTORED_STILL_LIVE, STILL_LIVE_USED);
   }
 
   @Override
@@ -51,7 +53,7 @@ public final class StillLiveUsed extends StateRule {
     }
     for (Action action : step.actions()) {
       if ((WORK.stream().anyMatch(action.kind()::begins) && report(action.thing().span(), step, point, out))
-          || closes(action, step, context, point, out)) {
+          || closes(action, step, context, point, out) || switchesOn(action, step, context, point, out)) {
         return;
       }
       point.pass();
@@ -72,6 +74,27 @@ public final class StillLiveUsed extends StateRule {
           .with("panel", action.thing().text()).shownBy(point.showHolding(live, "")));
     }
     return live != FactTable.NONE;
+  }
+
+  private static boolean switchesOn(Action action, Step step, RuleContext context, PathFacts.ProgramPoint point,
+      Problems out) {
+    FactTable facts = context.state().facts();
+    int live = action.kind().ends(EquipmentCondition.ISOLATED) && facts.isSource(action.key())
+        ? point.nextMay(Fact.STILL_LIVE, 0) : FactTable.NONE;
+    while (live != FactTable.NONE && !context.tree().hazards().feeds(action.key(), facts.words(live))) {
+      live = point.nextMay(Fact.STILL_LIVE, live + 1);
+    }
+    if (live != FactTable.NONE) {
+      out.add(Problem.at(RESTORED_STILL_LIVE, step.source(), action.thing().span())
+          .with("switch", action.thing().text()).with("place", placeName(facts.words(live), context))
+          .shownBy(point.showHolding(live, "")));
+    }
+    return live != FactTable.NONE;
+  }
+
+  private static String placeName(String place, RuleContext context) {
+    return place.isEmpty() ? "equipment"
+        : context.tree().system().map(system -> system.locationName(place)).orElse(place);
   }
 
   /** The fact that the place of a step was found still live. */

@@ -53,7 +53,7 @@ public final class LiveAfterIsolating extends StateRule {
       isolated = point.nextMay(Fact.ISOLATED, isolated + 1);
     }
     if (isolated == FactTable.NONE) {
-      DeadLeads.of(check, context).ifPresent(out::add);
+      LineVoltageLeads.deadAt(check, context).ifPresent(out::add);
     } else {
       Problem problem = Problem.at(LIVE_AFTER_ISOLATING, check.source(), check.expectedSpan())
           .with("source", facts.words(isolated))

@@ -3,12 +3,16 @@ package rungbook.system.hazard;
 import java.util.HashSet;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import rungbook.system.ControlSystem;
 import rungbook.system.Part;
 import rungbook.system.Terminal;
 
-/** What holds a capacitor's charge: the capacitor itself, the motors joined to it, and the terminals of both. */
+/**
+ * What holds a capacitor's charge: the capacitor itself, the motors joined to it or with one of their own, and the
+ * terminals of all of them.
+ */
 final class ChargedThings {
 
   private final ControlSystem system;
@@ -32,7 +36,7 @@ final class ChargedThings {
 
   private Set<String> keys() {
     Set<String> keys = new HashSet<>();
-    Stream.concat(capacitors(), motors()).forEach(part -> {
+    parts().forEach(part -> {
       keys.add(part.key());
       terminals(part).filter(terminal -> !terminal.place().isEmpty()).map(Terminal::point).forEach(keys::add);
     });
@@ -42,6 +46,31 @@ final class ChargedThings {
       }
     }
     return keys;
+  }
+
+  /** The keys of the places where a capacitor of the circuit is. */
+  static Set<String> capacitorPlaces(ControlSystem system, Metal metal) {
+    return places(new ChargedThings(system, metal).capacitors());
+  }
+
+  /** The same, and where a motor with one of its own is. */
+  static Set<String> places(ControlSystem system, Metal metal) {
+    var things = new ChargedThings(system, metal);
+    return places(Stream.concat(things.capacitors(), things.ownCapacitor()));
+  }
+
+  private static Set<String> places(Stream<Part> parts) {
+    return parts.flatMap(ChargedThings::terminals).map(Terminal::place).filter(place -> !place.isEmpty())
+        .collect(Collectors.toSet());
+  }
+
+  private Stream<Part> parts() {
+    return Stream.of(capacitors(), motors(), ownCapacitor()).flatMap(parts -> parts).distinct();
+  }
+
+  private Stream<Part> ownCapacitor() {
+    return system.parts().stream().filter(part -> system.vocabulary().holdsCharge(part.key()))
+        .filter(part -> !(part instanceof Part.Capacitor));
   }
 
   private Stream<Part> capacitors() {

@@ -18,12 +18,16 @@ import rungbook.system.SystemVariants;
  * @param neutrals by place: the points of the grounded conductor of a supply; an open one can be live
  * @param feeders by place: the power switches that cut line voltage off there
  * @param charged parts, assemblies and points that a capacitor is in or is joined to
+ * @param capacitorPlaces where a capacitor of the circuit is
+ * @param chargedPlaces the same, and where a motor with one of its own is
  */
 public record ElectricalHazards(Map<String, List<Set<String>>> conductors, Map<String, Set<String>> neutrals,
-    Map<String, Set<String>> feeders, Set<String> charged) {
+    Map<String, Set<String>> feeders, Set<String> charged,
+    Set<String> capacitorPlaces, Set<String> chargedPlaces) {
 
   /** Nothing is known, such as of a tree without a system. */
-  public static final ElectricalHazards NONE = new ElectricalHazards(Map.of(), Map.of(), Map.of(), Set.of());
+  public static final ElectricalHazards NONE = new ElectricalHazards(Map.of(), Map.of(), Map.of(), Set.of(),
+      Set.of(), Set.of());
 
   private static final Function<SystemVariants, ElectricalHazards> IN_ANY = ElectricalHazards::inAny;
 
@@ -32,6 +36,8 @@ public record ElectricalHazards(Map<String, List<Set<String>>> conductors, Map<S
     neutrals = Map.copyOf(neutrals);
     feeders = Map.copyOf(feeders);
     charged = Set.copyOf(charged);
+    capacitorPlaces = Set.copyOf(capacitorPlaces);
+    chargedPlaces = Set.copyOf(chargedPlaces);
   }
 
   /** What is so in any variant. */
@@ -47,7 +53,8 @@ public record ElectricalHazards(Map<String, List<Set<String>>> conductors, Map<S
     Metal metal = Metal.of(system, SuppliedConductors::isMetal);
     SuppliedConductors supplied = SuppliedConductors.of(system, metal);
     return new ElectricalHazards(supplied.switchedOff(), Neutrals.of(system, metal), supplied.feeders(),
-        ChargedThings.of(system, metal));
+        ChargedThings.of(system, metal), ChargedThings.capacitorPlaces(system, metal),
+        ChargedThings.places(system, metal));
   }
 
   private ElectricalHazards or(ElectricalHazards other) {
@@ -58,7 +65,8 @@ public record ElectricalHazards(Map<String, List<Set<String>>> conductors, Map<S
     other.feeders.forEach((place, more) -> switches.merge(place, more, ElectricalHazards::union));
     var grounded = new HashMap<>(neutrals);
     other.neutrals.forEach((place, more) -> grounded.merge(place, more, ElectricalHazards::union));
-    return new ElectricalHazards(all, grounded, switches, union(charged, other.charged));
+    return new ElectricalHazards(all, grounded, switches, union(charged, other.charged),
+        union(capacitorPlaces, other.capacitorPlaces), union(chargedPlaces, other.chargedPlaces));
   }
 
   /** A conductor that is part of another in one of the variants: proving the part proves the whole. */

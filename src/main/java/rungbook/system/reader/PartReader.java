@@ -20,6 +20,9 @@ final class PartReader {
   static final Code UNKNOWN_PART_KIND = Code.of("unknown-part-kind");
   static final Code UNKNOWN_PARTICULAR = Code.of("unknown-particular");
 
+  /** Says that a motor has a run capacitor of its own. */
+  static final String WITH_CAPACITOR = "with capacitor";
+
   /** Between two conductors of a jacketed control cable (common practice, no source). */
   static final Interval PICOFARADS_PER_FOOT = new Interval(20, 40);
 
@@ -128,6 +131,7 @@ final class PartReader {
   }
 
   static Part motor(PartLine line) {
+    line.says(WITH_CAPACITOR); // the vocabulary has it, the circuit does not
     double volts = line.need("V");
     PartValue factor = powerFactor(line, "pf", MOTOR_POWER_FACTOR);
     Part.Impedance on = motor(volts, "A", line.needRange("A"), factor);

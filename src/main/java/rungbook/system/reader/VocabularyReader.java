@@ -177,7 +177,7 @@ public final class VocabularyReader {
   }
 
   private Part part(Entry entry) {
-    return new Part(entry.key(), PartLine.kindWord(entry));
+    return new Part(entry.key(), PartLine.kindWord(entry), items(entry).anyMatch(PartReader.WITH_CAPACITOR::equals));
   }
 
   private Control control(Entry entry) {

@@ -4,6 +4,7 @@ import java.util.BitSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import rungbook.rules.api.RuleContext;
 import rungbook.rules.flow.Fact;
 import rungbook.rules.flow.FactTable;
@@ -13,21 +14,34 @@ import rungbook.system.Terminal;
 import rungbook.tree.NameRef;
 import rungbook.tree.Step;
 
-/** Line-voltage leads that the system's wiring shows dead because a source is off, in a state that a path leads to. */
-final class DeadLeads {
+/** Whether the system's wiring shows line-voltage leads dead or live, in a state that a path leads to. */
+final class LineVoltageLeads {
 
-  private DeadLeads() {}
+  private LineVoltageLeads() {}
 
-  static Optional<Problem> of(Step.MeterCheck check, RuleContext context) {
-    List<Terminal> leads = check.leads().stream().map(NameRef::key)
+  /** The leads are dead because a source is off. */
+  static Optional<Problem> deadAt(Step.MeterCheck check, RuleContext context) {
+    List<Terminal> leads = of(check, context);
+    return arrivals(check, leads, context).filter(arrival -> isDead(leads, arrival.after(0), context)).findFirst()
+        .map(arrival -> problem(check, arrival, context));
+  }
+
+  /** A lead is live. */
+  static Optional<JointStates.Arrival> liveAt(Step.MeterCheck check, RuleContext context) {
+    List<Terminal> leads = of(check, context);
+    return arrivals(check, leads, context).filter(arrival -> isLive(leads, arrival.after(0), context)).findFirst();
+  }
+
+  private static List<Terminal> of(Step.MeterCheck check, RuleContext context) {
+    return check.leads().stream().map(NameRef::key)
         .filter(lead -> Sources.isLineVoltage(context.tree().system(), lead))
         .map(lead -> new Terminal(lead, FactTable.place(check))).toList();
-    if (leads.isEmpty() || context.tree().circuits().isEmpty()) {
-      return Optional.empty();
-    }
-    int step = context.tree().steps().indexOf(check);
-    return context.state().joint().at(step).stream().filter(arrival -> isDead(leads, arrival.after(0), context))
-        .findFirst().map(arrival -> problem(check, arrival, context));
+  }
+
+  private static Stream<JointStates.Arrival> arrivals(Step.MeterCheck check, List<Terminal> leads,
+      RuleContext context) {
+    return leads.isEmpty() || context.tree().circuits().isEmpty() ? Stream.empty()
+        : context.state().joint().at(context.tree().steps().indexOf(check)).stream();
   }
 
   /** Whether all leads are dead with the sources that are off, in every variant, and one would be live with them on. */
