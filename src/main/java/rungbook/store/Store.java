@@ -114,13 +114,19 @@ public class Store {
   private List<Outcome> durably(Callable<List<Outcome>> work) {
     file.ifPresent(DatabaseFile::requireInPlace);
     try {
-      var outcomes = race.run(work);
-      awaitDisk();
-      return outcomes;
+      return written(work);
     } finally {
       changes.incrementAndGet();
       tellListeners();
     }
+  }
+
+  /** Runs a transaction, again after each lost race. What it wrote is on the disk when this returns. */
+  <T> T written(Callable<T> work) {
+    file.ifPresent(DatabaseFile::requireInPlace);
+    var result = race.run(work);
+    awaitDisk();
+    return result;
   }
 
   private void awaitDisk() {

@@ -54,6 +54,8 @@ addEventListener('click', function (e) {
   if (!a || e.defaultPrevented || !root.classList.contains('live')) return;
   const index = page ? ways(page).indexOf(a) : -1;
   const next = index < 0 || page.id === ':start' ? way : walk.add(way, page, a, index, typed[page.id]);
+  // Back to here belongs to the record that this answer may have begun
+  if (next !== way) note();
   if (to[0] === '#') {
     e.preventDefault();
     go(decodeURIComponent(to.slice(1)), next);
@@ -128,7 +130,7 @@ const write = book.recordPage(record, {
   onward: goOn,
   changed: note
 });
-book.resume(doc.getElementById(':start'), goOn);
+book.resume(doc.getElementById(':start'), goOn, history.state && history.state.r);
 
 // -- the light: the style finds the choice with :has, which is slow in a long page; here a class on the root says it instead
 function plain(rules) {

@@ -48,7 +48,7 @@ book.recordPage = function (page, on) {
     r.steps.forEach(function (s) {
       const li = make('li', '', s.kind, list);
       make('b', s.number + ' ' + s.title, '', li);
-      make('span', share.answer(s), '', li);
+      make('span', share.answer(s) + ' · ' + share.time(s.at), '', li);
       (s.says || []).forEach(function (words) { make('strong', words, '', li); });
       const note = make('details', '', '', li);
       make('summary', s.note ? 'Note: ' + s.note : 'Note', '', note);
@@ -127,16 +127,18 @@ book.recordPage = function (page, on) {
     text.ontoggle = function () { pre.textContent = share.text(); };
     button('Copy', out, function () { pre.textContent = share.text(); text.open = true; copy(pre); });
     panel = make('div', '', 'panel', page);
-    const away = button('Delete this record', make('div', '', 'tools', page), erase);
+    button('Delete this record', make('div', '', 'tools', page), erase);
     others(r);
   }
   return show;
 };
-// a job that is not closed, on the start page
-book.resume = function (start, onward) {
+// a job that is not closed, on the start page. The record of this tab may be newer in the database than in storage
+window.rungbook.resume = function (start, onward, id) {
   keep.all(function (all) {
+    const now = walk.record(), newer = all.find(function (r) { return r.id === id && !(now && now.saves >= r.saves); });
     const open = all.filter(function (r) { return !r.closed; }), box = make('div', '', 'resume');
-    if (!open.length || walk.record()) return;
+    if (newer) onward(newer);
+    if (now || newer || !open.length) return;
     make('h2', 'A job is not closed', '', box);
     open.slice(0, 3).forEach(function (r) {
       make('p', named(r), '', box);

@@ -36,9 +36,9 @@ function placeOf(page) {
 }
 // a reading as it was typed, 24.5 V, apart; overload and the like are words
 function readingOf(page, words) {
-  const number = /^([−\d.]+) (.+)$/.exec(words), window = page.querySelector('.window');
+  const number = /^([−\d.]+) (.+)$/.exec(words), expected = page.querySelector('.window');
   return { reading: number ? number[1].replace('−', '-') : words, unit: number ? number[2] : page.dataset.u,
-    expected: window ? window.textContent : undefined };
+    expected: expected ? expected.textContent : undefined };
 }
 // what is open, off, bypassed or set after an answer: see StepStates.lasting. What a step put right is not put right when it failed
 function openAfter(page, before, failed) {
@@ -48,6 +48,11 @@ function openAfter(page, before, failed) {
     open = open.filter(function (one) { return one.indexOf(words) !== 0; });
     return change[0] === '+' ? open.concat(words) : open;
   }, before);
+}
+// who comes by a bare link finds what the way here leaves so
+function openAt(page) {
+  return [].map.call(page.querySelectorAll('.state'), function (state) { return state.textContent; })
+    .filter(function (words) { return words.indexOf('perhaps ') !== 0; });
 }
 function kindOf(page) {
   return ['check', 'task', 'finding', 'end'].find(function (kind) { return page.classList.contains(kind); });
@@ -61,7 +66,7 @@ function entry(page, link, index, typed, before) {
     if (typed.first) made.first = typed.first;
   }
   return Object.assign(made, { at: new Date(at).toISOString(), minutes: Math.max(0, Math.round(minutes * 10) / 10),
-    open: openAfter(page, before ? before.open : [], link.classList.contains('out')) });
+    open: openAfter(page, before ? before.open : openAt(page), link.classList.contains('out')) });
 }
 // where the work is after an answer
 function target(link, page) {

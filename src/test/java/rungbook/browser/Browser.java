@@ -14,6 +14,7 @@ import java.util.logging.Logger;
 import java.util.stream.StreamSupport;
 import org.openqa.selenium.By;
 import org.openqa.selenium.OutputType;
+import org.openqa.selenium.WebDriverException;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.WindowType;
 import org.openqa.selenium.chrome.ChromeDriver;
@@ -72,11 +73,20 @@ public final class Browser implements AutoCloseable {
   public enum Scheme { LIGHT, DARK }
 
   public static Browser start() {
+    return start(options());
+  }
+
+  /** With a profile that outlives it, as a phone keeps what pages have stored. */
+  public static Browser startIn(Path profile) {
+    return start(options().addArguments("--user-data-dir=" + profile));
+  }
+
+  private static Browser start(ChromeOptions options) {
     if (!Files.isExecutable(CHROMIUM) || !Files.isExecutable(DRIVER)) {
       throw new IllegalStateException("browser tests need Chromium: apt-get install chromium chromium-driver");
     }
     var service = new ChromeDriverService.Builder().usingDriverExecutable(DRIVER.toFile()).usingAnyFreePort().build();
-    var driver = new ChromeDriver(service, options());
+    var driver = new ChromeDriver(service, options);
     driver.manage().timeouts().scriptTimeout(PATIENCE);
     return new Browser(driver);
   }
@@ -264,6 +274,17 @@ public final class Browser implements AutoCloseable {
       return Files.write(file, bytes);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
+    }
+  }
+
+  /** As when the battery is empty: nothing is told that it ends. */
+  public void kill() {
+    long browser = ((Number) driver.getCapabilities().getCapability("goog:processID")).longValue();
+    ProcessHandle.of(browser).orElseThrow().destroyForcibly();
+    try {
+      driver.quit();
+    } catch (WebDriverException expected) {
+      // there is nobody left to end the session
     }
   }
 

@@ -17,6 +17,11 @@ import java.util.Set;
  */
 final class ShortNames {
 
+  /** A script that declares one of these in one place may mean the browser's own in another. */
+  private static final Set<String> GLOBAL = Set.of("window", "document", "history", "location", "navigator",
+      "localStorage", "indexedDB", "crypto", "getSelection", "scrollTo", "scrollY", "innerHeight", "addEventListener",
+      "setTimeout", "clearTimeout", "requestAnimationFrame", "decodeURIComponent", "encodeURIComponent", "undefined");
+
   /** Of two letters each. */
   private static final Set<String> WORDS = Set.of("as", "do", "if", "in", "is", "of");
 
@@ -101,6 +106,9 @@ final class ShortNames {
       } else if (token(i).is("function") || token(i).is("catch") && token(i + 1).is("(")) {
         parameters(i + 1, declared);
       }
+    }
+    if (declared.stream().anyMatch(GLOBAL::contains)) {
+      throw new IllegalArgumentException("declared, and the browser has one too: " + declared);
     }
     return declared;
   }
