@@ -10,6 +10,10 @@ public final class StoreLimits {
   public static final int FILES_COUNT = 5_000;
   /** The conflicting drafts of one document. */
   public static final int DRAFTS_COUNT = 100;
+  /** A field record as it is received. */
+  public static final int RECORD = 1 << 20;
+  /** How many field records a list shows. */
+  public static final int RECORDS_COUNT = 200;
   public static final int TOGETHER = 128 << 20;
 
   private StoreLimits() {}

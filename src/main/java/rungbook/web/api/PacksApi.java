@@ -25,6 +25,7 @@ import rungbook.web.http.ProblemException;
 import rungbook.web.service.CompanyKey;
 import rungbook.web.service.CompiledLibrary;
 import rungbook.web.service.PackService;
+import rungbook.web.service.ReceivedRecords;
 import rungbook.web.service.Requests;
 
 /** Packs: trees as files to carry. A tree with errors has no pack. */
@@ -34,6 +35,7 @@ class PacksApi {
   private final CompiledLibrary library;
   private final PackService packs;
   private final CompanyKey key;
+  private final ReceivedRecords records;
   private volatile Zipped zipped;
 
   // the digests say all that is in the packs, so the same digests are the same zip
@@ -43,10 +45,11 @@ class PacksApi {
     }
   }
 
-  PacksApi(CompiledLibrary library, PackService packs, CompanyKey key) {
+  PacksApi(CompiledLibrary library, PackService packs, CompanyKey key, ReceivedRecords records) {
     this.library = library;
     this.packs = packs;
     this.key = key;
+    this.records = records;
     this.zipped = zipped(List.of(), List.of());
   }
 
@@ -71,6 +74,7 @@ class PacksApi {
           "fix what its page lists");
     }
     var pack = proved ? packs.proved(tree, checked, Asker.of(request)) : packs.of(tree, checked);
+    records.handedOut(List.of(pack), checked);
     var file = digest ? pack.alone() : pack.inFolder();
     return signature ? download(key.signature(file).orElseThrow(PacksApi::noKey), MediaType.APPLICATION_OCTET_STREAM)
         : download(file, "text/html; charset=UTF-8");
@@ -97,7 +101,9 @@ class PacksApi {
       description = "Trees with errors are left out; the index names them and says why")
   public Response packs() {
     var checked = library.checked();
-    return download(new PackFile("packs.zip", zip(packs.all(checked), packs.leftOut(checked))), "application/zip");
+    var all = packs.all(checked);
+    records.handedOut(all, checked);
+    return download(new PackFile("packs.zip", zip(all, packs.leftOut(checked))), "application/zip");
   }
 
   private byte[] zip(List<Pack> all, List<LeftOut> leftOut) {

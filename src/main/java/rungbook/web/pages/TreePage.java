@@ -61,7 +61,12 @@ class TreePage {
       DocumentEntry revision,
       int drafts,
       String introduction, List<Part> parts, List<ProblemView> problems, String map,
-      Optional<PackService.Offer> pack, boolean isNewest) {}
+      Optional<PackService.Offer> pack, boolean isNewest) {
+    /** As packs and field records name the tree. */
+    public String id() {
+      return path.substring(path.lastIndexOf('/') + 1, path.length() - ".md".length());
+    }
+  }
 
   @CheckedTemplate(basePath = "")
   static final class Templates {
