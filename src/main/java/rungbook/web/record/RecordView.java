@@ -3,10 +3,11 @@ package rungbook.web.record;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.util.List;
+import java.util.stream.IntStream;
 import rungbook.text.Day;
 
 /** A record as its page shows it: the answers in order, those after the last finding as repair and closing readings. */
-public record RecordView(RecordEntry entry, FieldRecord record, List<Line> before, List<Line> after, List<Line> undone,
+public record RecordView(RecordEntry entry, FieldRecord record, List<Followed> packs, List<Line> before, List<Line> after, List<Line> undone,
     String received) {
 
   /** An answer, with the name of its tree where that changes. */
@@ -16,13 +17,18 @@ public record RecordView(RecordEntry entry, FieldRecord record, List<Line> befor
     }
   }
 
+  /** A pack as the record names it, and what this server knows of it. */
+  public record Followed(FieldRecord.FollowedPack pack, PackMatch match) {}
+
   public static RecordView of(RecordEntry entry, FieldRecord record, String received) {
     int found = 0;
     for (int i = 0; i < record.steps().size(); i++) {
       found = record.steps().get(i).kind().equals("finding") ? i + 1 : found;
     }
     int end = found == 0 ? record.steps().size() : found;
-    return new RecordView(entry, record, lines(record, record.steps().subList(0, end), ""),
+    List<Followed> packs = IntStream.range(0, record.packs().size())
+        .mapToObj(i -> new Followed(record.packs().get(i), entry.packs().get(i))).toList();
+    return new RecordView(entry, record, packs, lines(record, record.steps().subList(0, end), ""),
         lines(record, record.steps().subList(end, record.steps().size()), lastTree(record, end)),
         lines(record, record.undone(), ""), received);
   }
