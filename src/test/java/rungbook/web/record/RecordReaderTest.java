@@ -15,7 +15,6 @@ import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
 import java.io.IOException;
 import java.io.InputStream;
-import java.nio.charset.StandardCharsets;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
@@ -25,22 +24,14 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** Records as packs wrote them, in {@code src/test/resources/rungbook/record}. */
+/** What the published schema takes is read, and what is wrong is said with its place. */
 class RecordReaderTest {
 
   private static final ObjectMapper JSON = new ObjectMapper();
 
-  private static final String FULL = sample("full.json");
+  private static final String FULL = RecordSamples.FULL;
 
-  private static final String SHORT = sample("short.json");
-
-  private static String sample(String name) {
-    try (InputStream in = RecordReaderTest.class.getResourceAsStream("/rungbook/record/" + name)) {
-      return new String(in.readAllBytes(), StandardCharsets.UTF_8).strip();
-    } catch (IOException e) {
-      throw new AssertionError(e);
-    }
-  }
+  private static final String SHORT = RecordSamples.SHORT;
 
   private static FieldRecord read(String text) {
     return RecordReader.read(RecordText.json(text));
