@@ -14,6 +14,7 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -25,10 +26,12 @@ import rungbook.library.VoltageFinder;
 import rungbook.pack.LibraryFolder;
 import rungbook.pack.Pack;
 import rungbook.pack.PackFile;
+import rungbook.pack.PackedTree;
 import rungbook.pack.book.Book;
-import rungbook.pack.book.BookTree;
+import rungbook.pack.onefile.LibraryFile;
 import rungbook.pack.page.Digest;
 import rungbook.pack.page.Edition;
+import rungbook.pack.page.FileNames;
 import rungbook.pack.page.PackInput;
 import rungbook.pack.signature.SigningKey;
 import rungbook.proof.Proving;
@@ -39,7 +42,7 @@ import rungbook.source.Severity;
 
 @Command(name = "pack", description = "Make trees into files that work on a phone with no signal",
     footer = {"", "A folder becomes packs with an index; single files become packs that travel alone.",
-        "With --book they become one book. If there is an error, nothing is written."})
+        "With --library they become one page, with --book one book. If there is an error, nothing is written."})
 final class PackCommand implements Callable<Integer> {
 
   private final Console terminal;
@@ -49,6 +52,10 @@ final class PackCommand implements Callable<Integer> {
 
   @Option(names = "--to", paramLabel = "FOLDER", description = "where the packs go (default: export)")
   private Optional<String> to = Optional.empty();
+
+  @Option(names = "--library", paramLabel = "FILE",
+      description = "instead of packs: one HTML file of all the trees, for phones that open one file at a time")
+  private Optional<String> library = Optional.empty();
 
   @Option(names = "--book", paramLabel = "FILE",
       description = "instead of packs: one EPUB book of all the trees, for readers that open books")
@@ -72,7 +79,7 @@ final class PackCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException {
-    Optional<Path> bookFile = bookFile();
+    Optional<Path> single = singleFile();
     Optional<SigningKey> signing = key.isPresent() ? Optional.of(KeyFiles.signing(key.get(), terminal))
         : Optional.empty();
     Collection<Path> trees = InputFiles.files(paths, terminal).stream().filter(file -> !Batch.isShared(file)).toList();
@@ -88,8 +95,8 @@ final class PackCommand implements Callable<Integer> {
       return 1;
     }
     Function<CompiledTree, Edition> editions = proved ? editions(compiled) : tree -> Edition.draft();
-    if (bookFile.isPresent()) {
-      write(bookFile.get(), book(compiled, editions), signing);
+    if (single.isPresent()) {
+      writeOne(single.get(), together(compiled, editions), signing);
     } else {
       List<PackFile> files = files(packs(compiled, editions));
       write(terminal.folder().resolve(to.orElse("export")), signing.map(with -> with.signed(files)).orElse(files));
@@ -97,14 +104,21 @@ final class PackCommand implements Callable<Integer> {
     return 0;
   }
 
-  private Optional<Path> bookFile() {
-    if (book.isPresent() && to.isPresent()) {
-      throw new UsageError("`--to` and `--book` are both there", "name a folder for packs, or a file for the book");
+  /** The file that is written instead of a folder. */
+  private Optional<Path> singleFile() {
+    if (Stream.of(to, library, book).filter(Optional::isPresent).count() > 1) {
+      throw new UsageError("only one of `--to`, `--library` and `--book` can be there",
+          "name a folder for packs, or a file for all the trees");
     }
-    Optional<Path> file = book.map(written -> InputFiles.newFile(written, terminal));
-    if (file.isPresent() && !file.get().toString().endsWith(Book.ENDING)) {
-      throw new UsageError("`" + book.get() + "` is not the name of a book",
-          "end it in `" + Book.ENDING + "`, so that a phone opens it with its reader");
+    Optional<Path> page = library.map(written -> file(written, FileNames.ENDING, "a page", "browser"));
+    return page.or(() -> book.map(written -> file(written, Book.ENDING, "a book", "reader")));
+  }
+
+  private Path file(String written, String ending, String kind, String opener) {
+    Path file = InputFiles.newFile(written, terminal);
+    if (!file.toString().endsWith(ending)) {
+      throw new UsageError("`" + written + "` is not the name of " + kind,
+          "end it in `" + ending + "`, so that a phone opens it with its " + opener);
     }
     return file;
   }
@@ -121,11 +135,24 @@ final class PackCommand implements Callable<Integer> {
         material, editions.apply(tree))).toList();
   }
 
-  private static Book book(Checker.Compiled compiled, Function<CompiledTree, Edition> editions) {
+  /**
+   * All trees in one file.
+   *
+   * @param bytes do not modify
+   */
+  private record Together(String digest, byte[] bytes) {}
+
+  private Together together(Checker.Compiled compiled, Function<CompiledTree, Edition> editions) {
     PackInput material = new PackInput(compiled.shared(), compiled.text().pictures());
     VoltageFinder voltages = new VoltageFinder();
-    return Book.of(compiled.trees().stream().map(tree -> BookTree.of(tree.tree(),
-        voltages.of(tree.tree(), compiled.text()), material, editions.apply(tree))).toList(), List.of(), material);
+    List<PackedTree> trees = compiled.trees().stream().map(tree -> PackedTree.of(tree.tree(),
+        voltages.of(tree.tree(), compiled.text()), material, editions.apply(tree))).toList();
+    if (book.isPresent()) {
+      Book made = Book.of(trees, List.of(), material);
+      return new Together(made.digest(), made.bytes());
+    }
+    LibraryFile made = LibraryFile.of(trees, List.of(), material);
+    return new Together(made.digest(), made.bytes());
   }
 
   private static Function<CompiledTree, Edition> editions(Checker.Compiled compiled) {
@@ -145,7 +172,7 @@ final class PackCommand implements Callable<Integer> {
     return folder ? LibraryFolder.of(packs) : packs.stream().map(Pack::alone).toList();
   }
 
-  private void write(Path to, Book made, Optional<SigningKey> signing) throws IOException {
+  private void writeOne(Path to, Together made, Optional<SigningKey> signing) throws IOException {
     PackFile file = new PackFile(to.getFileName().toString(), made.bytes());
     write(Objects.requireNonNull(to.toAbsolutePath().getParent(), "a file is in a folder"),
         signing.map(with -> List.of(file, with.signature(file))).orElse(List.of(file)));

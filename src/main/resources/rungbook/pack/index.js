@@ -1,64 +1,7 @@
-// Search by complaint, and a copy on the phone when the folder comes from a server.
+// The light of the index, and a copy on the phone when the folder comes from a server.
 (function () {
 'use strict';
-const doc = document, told = doc.createElement('p'), field = doc.createElement('label');
-const input = doc.createElement('input'), none = doc.createElement('p'), list = doc.querySelector('.trees');
-field.className = 'field';
-field.textContent = 'What does the customer say, or what do you see?';
-input.type = 'search';
-field.appendChild(input);
-none.setAttribute('role', 'status');
-list.parentNode.insertBefore(field, list);
-list.parentNode.insertBefore(none, list);
-
-// -- words and their stems, as the server's SearchWord makes them
-function withoutE(word) {
-  return word.length > 3 && /e$/.test(word) ? word.slice(0, -1) : word;
-}
-function stem(word) {
-  for (const ending of ['ing', 'ed', 'es', 's']) {
-    const end = word.length - ending.length;
-    const rest = word.slice(end) === ending && !/ss$/.test(word) ? word.slice(0, Math.max(0, end)) : '';
-    if (rest.length >= 3 && /[aeiouy]/.test(rest)) return withoutE(rest.replace(/([bdgmnprt])\1$/, '$1'));
-  }
-  return withoutE(word);
-}
-function wordsOf(text) {
-  return text.toLowerCase().normalize('NFKD').replace(/[\p{M}'\u2019]+/gu, '')
-    .replace(/(^|[^\p{L}\p{N}])(\p{L})\/(\p{L})(?![\p{L}\p{N}])/gu, '$1$2$3')
-    .split(/[^\p{L}\p{N}]+/u).filter(Boolean).map(function (word) { return { word: word, stem: stem(word) }; });
-}
-function packed(words) {
-  return (words || '').split(' ').filter(Boolean).map(function (pair) {
-    const parts = pair.split('/');
-    return { word: parts[0], stem: parts[1] || parts[0] };
-  });
-}
-function isIn(asked, said) {
-  return said.some(function (one) { return one.stem === asked.stem || asked.word.length > 2 && one.word.indexOf(asked.word) === 0; });
-}
-// a word of the complaint or the title counts more than one of a step; 0 when one is nowhere
-function score(asked, entry) {
-  return asked.reduce(function (total, word) {
-    const one = isIn(word, entry.said) ? 4 : isIn(word, entry.steps) ? 1 : 0;
-    return total && one ? total + one : 0;
-  }, 1);
-}
-
-const entries = [].map.call(list.children, function (li) {
-  return { li: li, title: li.querySelector('b').textContent, said: packed(li.dataset.said), steps: packed(li.dataset.steps) };
-});
-input.oninput = function () {
-  const asked = wordsOf(input.value);
-  let found = entries;
-  if (asked.length) {
-    found = entries.filter(function (entry) { return entry.score = score(asked, entry); })
-      .sort(function (one, other) { return other.score - one.score || (one.title < other.title ? -1 : +(one.title > other.title)); });
-  }
-  entries.forEach(function (entry) { entry.li.hidden = found.indexOf(entry) < 0; });
-  found.forEach(function (entry) { list.appendChild(entry.li); });
-  none.textContent = asked.length ? found.length + ' of ' + entries.length : '';
-};
+const doc = document, told = doc.createElement('p');
 try {
   const light = doc.getElementById(':' + localStorage.getItem('rungbook-light'));
   if (light) light.checked = true;

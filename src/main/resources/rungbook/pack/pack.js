@@ -2,8 +2,10 @@
 (function () {
 'use strict';
 const doc = document, book = window.rungbook, root = doc.documentElement, main = doc.querySelector('main');
-let way = [], typed = {}, depth = 0;
+let way = [], typed = {}, depth = 0, on = null;
 const make = book.make, button = book.button, ways = book.ways, walk = book.walk;
+// of a file with many trees: see trees.js
+const trees = book.trees;
 
 // -- the current step. The browser's history keeps how many answers of which record lead to it, so that the phone's own Back
 // works and a reload loses nothing
@@ -25,17 +27,19 @@ function go(id, next) {
 function here() {
   let id = location.hash.slice(1).split('~')[0];
   try { id = decodeURIComponent(id); } catch { /* shown as the start */ }
-  const target = id && doc.getElementById(id);
+  const target = id && (doc.getElementById(id) || trees && trees.find(id));
   const page = target && target.closest('.page');
   // the heading of a fragment is at the top of its first step
   return page && target.classList.contains('taken') ? page : page ? target : doc.getElementById(':start');
 }
 function show() {
-  const at = here(), page = at.closest('.page'), on = main.querySelector('.page.on');
+  const at = here(), page = at.closest('.page'), was = on;
   if (on) on.classList.remove('on');
   page.classList.add('on');
+  on = page;
+  if (trees) trees.show(page);
   root.classList.toggle('first', page.id === ':start');
-  if (page !== on) book.step(page, way, function (words, first) { typed[page.id] = words || first ? { words: words, first: first } : null; });
+  if (page !== was) book.step(page, way, function (words, first) { typed[page.id] = words || first ? { words: words, first: first } : null; });
   if (page === record) write();
   tell(page);
   scrollTo(0, 0);
@@ -53,7 +57,7 @@ addEventListener('click', function (e) {
   const to = a && a.getAttribute('href');
   if (!a || e.defaultPrevented || !root.classList.contains('live')) return;
   const index = page ? ways(page).indexOf(a) : -1;
-  const next = index < 0 || page.id === ':start' ? way : walk.add(way, page, a, index, typed[page.id]);
+  const next = index < 0 || page.classList.contains('start') ? way : walk.add(way, page, a, index, typed[page.id]);
   // Back to here belongs to the record that this answer may have begun
   if (next !== way) note();
   if (to[0] === '#') {
@@ -77,8 +81,9 @@ const walked = make('ol', '', 'walked', menu), tools = make('div', '', 'tools', 
 bar.insertBefore(back, bar.firstChild);
 bar.insertBefore(sofar, back.nextSibling);
 const toRecord = button('Field record: share or keep it', tools, function () { go(':record'); });
-button('Start page', tools, function () { go(':start'); });
-button('Whole procedure, or one step at a time', tools, function () { root.classList.toggle('live'); sofar.open = false; show(); });
+button(trees ? 'All trees' : 'Start page', tools, function () { go(':start'); });
+const toStart = trees && button('Start of this tree', tools, function () { go(trees.treeOf(on).dataset.tree); });
+button('Whole procedure, or one step at a time', tools, function () { root.classList.toggle('whole', !root.classList.toggle('live')); sofar.open = false; show(); });
 const hand = button('', tools, function () { useHand(!root.classList.contains('left')); });
 const again = button('Start again, with an empty record', tools, function () { typed = {}; walk.at(); go(':start', []); });
 function useHand(left) {
@@ -97,6 +102,7 @@ function tell(page) {
   back.hidden = depth < 1;
   again.hidden = !way.length;
   toRecord.hidden = page === record;
+  if (toStart) toStart.hidden = !trees.treeOf(page);
   sofar.open = false;
   const left = page.dataset.left, ahead = left && +left.split(' ').pop() || +(left || '0').split(' ')[0];
   sofarHead.textContent = '';
@@ -109,8 +115,8 @@ sofar.ontoggle = function () {
   walked.textContent = '';
   if (!sofar.open) return;
   way.forEach(function (taken) {
-    const words = taken.number + ' ' + taken.title + ': ' + book.share.answer(taken), page = doc.getElementById(taken.step);
-    if (page && walk.treeOf(page) === taken.tree) button(words, make('li', '', '', walked), function () { go(taken.step); });
+    const words = taken.number + ' ' + taken.title + ': ' + book.share.answer(taken), page = walk.pageOf(taken);
+    if (page) button(words, make('li', '', '', walked), function () { go(page.id); });
     else make('li', words, '', walked);
   });
 };
@@ -121,8 +127,8 @@ function onward(address, record) {
   return to + (to.indexOf('#') < 0 ? '#:start' : '') + walk.tail(record);
 }
 function goOn(record, read) {
-  const page = doc.getElementById(record.now.step);
-  if (read || page && walk.treeOf(page) === record.now.tree) go(read ? ':record' : page.id, walk.open(record));
+  const page = walk.pageOf(record.now);
+  if (read || page) go(read ? ':record' : page.id, walk.open(record));
   else location.href = onward((record.now.file || record.packs[record.now.pack].file) + '#' + record.now.step, record);
 }
 const write = book.recordPage(record, {
@@ -152,7 +158,7 @@ addEventListener('change', function (e) {
   if (e.target.name === 'light') keep('rungbook-light', lighten());
 });
 useHand(kept('rungbook-hand') === 'left');
-addEventListener('resize', function () { book.place(main.querySelector('.page.on')); });
+addEventListener('resize', function () { book.place(on); });
 addEventListener('click', function (e) { if (!sofar.contains(e.target)) sofar.open = false; });
 
 if (history.state && history.state.r) {

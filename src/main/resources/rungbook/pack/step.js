@@ -6,7 +6,7 @@ const HOLD_MS = 700, GAP = 8;
 
 // of this tree
 function pagesOf(way, tree) {
-  return way.map(function (taken) { return taken.tree === tree && doc.getElementById(taken.step); }).filter(Boolean);
+  return way.map(function (taken) { return taken.tree === tree && book.walk.pageOf(taken); }).filter(Boolean);
 }
 function dial(page, walked) {
   const turn = page.querySelector('.turn'), last = walked.filter(function (one) { return one.dataset.q; }).pop();

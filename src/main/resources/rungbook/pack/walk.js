@@ -10,6 +10,12 @@ function treeOf(page) {
   const own = page.closest('[data-tree]');
   return own ? own.dataset.tree : nameOf(doc.body.dataset.file);
 }
+// the page of a step that an answer names, if it is in this file; among many trees its address says the tree too
+function pageOf(taken) {
+  const name = taken.tree + '--' + taken.step;
+  const page = book.trees ? doc.getElementById(name) || book.trees.find(name) : doc.getElementById(taken.step);
+  return page && treeOf(page) === taken.tree ? page.closest('.page') : null;
+}
 function nameOf(file) {
   return decodeURIComponent(file).replace(/(\.tree)?\.html$/, '');
 }
@@ -31,7 +37,7 @@ function says(page) {
 }
 function placeOf(page) {
   const h = page.querySelector('h2'), number = page.querySelector('.n');
-  return { tree: treeOf(page), pack: packIndex(page), step: page.id, number: number ? number.textContent : '',
+  return { tree: treeOf(page), pack: packIndex(page), step: page.dataset.id || page.id, number: number ? number.textContent : '',
     title: number ? h.lastChild.textContent.trim() : 'Start', says: says(page) };
 }
 // a reading as it was typed, 24.5 V, apart; overload and the like are words
@@ -77,6 +83,7 @@ function target(link, page) {
 
 book.walk = {
   treeOf: treeOf,
+  pageOf: pageOf,
   nameOf: nameOf,
   record: function () { return record; },
   save: function () { return keep.save(record); },

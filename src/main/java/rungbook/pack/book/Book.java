@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import rungbook.pack.LeftOut;
+import rungbook.pack.PackedTree;
 import rungbook.pack.page.Digest;
 import rungbook.pack.page.PackInput;
 import rungbook.pack.style.Assets;
@@ -37,7 +38,7 @@ public record Book(String digest, byte[] bytes) {
    * @param trees sound ones
    * @param leftOut those that have errors, to be named on the title page
    */
-  public static Book of(List<BookTree> trees, List<LeftOut> leftOut, PackInput material) {
+  public static Book of(List<PackedTree> trees, List<LeftOut> leftOut, PackInput material) {
     BookChapters chapters = BookChapters.of(trees, material);
     String digest = digest(files(chapters, leftOut, Digest.BLANK));
     return new Book(digest, EpubContainer.of(MEDIA_TYPE, files(chapters, leftOut, digest)));

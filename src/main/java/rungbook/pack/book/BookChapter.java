@@ -1,6 +1,7 @@
 package rungbook.pack.book;
 
 import java.util.List;
+import rungbook.pack.PackedTree;
 import rungbook.pack.page.TreeText;
 import rungbook.tree.Tree;
 
@@ -10,7 +11,7 @@ import rungbook.tree.Tree;
  * @param file its name in the book's folder
  * @param content its XHTML, between header and footer
  */
-record BookChapter(String file, BookTree from, String content) {
+record BookChapter(String file, PackedTree from, String content) {
 
   String title() {
     return Xhtml.characters(tree().title());

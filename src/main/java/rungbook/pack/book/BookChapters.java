@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
+import rungbook.pack.PackedTree;
 import rungbook.pack.page.Html;
 import rungbook.pack.page.PackInput;
 import rungbook.pack.page.TitleBlock;
@@ -16,8 +17,8 @@ import rungbook.pack.page.TreeText;
 record BookChapters(List<BookChapter> all, List<BookPictures.Picture> pictures) {
 
   /** In the order of the trees' names, as in a folder of packs. */
-  static BookChapters of(List<BookTree> trees, PackInput material) {
-    List<BookTree> sorted = trees.stream().sorted(Comparator.comparing(tree -> tree.tree().id())).toList();
+  static BookChapters of(List<PackedTree> trees, PackInput material) {
+    List<PackedTree> sorted = trees.stream().sorted(Comparator.comparing(tree -> tree.tree().id())).toList();
     Map<String, String> files = new LinkedHashMap<>();
     sorted.forEach(tree -> files.put(tree.tree().id(), "chapter-" + (files.size() + 1) + ".xhtml"));
     BookPictures pictures = new BookPictures(material.pictures());
@@ -39,7 +40,7 @@ record BookChapters(List<BookChapter> all, List<BookPictures.Picture> pictures) 
     return List.copyOf(files.values()).get(chapter);
   }
 
-  private static String page(BookTree tree, PackInput material, ChapterMedium medium) {
+  private static String page(PackedTree tree, PackInput material, ChapterMedium medium) {
     var html = new Html();
     TitleBlock.head(html, tree.tree().title(), tree.tree().complaint());
     return html.raw(TreeText.of(tree.tree(), tree.voltages(), material, tree.edition(), medium)).toString();

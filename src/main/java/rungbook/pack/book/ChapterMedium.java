@@ -2,8 +2,11 @@ package rungbook.pack.book;
 
 import java.util.Map;
 import java.util.Optional;
+import rungbook.pack.page.Edition;
 import rungbook.pack.page.Html;
 import rungbook.pack.page.Medium;
+import rungbook.pack.page.TitleBlock;
+import rungbook.tree.Tree;
 
 /**
  * A chapter: other trees are other chapters, and pictures are files of the book.
@@ -12,15 +15,20 @@ import rungbook.pack.page.Medium;
  */
 record ChapterMedium(String digest, Map<String, String> files, BookPictures pictures) implements Medium {
 
-  /** The title page says it. */
+  @Override
+  public boolean isAlone() {
+    return true;
+  }
+
   @Override
   public boolean folds() {
     return false;
   }
 
+  /** How to check it, the title page says. */
   @Override
-  public void checking(Html html) {
-    // nothing more here
+  public void about(Html html, Tree tree, Edition edition) {
+    TitleBlock.of(html, tree, edition, digest);
   }
 
   @Override

@@ -4,6 +4,7 @@ import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import rungbook.pack.path.NewCautions;
 import rungbook.tree.Caution;
 import rungbook.tree.NameRef;
@@ -33,17 +34,27 @@ final class Cautions {
     this.medium = medium;
   }
 
-  /** The usual cautions first, then those that the tree's steps name, the worst first. */
-  void inFull(Html html) {
+  void atStart(Html html) {
     html.element("h2", "What can hurt").line();
-    prose.caution(USUAL).ifPresent(usual -> inFull(html, usual));
-    var named = new LinkedHashSet<Caution>();
-    tree.steps().forEach(step -> named.addAll(at(step)));
-    named.stream().filter(caution -> !caution.id().equals(USUAL)).sorted(WORST_FIRST)
-        .forEach(caution -> inFull(html, caution));
+    List<Caution> all = all(tree, prose);
+    if (medium.isAlone()) {
+      all.forEach(caution -> inFull(html, caution, prose));
+    } else {
+      html.open("div", "class", "cautions").line();
+      all.forEach(caution -> bar(html, caution));
+      html.close("div").line();
+    }
   }
 
-  private void inFull(Html html, Caution caution) {
+  /** The usual cautions first, then those that the tree's steps name, the worst first. */
+  static List<Caution> all(Tree tree, PackProse prose) {
+    var named = new LinkedHashSet<Caution>();
+    tree.steps().forEach(step -> named.addAll(at(step, prose)));
+    return Stream.concat(prose.caution(USUAL).stream(),
+        named.stream().filter(caution -> !caution.id().equals(USUAL)).sorted(WORST_FIRST)).toList();
+  }
+
+  static void inFull(Html html, Caution caution, PackProse prose) {
     html.open("div", "class", "caution " + style(caution.level()), "id", anchor(caution)).open("h3");
     head(html, caution);
     html.close("h3");
@@ -59,7 +70,7 @@ final class Cautions {
    * @param isLive whether leads touch line voltage there
    */
   void atStep(Html html, List<Integer> steps, boolean isLive) {
-    List<Caution> named = steps.stream().map(tree.steps()::get).flatMap(step -> at(step).stream()).distinct()
+    List<Caution> named = steps.stream().map(tree.steps()::get).flatMap(step -> at(step, prose).stream()).distinct()
         .sorted(WORST_FIRST).toList();
     if (named.isEmpty()) {
       return;
@@ -71,12 +82,16 @@ final class Cautions {
       if (open || !medium.folds()) {
         opened(html, caution);
       } else {
-        html.open("a", "class", "caution " + style(caution.level()), "href", "#" + anchor(caution));
-        head(html, caution);
-        html.close("a").line();
+        bar(html, caution);
       }
     }
     html.close("div").line();
+  }
+
+  /** A line that leads to the caution in full. */
+  private static void bar(Html html, Caution caution) {
+    html.open("a", "class", "caution " + style(caution.level()), "href", "#" + anchor(caution));
+    html.element("b", caution.level().name()).text(" " + caution.title()).close("a").line();
   }
 
   private static void opened(Html html, Caution caution) {
@@ -113,7 +128,7 @@ final class Cautions {
     html.element("b", caution.level().name()).text(" ").element("span", caution.title());
   }
 
-  private List<Caution> at(Step step) {
+  private static List<Caution> at(Step step, PackProse prose) {
     return step.header().cautions().stream().map(NameRef::text).map(prose::caution).flatMap(Optional::stream)
         .distinct()
         .sorted(WORST_FIRST).toList();

@@ -13,20 +13,21 @@ final class Chapters {
   private final Tree tree;
   private final Outline outline;
   private final PackProse prose;
+  private final Medium medium;
 
-  Chapters(Tree tree, Outline outline, PackProse prose) {
+  Chapters(Tree tree, Outline outline, PackProse prose, Medium medium) {
     this.tree = tree;
     this.outline = outline;
     this.prose = prose;
+    this.medium = medium;
   }
 
   /** @param prefix of the slug, in the ids of the steps of the same file */
-  private record Chapter(Document document, String prefix, Section section) {
+  private record Chapter(Document document, String prefix, Section section) {}
 
-    /** A colon keeps it apart from every step's anchor. */
-    String anchor() {
-      return ":chapter-" + prefix + section.slug();
-    }
+  /** A colon keeps it apart from every step's anchor. */
+  private String anchor(Chapter chapter) {
+    return medium.anchor(tree.id(), ":chapter-" + chapter.prefix() + chapter.section().slug());
   }
 
   /** Those of the tree before its first step. */
@@ -50,7 +51,7 @@ final class Chapters {
       all.addAll(before(step));
       all.addAll(after(step));
     });
-    all.forEach(chapter -> html.open("li").element("a", chapter.section().title(), "href", "#" + chapter.anchor())
+    all.forEach(chapter -> html.open("li").element("a", chapter.section().title(), "href", "#" + anchor(chapter))
         .close("li").line());
   }
 
@@ -84,7 +85,7 @@ final class Chapters {
   }
 
   private void write(Html html, String element, String kind, Chapter chapter) {
-    html.open(element, "class", kind, "id", chapter.anchor()).element("h2", chapter.section().title());
+    html.open(element, "class", kind, "id", anchor(chapter)).element("h2", chapter.section().title());
     html.open("div", "class", "words").raw(words(chapter)).close("div").close(element).line();
   }
 }

@@ -10,6 +10,9 @@ public final class FileNames {
 
   public static final String INDEX = "index.html";
 
+  /** What a library in one file calls itself. */
+  public static final String LIBRARY = "all-trees.html";
+
   public static final String ENDING = ".html";
 
   private FileNames() {}
@@ -33,8 +36,10 @@ public final class FileNames {
     return UrlPath.part(inFolder(tree));
   }
 
-  /** The index's name is taken, in capitals too: many phones do not tell them apart. */
+  /** The names of the lists are taken, in capitals too: many phones do not tell them apart. */
   private static String stem(String tree) {
-    return tree.equalsIgnoreCase("index") || tree.endsWith(".tree") ? tree + ".tree" : tree;
+    String file = tree + ENDING;
+    return file.equalsIgnoreCase(INDEX) || file.equalsIgnoreCase(LIBRARY) || tree.endsWith(".tree") ? tree + ".tree"
+        : tree;
   }
 }

@@ -1,18 +1,28 @@
 package rungbook.pack.page;
 
 import java.util.Optional;
+import rungbook.tree.Tree;
 
 /** The kind of file that a tree is written into: what it is called, and what a link or a picture in it can lead to. */
 public interface Medium {
 
-  /** The digest that its title block shows: 64 hexadecimal digits. */
-  String digest();
+  /** Whether the tree has a file or a chapter for itself: its title is at the top, and all that it names is there in full. */
+  boolean isAlone();
 
   /** Whether a caution that was read before is a bar that leads to it; where a page cannot open a bar, it is in full. */
   boolean folds();
 
-  /** Writes how somebody checks the file, where that is not said elsewhere in it. */
-  void checking(Html html);
+  /** Writes the title block, and how somebody checks the file where that is not said elsewhere in it. */
+  void about(Html html, Tree tree, Edition edition);
+
+  /**
+   * The anchor of a place of a tree.
+   *
+   * @param place a step's id; with a colon, a place of the page itself
+   */
+  default String anchor(String tree, String place) {
+    return place;
+  }
 
   /**
    * The address of another tree, or of a step of it.

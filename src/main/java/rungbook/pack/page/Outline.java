@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.UnaryOperator;
 import rungbook.tree.Step;
 import rungbook.tree.Target;
 import rungbook.tree.Tree;
@@ -24,6 +25,7 @@ final class Outline {
   private final Map<String, Place> byId = new HashMap<>();
   private final List<Place> order = new ArrayList<>();
   private final Set<String> anchors = new HashSet<>();
+  private final UnaryOperator<String> anchored;
   private final Map<Integer, List<Integer>> takes = new HashMap<>();
 
   /**
@@ -32,8 +34,9 @@ final class Outline {
    */
   record Place(int step, String number, String anchor) {}
 
-  private Outline(Tree tree) {
+  private Outline(Tree tree, UnaryOperator<String> anchors) {
     this.tree = tree;
+    this.anchored = anchors;
     for (int step = 0; step < tree.steps().size(); step++) {
       byPrefix.computeIfAbsent(prefix(tree.steps().get(step)), any -> new ArrayList<>()).add(step);
     }
@@ -42,8 +45,13 @@ final class Outline {
         .forEach(take -> takes.computeIfAbsent(page(take), any -> new ArrayList<>()).add(take));
   }
 
+  /** As in the tree's own pack. */
   static Outline of(Tree tree) {
-    return new Outline(tree);
+    return new Outline(tree, id -> id);
+  }
+
+  static Outline of(Tree tree, Medium medium) {
+    return new Outline(tree, id -> medium.anchor(tree.id(), id));
   }
 
   private void number(String prefix, String before) {
@@ -64,7 +72,7 @@ final class Outline {
     while (!anchors.add(anchor)) {
       anchor += "-again";
     }
-    return anchor;
+    return anchored.apply(anchor);
   }
 
   /** The prefix of the slug in the ids of the steps of one file. */

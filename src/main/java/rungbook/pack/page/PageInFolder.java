@@ -4,6 +4,7 @@ import java.util.Map;
 import java.util.Optional;
 import rungbook.pack.drawing.PictureAddress;
 import rungbook.source.PictureKind;
+import rungbook.tree.Tree;
 
 /**
  * A pack: other trees are in files beside it. Pictures are data URIs, for the {@code img} element only: there a
@@ -13,10 +14,9 @@ import rungbook.source.PictureKind;
  */
 record PageInFolder(Map<String, byte[]> pictures) implements Medium {
 
-  /** Filled in when the whole page is known. */
   @Override
-  public String digest() {
-    return Digest.BLANK;
+  public boolean isAlone() {
+    return true;
   }
 
   @Override
@@ -24,8 +24,10 @@ record PageInFolder(Map<String, byte[]> pictures) implements Medium {
     return true;
   }
 
+  /** The digest is filled in when the whole page is known. */
   @Override
-  public void checking(Html html) {
+  public void about(Html html, Tree tree, Edition edition) {
+    TitleBlock.of(html, tree, edition, Digest.BLANK);
     TitleBlock.checking(html);
   }
 

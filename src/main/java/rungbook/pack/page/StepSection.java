@@ -51,7 +51,8 @@ final class StepSection {
     Optional<ReadingZones> zones = zones(number);
     html.open("section", "class", "page step " + kind(step) + (live ? " live-line" : ""), "id", place.anchor(),
         "data-r", zones.map(Routing::of).orElse(null), "data-u", unit(step), "data-q",
-        DialSettings.setBy(step).map(Quantity::words).orElse(null), "data-left", left(number), "data-s", lasting(step));
+        DialSettings.setBy(step).map(Quantity::words).orElse(null), "data-left", left(number), "data-s", lasting(step),
+        "data-id", place.anchor().equals(step.id()) ? null : step.id());
     taken(html, number);
     if (live) {
       strip(html, number);

@@ -20,26 +20,42 @@ public final class TitleBlock {
   }
 
   /** @param digest 64 hexadecimal digits */
-  static void of(Html html, Tree tree, Edition edition, String digest) {
+  public static void of(Html html, Tree tree, Edition edition, String digest) {
     html.raw(BLOCK);
+    cells(html, tree, edition);
+    end(html, digest);
+  }
+
+  /**
+   * Of one tree among others in a file, which has a digest of its own.
+   *
+   * @param digest of the tree's pack, 64 hexadecimal digits
+   */
+  public static void ofMany(Html html, Tree tree, Edition edition, String digest) {
+    html.raw(BLOCK);
+    cells(html, tree, edition);
+    cell(html, "Digest of its pack", Digest.grouped(digest));
+    html.raw("</dl>\n");
+  }
+
+  private static void cells(Html html, Tree tree, Edition edition) {
     tree.system().ifPresent(system -> cell(html, "System", system.title()));
     cell(html, "Meter", tree.meter().title());
     cell(html, "Revision", edition.revision().orElse("draft"));
     cell(html, "Released", edition.released().map(Day::written).orElse("not released"));
     cell(html, "Proof", edition.proof().orElse("not in this pack"));
     edition.renewAfter().ifPresent(day -> cell(html, "Look for a newer one after", Day.written(day)));
-    end(html, digest);
   }
 
   /** A changed page can say anything of itself, so this one only says how others find out. */
-  static void checking(Html html) {
+  public static void checking(Html html) {
     html.open("p", "class", "checking")
         .text("This page cannot prove itself: a changed one can show any digest. Compare all six groups with those on "
             + "your company's list or server. Or, on a computer with the signature file beside this file: ")
         .element("code", "rungbook verify FILE --key company.pub").close("p").line();
   }
 
-  /** Of the list of packs. */
+  /** Of a list of trees. */
   public static void ofIndex(Html html) {
     html.raw(BLOCK);
     end(html, Digest.BLANK);

@@ -1,6 +1,9 @@
 package rungbook.pack.page;
 
+import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import rungbook.pack.drawing.LeadDrawings;
 import rungbook.pack.path.StepPaths;
@@ -8,6 +11,8 @@ import rungbook.proof.HighestVoltages;
 import rungbook.system.ControlSystem;
 import rungbook.system.Names;
 import rungbook.system.SystemVariants;
+import rungbook.tree.Caution;
+import rungbook.tree.Qualification;
 import rungbook.tree.Step;
 import rungbook.tree.Tree;
 
@@ -34,9 +39,9 @@ public final class TreeText {
     this.voltages = voltages;
     this.edition = edition;
     this.medium = medium;
-    this.outline = Outline.of(tree);
+    this.outline = Outline.of(tree, medium);
     this.prose = new PackProse(tree, material, outline, medium);
-    this.chapters = new Chapters(tree, outline, prose);
+    this.chapters = new Chapters(tree, outline, prose, medium);
   }
 
   /** As HTML, which depends on no style and no script. */
@@ -52,6 +57,29 @@ public final class TreeText {
     Outline outline = Outline.of(tree);
     return outline.order().stream().map(place -> new Entry(place.number(), tree.steps().get(place.step()).title(),
         outline.place(outline.page(place.step())).anchor())).toList();
+  }
+
+  /** What trees name in common, in full: what can hurt, and who may do the work. */
+  public static String common(List<Tree> trees, PackInput material, Medium medium) {
+    var html = new Html();
+    Map<Caution, PackProse> cautions = new LinkedHashMap<>();
+    Map<Qualification, PackProse> holders = new LinkedHashMap<>();
+    for (Tree tree : trees) {
+      PackProse prose = new PackProse(tree, material, Outline.of(tree, medium), medium);
+      Cautions.all(tree, prose).forEach(caution -> cautions.putIfAbsent(caution, prose));
+      WhoMayDoIt.all(tree).forEach(holder -> holders.putIfAbsent(holder, prose));
+    }
+    html.element("h2", "What can hurt").line();
+    cautions.keySet().stream().sorted(Comparator.comparing(Caution::level))
+        .forEach(caution -> Cautions.inFull(html, caution, cautions.get(caution)));
+    html.element("h2", "Who may do it").line();
+    holders.forEach((holder, prose) -> WhoMayDoIt.inFull(html, holder, prose));
+    return html.toString();
+  }
+
+  /** The id of the step that a tree begins with. */
+  public static String first(Tree tree) {
+    return tree.steps().get(Outline.of(tree).order().get(0).step()).id();
   }
 
   private String write() {
@@ -72,18 +100,22 @@ public final class TreeText {
   }
 
   private void start(Cautions cautions, WhoMayDoIt who) {
-    html.open("section", "class", "page start", "id", ":start");
+    html.open("section", "class", "page start", "id", medium.anchor(tree.id(), ":start"));
+    if (!medium.isAlone()) {
+      html.element("h2", tree.title()).element("p", tree.complaint(), "class", "complaint");
+    }
     html.element("p", DEFERRAL, "class", "deferral");
     notFor();
     who.inShort(html);
-    cautions.inFull(html);
-    who.inFull(html);
+    cautions.atStart(html);
+    if (medium.isAlone()) {
+      who.inFull(html);
+    }
     html.open("div", "class", "words").raw(prose.introduction()).close("div").line();
     chapters.atStart(html);
     contents();
     html.open("div", "class", "about").element("h2", "About this pack").line();
-    TitleBlock.of(html, tree, edition, medium.digest());
-    medium.checking(html);
+    medium.about(html, tree, edition);
     html.close("div");
     outline.order().stream().findFirst().ifPresent(this::begin);
     html.close("section").line();

@@ -32,10 +32,10 @@ final class WhoMayDoIt {
 
   /** The list for the whole tree. */
   void inShort(Html html) {
-    if (!all().isEmpty()) {
+    if (!all(tree).isEmpty()) {
       html.element("h2", "Who may do it").line();
       html.element("p", "Each step says whom it is for. The whole procedure takes:").open("ul", "class", "holders");
-      all().forEach(holder -> {
+      all(tree).forEach(holder -> {
         html.open("li");
         line(html, holder);
         html.close("li").line();
@@ -46,11 +46,15 @@ final class WhoMayDoIt {
 
   /** What each of them means, and what an apprentice may do. */
   void inFull(Html html) {
-    all().forEach(holder -> html.open("div", "class", "holder", "id", anchor(holder)).element("h3", holder.line())
-        .raw(prose.whole(holder.document())).close("div").line());
+    all(tree).forEach(holder -> inFull(html, holder, prose));
   }
 
-  private Set<Qualification> all() {
+  static void inFull(Html html, Qualification holder, PackProse prose) {
+    html.open("div", "class", "holder", "id", anchor(holder)).element("h3", holder.line())
+        .raw(prose.whole(holder.document())).close("div").line();
+  }
+
+  static Set<Qualification> all(Tree tree) {
     Set<Qualification> all = new LinkedHashSet<>();
     tree.steps().forEach(step -> all.addAll(step.header().who()));
     return all;

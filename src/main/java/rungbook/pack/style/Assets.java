@@ -19,7 +19,9 @@ public final class Assets {
   /** Of a book. Readers differ in what they know of styles, so that its colors are written out. */
   public static final String BOOK_STYLE = Minified
       .style(Palettes.in(read("/META-INF/resources/tokens.css")).writtenOut("light", all("book.css")));
-  public static final String INDEX_SCRIPT = Minified.script(read("/rungbook/pack/index.js"));
+  public static final String INDEX_SCRIPT = Minified.script(all("search.js", "index.js"));
+  public static final String LIBRARY_SCRIPT = functions("search.js", "parts.js", "trees.js", "reading.js", "timer.js",
+      "bars.js", "step.js", "keep.js", "walk.js", "qr.js", "share.js", "record.js", "pack.js");
   public static final String WORKER = Minified.script(read("/rungbook/pack/sw.js"));
 
   private Assets() {}

@@ -14,7 +14,7 @@ import rungbook.library.VoltageFinder;
 import rungbook.pack.LeftOut;
 import rungbook.pack.Pack;
 import rungbook.pack.book.Book;
-import rungbook.pack.book.BookTree;
+import rungbook.pack.PackedTree;
 import rungbook.proof.advice.ProofSummary;
 import rungbook.source.Severity;
 import rungbook.source.Wording;
@@ -82,7 +82,7 @@ public class PackService {
   public Book book(CheckedLibrary library) {
     var text = library.library().text();
     var trees = library.library().trees().stream().filter(CompiledTree::isSound)
-        .map(tree -> new BookTree(tree.tree(), voltages.of(tree.tree(), text), edition(tree, library),
+        .map(tree -> new PackedTree(tree.tree(), voltages.of(tree.tree(), text), edition(tree, library),
             of(tree, library).digest()))
         .toList();
     return Book.of(trees, leftOut(library), material(library.library()));

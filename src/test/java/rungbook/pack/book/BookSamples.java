@@ -13,6 +13,7 @@ import java.util.Map;
 import java.util.zip.ZipInputStream;
 import javax.imageio.ImageIO;
 import rungbook.library.StarterLibrary;
+import rungbook.pack.PackedTree;
 import rungbook.pack.Samples;
 import rungbook.pack.page.Edition;
 import rungbook.pack.page.PackInput;
@@ -58,15 +59,15 @@ final class BookSamples {
   }
 
   /** Of a starter tree, whose pack is made once for all tests. */
-  private static BookTree chapter(Tree tree) {
-    return new BookTree(tree, Samples.voltages(tree.id()), Edition.draft(), Samples.starter(tree.id()).digest());
+  private static PackedTree chapter(Tree tree) {
+    return PackedTree.of(tree, Samples.voltages(tree.id()), MATERIAL, Edition.draft());
   }
 
   static Book hostile() {
     PackInput material = new PackInput(Samples.STARTER.shared(), pictures());
     try (var in = BookSamples.class.getResourceAsStream("/rungbook/pack/book/hostile.md")) {
       Tree tree = Samples.tree(new String(in.readAllBytes(), StandardCharsets.UTF_8));
-      BookTree only = BookTree.of(tree, HighestVoltages.unknown(), material, Edition.draft());
+      PackedTree only = PackedTree.of(tree, HighestVoltages.unknown(), material, Edition.draft());
       return Book.of(List.of(only), List.of(), material);
     } catch (IOException e) {
       throw new UncheckedIOException(e);

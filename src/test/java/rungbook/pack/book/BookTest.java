@@ -21,6 +21,7 @@ import org.w3c.dom.Element;
 import org.w3c.dom.NodeList;
 import rungbook.library.StarterLibrary;
 import rungbook.pack.LeftOut;
+import rungbook.pack.PackedTree;
 import rungbook.pack.Samples;
 import rungbook.pack.page.Digest;
 import rungbook.pack.page.Edition;
@@ -151,7 +152,7 @@ class BookTest {
     Tree tree = StarterLibrary.tree(ID);
     Edition edition = new Edition(Optional.of("7"), Optional.of(LocalDate.of(2026, 3, 4)), Optional.empty());
     Book book = Book.of(
-        List.of(BookTree.of(tree, HighestVoltages.unknown(), BookSamples.MATERIAL, edition)),
+        List.of(PackedTree.of(tree, HighestVoltages.unknown(), BookSamples.MATERIAL, edition)),
         List.of(new LeftOut("trees/half.md", "Half & half", "line 3: no")), BookSamples.MATERIAL);
     assertTrue(BookSamples.text(book, "package.opf").contains(">2026-03-04T00:00:00Z<"));
     assertTrue(BookSamples.text(book, "title.xhtml").contains("Revision 7"));

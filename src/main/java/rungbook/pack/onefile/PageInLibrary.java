@@ -1,0 +1,60 @@
+package rungbook.pack.onefile;
+
+import java.util.Map;
+import java.util.Optional;
+import rungbook.pack.drawing.PictureAddress;
+import rungbook.pack.page.Edition;
+import rungbook.pack.page.Html;
+import rungbook.pack.page.Medium;
+import rungbook.pack.page.TitleBlock;
+import rungbook.source.PictureKind;
+import rungbook.tree.Tree;
+
+/**
+ * A tree among others in one file: what they name in common is there once, and a hand-over is a link within the file to
+ * the step where the other tree is entered.
+ *
+ * @param digest of the tree's pack, 64 hexadecimal digits
+ * @param titles of the trees in the file, by id
+ * @param pictures by path in the library
+ */
+record PageInLibrary(String digest, Anchors anchors, Map<String, String> titles, Map<String, byte[]> pictures)
+    implements Medium {
+
+  @Override
+  public boolean isAlone() {
+    return false;
+  }
+
+  @Override
+  public boolean folds() {
+    return true;
+  }
+
+  @Override
+  public void about(Html html, Tree tree, Edition edition) {
+    TitleBlock.ofMany(html, tree, edition, digest);
+  }
+
+  @Override
+  public String anchor(String tree, String place) {
+    return anchors.of(tree, place);
+  }
+
+  @Override
+  public Optional<String> address(String tree, Optional<String> step) {
+    return anchors.has(tree) ? Optional.of("#" + step.map(id -> anchors.of(tree, id)).orElseGet(() -> anchors.first(tree)))
+        : Optional.empty();
+  }
+
+  @Override
+  public String whereabouts(String tree) {
+    return anchors.has(tree) ? "Another tree: " + titles.get(tree) : "Another tree, which is not in this file: " + tree;
+  }
+
+  @Override
+  public Optional<String> picture(String path) {
+    byte[] bytes = pictures.get(path);
+    return bytes == null ? Optional.empty() : PictureKind.of(path).map(kind -> PictureAddress.of(kind, bytes));
+  }
+}
