@@ -21,7 +21,7 @@ import rungbook.tree.reader.TreeReader;
 public final class Samples {
 
   public static final Library STARTER = StarterLibrary.LIBRARY;
-  static final PackInput MATERIAL = new PackInput(STARTER.shared(), STARTER.text().pictures());
+  public static final PackInput MATERIAL = new PackInput(STARTER.shared(), STARTER.text().pictures());
 
   private static final Map<String, Pack> PACKS = new ConcurrentHashMap<>();
   private static final Map<String, HighestVoltages> HIGHEST = new ConcurrentHashMap<>();

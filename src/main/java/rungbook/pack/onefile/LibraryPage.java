@@ -37,7 +37,7 @@ record LibraryPage(List<PackedTree> trees, Anchors anchors, Map<String, String> 
     Frame.bar(html);
     html.open("main").line();
     start(html, leftOut);
-    html.raw(RepeatedDrawings.once(common() + all())).close("main").line();
+    html.raw(ShortMarkup.of(RepeatedDrawings.once(common() + all()))).close("main").line();
     Frame.foot(html, Assets.LIBRARY_SCRIPT);
     return html.toString();
   }

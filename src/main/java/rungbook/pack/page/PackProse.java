@@ -3,6 +3,7 @@ package rungbook.pack.page;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import rungbook.markdown.Document;
 import rungbook.markdown.Prose;
@@ -15,7 +16,7 @@ import rungbook.tree.Tree;
 /** The prose of a tree and of the shared texts it names, with links that lead to places in the pack. */
 final class PackProse {
 
-  private static final Pattern PICTURE = Pattern.compile("<img [^>]*>");
+  private static final Pattern PICTURE = Pattern.compile("(<img(?: src=\"data:image/svg[^\"]*+\")?)([^>]*+>)");
 
   private final Tree tree;
   private final PackInput material;
@@ -55,9 +56,10 @@ final class PackProse {
         any -> framed(prose(document, prefix).of(section)));
   }
 
-  /** A picture in a frame of its own, which colors it in a dim light. */
+  /** A picture in a frame of its own, which colors it in a dim light; a drawing's spaces need no escape. */
   private static String framed(String html) {
-    return PICTURE.matcher(html).replaceAll("<span class=\"picture\">$0</span>");
+    return PICTURE.matcher(html).replaceAll(picture -> Matcher.quoteReplacement("<span class=\"picture\">"
+        + picture.group(1).replace("%20", " ") + picture.group(2) + "</span>"));
   }
 
   boolean isFirstOfFragment(Step step) {

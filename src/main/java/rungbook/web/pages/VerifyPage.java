@@ -18,6 +18,7 @@ import rungbook.web.http.ProblemException;
 import rungbook.web.service.CompanyKey;
 import rungbook.web.service.CompiledLibrary;
 import rungbook.web.service.PackService;
+import rungbook.web.service.TogetherService;
 import rungbook.web.views.PackVerdict;
 
 /** Says which pack a file is, whether it was changed, who signed it, and whether it is the newest. */
@@ -26,9 +27,11 @@ import rungbook.web.views.PackVerdict;
 class VerifyPage {
   private final CompiledLibrary library;
   private final PackService packs;
+  private final TogetherService together;
   private final CompanyKey key;
 
-  VerifyPage(CompiledLibrary library, PackService packs, CompanyKey key) {
+  VerifyPage(CompiledLibrary library, PackService packs, TogetherService together, CompanyKey key) {
+    this.together = together;
     this.library = library;
     this.packs = packs;
     this.key = key;
@@ -56,8 +59,9 @@ class VerifyPage {
   public TemplateInstance verify(@RestForm FileUpload pack, @RestForm FileUpload signature) throws IOException {
     var file = content(pack).orElseThrow(
         () -> ProblemException.badRequest("no pack was chosen", "choose a pack: a file that ends in `.html`"));
+    var checked = library.checked();
     var verdict = new PackVerdict.Question(pack.fileName(), file, content(signature), key.publicKey())
-        .against(packs.all(library.checked()));
+        .against(packs.all(checked), () -> together.page(checked));
     return Templates.verify(view(verdict));
   }
 

@@ -13,7 +13,6 @@ import rungbook.library.Silencing;
 import rungbook.library.VoltageFinder;
 import rungbook.pack.LeftOut;
 import rungbook.pack.Pack;
-import rungbook.pack.book.Book;
 import rungbook.pack.PackedTree;
 import rungbook.proof.advice.ProofSummary;
 import rungbook.source.Severity;
@@ -78,14 +77,13 @@ public class PackService {
     return key.publicKey().isPresent();
   }
 
-  /** Every tree without errors, as one book that names the others. */
-  public Book book(CheckedLibrary library) {
+  /** Every tree without errors, to be packed together. */
+  List<PackedTree> packed(CheckedLibrary library) {
     var text = library.library().text();
-    var trees = library.library().trees().stream().filter(CompiledTree::isSound)
+    return library.library().trees().stream().filter(CompiledTree::isSound)
         .map(tree -> new PackedTree(tree.tree(), voltages.of(tree.tree(), text), edition(tree, library),
             of(tree, library).digest()))
         .toList();
-    return Book.of(trees, leftOut(library), material(library.library()));
   }
 
   /** Every tree with errors, and the first of them. */
@@ -145,7 +143,7 @@ public class PackService {
     return Pack.of(tree.tree(), voltages.of(tree.tree(), library.text()), material(library), edition);
   }
 
-  private static PackInput material(Library library) {
+  static PackInput material(Library library) {
     return new PackInput(library.shared(), library.text().pictures());
   }
 }

@@ -4,8 +4,11 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 import rungbook.pack.Pack;
 import rungbook.pack.Verify;
+import rungbook.pack.onefile.LibraryFile;
+import rungbook.pack.page.FileNames;
 import rungbook.pack.signature.PublicSigningKey;
 
 /**
@@ -26,12 +29,15 @@ public record PackVerdict(String file, boolean good, String says, String signatu
    */
   public record Question(String name, byte[] file, Optional<byte[]> signature, Optional<PublicSigningKey> key) {
 
-    /** @param packs those of the library as it is now */
-    public PackVerdict against(List<Pack> packs) {
+    /**
+     * @param packs those of the library as it is now
+     * @param library in one file, as it is now
+     */
+    public PackVerdict against(List<Pack> packs, Supplier<LibraryFile> library) {
       var verdict = Verify.of(file);
       if (verdict instanceof Verify.Verdict.Intact intact) {
         return new PackVerdict(name, !isFalselySigned(), "Intact: every byte is as it was written.", signedBy(),
-            age(intact, packs), facts(intact));
+            intact.file().equals(FileNames.LIBRARY) ? age(intact, library.get()) : age(intact, packs), facts(intact));
       }
       var says = verdict instanceof Verify.Verdict.Altered altered ? "Altered: " + altered.flaw().says() + "."
           : "Not a pack.";
@@ -49,6 +55,11 @@ public record PackVerdict(String file, boolean good, String says, String signatu
       return key.map(with -> with.verifies(file, signature.get()) ? "Signed by this server's key."
           : "NOT signed by this server's key, or the signature is of another file.")
           .orElse("Not checked: this server has no key.");
+    }
+
+    private static String age(Verify.Verdict.Intact intact, LibraryFile newest) {
+      return intact.digest().equals(newest.digest()) ? "It is the newest file of all trees of this library."
+          : "It is NOT the newest file of all trees of this library: that has the digest " + newest.shortDigest() + ".";
     }
 
     private static String age(Verify.Verdict.Intact intact, List<Pack> packs) {

@@ -9,6 +9,8 @@ import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import rungbook.pack.Pack;
+import rungbook.pack.PackedTree;
+import rungbook.pack.onefile.LibraryFile;
 import rungbook.pack.page.Edition;
 import rungbook.pack.page.PackInput;
 import rungbook.pack.signature.SigningKey;
@@ -20,13 +22,23 @@ class PackVerdictTest {
   private static final Pack NEW = pack(Edition.draft());
   private static final Pack OLD = pack(new Edition(Optional.of("3"), Optional.empty(), Optional.empty()));
 
+  private static final LibraryFile LIBRARY = library(Edition.draft());
+
+  private static LibraryFile library(Edition edition) {
+    var tree = SingleTree.read("## All is well\n\n```finding\nhealthy: yes\n```\n").tree();
+    var material = new PackInput(SingleTree.NOTHING_SHARED, Map.of());
+    return LibraryFile.of(List.of(PackedTree.of(tree, HighestVoltages.unknown(), material, edition)), List.of(),
+        material);
+  }
+
   private static Pack pack(Edition edition) {
     var tree = SingleTree.read("## All is well\n\n```finding\nhealthy: yes\n```\n").tree();
     return Pack.of(tree, HighestVoltages.unknown(), new PackInput(SingleTree.NOTHING_SHARED, Map.of()), edition);
   }
 
   private static PackVerdict of(byte[] file, Optional<byte[]> signature, Optional<SigningKey> key) {
-    return new PackVerdict.Question("a.html", file, signature, key.map(SigningKey::publicKey)).against(List.of(NEW));
+    return new PackVerdict.Question("a.html", file, signature, key.map(SigningKey::publicKey))
+        .against(List.of(NEW), () -> LIBRARY);
   }
 
   @Test
@@ -46,6 +58,17 @@ class PackVerdictTest {
     assertEquals("It is NOT the newest: the newest pack of this name has the digest " + NEW.shortDigest() + ".",
         verdict.newest());
     assertEquals("Not checked: no signature was chosen. Without one, compare the digest.", verdict.signature());
+  }
+
+  @Test
+  void aFileOfAllTreesIsHeldAgainstTheLibrary() {
+    var newest = of(LIBRARY.bytes(), Optional.empty(), Optional.empty());
+    assertTrue(newest.good());
+    assertEquals("It is the newest file of all trees of this library.", newest.newest());
+    assertEquals(LIBRARY.shortDigest(), newest.facts().get("Digest"));
+    var old = library(new Edition(Optional.of("3"), Optional.empty(), Optional.empty()));
+    assertEquals("It is NOT the newest file of all trees of this library: that has the digest "
+        + LIBRARY.shortDigest() + ".", of(old.bytes(), Optional.empty(), Optional.empty()).newest());
   }
 
   @Test

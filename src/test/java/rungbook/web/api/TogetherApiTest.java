@@ -11,13 +11,16 @@ import io.quarkus.test.junit.QuarkusTest;
 import java.nio.charset.StandardCharsets;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import rungbook.pack.Verify;
 import rungbook.pack.signature.PublicSigningKey;
 import rungbook.pack.signature.UnusableKeyException;
 
-/** The library as a book, from the server. */
+/** All trees in one file, from the server. */
 @Tag("server")
 @QuarkusTest
-class BookApiTest {
+class TogetherApiTest {
 
   private static byte[] bytes(String address) {
     return given().get(address).then().statusCode(200).extract().asByteArray();
@@ -32,16 +35,25 @@ class BookApiTest {
   }
 
   @Test
-  void theBookIsSignedWithTheCompanysKey() throws UnusableKeyException {
-    given().get("/api/book?signature=true").then().statusCode(200)
-        .header("Content-Disposition", endsWith("UTF-8''trees.epub.sig"));
+  void theSameLibraryIsTheSamePage() {
+    byte[] page = given().get("/api/library").then().statusCode(200).contentType("text/html; charset=UTF-8")
+        .header("Content-Disposition", endsWith("UTF-8''trees.html")).extract().asByteArray();
+    assertTrue(Verify.of(page) instanceof Verify.Verdict.Intact intact && intact.file().equals("all-trees.html"));
+    assertArrayEquals(page, bytes("/api/library"));
+  }
+
+  @ParameterizedTest
+  @CsvSource({"/api/book, trees.epub", "/api/library, trees.html"})
+  void bothAreSignedWithTheCompanysKey(String address, String file) throws UnusableKeyException {
+    given().get(address + "?signature=true").then().statusCode(200)
+        .header("Content-Disposition", endsWith("UTF-8''" + file + ".sig"));
     var key = PublicSigningKey.of(given().get("/api/packs/public-key").then().statusCode(200).extract().asString());
-    assertTrue(key.verifies(bytes("/api/book"), bytes("/api/book?signature=true")));
+    assertTrue(key.verifies(bytes(address), bytes(address + "?signature=true")));
   }
 
   @Test
-  void thePageOfExportsOffersIt() {
+  void thePageOfExportsOffersBoth() {
     given().accept("text/html").get("/transfer").then().statusCode(200)
-        .body(containsString("href=\"/api/book\" download"));
+        .body(containsString("href=\"/api/book\" download"), containsString("href=\"/api/library\" download"));
   }
 }
