@@ -1,0 +1,204 @@
+package rungbook.pack.onefile;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.openqa.selenium.WebElement;
+import rungbook.browser.Browser;
+
+/** The library in one file on a phone of 360 px: search, hand-over, record, and no scripts. */
+@Tag("browser")
+class LibraryInBrowserTest {
+
+  /** A way to another tree, and the page that it is on. */
+  private static final String HAND_OVER = """
+      const a = [...document.querySelectorAll('.tree .step .ways a')].find(a =>
+        document.getElementById(a.hash.slice(1)).closest('.tree') !== a.closest('.tree'));
+      return [a.closest('.page').id, a.hash, a.closest('.tree').dataset.title,
+        document.getElementById(a.hash.slice(1)).closest('.tree').dataset.title];
+      """;
+
+  /** Thousands of hidden steps would be looked at for minutes. */
+  private static final String HIDDEN_AWAY = "document.querySelectorAll('.tree:not(.on), .tree.on .page:not(.on)')"
+      + ".forEach(hidden => hidden.remove())";
+
+  @TempDir
+  private static Path folder;
+
+  private static Browser browser;
+  private static String page;
+
+  @BeforeAll
+  static void start() throws IOException {
+    page = Files.write(folder.resolve("trees.html"), Libraries.starters().bytes()).toUri().toString();
+    browser = Browser.start().networkCut().size(360, 740);
+  }
+
+  @AfterAll
+  static void close() {
+    browser.close();
+  }
+
+  @AfterEach
+  void on() {
+    browser.scriptsOn();
+  }
+
+  private static void open(String anchor) {
+    browser.open("about:blank").open(page + anchor);
+  }
+
+  private static String hash() {
+    return (String) browser.run("return location.hash");
+  }
+
+  private static void tool(String words) {
+    browser.find(".sofar summary").click();
+    browser.visible(".menu button").stream().filter(button -> button.getText().startsWith(words)).findFirst()
+        .orElseThrow().click();
+  }
+
+  private static List<String> listed() {
+    return browser.visible(".trees b").stream().map(WebElement::getText).toList();
+  }
+
+  @SuppressWarnings("unchecked")
+  private static List<String> handOver() {
+    return (List<String>) browser.run(HAND_OVER);
+  }
+
+  private static void follow(String address) {
+    browser.run("const hold = document.querySelector('.on .hold'); if (hold && hold.offsetHeight) hold.click();"
+        + "document.querySelector('.page.on .ways a[href=\"' + arguments[0] + '\"]').click()", address);
+  }
+
+  @Test
+  void handOverKeepsTheRecordAndBackReturns() {
+    open("");
+    List<String> over = handOver();
+    open("#" + over.get(0));
+    follow(over.get(1));
+    assertEquals(over.get(1), hash());
+    assertEquals(over.get(3), browser.run("return document.querySelector('.tree.on').dataset.title"));
+    assertEquals(true, browser.run("return document.querySelector('.page.on').matches('.step')"), "no page to read first");
+    assertTrue(browser.find(".sofar summary").getText().startsWith("1 done"));
+    browser.run("history.back()");
+    browser.until("document.querySelector('.tree.on').dataset.title === '" + over.get(2).replace("'", "\\'") + "'");
+    assertEquals("#" + over.get(0), hash());
+    assertTrue(browser.find(".sofar summary").getText().startsWith("0 done"));
+    browser.run("history.forward()");
+    browser.until("document.querySelector('.sofar summary').textContent.startsWith('1 done')");
+    browser.run("location.reload()");
+    browser.until("document.querySelector('.page.on') && document.querySelector('.sofar summary').textContent.startsWith('1 done')");
+    follow((String) browser.run("return document.querySelector('.page.on .ways a').getAttribute('href')"));
+    tool("Field record");
+    String record = browser.find(".record pre").getText();
+    assertTrue(record.indexOf(over.get(2)) < record.indexOf(over.get(3)) && record.contains(over.get(2)), record);
+    assertEquals(List.of(), browser.complaints());
+  }
+
+  @Test
+  void searchAndButtonsFindTreesByComplaint() {
+    open("");
+    assertEquals(15, listed().size());
+    browser.find("input[type=search]").sendKeys("buzzing");
+    assertEquals(List.of("Contactor buzzes or control voltage is low"), listed());
+    browser.run("const i = document.querySelector('input[type=search]'); i.value = ''; i.dispatchEvent(new Event('input'))");
+    WebElement stop = browser.visible(".symptoms button").stream().filter(one -> one.getText().equals("Does not stop"))
+        .findFirst().orElseThrow();
+    stop.click();
+    assertEquals(List.of("Blower runs all the time", "Outdoor unit won't shut off"), listed());
+    assertEquals("true", stop.getDomAttribute("aria-pressed"));
+    stop.click();
+    assertEquals(15, listed().size());
+    browser.visible(".trees .way").get(0).click();
+    assertEquals("#blower-does-not-answer-fan-call", hash());
+    assertTrue(browser.find(".page.on h2").getText().startsWith("Blower won't run"));
+    browser.find(".page.on .begin").click();
+    assertTrue(browser.find(".sofar summary").getText().startsWith("0 done"), "to start is no answer");
+    tool("All trees");
+    assertEquals(15, listed().size());
+  }
+
+  @Test
+  void addressSaysTreeAndStep() {
+    open("#no-cooling-blower-runs--r-to-c-at-the-wall");
+    assertEquals("R to C at the wall", browser.find(".page.on h2 span:last-child").getText());
+    open("#no-cooling-blower-runs--no-such-step");
+    assertEquals(true, browser.run("return document.querySelector('.page.on').matches('.list')"));
+  }
+
+  @Test
+  void onlyTheTreeInUseIsLaidOut() {
+    open("#no-cooling-blower-runs--r-to-c-at-the-wall");
+    assertEquals(1, browser.visible(".tree").size());
+    assertEquals(1, browser.visible(".page").size());
+    tool("Whole procedure");
+    assertEquals(1, browser.visible(".tree").size());
+    assertTrue(browser.visible(".page.step").size() > 100);
+    assertFalse(browser.find(".list").isDisplayed());
+  }
+
+  @Test
+  void cautionThatAnotherTreeNamedStaysFolded() {
+    open("");
+    List<String> over = handOver();
+    open("#" + over.get(0));
+    browser.run("document.querySelectorAll('.page.on .caution').forEach(box => box.open = false)");
+    follow(over.get(1));
+    String again = (String) browser.run("""
+        const before = new Set([...document.getElementById(arguments[0]).querySelectorAll('.caution p a')].map(a => a.hash));
+        return [...document.querySelectorAll('.page.on:not(.live-line) .caution')].filter(box =>
+          before.has(box.querySelector('p a').hash) && box.open).map(box => box.textContent).join();
+        """, over.get(0));
+    assertEquals("", again);
+  }
+
+  @Test
+  void withoutScriptsItIsOneLongDocument() {
+    open("");
+    List<String> over = handOver();
+    browser.scriptsOff();
+    open("#" + over.get(0));
+    assertEquals(15, browser.visible(".trees .way").size());
+    assertEquals(0, browser.all(".symptoms button").size());
+    WebElement way = browser.find("[id='" + over.get(0) + "'] .ways a[href='" + over.get(1) + "']");
+    way.click();
+    assertEquals(over.get(1).substring(1), page(over.get(1)));
+    WebElement bar = browser.all("[id=no-cooling-blower-runs] a.caution").get(0);
+    bar.click();
+    assertNotEquals(over.get(1), browser.driver().getCurrentUrl().replaceAll(".*#", "#"));
+    assertTrue(browser.find("[id='" + browser.driver().getCurrentUrl().replaceAll(".*#", "") + "'] .avoid").isDisplayed());
+  }
+
+  /** What the address names. */
+  private static String page(String address) {
+    return browser.driver().getCurrentUrl().endsWith(address) ? address.substring(1) : browser.driver().getCurrentUrl();
+  }
+
+  @Test
+  void nothingIsInTheWayOfAnybody() {
+    for (String anchor : List.of("", "#no-cooling-blower-runs", "#no-cooling-blower-runs--r-to-c-at-the-wall")) {
+      for (Browser.Scheme scheme : Browser.Scheme.values()) {
+        browser.scheme(scheme);
+        open(anchor);
+        browser.run(HIDDEN_AWAY);
+        assertEquals(List.of(), browser.violations(), anchor);
+        assertEquals(0, browser.sidewaysPixels(), anchor);
+      }
+    }
+    browser.scheme(Browser.Scheme.LIGHT);
+  }
+}
