@@ -1,9 +1,10 @@
 package rungbook.library;
 
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import rungbook.rules.paths.TreesCircle;
 import rungbook.source.Problem;
@@ -36,8 +37,7 @@ final class Circles {
   }
 
   private Map<String, Tree> read(Set<String> ids) {
-    Map<String, Tree> read = new HashMap<>();
-    ids.forEach(id -> trees.tree(id).ifPresent(tree -> read.put(id, tree)));
-    return read;
+    return ids.parallelStream().flatMap(id -> trees.tree(id).stream())
+        .collect(Collectors.toMap(Tree::id, Function.identity(), (one, same) -> one, TreeMap::new));
   }
 }
