@@ -6,8 +6,8 @@ import java.time.LocalDateTime;
 public final class ZipTime {
 
   /**
-   * Two seconds after the first that the format can hold: at that first one Java adds a field with the time in UTC, which
-   * depends on the machine's time zone.
+   * Two seconds after the first that the format can hold: at that first one Java adds a field with the time in UTC,
+   * which depends on the machine's time zone.
    */
   public static final LocalDateTime NONE = LocalDateTime.of(1980, 1, 1, 0, 0, 2);
 
