@@ -20,6 +20,7 @@ import rungbook.source.Problem;
 import rungbook.source.Quiet;
 import rungbook.source.Source;
 import rungbook.source.Span;
+import rungbook.source.Wording;
 
 /**
  * Reads the {@code quiet:} lines of a text. A step's line counts in that step, from its heading to the next. The line
@@ -106,7 +107,7 @@ public final class QuietReader {
 
   private void read(Entry.Item item, String reason, List<Span> within, Optional<Fix> removal) {
     String name = item.text().toLowerCase(Locale.ROOT);
-    if (!Codes.all().contains(name)) {
+    if (Wording.find(name).isEmpty()) { // finds one page, where a list of all would look through the whole program
       problems.add(Problem.at(UNKNOWN_CODE, source, item.span()).with("code", item.text()).near(item.text(),
           ++unknown > MOST_SUGGESTIONS ? Optional.empty() : Nearest.to(name, Codes.all())));
     } else if (!Codes.isSilenceable(name)) {
