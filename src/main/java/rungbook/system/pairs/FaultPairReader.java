@@ -32,6 +32,8 @@ public final class FaultPairReader {
   /** A limit, because every unknown name is compared with every known one. */
   private static final int MOST_SUGGESTIONS = 20;
 
+  private static final String BEGINNING = "with ";
+
   private static final Pattern WITH = Pattern.compile("with (.+?)(?: at ([^ ]+) ?%)?", Pattern.DOTALL);
   private static final Pattern PERCENT = Pattern.compile("\\d{1,3}(?:\\.\\d{1,9})?");
 
@@ -50,7 +52,7 @@ public final class FaultPairReader {
 
   /** Whether an item of a fault's line says that another fault comes with it. */
   public static boolean isPair(String item) {
-    return item.startsWith("with ");
+    return item.startsWith(BEGINNING);
   }
 
   /**
@@ -67,6 +69,9 @@ public final class FaultPairReader {
   }
 
   private Stream<FaultPair> ofLine(Entry line) {
+    if (!line.value().contains(BEGINNING)) {
+      return Stream.of();
+    }
     var pairs = new ArrayList<FaultPair>();
     double percent = 0;
     for (Entry.Item item : line.items()) {

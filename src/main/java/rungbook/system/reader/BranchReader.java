@@ -34,15 +34,15 @@ final class BranchReader {
   }
 
   private Read pairs() {
-    var items = tokens.words().stream().filter(item -> item.text().contains(TO) && !isCondition(item)).toList();
-    tokens.words().removeAll(items);
+    var items = tokens.words().stream().filter(BranchReader::isPair).toList();
+    tokens.words().removeIf(BranchReader::isPair);
     var found = new ArrayList<PartBranch>();
     items.forEach(item -> terminals.join(branchName(items.size(), item), item).ifPresent(found::add));
     return new Read(found, items.size());
   }
 
-  private static boolean isCondition(Entry.Item item) {
-    return item.text().contains(" when ");
+  private static boolean isPair(Entry.Item item) {
+    return item.text().contains(TO) && !item.text().contains(" when ");
   }
 
   /** A part with several branches names each by its first terminal. */
@@ -57,14 +57,13 @@ final class BranchReader {
 
   private Read conductors() {
     var wanted = tokens.takeAfter("conductor ");
-    var ends = tokens.words().stream().filter(item -> item.text().contains(TO)).findFirst();
-    if (ends.isEmpty() || wanted.isEmpty()) {
-      line.lacks(ends.isEmpty() ? "the two places it runs between, such as `thermostat to furnace`"
+    boolean hasEnds = tokens.words().stream().anyMatch(item -> item.text().contains(TO));
+    if (!hasEnds || wanted.isEmpty()) {
+      line.lacks(!hasEnds ? "the two places it runs between, such as `thermostat to furnace`"
           : "its conductors, such as `conductor Y`");
       return new Read(List.of(), 0);
     }
-    tokens.words().remove(ends.get());
-    String[] places = ends.get().text().split(TO, 2);
+    String[] places = tokens.takeFirst(TO).orElseThrow().text().split(TO, 2);
     return new Read(wanted.stream().flatMap(item -> conductor(item, places).stream()).toList(), wanted.size());
   }
 

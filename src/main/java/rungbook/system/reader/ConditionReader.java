@@ -3,6 +3,7 @@ package rungbook.system.reader;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
@@ -11,6 +12,7 @@ import rungbook.source.Code;
 import rungbook.system.Condition;
 import rungbook.system.Names;
 import rungbook.system.Vocabulary;
+import rungbook.system.Vocabulary.Control;
 
 /**
  * Reads conditions such as {@code thermostat cooling and not low pressure switch open or fan on}. {@code not} binds
@@ -83,12 +85,16 @@ final class ConditionReader {
   }
 
   private Optional<Condition> selected(String key) {
-    return vocabulary.controls().values().stream()
-        .filter(control -> key.startsWith(Names.key(control.name()) + " "))
-        .filter(control -> control.positions().contains(key.substring(control.name().length() + 1)))
-        .map(control -> (Condition) new Condition.Selected(Names.key(control.name()),
-            key.substring(control.name().length() + 1)))
-        .findFirst();
+    for (Map.Entry<String, Control> control : vocabulary.controls().entrySet()) {
+      String name = control.getKey();
+      if (key.startsWith(name) && key.startsWith(" ", name.length())) {
+        String position = key.substring(name.length() + 1);
+        if (control.getValue().positions().contains(position)) {
+          return Optional.of(new Condition.Selected(name, position));
+        }
+      }
+    }
+    return Optional.empty();
   }
 
   private Optional<Condition> on(String key) {

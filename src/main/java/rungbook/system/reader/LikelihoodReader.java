@@ -11,6 +11,8 @@ final class LikelihoodReader {
 
   static final Code LIKELIHOOD_UNREADABLE = Code.of("likelihood-unreadable");
 
+  private static final String WORD = "likelihood";
+
   private static final double USUAL = 1;
 
   private static final Pattern NUMBER = Pattern.compile("likelihood (-?\\d+(?:\\.\\d+)?)");
@@ -22,12 +24,13 @@ final class LikelihoodReader {
   }
 
   static boolean isLikelihood(Entry.Item item) {
-    return item.text().equals("likelihood") || item.text().startsWith("likelihood ");
+    return item.text().equals(WORD) || item.text().startsWith(WORD + " ");
   }
 
   /** The weight that a line states once; 1 if it states none or one that cannot be. */
   double read(Entry entry) {
-    List<Entry.Item> stated = entry.items().stream().filter(LikelihoodReader::isLikelihood).toList();
+    List<Entry.Item> stated = entry.value().contains(WORD)
+        ? entry.items().stream().filter(LikelihoodReader::isLikelihood).toList() : List.of();
     if (stated.isEmpty()) {
       return USUAL;
     }

@@ -105,6 +105,16 @@ final class PartTokens {
         .toList();
   }
 
+  /** Removes the first item that has these words; empty if there is none. */
+  Optional<Entry.Item> takeFirst(String having) {
+    for (int i = 0; i < words.size(); i++) {
+      if (words.get(i).text().contains(having)) {
+        return Optional.of(words.remove(i));
+      }
+    }
+    return Optional.empty();
+  }
+
   /** Quantities that were never looked up. */
   List<Map.Entry<String, Quantity>> unasked() {
     return quantities.entrySet().stream().filter(e -> !asked.contains(e.getKey())).toList();

@@ -47,7 +47,8 @@ public final class ShownSights {
   }
 
   public static boolean isForm(Entry.Item item) {
-    return FORM.matcher(item.text()).matches();
+    boolean mayBe = item.text().startsWith("show ") || item.text().startsWith("hide ");
+    return mayBe && FORM.matcher(item.text()).matches();
   }
 
   /** What is seen and what is not: a value that is shown takes the place of the others. */
