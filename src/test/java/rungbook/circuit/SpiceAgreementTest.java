@@ -4,8 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
-import java.util.Collections;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -28,7 +26,7 @@ import rungbook.library.ShortRun;
 /**
  * Every state of the three systems, healthy and with every fault, against ngspice: 24 pairs of leads each without a
  * meter, one of them again with a meter of 10 MΩ and of 3 kΩ. With {@code -Drungbook.short=true} each fault is in
- * enough states to meet every position of every control, and not in every combination of them.
+ * enough states to meet every position of every control, and not in every combination of them, with one of the meters.
  */
 @Tag("slow")
 class SpiceAgreementTest {
@@ -67,18 +65,11 @@ class SpiceAgreementTest {
     var words = dictionary.network().system().vocabulary();
     List<CircuitState> states = CircuitState.start(words).everyPosition(words);
     List<List<CircuitState>> byCase = IntStream.range(0, dictionary.cases().size())
-        .mapToObj(number -> ShortRun.IS && number > 0 ? coveringStates(states, number) : states).toList();
+        .mapToObj(number -> CoveringStates.of(number, states)).toList();
     for (CircuitState state : states) {
       compare(dictionary, state, one.draws().get(0), number -> byCase.get(number).contains(state));
     }
     assertTrue(decided <= MOST_DECIDED * readings, decided + " of " + readings + " had to be decided in decimals");
-  }
-
-  private static List<CircuitState> coveringStates(List<CircuitState> states, int seed) {
-    var shuffled = new ArrayList<>(states);
-    Collections.shuffle(shuffled, new Random(seed));
-    var met = new HashSet<Map.Entry<String, String>>();
-    return shuffled.stream().filter(state -> met.addAll(state.positions().entrySet())).toList();
   }
 
   private void compare(Dictionary dictionary, CircuitState state, Draw draw, IntPredicate wanted) throws Exception {
@@ -91,7 +82,7 @@ class SpiceAgreementTest {
       all.add(
           new Compared(result.name(), result.netlist(), result.network(), spice.add(result.netlist()), pairs,
               Optional.empty()));
-      for (MeterFunction meter : List.of(MeterFunction.VOLTS, MeterFunction.VOLTS_LOW_IMPEDANCE)) {
+      for (MeterFunction meter : meters(random)) {
         Netlist metered = metered(result.netlist(), meter, pairs[0]);
         all.add(new Compared(result.name(), metered, result.network(), spice.add(metered), new int[][] {pairs[0]},
             Optional.of(meter)));
@@ -99,6 +90,11 @@ class SpiceAgreementTest {
     }
     var volts = spice.run();
     all.forEach(one -> assertAgrees(one, volts));
+  }
+
+  private static List<MeterFunction> meters(Random random) {
+    List<MeterFunction> both = List.of(MeterFunction.VOLTS, MeterFunction.VOLTS_LOW_IMPEDANCE);
+    return ShortRun.IS ? List.of(both.get(random.nextInt(2))) : both;
   }
 
   /** Pairs of nodes that something ties together; those of a floating part among themselves too. */

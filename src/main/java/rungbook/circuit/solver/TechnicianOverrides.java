@@ -39,7 +39,7 @@ public final class TechnicianOverrides {
   }
 
   private static boolean openedByPanel(CircuitNetwork network, Branch branch, CircuitState state) {
-    return branch.kind() == Branch.Kind.SWITCH && network.system().part(branch.part())
+    return !state.open().isEmpty() && branch.kind() == Branch.Kind.SWITCH && network.system().part(branch.part())
         .map(part -> (Part.Switch) part).flatMap(Part.Switch::opensWith).map(Names::key)
         .filter(panel -> isOpen(panel, state)).isPresent();
   }
