@@ -69,7 +69,7 @@ class HostileShapesTest {
 
   @BeforeAll
   static void warmUp() {
-    soundMillis = IntStream.range(0, 10)
+    soundMillis = IntStream.range(0, 6)
         .mapToLong(i -> WholeWay.of(SOUND, titled(i)).go().millis()).min().orElseThrow();
   }
 
