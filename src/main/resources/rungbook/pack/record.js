@@ -48,7 +48,7 @@ book.recordPage = function (page, on) {
     r.steps.forEach(function (s) {
       const li = make('li', '', s.kind, list);
       make('b', s.number + ' ' + s.title, '', li);
-      make('span', share.answer(s) + ' · ' + share.time(s.at), '', li);
+      make('span', share.answer(s) + ' · ' + new Date(s.at).toLocaleTimeString('en-US', { timeStyle: 'short' }), '', li);
       (s.says || []).forEach(function (words) { make('strong', words, '', li); });
       const note = make('details', '', '', li);
       make('summary', s.note ? 'Note: ' + s.note : 'Note', '', note);
@@ -64,7 +64,7 @@ book.recordPage = function (page, on) {
       const words = line.textContent, label = make('label', '', '', line), box = make('input', '', '', label);
       line.firstChild.remove();
       box.type = 'checkbox';
-      label.append(words + ': put right now');
+      label.append('Put right: ' + words);
       return box;
     });
     if (!open.length) panel.lastChild.remove();
@@ -115,7 +115,7 @@ book.recordPage = function (page, on) {
     if (navigator.share) button('Share', out, function () {
       navigator.share({ title: named(r), text: share.text() }).then(function () { handed('Shared.'); }, function () {});
     });
-    button('QR pictures', out, function () { share.pictures(panel); handed('Scan each, then put all of it on the server.'); });
+    button('QR pictures', out, function () { share.pictures(panel); panel.scrollIntoView(); handed('Scan each, then put all of it on the server.'); });
     button('Save as text', out, function () { share.save(share.text(), 'text/plain', '.txt'); handed('Saved with the downloads.'); });
     button('Save as JSON', out, function () { share.save(share.json(), 'application/json', '.json'); handed('Saved with the downloads.'); });
     const text = make('details', '', '', page);

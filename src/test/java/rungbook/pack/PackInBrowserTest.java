@@ -71,11 +71,6 @@ class PackInBrowserTest {
     return (String) browser.run("return decodeURIComponent(location.hash.slice(1))");
   }
 
-  private void press(String words) {
-    browser.visible("button, summary").stream().filter(button -> button.getText().startsWith(words)).findFirst()
-        .orElseThrow().click();
-  }
-
   private void menu() {
     browser.find(".sofar summary").click();
   }
@@ -176,23 +171,6 @@ class PackInBrowserTest {
     menu();
     assertTrue(
         browser.until("document.querySelector('.walked button')").find(".walked").getText().contains("What moves"));
-  }
-
-  @Test
-  void recordHoldsTheWayAndItsReadings() {
-    open(TREE, "t1-to-t2");
-    hold();
-    type("198.5");
-    browser.find(".points").click();
-    menu();
-    press("Field record");
-    browser.find(".record input").sendKeys("Hill farm, unit 2");
-    String record = browser.find(".record pre").getText();
-    assertTrue(record.contains("5 T1 to T2: 198.5 V, way “120 to 207 V”"), record);
-    assertTrue(record.contains("Job: Hill farm, unit 2") && record.contains("outdoor supply low"), record);
-    assertTrue(record.contains(Samples.example().shortDigest()), record);
-    press("Copy");
-    assertEquals(record, browser.run("return getSelection().toString()").toString().strip());
   }
 
   @Test
