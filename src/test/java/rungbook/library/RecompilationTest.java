@@ -11,12 +11,14 @@ import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import rungbook.report.JsonReport;
 import rungbook.report.Report;
 import rungbook.source.Source;
 
 /** A library that is compiled again is the same as one compiled from nothing, whatever of it was taken over. */
+@Tag("slow")
 class RecompilationTest {
 
   private static final String LAST = "outdoor-unit-does-not-stop";

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -22,6 +23,7 @@ import rungbook.tree.Tree;
 import rungbook.tree.reader.TreeReader;
 
 /** Every line of prose that an author wrote is in the pack, as often as the tree takes its fragment in. */
+@Tag("slow")
 class NoWordLostTest {
 
   private static final Pattern WORD = Pattern.compile("[\\p{L}\\p{N}]+");

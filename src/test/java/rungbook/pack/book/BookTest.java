@@ -15,6 +15,7 @@ import java.util.Optional;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import javax.xml.parsers.DocumentBuilderFactory;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
@@ -30,6 +31,7 @@ import rungbook.tree.Step;
 import rungbook.tree.Tree;
 
 /** What a book has in it. */
+@Tag("slow")
 class BookTest {
 
   private static final String ID = "no-cooling-blower-runs";
