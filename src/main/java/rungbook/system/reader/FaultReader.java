@@ -29,11 +29,12 @@ import rungbook.system.Fault;
 import rungbook.system.Interval;
 import rungbook.system.Terminal;
 import rungbook.system.pairs.FaultPairReader;
+import rungbook.system.remedy.ThingReader;
 import rungbook.system.sight.ShownSights;
 
 /**
- * Reads the effects in a line of {@code faults}. {@link ThingReader}, {@link LikelihoodReader} and {@link FaultPairReader}
- * read the rest.
+ * Reads the effects in a line of {@code faults}. {@link ThingReader}, {@link LikelihoodReader} and
+ * {@link FaultPairReader} read the rest.
  */
 final class FaultReader {
 
@@ -96,7 +97,7 @@ final class FaultReader {
     this.problems = problems;
     this.conditions = conditions;
     this.likelihoods = new LikelihoodReader(problems);
-    this.things = new ThingReader(problems);
+    this.things = new ThingReader(problems.source(), problems::add);
     this.sights = new ShownSights(system.vocabulary(), conditions::read, problems.source(), problems::add);
     this.parts = new FaultyParts(system, problems);
   }

@@ -22,6 +22,7 @@ import rungbook.system.Vocabulary.Part;
 import rungbook.system.Vocabulary.Point;
 import rungbook.system.Vocabulary.Role;
 import rungbook.system.Vocabulary;
+import rungbook.system.remedy.ThingReader;
 import rungbook.system.sight.PlaceWords;
 import rungbook.system.sight.SightLine;
 import rungbook.system.variant.VariantBlock;
