@@ -4,6 +4,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import rungbook.markdown.Block;
 import rungbook.markdown.Entry;
 import rungbook.rules.api.Rule;
@@ -45,14 +46,23 @@ public final class CautionLacking implements Rule {
       Problems out) {
     Step step = state.step(number);
     Set<String> lacking = new HashSet<>();
+    Set<Span> reported = new HashSet<>();
     for (CautionDemand demand : demands) {
       if (!LineVoltageUnsaid.warns(step, demand.caution()) && !lacking.contains(demand.caution())) {
         demand.where().in(deeds, number).ifPresent(span -> {
           lacking.add(demand.caution());
-          out.add(problem(step, span, demand).shownBy(demand.path().to(deeds, number)));
+          out.add(problem(step, place(span, step, reported), demand).shownBy(demand.path().to(deeds, number)));
         });
       }
     }
+  }
+
+  /** The place that demands it; where two are demanded there, the step's title or block, so that both are reported. */
+  private static Span place(Span span, Step step, Set<Span> reported) {
+    Span place = Stream.of(span, step.header().titleSpan(), step.header().block().kindSpan())
+        .filter(one -> !reported.contains(one)).findFirst().orElse(span);
+    reported.add(place);
+    return place;
   }
 
   private static Problem problem(Step step, Span span, CautionDemand demand) {

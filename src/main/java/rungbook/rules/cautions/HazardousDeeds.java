@@ -167,8 +167,8 @@ final class HazardousDeeds {
 
   /** An air filter is beside the blower, often without a door between. */
   Optional<Span> handlingFilter(int step) {
-    return first(step, action -> action.kind().begins(EquipmentCondition.REPAIRED)
-        && (" " + action.key()).endsWith(" filter"));
+    return places.isPowerOff(step) ? Optional.empty()
+        : first(step, action -> action.kind().begins(EquipmentCondition.REPAIRED) && action.key().equals("air filter"));
   }
 
   /** The burners light because of what the step does. */

@@ -100,6 +100,10 @@ final class HazardousPlaces {
     return at(step).showHolding(stillLiveFact(step), "");
   }
 
+  boolean isPowerOff(int step) {
+    return at(step).isPowerOff();
+  }
+
   private PathFacts.ProgramPoint at(int step) {
     PathFacts.ProgramPoint point = context.state().point();
     point.enter(step);

@@ -45,8 +45,9 @@ final class HazardousSights {
         ? sight(step, thing -> has(thing, BESIDE_FAN)) : Optional.empty();
   }
 
+  /** With the power on, whoever pulls a filter from its slot reaches toward the blower. */
   Optional<Span> filter(int step) {
-    return sight(step, thing -> has(thing, List.of("filter")));
+    return places.isPowerOff(step) ? Optional.empty() : sight(step, thing -> thing.startsWith("air filter"));
   }
 
   Optional<Span> smellingGas(int step) {

@@ -18,7 +18,7 @@ import rungbook.tree.Step;
 /**
  * Work goes on although, on some path, this place or another one was found still live: after that answer the isolation
  * does not count as off, and a cable has two ends. Switching off another source, proving dead again and tagging out are
- * fine. A panel in front of what is live stays off, too: hands, sheet metal and screws would meet the live parts. And the
+ * fine. A panel in front of what is live stays off, too: hands, sheet metal and screws would meet the live parts. The
  * switch that did not make it dead stays off: it has failed, or it is not the one.
  */
 public final class StillLiveUsed extends StateRule {
