@@ -23,7 +23,7 @@ try {
   const asked = indexedDB.open('rungbook', 1);
   asked.onupgradeneeded = function () { asked.result.createObjectStore(STORE); };
   asked.onsuccess = function () { ready(asked.result); };
-  asked.onerror = asked.onblocked = function (e) { e.preventDefault(); ready(null); };
+  asked.onerror = function (e) { e.preventDefault(); ready(null); };
 } catch { base = null; }
 // act(store), or act(null) where there is no database
 function inBase(mode, act) {

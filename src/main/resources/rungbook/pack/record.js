@@ -3,7 +3,7 @@
 'use strict';
 const doc = document, book = window.rungbook, make = book.make, button = book.button;
 const walk = book.walk, keep = book.keep, share = book.share;
-const ADDRESS_ONLY = 'This phone keeps nothing for this page: the record is in its address. Share or save it before you close the page.';
+const ADDRESS_ONLY = 'This phone keeps nothing for this page: the record is in its address. Share or save it first.';
 
 function field(label, tag, inside, value, took) {
   const box = make(tag, '', '', make('label', label, 'field', inside));
@@ -41,7 +41,7 @@ book.recordPage = function (page, on) {
   }
   function copy(pre) {
     getSelection().selectAllChildren(pre);
-    if (doc.execCommand('copy')) handed('Copied.'); else say('Selected: now copy it with the phone’s own menu.');
+    if (doc.execCommand('copy')) handed('Copied.'); else say('Selected: now copy it.');
   }
   function answers(r) {
     const list = make('ol', '', 'answers', page);
@@ -116,8 +116,7 @@ book.recordPage = function (page, on) {
       navigator.share({ title: named(r), text: share.text() }).then(function () { handed('Shared.'); }, function () {});
     });
     button('QR pictures', out, function () { share.pictures(panel); panel.scrollIntoView(); handed('Scan each, then put all of it on the server.'); });
-    button('Save as text', out, function () { share.save(share.text(), 'text/plain', '.txt'); handed('Saved with the downloads.'); });
-    button('Save as JSON', out, function () { share.save(share.json(), 'application/json', '.json'); handed('Saved with the downloads.'); });
+    button('Save as a file', out, function () { share.save(); handed('Saved with the downloads.'); });
     const text = make('details', '', '', page);
     make('summary', 'As text', '', text);
     const pre = make('pre', '', '', text);
@@ -133,7 +132,7 @@ book.recordPage = function (page, on) {
   return show;
 };
 // a job that is not closed, on the start page. The record of this tab may be newer in the database than in storage
-window.rungbook.resume = function (start, onward, id) {
+book.resume = function (start, onward, id) {
   keep.all(function (all) {
     const now = walk.record(), newer = all.find(function (r) { return r.id === id && !(now && now.saves >= r.saves); });
     const open = all.filter(function (r) { return !r.closed; }), box = make('div', '', 'resume');

@@ -67,17 +67,20 @@ function picture(text, inside) {
   box.innerHTML = '<svg viewBox="0 0 ' + side + ' ' + side + '" role="img"><rect width="100%" height="100%" fill="#fff"/><path d="' + path + '"/></svg>';
   return box.firstChild;
 }
+// people read the words, a server reads the last line
+function text() {
+  return words() + '\n' + JSON.stringify(walk.record()) + '\n';
+}
 book.share = {
   answer: answer,
   time: time,
   words: words,
   json: function () { return JSON.stringify(walk.record()); },
-  // people read the words, a server reads the last line
-  text: function () { return words() + '\n' + JSON.stringify(walk.record()) + '\n'; },
-  save: function (text, type, ending) {
+  text: text,
+  save: function () {
     const a = make('a'), r = walk.record();
-    a.href = URL.createObjectURL(new Blob([text], { type: type }));
-    a.download = ('record ' + r.job + ' ' + r.id.slice(0, 4)).replace(/[^\p{L}\p{N}]+/gu, '-') + ending;
+    a.href = URL.createObjectURL(new Blob([text()], { type: 'text/plain' }));
+    a.download = ('record ' + r.job + ' ' + r.id.slice(0, 4)).replace(/[^\p{L}\p{N}]+/gu, '-') + '.txt';
     a.click();
   },
   pictures: function (inside) {

@@ -84,7 +84,6 @@ function target(link, page) {
 book.walk = {
   treeOf: treeOf,
   pageOf: pageOf,
-  nameOf: nameOf,
   record: function () { return record; },
   save: function () { return keep.save(record); },
   // what the address ends with; that of another file has a record in any case

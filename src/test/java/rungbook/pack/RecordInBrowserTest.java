@@ -154,7 +154,8 @@ class RecordInBrowserTest {
     phone.browser().run("document.querySelectorAll('.panel .still input')[0].click()");
     phone.press("Close it");
     assertEquals("Put it right, or write why it stays so: electrical cover off", phone.text(".panel .told"));
-    assertTrue(phone.json().get("closed") == null);
+    assertFalse(phone.json().has("closed"));
+    phone.browser().run("scrollTo(0, 0)");
     assertEquals(List.of(), phone.browser().violations());
     phone.browser().find(".panel .field input").sendKeys("Guard posted, the electrician comes at 3 PM");
     phone.press("Close it");
@@ -172,7 +173,8 @@ class RecordInBrowserTest {
     phone.browser().until("document.title == 'No cooling, indoor blower runs' && rungbook.walk.record()");
     assertEquals("[\"thermostat at cooling\"]", phone.json().at("/steps/4/open").toString());
     phone.open("example", "make-it-dead--switch-off-and-lock").way(0);
-    assertEquals("[\"electrical cover off\",\"outdoor disconnect off\"]", phone.json().at("/steps/0/open").toString());
+    String open = phone.json().at("/steps/0/open").toString();
+    assertTrue(open.contains("electrical cover off") && open.contains("outdoor disconnect off"), open);
   }
 
   @Test

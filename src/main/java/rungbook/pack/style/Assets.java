@@ -10,6 +10,9 @@ import java.util.stream.Collectors;
 /** Style and scripts as they go into a pack: small, and with the colors that the server's pages have. */
 public final class Assets {
 
+  /** Said once for all scripts of a page. */
+  private static final String STRICT = "'use strict';\n";
+
   public static final String PACK_STYLE = Minified
       .style(Palettes.in(read("/META-INF/resources/tokens.css"))
           .into(all("pack.css", "caution.css", "step.css", "dock.css", "paper.css")));
@@ -27,8 +30,8 @@ public final class Assets {
   private Assets() {}
 
   private static String functions(String... names) {
-    return Arrays.stream(names).map(name -> Minified.function(read("/rungbook/pack/" + name)))
-        .collect(Collectors.joining("\n"));
+    return STRICT + Arrays.stream(names).map(name -> read("/rungbook/pack/" + name).replace(STRICT, ""))
+        .map(Minified::function).collect(Collectors.joining("\n"));
   }
 
   private static String all(String... names) {

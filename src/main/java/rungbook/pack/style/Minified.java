@@ -73,7 +73,7 @@ final class Minified {
    * @throws IllegalArgumentException for what is not told apart here
    */
   static String function(String js) {
-    return written(Arrows.of(ShortNames.of(Token.of(js))));
+    return written(Shorter.of(Arrows.of(ShortNames.of(Token.of(js)))));
   }
 
   private static String written(List<Token> tokens) {

@@ -33,12 +33,12 @@ class ScriptTest {
 
   @ParameterizedTest
   @CsvSource(delimiter = '|', quoteCharacter = '~', value = {
-      "const first = 1, second = f(2, 3); g(first, second)|const a=1,b=f(2,3);g(a,b)",
-      "const first = { second: 1 }, second = first.second|const a={second:1},b=a.second",
-      "function sum(one, other) { return one + other + one; }|function c(a,b){return a+b+a;}",
-      "const text = 'text', a = 1; f(text)|const b='text',a=1;f(b)",
-      "try { f(); } catch (failed) { g(failed); }|try{f();}catch(a){g(a);}",
-      "for (const each of all) f(each ? each : 0)|for(const a of all)f(a?a:0)",
+      "const first = 1, second = f(2, 3); g(first, second)|let a=1,b=f(2,3);g(a,b)",
+      "const first = { second: 1 }, second = first.second|let a={second:1},b=a.second",
+      "function sum(one, other) { return one + other + one; }|function c(a,b){return a+b+a}",
+      "const text = 'text', a = 1; f(text)|let b='text',a=1;f(b)",
+      "try { f(); } catch (failed) { g(failed); }|try{f()}catch(a){g(a)}",
+      "for (const each of all) f(each ? each : 0)|for(let a of all)f(a?a:0)",
       "window.count = count|window.count=count"})
   void declaredNamesGetShorterAndPropertiesStay(String script, String smaller) {
     assertEquals(smaller, Minified.function(script));
@@ -46,17 +46,37 @@ class ScriptTest {
 
   @ParameterizedTest
   @CsvSource(delimiter = '|', quoteCharacter = '~', value = {
-      "f(function () { g(); })|f(()=>{g();})",
+      "f(function () { g(); })|f(()=>{g()})",
       "f(function (x) { return x * 2; }, 1)|f(x=>x*2,1)",
       "f(function (x, y) { return g(x, function () { return y; }); })|f((x,y)=>g(x,()=>y))",
-      "f(function () { return { g: 1 }; })|f(()=>{return{g:1};})",
-      "f(function () { return; })|f(()=>{return;})",
-      "f(function (x) { g(); return x; })|f(x=>{g();return x;})",
-      "f(function () { return this.g; })|f(function(){return this.g;})",
-      "a = b && function () { return 1; };|a=b&&function(){return 1;};",
-      "f(function () { return 1; }.g)|f(function(){return 1;}.g)"})
+      "f(function () { return { g: 1 }; })|f(()=>{return{g:1}})",
+      "f(function () { return; })|f(()=>{return})",
+      "f(function (x) { g(); return x; })|f(x=>{g();return x})",
+      "f(function () { return this.g; })|f(function(){return this.g})",
+      "a = b && function () { return 1; };|a=b&&function(){return 1};",
+      "f(function () { return 1; }.g)|f(function(){return 1}.g)"})
   void functionsBecomeArrowsWhereThatMeansTheSame(String script, String smaller) {
     assertEquals(smaller, Minified.function(script));
+  }
+
+  @ParameterizedTest
+  @CsvSource(delimiter = '|', quoteCharacter = '~', value = {
+      "const a = 1; let b = 2; f(); const c = 3;|let a=1,b=2;f();let c=3;",
+      "const a = { g: 1 }; const b = 2;|let a={g:1},b=2;",
+      "const a = function () { const c = 1; f(c); }; const b = 2;|let a=()=>{let c=1;f(c)},b=2;",
+      "for (let i = 0; i < 3; i++) f(i); const b = 2;|for(let i=0;i<3;i++)f(i);let b=2;",
+      "if (a) { while (f()); } else { g(); }|if(a){while(f());}else{g()}",
+      "f(true, x.true, { true: false })|f(!0,x.true,{true:!1})",
+      "f(a ? true : false)|f(a?!0:!1)",
+      "function f() { g(); }; function h() { g(); }|function f(){g()};function h(){g()}"})
+  void whatEveryScriptHasIsWrittenInFewerLetters(String script, String smaller) {
+    assertEquals(smaller, Minified.function(script));
+  }
+
+  @Test
+  void aFunctionWithANameNeedsNoLineEndAfterIt() {
+    assertEquals("f();function a(){g()}function b(){g()}let c=1",
+        Minified.function("f();\nfunction a() {\n  g();\n}\nfunction b() {\n  g();\n}\nconst c = 1"));
   }
 
   @ParameterizedTest
@@ -75,7 +95,7 @@ class ScriptTest {
       used.append("f(name").append(i).append(");");
     }
     String made = Minified.function(script.append(used).toString());
-    assertEquals(3000, made.lines().flatMap(line -> Pattern.compile("const ([a-zA-Z]+)=").matcher(line)
+    assertEquals(3000, made.lines().flatMap(line -> Pattern.compile("([a-zA-Z]+)=1").matcher(line)
         .results().map(found -> found.group(1))).distinct().count());
   }
 }
