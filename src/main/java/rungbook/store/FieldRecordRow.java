@@ -53,7 +53,8 @@ public class FieldRecordRow extends PanacheEntityBase {
   /** The same of the records that followed a tree. */
   static List<FieldRecordRow> newest(String tree, int most) {
     return FieldRecordRow.<FieldRecordRow>find("from FieldRecordRow r where " + NEWEST
-        + " and exists (select 1 from RecordPackRow p where p.fieldRecord = r and p.tree = ?1) order by r.id desc", tree)
+        + " and exists (select 1 from RecordPackRow p where p.fieldRecord = r and p.tree = ?1) order by r.id desc",
+        tree)
         .page(0, most).list();
   }
 

@@ -116,7 +116,8 @@ class RecordKeptInBrowserTest {
   void sandboxedFrameKeepsTheRecordInItsAddress() throws IOException {
     start(Browser.start());
     Path outer = Files.writeString(folder.resolve("outer.html"),
-        "<!doctype html><title>Mail</title><iframe sandbox=allow-scripts width=340 height=700 src=example.html></iframe>");
+        "<!doctype html><title>Mail</title>"
+            + "<iframe sandbox=allow-scripts width=340 height=700 src=example.html></iframe>");
     phone.browser().open(outer);
     phone.browser().driver().switchTo().frame(0);
     phone.browser().until("document.querySelector('.page.on')");

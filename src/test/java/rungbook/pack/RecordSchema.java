@@ -15,7 +15,8 @@ final class RecordSchema {
   private RecordSchema() {}
 
   static List<Error> faults(String record) {
-    try (InputStream published = RecordSchema.class.getResourceAsStream("/META-INF/resources/schema/field-record.json")) {
+    try (InputStream published = RecordSchema.class
+        .getResourceAsStream("/META-INF/resources/schema/field-record.json")) {
       return SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
           .getSchema(published, InputFormat.JSON).validate(record, InputFormat.JSON);
     } catch (IOException e) {

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 
-/** Writes the functions without a name as arrows, where that means the same: they ask for no {@code this} of their own. */
+/** Writes functions without a name as arrows, where that means the same: they ask for no {@code this} of their own. */
 final class Arrows {
 
   /** Beside these an arrow is a whole operand. */

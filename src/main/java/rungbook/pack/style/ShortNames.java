@@ -152,7 +152,8 @@ final class ShortNames {
   }
 
   private IllegalArgumentException notToldApart(int i) {
-    return new IllegalArgumentException("not told apart in a script for packs: " + token(i - 1).text() + token(i).text());
+    return new IllegalArgumentException(
+        "not told apart in a script for packs: " + token(i - 1).text() + token(i).text());
   }
 
   private Token token(int i) {

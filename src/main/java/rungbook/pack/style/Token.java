@@ -17,7 +17,8 @@ record Token(Kind kind, String text, boolean newLine) {
 
   private static final Pattern SPACE = Pattern.compile("(?:\\s|//[^\\n]*|/\\*[^\\n]*?\\*/)*");
   private static final Pattern STRING = Pattern.compile("'(?:\\\\.|[^'\\\\\\n])*'|\"(?:\\\\.|[^\"\\\\\\n])*\"");
-  private static final Pattern REGEX = Pattern.compile("/(?:\\\\.|\\[(?:\\\\.|[^\\]\\\\\\n])*\\]|[^/\\\\\\[\\n])+/[a-z]*");
+  private static final Pattern REGEX = Pattern
+      .compile("/(?:\\\\.|\\[(?:\\\\.|[^\\]\\\\\\n])*\\]|[^/\\\\\\[\\n])+/[a-z]*");
   private static final Pattern WORD = Pattern.compile("[\\w$.]*[\\w$]");
   private static final Pattern NAME = Pattern.compile("[A-Za-z_$][\\w$]*");
 

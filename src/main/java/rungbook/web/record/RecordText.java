@@ -7,7 +7,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
-/** Finds a record's JSON in what somebody pasted or uploaded: a file, a message, or what a scanner read off pictures. */
+/** Finds a record's JSON in what somebody pasted or uploaded: a file, a message, or what was read off QR pictures. */
 public final class RecordText {
   private static final String BEGINNING = "{\"format\":\"" + RecordReader.FORMAT + "\"";
 
@@ -61,7 +61,9 @@ public final class RecordText {
           "paste all of it: the line that begins with " + BEGINNING + ", or what was read off each QR picture");
     }
     var first = parts.get(0);
-    if (!parts.stream().allMatch(part -> part.group(3).equals(first.group(3)) && part.group(2).equals(first.group(2)))) {
+    boolean isOne = parts.stream()
+        .allMatch(part -> part.group(3).equals(first.group(3)) && part.group(2).equals(first.group(2)));
+    if (!isOne) {
       throw new RecordFault("these QR pictures are of more than one record, or of two states of one",
           "show the pictures again, and paste those of one record at a time");
     }

@@ -7,8 +7,8 @@ import java.util.stream.IntStream;
 import rungbook.text.Day;
 
 /** A record as its page shows it: the answers in order, those after the last finding as repair and closing readings. */
-public record RecordView(RecordEntry entry, FieldRecord record, List<Followed> packs, List<Line> before, List<Line> after, List<Line> undone,
-    String received) {
+public record RecordView(RecordEntry entry, FieldRecord record, List<Followed> packs, List<Line> before,
+    List<Line> after, List<Line> undone, String received) {
 
   /** An answer, with the name of its tree where that changes. */
   public record Line(String tree, FieldRecord.Answered step) {

@@ -14,7 +14,7 @@ import rungbook.web.record.FieldRecord.Stop;
 final class ShortRecord {
   private static final Pattern DIGEST = Pattern.compile("[0-9a-f]{24}");
 
-  /** 1 January of the year 10000, in seconds: a phone's clock may be wrong, but not by more than a date can be written. */
+  /** 1 January of the year 10000, in seconds: a phone's clock may be wrong, but a date has four digits for the year. */
   private static final long LATEST = 253_402_300_800L;
 
   private ShortRecord() {}
@@ -82,7 +82,8 @@ final class ShortRecord {
   }
 
   private static long seconds(JsonNode value, String place) {
-    if (!value.isIntegralNumber() || !value.canConvertToLong() || value.longValue() < 0 || value.longValue() >= LATEST) {
+    if (!value.isIntegralNumber() || !value.canConvertToLong() || value.longValue() < 0
+        || value.longValue() >= LATEST) {
       throw Fields.wrong(place, "is no time in seconds");
     }
     return value.longValue();

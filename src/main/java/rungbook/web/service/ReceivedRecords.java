@@ -93,7 +93,7 @@ public class ReceivedRecords {
         records.issued(pack.digest(), new IssuedPack(path, checked.revision(path)));
       });
     } catch (RuntimeException failed) {
-      LOG.warn("a pack was handed out, but that could not be written down: its field records will be of an unknown pack",
+      LOG.warn("a pack was handed out, but that could not be written down: its records will be of an unknown pack",
           failed);
     }
   }

@@ -80,7 +80,9 @@ class ScriptTest {
   }
 
   @ParameterizedTest
-  @CsvSource(delimiter = '|', quoteCharacter = '~', value = {"const {a} = b;", "f({a, b});", "const f = x => 1;", "f(`x`)", "f(function (window) {});",
+  @CsvSource(delimiter = '|', quoteCharacter = '~', value = {"const {a} = b;", "f({a, b});",
+      "const f = x => 1;", "f(`x`)",
+      "f(function (window) {});",
       "/* one", "f('one"})
   void whatIsNotToldApartIsRefused(String script) {
     assertThrows(IllegalArgumentException.class, () -> Minified.function(script + "\nb"));

@@ -90,7 +90,8 @@ class RecordsApiTest {
     library.newest();
     var number = send(following(digest, id())).statusCode(201).body("packs[0].revision", equalTo(1))
         .extract().<Integer>path("id");
-    given().get("/api/records/" + number).then().body("entry.packs[0].says", equalTo("older: the library has revision 2"))
+    given().get("/api/records/" + number).then()
+        .body("entry.packs[0].says", equalTo("older: the library has revision 2"))
         .body("entry.flagged", equalTo(false));
     given().delete("/api/documents/" + path + "?basedOn=2&author=Odalys%20Fernhollow").then().statusCode(200);
     library.newest();

@@ -37,7 +37,8 @@ class RecordsPageTest {
 
   @Test
   void aPastedTextIsTakenIn() {
-    var text = "FIELD RECORD\n\n" + withId(RecordSamples.FULL, "0000000000000b02").replace("Hill farm", "<b>Vale farm</b>");
+    var text = "FIELD RECORD\n\n"
+        + withId(RecordSamples.FULL, "0000000000000b02").replace("Hill farm", "<b>Vale farm</b>");
     given().accept("text/html").multiPart("text", text).post("/records").then().statusCode(200)
         .body(allOf(containsString("&lt;b&gt;Vale farm&lt;/b&gt;, unit 2"), not(containsString("<b>Vale"))));
     given().accept("text/html").multiPart("text", withId(RecordSamples.SHORT, "0000000000000b03")).post("/records")

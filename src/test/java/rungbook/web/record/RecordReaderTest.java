@@ -64,13 +64,15 @@ class RecordReaderTest {
     assertEquals(full.left(), made.left());
     assertEquals(full.why(), made.why());
     for (int i = 0; i < full.steps().size(); i++) {
-      assertTrue(Math.abs(full.steps().get(i).time().toEpochMilli() - made.steps().get(i).time().toEpochMilli()) < 3000);
+      long apartMillis = full.steps().get(i).time().toEpochMilli() - made.steps().get(i).time().toEpochMilli();
+      assertTrue(Math.abs(apartMillis) < 3000);
     }
   }
 
   @Test
   void aMessageWithMoreAroundItIsReadThoughItsLinesAreBroken() {
-    String message = "FIELD RECORD\r\nStep 1\r\n\r\n" + FULL.replace(" farm", "\r\nfarm") + "\r\n-- \r\nSent from {a phone}";
+    String message = "FIELD RECORD\r\nStep 1\r\n\r\n" + FULL.replace(" farm", "\r\nfarm")
+        + "\r\n-- \r\nSent from {a phone}";
     assertEquals(read(FULL), read(message));
   }
 
@@ -94,7 +96,8 @@ class RecordReaderTest {
   @CsvSource(delimiter = '|', value = {
       "''|there is no text", "a text|there is no field record in this text",
       "{\"format\":\"rungbook-record/1\"|the record's JSON cannot be read at character 30",
-      "{}|`format` is missing", "{\"format\":\"rungbook-record/2\"}|`format` is not `rungbook-record/1`, which is all that this server reads",
+      "{}|`format` is missing",
+      "{\"format\":\"rungbook-record/2\"}|`format` is not `rungbook-record/1`, which is all that this server reads",
       "{\"f\":2}|`f` is not 1, which is all that this server reads", "{\"f\":1}|`p` is missing"})
   void whatIsNoRecordIsSaidWithItsPlace(String text, String says) {
     assertEquals(says, fault(text));
