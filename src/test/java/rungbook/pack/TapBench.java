@@ -19,7 +19,7 @@ import rungbook.tree.reader.TreeReader;
  * milliseconds.
  * Run:
  * {@code mvn -q test-compile exec:exec -Dbench.main=rungbook.pack.TapBench -Dbench=500}, the last being the number of
- * steps.
+ * steps, or the file of a pack or of a library.
  */
 public final class TapBench {
 
@@ -49,19 +49,30 @@ public final class TapBench {
   private TapBench() {}
 
   public static void main(String[] arguments) throws IOException {
+    if (arguments[0].endsWith(".html")) {
+      Path file = Path.of(arguments[0]);
+      try (Browser browser = Browser.start().size(360, 740).slowedBy(SLOWER)) {
+        measure(browser, file, (int) Files.size(file));
+      }
+    } else {
+      chain(Integer.parseInt(arguments[0]));
+    }
+  }
+
+  private static void chain(int steps) throws IOException {
     Tree tree = TreeReader.read("chain",
-        DocumentReader.read(new Source("trees/chain.md", rungbook.bench.Samples.tree(Integer.parseInt(arguments[0])))),
+        DocumentReader.read(new Source("trees/chain.md", rungbook.bench.Samples.tree(steps))),
         Samples.MATERIAL.shared()).tree();
     byte[] pack = Samples.pack(tree, Edition.draft()).bytes();
     Path file = Files.write(Files.createTempFile("chain", ".html"), pack);
     try (Browser browser = Browser.start().size(360, 740).slowedBy(SLOWER)) {
-      measure(browser, file, tree.steps().size(), pack.length);
+      measure(browser, file, pack.length);
     } finally {
       Files.delete(file);
     }
   }
 
-  private static void measure(Browser browser, Path file, int steps, int bytes) {
+  private static void measure(Browser browser, Path file, int bytes) {
     browser.open(file).until("document.readyState == 'complete' && document.querySelector('.page.on')");
     double painted = milliseconds(browser, "return performance.getEntriesByType('paint')[0].startTime");
     double opened = milliseconds(browser,
@@ -72,10 +83,10 @@ public final class TapBench {
         .mapToDouble(took -> ((Number) took).doubleValue()).toArray();
     double worked = (workedMs(browser) - before) / TAPS;
     Arrays.sort(taps);
-    System.out.printf(Locale.ROOT, "%d steps, %d bytes, processor slowed %d-fold%n"
+    System.out.printf(Locale.ROOT, "%.0f steps, %d bytes, processor slowed %d-fold%n"
         + "first painted after %.0f ms, ready after %.0f ms; tap to picture: median %.0f ms, worst of %d %.0f ms; "
         + "the page's own thread worked %.0f ms a tap%n",
-        steps, bytes, SLOWER, painted, opened, taps[TAPS / 2], TAPS, taps[TAPS - 1], worked);
+        milliseconds(browser, "return document.querySelectorAll('.page.step').length"), bytes, SLOWER, painted, opened, taps[TAPS / 2], TAPS, taps[TAPS - 1], worked);
   }
 
   private static double milliseconds(Browser browser, String script) {

@@ -15,6 +15,7 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
 import rungbook.browser.Browser;
 
@@ -114,7 +115,8 @@ class LibraryInBrowserTest {
     open("");
     assertEquals(15, listed().size());
     browser.find("input[type=search]").sendKeys("buzzing");
-    assertEquals(List.of("Contactor buzzes or control voltage is low"), listed());
+    assertEquals("Contactor buzzes or control voltage is low", listed().get(0));
+    assertTrue(listed().size() < 5, listed().toString());
     browser.run("const i = document.querySelector('input[type=search]'); i.value = ''; i.dispatchEvent(new Event('input'))");
     WebElement stop = browser.visible(".symptoms button").stream().filter(one -> one.getText().equals("Does not stop"))
         .findFirst().orElseThrow();
@@ -143,12 +145,17 @@ class LibraryInBrowserTest {
   @Test
   void onlyTheTreeInUseIsLaidOut() {
     open("#no-cooling-blower-runs--r-to-c-at-the-wall");
-    assertEquals(1, browser.visible(".tree").size());
-    assertEquals(1, browser.visible(".page").size());
+    assertEquals(1, laidOut(".tree"));
+    assertEquals(1, laidOut(".page"));
     tool("Whole procedure");
-    assertEquals(1, browser.visible(".tree").size());
-    assertTrue(browser.visible(".page.step").size() > 100);
+    assertEquals(1, laidOut(".tree"));
+    assertTrue(laidOut(".page.step") > 100);
     assertFalse(browser.find(".list").isDisplayed());
+  }
+
+  private static long laidOut(String css) {
+    return (long) browser.run("return [...document.querySelectorAll(arguments[0])].filter(e => e.getClientRects().length).length",
+        css);
   }
 
   @Test
@@ -178,7 +185,7 @@ class LibraryInBrowserTest {
     way.click();
     assertEquals(over.get(1).substring(1), page(over.get(1)));
     WebElement bar = browser.all("[id=no-cooling-blower-runs] a.caution").get(0);
-    bar.click();
+    bar.sendKeys(Keys.ENTER);
     assertNotEquals(over.get(1), browser.driver().getCurrentUrl().replaceAll(".*#", "#"));
     assertTrue(browser.find("[id='" + browser.driver().getCurrentUrl().replaceAll(".*#", "") + "'] .avoid").isDisplayed());
   }
