@@ -27,7 +27,7 @@ function go(id, next) {
 function here() {
   let id = location.hash.slice(1).split('~')[0];
   try { id = decodeURIComponent(id); } catch { /* shown as the start */ }
-  const target = id && (doc.getElementById(id) || trees && trees.find(id));
+  const target = id && walk.byId(id);
   const page = target && target.closest('.page');
   // the heading of a fragment is at the top of its first step
   return page && target.classList.contains('taken') ? page : page ? target : doc.getElementById(':start');
@@ -83,7 +83,7 @@ bar.insertBefore(sofar, back.nextSibling);
 const toRecord = button('Field record: share or keep it', tools, function () { go(':record'); });
 button(trees ? 'All trees' : 'Start page', tools, function () { go(':start'); });
 const toStart = trees && button('Start of this tree', tools, function () { go(trees.treeOf(on).dataset.tree); });
-button('Whole procedure, or one step at a time', tools, function () { root.classList.toggle('whole', !root.classList.toggle('live')); sofar.open = false; show(); });
+button('Whole procedure, or one step at a time', tools, function () { root.classList.toggle('live'); sofar.open = false; show(); });
 const hand = button('', tools, function () { useHand(!root.classList.contains('left')); });
 const again = button('Start again, with an empty record', tools, function () { typed = {}; walk.at(); go(':start', []); });
 function useHand(left) {

@@ -101,7 +101,7 @@ addEventListener('storage', function (e) { if (e.key === NAME) { waiting = store
 addEventListener('pointerdown', function () { if (waiting && !left()) rings = RINGS; });
 chip.onclick = function () {
   if (!left()) end();
-  else if (doc.getElementById(waiting.page)) location.hash = encodeURIComponent(waiting.page);
+  else if (window.rungbook.walk.byId(waiting.page)) location.hash = encodeURIComponent(waiting.page);
 };
 
 window.rungbook.timer = function (page) {

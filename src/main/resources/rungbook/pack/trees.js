@@ -1,9 +1,16 @@
-// Many trees in one file: only one of them is laid out, and a step has an address that says both.
+// Many trees in one file. Only the one in use is in the document: a tap takes as long as in a pack of that tree alone, however
+// many there are beside it, since a browser goes through all links of a document at each step.
 (function () {
 'use strict';
-const doc = document, LETTERS = 'abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ0123456789-_';
-let on = null;
+const doc = document, root = doc.documentElement, main = doc.querySelector('main');
+const LETTERS = 'abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ0123456789-_';
+const places = {};
+let open = null;
 
+doc.querySelectorAll('.tree').forEach(function (tree) {
+  tree.querySelectorAll('[id]').forEach(function (place) { places[place.id] = place; });
+  tree.remove();
+});
 function treeOf(page) {
   return page.closest('.tree');
 }
@@ -16,14 +23,15 @@ function anchor(name) {
 }
 window.rungbook.trees = {
   treeOf: treeOf,
-  find: function (id) { return doc.getElementById(anchor(id)); },
+  // the place of any tree that an address names, in its short form or as tree--step
+  find: function (id) { return places[id] || places[anchor(id)]; },
   show: function (page) {
     const tree = treeOf(page);
-    if (tree === on) return;
-    if (on) on.classList.remove('on');
-    if (tree) tree.classList.add('on');
-    on = tree;
+    root.classList.toggle('inside', !!tree);
+    if (!tree || tree === open) return;
+    if (open) open.remove();
+    main.appendChild(tree);
+    open = tree;
   }
 };
-doc.documentElement.classList.add('many');
 })();

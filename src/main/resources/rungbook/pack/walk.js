@@ -10,10 +10,13 @@ function treeOf(page) {
   const own = page.closest('[data-tree]');
   return own ? own.dataset.tree : nameOf(doc.body.dataset.file);
 }
+// of many trees only one is in the document: see trees.js
+function byId(id) {
+  return doc.getElementById(id) || book.trees && book.trees.find(id);
+}
 // the page of a step that an answer names, if it is in this file; among many trees its address says the tree too
 function pageOf(taken) {
-  const name = taken.tree + '--' + taken.step;
-  const page = book.trees ? doc.getElementById(name) || book.trees.find(name) : doc.getElementById(taken.step);
+  const page = byId(book.trees ? taken.tree + '--' + taken.step : taken.step);
   return page && treeOf(page) === taken.tree ? page.closest('.page') : null;
 }
 function nameOf(file) {
@@ -76,13 +79,14 @@ function entry(page, link, index, typed, before) {
 }
 // where the work is after an answer
 function target(link, page) {
-  const to = link.getAttribute('href').split('~')[0].split('#'), inside = !to[0] && doc.getElementById(decodeURIComponent(to[1]));
+  const to = link.getAttribute('href').split('~')[0].split('#'), inside = !to[0] && byId(decodeURIComponent(to[1]));
   return inside ? placeOf(inside.closest('.page'))
     : { tree: nameOf(to[0]), file: to[0], step: to[1] || '', number: '', title: link.querySelector('span').textContent };
 }
 
 book.walk = {
   treeOf: treeOf,
+  byId: byId,
   pageOf: pageOf,
   record: function () { return record; },
   save: function () { return keep.save(record); },
