@@ -2,6 +2,7 @@ package rungbook.circuit;
 
 import java.util.ArrayList;
 import java.util.BitSet;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -15,6 +16,7 @@ import rungbook.circuit.network.Samples;
 import rungbook.circuit.sequence.CircuitModel;
 import rungbook.circuit.sequence.EquipmentState;
 import rungbook.circuit.sequence.RelayLogic;
+import rungbook.circuit.sequence.RelayState;
 import rungbook.system.ControlSystem;
 import rungbook.system.Fault;
 
@@ -139,6 +141,16 @@ public final class Dictionary {
     ReadingTable table = empty(probes);
     solve(Map.of(state, table), wanted);
     return table;
+  }
+
+  /** For some cases, how each sample is left in a state. */
+  public Map<Integer, List<RelayState>> left(CircuitState state, BitSet wanted) {
+    Map<Integer, RelayState[]> left = new HashMap<>();
+    wanted.stream().forEach(i -> left.put(i, new RelayState[samples()]));
+    ParallelTasks.run(blocks.size(), i -> blocks.get(i).leave(state, wanted, left));
+    Map<Integer, List<RelayState>> rows = new HashMap<>();
+    left.forEach((caseNumber, row) -> rows.put(caseNumber, List.of(row)));
+    return rows;
   }
 
   /** The keys of the fuses and breakers that a case has opened before the technician arrives, in one sample. */

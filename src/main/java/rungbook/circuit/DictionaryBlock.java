@@ -1,9 +1,12 @@
 package rungbook.circuit;
 
+import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.concurrent.locks.ReentrantLock;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
@@ -12,7 +15,9 @@ import rungbook.circuit.network.CircuitState;
 import rungbook.circuit.network.FaultCase;
 import rungbook.circuit.sequence.CircuitModel;
 import rungbook.circuit.sequence.EquipmentState;
+import rungbook.circuit.sequence.HoldingCircuits;
 import rungbook.circuit.sequence.KnownLevels;
+import rungbook.circuit.sequence.RelayState;
 import rungbook.circuit.sequence.SteadyStateSearch;
 import rungbook.circuit.sequence.SteadyStateSearch.Start;
 import rungbook.circuit.solver.FaultedParameters;
@@ -29,6 +34,9 @@ final class DictionaryBlock {
   private final boolean[][][] blown;
   private final KnownLevels levels;
   private final KnownReadings readings = new KnownReadings();
+  private final KnownStates left = new KnownStates();
+  private final Map<CircuitState, EquipmentState> equipment = new HashMap<>();
+  private final boolean remembers;
   private final ReentrantLock working = new ReentrantLock(true);
 
   /** Of the batch that was solved last: it takes a while to set up, and much space. */
@@ -45,6 +53,7 @@ final class DictionaryBlock {
     this.number = number;
     this.first = first;
     levels = new KnownLevels(model);
+    remembers = HoldingCircuits.anyIn(model.network());
     this.batches = batches;
     this.cases = cases.stream().map(model::faulted).toList();
     boolean[] none = new boolean[model.logic().fuses().size()];
@@ -87,7 +96,7 @@ final class DictionaryBlock {
     batch.cases().stream().filter(i -> number < positions.get(i).count()).forEach(i -> {
       int[] intact = IntStream.range(0, samples()).filter(sample -> !any(blown[i][sample])).toArray();
       if (intact.length > 0) {
-        starts.add(new Start(i, cases.get(i), start.at(positions.get(i).state(number)), intact, blown[i][intact[0]]));
+        starts.add(dropped(i, start.at(positions.get(i).state(number)), intact, blown[i][intact[0]]));
       }
     });
     if (!starts.isEmpty()) {
@@ -128,46 +137,136 @@ final class DictionaryBlock {
     Cancellation.lock(working);
     try {
       batches.forEach(batch -> read(batch, states, tables, wanted));
-      levels.forgetTooMany();
-      readings.forgetTooMany();
+      forgetTooMany();
     } finally {
       working.unlock();
     }
   }
 
   private void read(CaseBatch batch, List<EquipmentState> states, List<ReadingTable> tables, BitSet wanted) {
-    var numbers = (BitSet) batch.cases().clone();
-    numbers.and(wanted);
+    BitSet numbers = numbers(batch, wanted);
+    states.forEach(state -> state.state().past().ifPresent(past -> follow(past.before(), batch, numbers)));
     var starts = new ArrayList<Start>();
     for (EquipmentState state : states) {
-      numbers.stream().forEach(i -> starts.addAll(starts(i, state)));
+      numbers.stream().forEach(i -> starts.addAll(left.settles(state.state(), i) ? settled(i, state)
+          : starts(i, state)));
     }
     if (!starts.isEmpty()) {
       var readout = new BlockReadout(model, readings, states, tables, number);
-      search(batch, readout.nodes(), starts, readout);
+      var found = new KnownStates.Found();
+      search(batch, readout.nodes(), starts, !remembers ? readout : (start, steady, network) -> {
+        readout.settled(start, steady, network);
+        found.settled(start, steady);
+      });
+      left.add(found);
       readout.readDirect(batch.structure());
     }
   }
 
-  /** One group of samples for each set of fuses that a case has blown. */
-  private List<Start> starts(int number, EquipmentState state) {
-    var groups = new ArrayList<Start>();
-    int[] left = IntStream.range(0, samples()).toArray();
-    while (left.length > 0) {
-      boolean[] open = blown[number][left[0]];
-      int[] alike = Arrays.stream(left).filter(sample -> Arrays.equals(blown[number][sample], open)).toArray();
-      groups.add(new Start(number, cases.get(number), state, alike, atStart(open, state.state())));
-      left = Arrays.stream(left).filter(sample -> !Arrays.equals(blown[number][sample], open)).toArray();
-    }
-    return groups;
+  private static BitSet numbers(CaseBatch batch, BitSet wanted) {
+    var numbers = (BitSet) batch.cases().clone();
+    numbers.and(wanted);
+    return numbers;
   }
 
-  /** The fuses that are open when a state begins; a replaced fuse starts intact. */
-  private boolean[] atStart(boolean[] before, CircuitState state) {
-    boolean[] open = before.clone();
-    for (int fuse = 0; fuse < open.length; fuse++) {
-      open[fuse] &= !state.replaced().contains(model.logic().fuses().get(fuse).key());
+  /**
+   * How each sample of some cases is left in a state.
+   *
+   * @param into receives a row for each of the cases
+   */
+  void leave(CircuitState state, BitSet wanted, Map<Integer, RelayState[]> into) {
+    Cancellation.lock(working);
+    try {
+      batches.forEach(batch -> follow(state, batch, numbers(batch, wanted)));
+      wanted.stream().forEach(i -> left.of(state, i).forEach(group -> {
+        for (int sample : group.samples()) {
+          into.get(i)[first + sample] = group.relays();
+        }
+      }));
+      forgetTooMany();
+    } finally {
+      working.unlock();
     }
-    return open;
+  }
+
+  private void forgetTooMany() {
+    levels.forgetTooMany();
+    readings.forgetTooMany();
+    if (left.forgetTooMany()) {
+      equipment.clear();
+    }
+  }
+
+  /** Follows cases from where everything was dropped out to a state. */
+  private void follow(CircuitState state, CaseBatch batch, BitSet numbers) {
+    var way = new ArrayDeque<CircuitState>();
+    state.andBefore().forEach(way::push);
+    way.forEach(one -> followOne(one, batch, numbers));
+  }
+
+  /** A case in which nothing is held before is left as if everything had been dropped out before. */
+  private void followOne(CircuitState state, CaseBatch batch, BitSet numbers) {
+    var missing = (BitSet) numbers.clone();
+    numbers.stream().filter(i -> left.has(state, i)).forEach(missing::clear);
+    var free = new BitSet();
+    missing.stream().filter(i -> state.past().isPresent() && isFree(i, state)).forEach(free::set);
+    if (!free.isEmpty()) {
+      followOne(state.alone(), batch, free);
+      free.stream().forEach(i -> left.copy(state.alone(), state, i));
+      missing.andNot(free);
+    }
+    List<Start> starts = missing.stream().boxed().flatMap(i -> starts(i, equipment(state)).stream()).toList();
+    if (!starts.isEmpty()) {
+      var found = new KnownStates.Found();
+      search(batch, new BitSet(), starts, (start, steady, network) -> found.settled(start, steady));
+      left.add(found);
+    }
+  }
+
+  /** Whether nothing is held in any sample of a case in the state that this one comes from. */
+  private boolean isFree(int number, CircuitState state) {
+    return left.of(state.past().orElseThrow().before(), number).stream().noneMatch(group -> IntStream.of(group.samples())
+        .anyMatch(sample -> model.logic().isHeld(group.relays(), state, blown[number][sample])));
+  }
+
+  /** Hands do the same to the branches wherever a state comes from. */
+  private EquipmentState equipment(CircuitState state) {
+    return equipment.computeIfAbsent(state.alone(), alone -> EquipmentState.of(model.network(), alone)).at(state);
+  }
+
+  /** From where a case is known to be left in the state. */
+  private List<Start> settled(int number, EquipmentState state) {
+    return left.of(state.state(), number).stream()
+        .map(group -> start(number, state, group.samples(), group.relays())).toList();
+  }
+
+  private List<Start> starts(int number, EquipmentState state) {
+    return state.state().past().filter(past -> !isFree(number, state.state()))
+        .map(past -> left.of(past.before(), number).stream()
+            .map(group -> start(number, state, group.samples(), model.logic().begun(group.relays(), state.state(),
+                cases.get(number).fault())))
+            .toList())
+        .orElseGet(() -> dropped(number, state));
+  }
+
+  private Start start(int number, EquipmentState state, int[] samples, RelayState relays) {
+    return new Start(number, cases.get(number), state, samples, relays);
+  }
+
+  private Start dropped(int number, EquipmentState state, int[] samples, boolean[] open) {
+    return start(number, state, samples, model.logic().dropped(open, state.state(), cases.get(number).fault()));
+  }
+
+  /** One group of samples for each set of fuses that a case has blown; all else is dropped out. */
+  private List<Start> dropped(int number, EquipmentState state) {
+    var groups = new ArrayList<Start>();
+    int[] rest = IntStream.range(0, samples()).toArray();
+    while (rest.length > 0) {
+      boolean[] open = blown[number][rest[0]];
+      int[] alike = Arrays.stream(rest).filter(sample -> Arrays.equals(blown[number][sample], open)).toArray();
+      groups.add(dropped(number, state, alike, model.logic().intact(open, state.state().replaced())));
+      rest = Arrays.stream(rest).filter(sample -> !Arrays.equals(blown[number][sample], open)).toArray();
+    }
+    return groups;
   }
 }

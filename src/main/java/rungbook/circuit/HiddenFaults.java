@@ -5,12 +5,14 @@ import java.util.BitSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.UnaryOperator;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import rungbook.circuit.network.CircuitState;
 import rungbook.circuit.network.Samples;
 import rungbook.circuit.sequence.ConeOfInfluence;
+import rungbook.circuit.sequence.HoldingCircuits;
 import rungbook.system.ControlSystem;
 import rungbook.system.Fault;
 import rungbook.system.Terminal;
@@ -58,7 +60,8 @@ public final class HiddenFaults {
     boolean complete = search.findPositions()
         && search.look(List.of(MeterFunction.VOLTS), false, Stream.of(UnaryOperator.identity()))
         && search.look(List.of(MeterFunction.VOLTS, MeterFunction.AMPS), true, search.panels(false))
-        && search.look(List.of(MeterFunction.OHMS, MeterFunction.MICROFARADS), true, search.panels(true));
+        && search.look(List.of(MeterFunction.OHMS, MeterFunction.MICROFARADS), true, search.panels(true))
+        && search.lookOnWalks();
     return complete ? search.hidden.stream().mapToObj(number -> system.faults().get(number - 1)).toList() : List.of();
   }
 
@@ -82,6 +85,19 @@ public final class HiddenFaults {
     });
   }
 
+  /** What a seal-in contact or a lockout does may show only where one position comes after another. */
+  private boolean lookOnWalks() {
+    if (hidden.isEmpty() || !HoldingCircuits.anyIn(dictionary.network())) {
+      return true;
+    }
+    List<Probe> probes = probes(List.of(MeterFunction.VOLTS, MeterFunction.AMPS), true);
+    return positions.entrySet().stream().allMatch(from -> positions.entrySet().stream().allMatch(to -> {
+      var both = (BitSet) from.getValue().clone();
+      both.and(to.getValue());
+      return look(probes, to.getKey().from(from.getKey(), Set.of()), both);
+    }));
+  }
+
   /** Takes out what shows in one of these states; false when the search would take too long. */
   private boolean look(List<MeterFunction> meters, boolean isBetweenAll, Stream<UnaryOperator<CircuitState>> changes) {
     if (hidden.isEmpty()) {
@@ -98,7 +114,7 @@ public final class HiddenFaults {
     if (cases.isEmpty()) {
       return true;
     }
-    solutions += 1 + cases.cardinality();
+    solutions += (1 + cases.cardinality()) * (int) state.andBefore().count();
     if (solutions > MOST_SOLUTIONS) {
       return false;
     }

@@ -6,17 +6,21 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import rungbook.circuit.network.CircuitState;
 import rungbook.circuit.network.Draw;
 
 /**
  * Netlists for ngspice that were written by hand from the system text in their comments, the meter drawn in: an error
  * in the netlists that this project writes for itself cannot hide here. {@code *read METER RED BLACK = NODE NODE} says
- * what is compared. With {@code *fault} and {@code *second}, two faults are in the circuit at once.
+ * what is compared. {@code *then CONTROL to POSITION}
+ * sets a control of a {@code *control} line, one after the other. With {@code *fault} and {@code *second}, two faults are in the circuit at once.
  */
 class HandNetlistTest {
 
@@ -39,11 +43,26 @@ class HandNetlistTest {
     String second = effect(lines, "second");
     String[] parts = lines.stream().filter(line -> line.startsWith("*part ")).map(line -> line.substring(6))
         .toArray(String[]::new);
-    Trial trial = Trial.of(Draw.MIDDLE, only(lines, "*points "), "", fault + "\n" + second, parts);
+    Trial trial = Trial.controlled(Draw.MIDDLE, only(lines, "*points "), control(lines), "", fault + "\n" + second,
+        parts);
+    CircuitState state = trial.start();
+    for (String[] set : steps(lines)) {
+      state = state.set(set[0], set[1]).from(state, Set.of());
+    }
     String given = fault.isEmpty() ? "healthy" : second.isEmpty() ? "fault" : "fault and second";
-    double ours = trial.read(given, MeterFunction.valueOf(read[0]), read[1], read[2]);
+    double ours = trial.in(state).read(given, MeterFunction.valueOf(read[0]), read[1], read[2]);
     double theirs = ngspice(lines, read[4], read[5]);
     assertEquals(theirs, ours, RELATIVE * theirs, lines.get(0));
+  }
+
+  private static String control(List<String> lines) {
+    return lines.stream().filter(line -> line.startsWith("*control ")).map(line -> line.substring(9) + "\n")
+        .collect(Collectors.joining());
+  }
+
+  /** Controls and their positions, one after the other. */
+  private static List<String[]> steps(List<String> lines) {
+    return lines.stream().filter(line -> line.startsWith("*then ")).map(line -> line.substring(6).split(" to ")).toList();
   }
 
   /** A line of the faults; empty if the netlist has none of this name. */

@@ -16,6 +16,7 @@ import rungbook.circuit.sequence.CircuitModel;
 import rungbook.circuit.sequence.EquipmentState;
 import rungbook.circuit.sequence.KnownLevels;
 import rungbook.circuit.sequence.RelayLogic;
+import rungbook.circuit.sequence.RelayState;
 import rungbook.circuit.sequence.SteadyState;
 import rungbook.circuit.sequence.SteadyStateSearch;
 import rungbook.circuit.solver.FaultedParameters;
@@ -39,14 +40,24 @@ final class Settle {
     EquipmentState equipment = EquipmentState.of(network, state);
     FaultedParameters faulted = model.faulted(fault);
     NetworkStructure structure = NetworkStructure.of(network, List.of(fault));
+    SteadyState found = settle(model, structure, faulted, state, dictionary.opened(number, 0));
+    return new Result(fault.name() + " " + state.positions(), found, solve(model, structure, faulted, found.modes()),
+        Schematic.of(network, fault, draw, found.modes(), equipment.overrides()));
+  }
+
+  /** From where the state before left the relays; from everything dropped out where there is none. */
+  private static SteadyState settle(CircuitModel model, NetworkStructure structure, FaultedParameters faulted,
+      CircuitState state, Set<String> opened) {
+    RelayState begins = state.past()
+        .map(past -> model.logic().begun(settle(model, structure, faulted, past.before(), opened).relays(), state,
+            faulted.fault()))
+        .orElseGet(() -> model.logic().dropped(open(opened, state, model), state, faulted.fault()));
     var found = new ArrayList<SteadyState>();
     new SteadyStateSearch(model, SteadyStateSearch.solver(model, structure), new KnownLevels(model), new BitSet(),
         (start, steady, solved) -> found.add(steady))
-        .run(List.of(new SteadyStateSearch.Start(number, faulted, equipment, new int[] {0},
-            open(dictionary.opened(number, 0), state, model))));
-    byte[] modes = found.get(0).modes();
-    return new Result(fault.name() + " " + state.positions(), found.get(0), solve(model, structure, faulted, modes),
-        Schematic.of(network, fault, draw, modes, equipment.overrides()));
+        .run(List.of(new SteadyStateSearch.Start(0, faulted, EquipmentState.of(model.network(), state), new int[] {0},
+            begins)));
+    return found.get(0);
   }
 
   /** The fuses that are open after the first of these states that opens any. */
@@ -61,7 +72,7 @@ final class Settle {
           (start, steady, solved) -> IntStream.range(0, intact.length).filter(i -> steady.relays().blown[i])
               .forEach(i -> opened.add(model.logic().fuses().get(i).key())))
           .run(List.of(new SteadyStateSearch.Start(0, faulted, EquipmentState.of(network, state), new int[] {0},
-              intact)));
+              model.logic().dropped(intact, state, fault))));
       if (!opened.isEmpty()) {
         return opened;
       }

@@ -17,6 +17,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import rungbook.circuit.network.CircuitNetwork;
 import rungbook.circuit.network.CircuitState;
 import rungbook.circuit.network.Draw;
+import rungbook.circuit.network.FaultCase;
 import rungbook.circuit.network.Samples;
 import rungbook.circuit.sequence.CircuitModel;
 import rungbook.circuit.sequence.EquipmentState;
@@ -57,7 +58,8 @@ class SystemsTest {
     int[] all = IntStream.range(0, model.parameters().size()).toArray();
     boolean[] intact = new boolean[model.logic().fuses().size()];
     var starts = CircuitState.start(words).everyPosition(words).stream()
-        .map(state -> new SteadyStateSearch.Start(0, model.healthy(), EquipmentState.of(network, state), all, intact))
+        .map(state -> new SteadyStateSearch.Start(0, model.healthy(), EquipmentState.of(network, state), all,
+            model.logic().dropped(intact, state, FaultCase.HEALTHY)))
         .toList();
     var solver = SteadyStateSearch.solver(model, NetworkStructure.of(network, List.of()));
     new SteadyStateSearch(model, solver, new KnownLevels(model), new BitSet(), (start, steady, solved) -> {

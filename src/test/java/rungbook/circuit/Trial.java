@@ -33,7 +33,7 @@ final class Trial {
       ```controls
       hand switch: isolates power, at bench
       interlock: interlock, at bench
-      ```
+      %s```
 
       ```parts
       %s```
@@ -63,7 +63,12 @@ final class Trial {
    * @param sights and faults lines of their blocks; several faults are also one case together
    */
   static Trial of(Draw draw, String points, String sights, String faults, String... parts) {
-    SystemReader.Read read = read(points, sights, faults, parts);
+    return controlled(draw, points, "", sights, faults, parts);
+  }
+
+  /** @param controls lines of their block, beside those that every trial has */
+  static Trial controlled(Draw draw, String points, String controls, String sights, String faults, String... parts) {
+    SystemReader.Read read = read(points, controls, sights, faults, parts);
     if (!read.problems().isEmpty()) {
       throw new IllegalStateException(Systems.text(read.problems().get(0)));
     }
@@ -74,12 +79,17 @@ final class Trial {
   }
 
   static SystemReader.Read read(String points, String sights, String faults, String... parts) {
+    return read(points, "", sights, faults, parts);
+  }
+
+  private static SystemReader.Read read(String points, String controls, String sights, String faults,
+      String... parts) {
     var lines = new StringBuilder();
     for (String point : (points + " ground spare1 spare2 spare3 spare4").split(" ")) {
       lines.append(point.replace("spare", "spare ")).append(point.endsWith("*") ? "" : ": at bench\n");
     }
     String at = lines.toString().replace("*", ": at bench, shed\n");
-    String text = TEXT.formatted(at, withControls(parts), sights + "\n", faults + "\n");
+    String text = TEXT.formatted(at, controls, withControls(parts), sights + "\n", faults + "\n");
     return BaseSystem.read("trial", DocumentReader.read(new Source("shared/systems/trial.md", text)));
   }
 

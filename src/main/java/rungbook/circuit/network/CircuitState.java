@@ -5,7 +5,9 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import rungbook.action.EquipmentCondition;
 import rungbook.action.StateChange;
 import rungbook.system.Names;
@@ -19,11 +21,17 @@ import rungbook.system.Vocabulary;
  * @param bypassed interlocks with a jumper across them
  * @param disconnected disconnected parts, conductors ({@code outdoor cable y}) or terminals ({@code y at furnace})
  * @param open open panels
- * @param replaced fuses and breakers that were replaced; a new one is intact until it opens in this state
+ * @param replaced fuses and breakers that were replaced; a new one is intact until the circuit opens it
+ * @param past what it comes from; empty where everything was dropped out before
  */
 public record CircuitState(Map<String, String> positions, Set<String> off, Set<String> bypassed,
     Set<String> disconnected,
-    Set<String> open, Set<String> replaced) {
+    Set<String> open, Set<String> replaced, Optional<Past> past) {
+
+  public CircuitState(Map<String, String> positions, Set<String> off, Set<String> bypassed, Set<String> disconnected,
+      Set<String> open, Set<String> replaced) {
+    this(positions, off, bypassed, disconnected, open, replaced, Optional.empty());
+  }
 
   public CircuitState {
     positions = Map.copyOf(positions);
@@ -42,9 +50,26 @@ public record CircuitState(Map<String, String> positions, Set<String> off, Set<S
     return new CircuitState(positions, Set.of(), Set.of(), Set.of(), Set.of(), Set.of());
   }
 
-  /** The state after these changes, applied in order. */
+  /** This state where it comes from another one, and some fuses and breakers were replaced meanwhile. */
+  public CircuitState from(CircuitState before, Set<String> renewed) {
+    return new CircuitState(positions, off, bypassed, disconnected, open, replaced,
+        Optional.of(new Past(before, renewed)));
+  }
+
+  /** This state where everything was dropped out before. */
+  public CircuitState alone() {
+    return past.isEmpty() ? this : new CircuitState(positions, off, bypassed, disconnected, open, replaced);
+  }
+
+  /** This state and those that it comes from, the latest first. */
+  public Stream<CircuitState> andBefore() {
+    return Stream.iterate(Optional.of(this), Optional::isPresent, state -> state.flatMap(CircuitState::past)
+        .map(Past::before)).flatMap(Optional::stream);
+  }
+
+  /** The state after these changes, applied in order, where everything was dropped out before. */
   public CircuitState after(List<StateChange> changes) {
-    CircuitState state = this;
+    CircuitState state = alone();
     for (StateChange change : changes) {
       state = state.after(change);
     }

@@ -1,20 +1,26 @@
 package rungbook.circuit.sequence;
 
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import rungbook.circuit.network.Branch;
 import rungbook.circuit.network.CircuitNetwork;
 import rungbook.circuit.network.CircuitState;
 import rungbook.circuit.network.FaultCase;
+import rungbook.circuit.network.Past;
 import rungbook.circuit.solver.BranchMode;
 import rungbook.circuit.solver.TechnicianOverrides;
 import rungbook.system.ControlSystem;
 import rungbook.system.Names;
 import rungbook.system.Part;
+import rungbook.system.Vocabulary;
 
 /**
  * Computes the next {@link RelayState} from the present one. A round is one step of the sequence of operation: the
@@ -43,6 +49,9 @@ public final class RelayLogic {
   private final List<String> sights;
   private final List<ConditionCompiler.Test> sightTests;
   private final ConditionalLogic conditional;
+  private final Set<String> stages;
+  private final int[] holdingLoads;
+  private final int[] holdingStates;
 
   public RelayLogic(CircuitNetwork network) {
     ControlSystem system = network.system();
@@ -68,6 +77,10 @@ public final class RelayLogic {
     sights = List.copyOf(testBySight.keySet());
     sightTests = List.copyOf(testBySight.values());
     conditional = new ConditionalLogic(system.faults(), compiler);
+    Set<String> holding = HoldingCircuits.partsOf(network);
+    holdingLoads = IntStream.range(0, loads.size()).filter(i -> holding.contains(loads.get(i).key())).toArray();
+    holdingStates = IntStream.range(0, states.size()).filter(i -> holding.contains(states.get(i).key())).toArray();
+    stages = system.vocabulary().controls(Vocabulary.Role.STAGE).stream().map(Names::key).collect(Collectors.toSet());
   }
 
   private static Map<String, Integer> index(List<? extends Part> parts) {
@@ -145,12 +158,64 @@ public final class RelayLogic {
   }
 
   /** The state with every load off, and its contacts. */
-  RelayState initial(boolean[] blown, CircuitState state, FaultCase fault) {
+  public RelayState dropped(boolean[] blown, CircuitState state, FaultCase fault) {
     int switches = switchTests.length;
     var initial = new RelayState(new byte[loads.size()], blown.clone(),
         new boolean[states.size() + conditional.trips()], new byte[states.size()], new boolean[switches]);
     moveContacts(initial, state, fault);
     return initial;
+  }
+
+  /**
+   * The state in which the equipment begins when a technician has changed something.
+   *
+   * @param before in which it was left
+   * @param state that comes from another
+   */
+  public RelayState begun(RelayState before, CircuitState state, FaultCase fault) {
+    Past past = state.past().orElseThrow();
+    boolean[] blown = intact(before.blown, past.renewed());
+    if (isNewRun(past.before(), state)) {
+      return dropped(blown, state, fault);
+    }
+    var begun = new RelayState(before.loads.clone(), blown, before.states.clone(),
+        before.rounds.clone(), before.closed.clone());
+    Arrays.fill(begun.states, states.size(), begun.states.length, false); // what has tripped closes again
+    moveContacts(begun, state, fault);
+    return begun;
+  }
+
+  /**
+   * Whether what follows may depend on how the equipment was left: something holds itself, or other fuses are open than
+   * before.
+   *
+   * @param state that comes from another
+   * @param opened the fuses that are open where everything was dropped out before
+   */
+  public boolean isHeld(RelayState before, CircuitState state, boolean[] opened) {
+    Past past = state.past().orElseThrow();
+    return !Arrays.equals(intact(before.blown, past.renewed()), intact(opened, state.replaced()))
+        || (!isNewRun(past.before(), state)
+            && (IntStream.of(holdingLoads).anyMatch(i -> before.loads[i] != RelayState.OFF)
+                || IntStream.of(holdingStates).anyMatch(i -> before.states[i] || before.rounds[i] > 0)));
+  }
+
+  /** A stage is a moment of a sequence that begins anew. */
+  private boolean isNewRun(CircuitState from, CircuitState to) {
+    return stages.stream().anyMatch(stage -> !Objects.equals(from.positions().get(stage), to.positions().get(stage)));
+  }
+
+  /**
+   * Which fuses are open once some are replaced.
+   *
+   * @param replaced their keys
+   */
+  public boolean[] intact(boolean[] blown, Set<String> replaced) {
+    boolean[] open = blown.clone();
+    for (int fuse = 0; fuse < open.length; fuse++) {
+      open[fuse] &= !replaced.contains(fuses.get(fuse).key());
+    }
+    return open;
   }
 
   /**

@@ -34,13 +34,13 @@ public final class SteadyStateSearch {
   private Map<byte[], Map<FaultedParameters, List<Group>>> round = new TreeMap<>(Arrays::compare);
 
   /**
-   * Some samples of one case in one state, with every load off.
+   * Some samples of one case in one state.
    *
    * @param number of the case
    * @param samples indices in the block
-   * @param blown the fuses that are blown at the start
+   * @param relays in which they begin
    */
-  public record Start(int number, FaultedParameters faulted, EquipmentState state, int[] samples, boolean[] blown) {
+  public record Start(int number, FaultedParameters faulted, EquipmentState state, int[] samples, RelayState relays) {
 
     FaultCase fault() {
       return faulted.fault();
@@ -85,8 +85,8 @@ public final class SteadyStateSearch {
   /** Follows all of these to their steady states. */
   public void run(List<Start> starts) {
     for (Start start : starts) {
-      RelayState initial = model.logic().initial(start.blown(), start.state().state(), start.fault());
-      enqueue(new Group(start, start.samples(), initial, List.of(initial)), modes(start, initial));
+      enqueue(new Group(start, start.samples(), start.relays(), List.of(start.relays())),
+          modes(start, start.relays()));
     }
     while (!round.isEmpty()) {
       var now = round;

@@ -2,6 +2,8 @@ package rungbook.proof.demand;
 
 import java.util.List;
 import java.util.stream.Stream;
+import rungbook.action.EquipmentCondition;
+import rungbook.action.StateChange;
 import rungbook.circuit.network.CircuitState;
 import rungbook.system.Names;
 import rungbook.system.Vocabulary.Control;
@@ -47,14 +49,18 @@ public record ControlChoice(String name, Kind kind, List<String> positions) {
     return name + " " + position;
   }
 
-  /** A state in which the control is as at the start, with this control at one of its positions. */
+  /** The state after this control is set to one of its positions. */
   CircuitState set(String position, CircuitState state) {
     boolean isFirst = positions.get(0).equals(Names.key(position));
     return switch (kind) {
       case SELECTOR -> state.set(name, position);
-      case POWER_SWITCH -> isFirst ? state : state.isolate(name);
-      case INTERLOCK -> isFirst ? state : state.bypass(name);
-      case PANEL -> isFirst ? state : state.open(name);
+      case POWER_SWITCH -> change(isFirst, EquipmentCondition.ISOLATED, state);
+      case INTERLOCK -> change(isFirst, EquipmentCondition.BYPASSED, state);
+      case PANEL -> change(isFirst, EquipmentCondition.OPEN, state);
     };
+  }
+
+  private CircuitState change(boolean ends, EquipmentCondition condition, CircuitState state) {
+    return state.after(List.of(ends ? new StateChange.End(condition, key()) : new StateChange.Begin(condition, key())));
   }
 }

@@ -11,7 +11,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import rungbook.circuit.network.CircuitNetwork;
 import rungbook.circuit.network.CircuitState;
+import rungbook.circuit.sequence.HoldingCircuits;
 import rungbook.source.Code;
 import rungbook.source.Nearest;
 import rungbook.source.Problem;
@@ -80,17 +82,30 @@ public final class RequestReader {
     Quantity quantity = quantity();
     List<Terminal> leads = leads();
     inspect(leads, quantity);
+    List<Setting> set = settings();
+    boolean remembers = HoldingCircuits.anyIn(CircuitNetwork.of(system));
     CircuitState state = CircuitState.start(system.vocabulary());
-    Map<ControlChoice, String> set = settings();
-    for (Map.Entry<ControlChoice, String> one : set.entrySet()) {
-      state = one.getKey().set(one.getValue(), state);
+    for (Setting one : set) {
+      CircuitState to = one.choice().set(one.position(), state);
+      state = remembers ? to.from(state, Set.of()) : to;
     }
-    return new ReadingQuestion(system, variant, leads, quantity, meter, state, changed(set), fault());
+    return new ReadingQuestion(system, variant, leads, quantity, meter, state,
+        remembers ? set.stream().map(Setting::words).toList() : changed(set), fault());
   }
 
-  private List<String> changed(Map<ControlChoice, String> set) {
+  private record Setting(ControlChoice choice, String position) {
+
+    String words() {
+      return choice.at(position);
+    }
+  }
+
+  /** What differs from the start. */
+  private List<String> changed(List<Setting> set) {
+    Map<ControlChoice, String> last = new HashMap<>();
+    set.forEach(one -> last.put(one.choice(), one.position()));
     return ControlChoice.of(system.vocabulary()).stream()
-        .flatMap(choice -> Optional.ofNullable(set.get(choice))
+        .flatMap(choice -> Optional.ofNullable(last.get(choice))
             .filter(position -> !position.equals(choice.positions().get(0))).map(choice::at).stream())
         .toList();
   }
@@ -181,13 +196,11 @@ public final class RequestReader {
     return place == null ? key : place.name();
   }
 
-  private Map<ControlChoice, String> settings() {
-    var settings = new HashMap<ControlChoice, String>();
-    for (String written : request.set()) {
-      setting(written).ifPresent(choice -> settings.put(choice,
-          Names.key(written).substring(choice.key().length()).strip()));
-    }
-    return settings;
+  /** In the order in which they are asked for. */
+  private List<Setting> settings() {
+    return request.set().stream().flatMap(written -> setting(written)
+        .map(choice -> new Setting(choice, Names.key(written).substring(choice.key().length()).strip())).stream())
+        .toList();
   }
 
   private Optional<ControlChoice> setting(String written) {

@@ -6,6 +6,7 @@ import java.io.DataInputStream;
 import java.io.DataOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.util.BitSet;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -21,6 +22,7 @@ import rungbook.circuit.network.CircuitState;
 import rungbook.circuit.network.Draw;
 import rungbook.circuit.network.Samples;
 import rungbook.circuit.network.Tolerance;
+import rungbook.circuit.sequence.HoldingCircuits;
 import rungbook.proof.cases.FaultCases;
 import rungbook.proof.cases.LazyDictionary;
 import rungbook.proof.cases.OpenedFuses;
@@ -49,6 +51,8 @@ public final class DictionaryInstallations implements Installations, Restorable 
   private final Set<String> sights;
   private final Map<String, List<String>> valued;
   private final SolvedStates states;
+  private final LeftStates left;
+  private final boolean remembers;
   private @Nullable OpenedFuses opened;
 
   private DictionaryInstallations(ControlSystem system, FaultCases faultCases, Samples samples, int drawn) {
@@ -63,6 +67,8 @@ public final class DictionaryInstallations implements Installations, Restorable 
     this.sights = Set.copyOf(seen);
     this.states = new SolvedStates((state, wanted, table) -> dictionary.get().solve(Map.of(state, table), wanted), seen,
         cases.size(), samples.size());
+    this.remembers = HoldingCircuits.anyIn(network);
+    this.left = new LeftStates((state, wanted) -> dictionary.get().left(state, wanted));
     this.valued = system.vocabulary().sights().values().stream()
         .filter(sight -> !sight.values().isEmpty() && sight.keys().stream().anyMatch(sights::contains))
         .collect(Collectors.toMap(Vocabulary.Sight::key,
@@ -147,6 +153,16 @@ public final class DictionaryInstallations implements Installations, Restorable 
   }
 
   @Override
+  public boolean remembers() {
+    return remembers;
+  }
+
+  @Override
+  public Map<Integer, Integer> left(CircuitState state, BitSet cases) {
+    return left.of(state, cases);
+  }
+
+  @Override
   public Observations in(CircuitState state, List<Probe> probes) {
     return states.in(state, probes);
   }
@@ -177,7 +193,7 @@ public final class DictionaryInstallations implements Installations, Restorable 
 
   @Override
   public boolean isChanged() {
-    return states.isChanged();
+    return states.isChanged() || left.isChanged();
   }
 
   @Override
@@ -187,6 +203,7 @@ public final class DictionaryInstallations implements Installations, Restorable 
       var writer = new StatesWriter(out);
       writer.write(opened());
       writer.write(states.all());
+      writer.write(left.all());
     } catch (IOException e) {
       throw new UncheckedIOException(e); // memory cannot fail to be written to
     }
@@ -199,6 +216,7 @@ public final class DictionaryInstallations implements Installations, Restorable 
     try {
       OpenedFuses fuses = reader.opened(cases.size(), samples());
       states.restore(reader.states(states));
+      left.restore(reader.left());
       opened = fuses;
     } catch (IOException | RuntimeException e) {
       // it is all solved anew

@@ -2,7 +2,9 @@ package rungbook.proof.plan;
 
 import java.util.BitSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 import rungbook.circuit.Probe;
 import rungbook.circuit.network.CircuitState;
 
@@ -114,6 +116,19 @@ public interface Installations {
    */
   default Installations without(Set<String> variants) {
     return this;
+  }
+
+  /** Whether what the equipment does in a state may depend on the state before. */
+  default boolean remembers() {
+    return false;
+  }
+
+  /**
+   * How cases are left in a state that comes from another: 0 as if everything had been dropped out before, or else
+   * another number. A case is left alike wherever it has the same number in the same state.
+   */
+  default Map<Integer, Integer> left(CircuitState state, BitSet cases) {
+    return cases.stream().boxed().collect(Collectors.toMap(one -> one, one -> 0));
   }
 
   /** How many cases are solved in each state: those of every variant. */

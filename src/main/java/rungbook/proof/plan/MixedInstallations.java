@@ -4,7 +4,10 @@ import java.nio.ByteBuffer;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.function.Supplier;
@@ -34,6 +37,7 @@ public final class MixedInstallations implements Installations, Restorable {
   private final double[] weights;
   private final double[] likelihoods;
   private final List<List<String>> faults;
+  private final Map<List<Integer>, Integer> together = new HashMap<>();
 
   /** The base or a variant, solved by itself. */
   private record Form(String name, double share, Installations of) {}
@@ -180,6 +184,33 @@ public final class MixedInstallations implements Installations, Restorable {
   public Installations without(Set<String> keys) {
     List<Form> left = forms.stream().filter(form -> !keys.contains(Names.key(form.name()))).toList();
     return left.size() == forms.size() ? this : new MixedInstallations(left);
+  }
+
+  @Override
+  public boolean remembers() {
+    return forms.stream().anyMatch(form -> form.of().remembers());
+  }
+
+  @Override
+  public Map<Integer, Integer> left(CircuitState state, BitSet wanted) {
+    Map<Integer, List<Integer>> byForm = new LinkedHashMap<>();
+    wanted.stream().forEach(one -> byForm.put(one, new ArrayList<>()));
+    for (int form = 0; form < forms.size(); form++) {
+      int[] local = localCase[form];
+      var own = new BitSet();
+      wanted.stream().map(one -> local[one]).filter(one -> one >= 0).forEach(own::set);
+      Map<Integer, Integer> left = forms.get(form).of().left(state, own);
+      byForm.forEach((one, numbers) -> numbers.add(left.getOrDefault(local[one], 0)));
+    }
+    Map<Integer, Integer> numbers = new HashMap<>();
+    byForm.forEach((one, ways) -> numbers.put(one, number(ways)));
+    return numbers;
+  }
+
+  private int number(List<Integer> ways) {
+    synchronized (together) {
+      return ways.stream().allMatch(way -> way == 0) ? 0 : together.computeIfAbsent(ways, any -> together.size() + 1);
+    }
   }
 
   @Override

@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.BitSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.IntStream;
 import rungbook.circuit.network.CircuitState;
 import rungbook.tree.NameRef;
@@ -56,8 +57,14 @@ public final class Population {
   /** Those that show a complaint, found by what is seen alone; every case where the tree says no complaint. */
   public static Population of(Optional<Symptoms> symptoms, Installations installations, CircuitState start) {
     return symptoms.map(words -> of(words, installations,
-        statesOf(words, start).stream().map(state -> installations.in(state, List.of())).toList()))
+        statesOf(words, start).stream().map(state -> installations.in(called(installations, start, state), List.of()))
+            .toList()))
         .orElseGet(() -> everything(installations));
+  }
+
+  /** Where it matters, the call comes after what was before. */
+  private static CircuitState called(Installations installations, CircuitState start, CircuitState state) {
+    return installations.remembers() && !state.equals(start) ? state.from(start, Set.of()) : state;
   }
 
   /** @param observations in each state of the complaint */

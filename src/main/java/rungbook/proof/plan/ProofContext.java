@@ -1,5 +1,6 @@
 package rungbook.proof.plan;
 
+import java.util.BitSet;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import rungbook.circuit.network.CircuitState;
@@ -17,14 +18,14 @@ import rungbook.tree.Symptoms;
  */
 public record ProofContext(Installations installations, Installations system, Population population,
     WalkTimes walkTimes, ProbePlan probePlan, ReachableFindings findings, Situation start,
-    OtherTrees others) {
+    EquipmentMemory memory, OtherTrees others) {
 
   public static ProofContext of(Installations installations, WalkTimes walkTimes, Vocabulary words, Meter meter,
       OtherTrees others) {
     return new ProofContext(installations, installations, Population.everything(installations), walkTimes,
         new ProbePlan(installations, words, meter), new ReachableFindings(
             IntStream.range(0, installations.cases().size()).mapToObj(installations::faults).toList(), others),
-        new Situation(CircuitState.start(words), walkTimes.start()), others);
+        new Situation(CircuitState.start(words), walkTimes.start()), new EquipmentMemory(installations), others);
   }
 
   /** The same for those that show the complaint, where it is said in the system's words. */
@@ -34,8 +35,18 @@ public record ProofContext(Installations installations, Installations system, Po
 
   private ProofContext on(Symptoms symptoms, StateEnumeration states) {
     Population shown = Population.of(symptoms, system, Population.statesOf(symptoms, start.state()).stream()
-        .map(state -> system.in(state, states.probes(state))).toList());
+        .map(state -> called(state, states)).toList());
     return new ProofContext(new ComplaintInstallations(system, shown), system, shown, walkTimes, probePlan, findings,
-        start, others);
+        start, memory, others);
+  }
+
+  /** What is observed in a state of the complaint, where the controls were at the start before. */
+  private Installations.Observations called(CircuitState state, StateEnumeration states) {
+    var everyCase = new BitSet();
+    everyCase.set(0, system.cases().size());
+    Installations.Observations observed = system.in(state, states.probes(state));
+    observed.expect(everyCase);
+    CircuitState left = memory.after(start.state(), state, everyCase);
+    return left.equals(state) ? observed : system.in(left, states.probes(state));
   }
 }

@@ -16,7 +16,12 @@ public record Situation(CircuitState state, String place) {
     return step.at().map(at -> new Situation(state, at.key())).orElse(this);
   }
 
-  /** The situation once a step's actions are done as they say. */
+  /** The same where everything was dropped out before. */
+  Situation alone() {
+    return new Situation(state.alone(), place);
+  }
+
+  /** The situation once a step's actions are done as they say, where everything was dropped out before. */
   public Situation after(Step step) {
     CircuitState changed = state;
     for (Action action : step.actions()) {

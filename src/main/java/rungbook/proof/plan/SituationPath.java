@@ -38,7 +38,7 @@ public final class SituationPath {
     while (!waiting.isEmpty()) {
       Cancellation.check();
       At at = waiting.poll();
-      if (at.step() == step && at.situation().equals(situation)) {
+      if (at.step() == step && at.situation().equals(situation.alone())) {
         return Optional.of(path(at));
       }
       if (seen.add(List.of(at.step(), at.situation()))) {

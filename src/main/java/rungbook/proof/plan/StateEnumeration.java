@@ -1,5 +1,7 @@
 package rungbook.proof.plan;
 
+import java.util.BitSet;
+import java.util.Collection;
 import java.util.Collections;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -25,9 +27,18 @@ public final class StateEnumeration {
   private final Map<Integer, Set<Situation>> situations = new HashMap<>();
   private final Map<Integer, Set<Situation>> deadProofs = new TreeMap<>();
   private final Set<CircuitState> solved = new HashSet<>();
+  private final Following following;
   private int count;
 
-  private StateEnumeration() {}
+  private StateEnumeration(Following following) {
+    this.following = following;
+  }
+
+  /** The situations in which a step can leave the equipment. */
+  @FunctionalInterface
+  private interface Following {
+    Collection<Situation> after(Situation situation, Step step);
+  }
 
   /** The equipment's state, and where the meter goes. */
   public record Measurement(CircuitState state, Probe probe) {}
@@ -56,8 +67,25 @@ public final class StateEnumeration {
   /** The same for work that begins somewhere else, or in several situations. */
   public static Attempt of(List<Step> steps, int[] order, ProofContext context, Beginning begins, int mostStates,
       int mostArrivals) {
-    StateEnumeration plan = new StateEnumeration();
-    begins.situations().forEach(start -> plan.add(begins.step(), start.to(steps.get(begins.step()))));
+    return of(new StateEnumeration((situation, step) -> List.of(situation.after(step))), steps, order, context, begins,
+        mostStates, mostArrivals);
+  }
+
+  /**
+   * The same, where what a healthy system remembers makes states of their own. It solves the circuit. What only a fault
+   * makes a system remember, such as a lockout, the same fault does in the state by itself as well.
+   */
+  public static Attempt remembered(List<Step> steps, int[] order, ProofContext context, int mostStates,
+      int mostArrivals) {
+    var healthy = new BitSet();
+    healthy.set(0);
+    return of(new StateEnumeration((situation, step) -> context.memory().after(situation, step, healthy).keySet()),
+        steps, order, context, new Beginning(0, Set.of(context.start())), mostStates, mostArrivals);
+  }
+
+  private static Attempt of(StateEnumeration plan, List<Step> steps, int[] order, ProofContext context,
+      Beginning begins, int mostStates, int mostArrivals) {
+    begins.situations().forEach(start -> plan.add(begins.step(), start.alone().to(steps.get(begins.step()))));
     for (int step : order) {
       Cancellation.check();
       Set<Situation> here = Optional.ofNullable(plan.situations.remove(step)).orElse(Set.of());
@@ -92,10 +120,10 @@ public final class StateEnumeration {
     if (step.actions().stream().anyMatch(action -> action.kind().begins(EquipmentCondition.PROVED_DEAD))) {
       deadProofs.computeIfAbsent(number, at -> new LinkedHashSet<>()).add(situation);
     }
-    Situation after = situation.after(step);
+    Collection<Situation> after = following.after(situation, step);
     for (Way way : step.ways()) {
       if (way.target() instanceof Target.ToStep to) {
-        add(to.step(), after.to(steps.get(to.step())));
+        after.forEach(one -> add(to.step(), one.to(steps.get(to.step()))));
       }
     }
   }
@@ -114,6 +142,11 @@ public final class StateEnumeration {
   /** By step, the situations in which something is proved dead there. */
   public Map<Integer, Set<Situation>> deadProofs() {
     return Collections.unmodifiableMap(deadProofs);
+  }
+
+  /** Whether something is read or looked at in a state. */
+  public boolean isRead(CircuitState state) {
+    return solved.contains(state);
   }
 
   public List<Probe> probes(CircuitState state) {

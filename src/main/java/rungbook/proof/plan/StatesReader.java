@@ -61,6 +61,19 @@ final class StatesReader {
     return states;
   }
 
+  Map<CircuitState, Map<Integer, Integer>> left() throws IOException {
+    var left = new HashMap<CircuitState, Map<Integer, Integer>>();
+    for (int count = in.readInt(); count > 0; count--) {
+      CircuitState state = state();
+      Map<Integer, Integer> ways = new HashMap<>();
+      for (int cases = in.readInt(); cases > 0; cases--) {
+        ways.put(in.readInt(), in.readInt());
+      }
+      left.put(state, ways);
+    }
+    return left;
+  }
+
   private void solved(BlockTable block, int caseNumber, int probes) throws IOException {
     var readings = new ArrayList<double[]>();
     for (int probe = 0; probe < probes; probe++) {
@@ -91,6 +104,16 @@ final class StatesReader {
   }
 
   private CircuitState state() throws IOException {
+    int count = in.readInt();
+    CircuitState state = alone();
+    strings();
+    for (int i = 1; i < count; i++) {
+      state = alone().from(state, strings());
+    }
+    return state;
+  }
+
+  private CircuitState alone() throws IOException {
     int count = in.readInt();
     Map<String, String> positions = new HashMap<>();
     for (int i = 0; i < count; i++) {

@@ -12,6 +12,7 @@ import java.util.Set;
 import rungbook.circuit.BlockTable;
 import rungbook.circuit.Probe;
 import rungbook.circuit.network.CircuitState;
+import rungbook.circuit.network.Past;
 import rungbook.proof.cases.OpenedFuses;
 import rungbook.system.Terminal;
 
@@ -50,6 +51,18 @@ final class StatesWriter {
         for (int i = one.solved().nextSetBit(0); i >= 0; i = one.solved().nextSetBit(i + 1)) {
           solved(block, i, one.table().probes().size());
         }
+      }
+    }
+  }
+
+  void write(Map<CircuitState, Map<Integer, Integer>> left) throws IOException {
+    out.writeInt(left.size());
+    for (Map.Entry<CircuitState, Map<Integer, Integer>> one : left.entrySet()) {
+      state(one.getKey());
+      out.writeInt(one.getValue().size());
+      for (Map.Entry<Integer, Integer> way : one.getValue().entrySet()) {
+        out.writeInt(way.getKey());
+        out.writeInt(way.getValue());
       }
     }
   }
@@ -93,7 +106,17 @@ final class StatesWriter {
     }
   }
 
+  /** A state, after those that it comes from. */
   private void state(CircuitState state) throws IOException {
+    List<CircuitState> latestFirst = state.andBefore().toList();
+    out.writeInt(latestFirst.size());
+    for (int i = latestFirst.size() - 1; i >= 0; i--) {
+      alone(latestFirst.get(i));
+      strings(latestFirst.get(i).past().map(Past::renewed).orElse(Set.of()));
+    }
+  }
+
+  private void alone(CircuitState state) throws IOException {
     out.writeInt(state.positions().size());
     for (Map.Entry<String, String> position : state.positions().entrySet()) {
       out.writeUTF(position.getKey());

@@ -6,7 +6,9 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.TreeMap;
+import java.util.stream.IntStream;
 import rungbook.circuit.network.Cancellation;
 import rungbook.proof.accounting.Share;
 import rungbook.proof.plan.Installations;
@@ -117,13 +119,25 @@ public final class IntermittentPropagation {
     } else if (step instanceof Step.End) {
       end(new End.Ended(node.step), trace, node);
     } else {
-      Trace after = new Trace(trace.situation().after(step), trace.suspects(), trace.isGone());
-      for (int i = 0; i < node.weights.length; i++) {
-        if (node.weights[i] != null) {
-          send(node.step, after, step.ways().isEmpty() ? step.ways().size() : 0, i, node.weights[i]);
-        }
-      }
+      after(step, trace, node.cases()).forEach((after, cases) -> cases.stream()
+          .forEach(i -> send(node.step, after, 0, i, Objects.requireNonNull(node.weights[i]))));
     }
+  }
+
+  private Map<Trace, BitSet> after(Step step, Trace trace, BitSet cases) {
+    Map<Trace, BitSet> after = new LinkedHashMap<>();
+    if (!trace.isGone()) {
+      context.memory().after(trace.situation(), step, cases)
+          .forEach((situation, some) -> after.put(new Trace(situation, trace.suspects(), false), some));
+      return after;
+    }
+    cases.stream().forEach(i -> {
+      var reads = new BitSet();
+      IntStream.of(gone.as(i, trace.situation().after(step).state())).forEach(reads::set);
+      Situation situation = context.memory().together(trace.situation(), step, reads);
+      after.computeIfAbsent(new Trace(situation, trace.suspects(), true), any -> new BitSet()).set(i);
+    });
+    return after;
   }
 
   /** From this check on, the fault is gone. */

@@ -20,7 +20,15 @@ final class ObservedStates {
   }
 
   Installations.Observations in(CircuitState state) {
-    return byState.computeIfAbsent(state, one -> installations.in(one, states.probes(one)));
+    return byState.computeIfAbsent(state, one -> installations.in(one, states.probes(one.alone())));
+  }
+
+  /** Says early what is read in a state later on, so that how it is left there is found with it. */
+  void expect(CircuitState state, BitSet cases) {
+    if (installations.remembers() && states.isRead(state)) {
+      cases.set(0);
+      in(state).expect(cases);
+    }
   }
 
   /** The observations where cases arrive together; the healthy system is always asked for. */

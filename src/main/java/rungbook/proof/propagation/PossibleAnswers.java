@@ -2,9 +2,9 @@ package rungbook.proof.propagation;
 
 import java.util.Arrays;
 import java.util.BitSet;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.function.IntPredicate;
 import java.util.stream.IntStream;
@@ -25,6 +25,7 @@ public final class PossibleAnswers {
   private final Tree tree;
   private final ProofContext context;
   private final Map<Integer, CheckTally> tallies;
+  private final Map<Integer, CheckTally> elsewhere = new HashMap<>();
   private final ObservedStates observed;
   private final ReachableFaults reachable;
 
@@ -44,6 +45,11 @@ public final class PossibleAnswers {
 
   ObservedStates observed() {
     return observed;
+  }
+
+  /** The situation in which a case is once a step's actions are done. */
+  Situation after(Situation situation, int step, int caseNumber) {
+    return context.memory().after(situation, tree.steps().get(step), caseNumber);
   }
 
   /** @param answer as written, with the reading if there was one */
@@ -110,8 +116,14 @@ public final class PossibleAnswers {
         .anyMatch(reading -> tally.split().mayTake(reading, way));
   }
 
+  /** A fault that is gone can bring somebody to a check that no case reaches otherwise. */
   private CheckTally tally(int step) {
-    return Objects.requireNonNull(tallies.get(step));
+    CheckTally tally = tallies.get(step);
+    return tally != null ? tally : elsewhere.computeIfAbsent(step, any -> {
+      Step.MeterCheck check = (Step.MeterCheck) tree.steps().get(step);
+      return new CheckTally(step, check, tree.meter().scale(check.quantity()).orElseThrow(), context.installations(),
+          reachable.byWay(check));
+    });
   }
 
   private double[] readings(Probe probe, Situation situation, int caseNumber) {

@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.TreeMap;
 import rungbook.circuit.Probe;
@@ -159,12 +160,14 @@ public final class Propagation {
 
   /** A task is taken to be done as it says: its first way on. */
   private void doTask(Step.Task task, SituationNode node) {
-    Situation after = node.situation.after(task);
-    for (int i = 0; i < node.weights.length; i++) {
-      if (node.weights[i] != null) {
-        send(node, after, task.ways().isEmpty() ? Segments.NONE : 0, i, node.weights[i]);
-      }
-    }
+    int way = task.ways().isEmpty() ? Segments.NONE : 0;
+    observed.expect(node.situation.after(task).state(), node.cases());
+    context.memory().after(node.situation, task, node.cases())
+        .forEach((after, cases) -> cases.stream().forEach(i -> send(node, after, way, i, taken(node, i))));
+  }
+
+  private static double[] taken(SituationNode node, int caseNumber) {
+    return Objects.requireNonNull(node.weights[caseNumber]);
   }
 
   private void measure(int number, Step.MeterCheck check, Collection<SituationNode> nodes) {

@@ -10,6 +10,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.IntStream;
 import rungbook.circuit.Probe;
 import rungbook.circuit.network.Cancellation;
 import rungbook.proof.accounting.ReadingSplit;
@@ -101,9 +102,25 @@ final class RepairPropagation {
     } else if (step instanceof Step.SenseCheck check) {
       look(check, reached, node);
     } else {
-      Reached after = new Reached(reached.situation().after(step), reached.repair().after(step));
-      forEach(node, (one, weights) -> send(node, after, step.ways().isEmpty() ? Segments.NONE : 0, one, weights));
+      RepairState repair = reached.repair().after(step);
+      var together = new BitSet();
+      node.cases().stream().forEach(one -> together.or(reads(one, repair)));
+      context.memory().after(reached.situation(), step, together);
+      forEach(node, (one, weights) -> send(node, new Reached(context.memory().together(reached.situation(), step,
+          reads(one, repair)), repair), step.ways().isEmpty() ? Segments.NONE : 0, one, weights));
     }
+  }
+
+  /** The cases as which the samples of a case read. */
+  private BitSet reads(int caseNumber, RepairState repair) {
+    var reads = new BitSet();
+    Set<String> gone = takesAway ? remedies.gone(caseNumber, repair) : Set.of();
+    if (gone.isEmpty()) {
+      reads.set(caseNumber);
+    } else {
+      IntStream.of(installations.repaired(caseNumber, gone, repair.renewed())).forEach(reads::set);
+    }
+    return reads;
   }
 
   private void measure(Step.MeterCheck check, Reached reached, SituationNode node) {

@@ -79,7 +79,7 @@ public final class WitnessSearch {
       Optional<PossibleAnswers.Given> leaves = answers.of(at.step(), at.situation(), caseNumber, sample).stream()
           .filter(given -> step.ways().get(given.way()).target().equals(other)).findFirst();
       if (leaves.isPresent()) {
-        return Optional.of(new HandOver(path(at, leaves.get().answer()), at.situation().after(step)));
+        return Optional.of(new HandOver(path(at, leaves.get().answer()), after(at)));
       }
       if (seen.add(List.of(at.step(), at.situation()))) {
         follow(at, waiting);
@@ -118,12 +118,16 @@ public final class WitnessSearch {
 
   private void follow(At at, Deque<At> waiting) {
     Step step = tree.steps().get(at.step());
-    Situation after = at.situation().after(step);
+    Situation after = after(at);
     for (PossibleAnswers.Given given : answers.of(at.step(), at.situation(), caseNumber, sample)) {
       if (step.ways().get(given.way()).target() instanceof Target.ToStep to) {
         waiting.add(new At(to.step(), after.to(tree.steps().get(to.step())), at, given.answer()));
       }
     }
+  }
+
+  private Situation after(At at) {
+    return answers.after(at.situation(), at.step(), caseNumber);
   }
 
   private Witness.Path path(At end, String last) {

@@ -32,7 +32,7 @@ class RelayLogicTest {
   private static final byte[] PULL_IN = {3, 0, 0};
 
   private RelayState initial(boolean isBlown) {
-    return logic.initial(new boolean[] {isBlown}, STATE, FaultCase.HEALTHY);
+    return logic.dropped(new boolean[] {isBlown}, STATE, FaultCase.HEALTHY);
   }
 
   private RelayState next(RelayState now, boolean isOverloaded) {

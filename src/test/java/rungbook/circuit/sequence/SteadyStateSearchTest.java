@@ -44,8 +44,9 @@ class SteadyStateSearchTest {
 
   private List<SteadyState> settle(FaultCase fault) {
     var found = new ArrayList<SteadyState>();
-    var start = new SteadyStateSearch.Start(0, model.faulted(fault),
-        EquipmentState.of(network, CircuitState.start(SYSTEM.vocabulary())), new int[] {0}, new boolean[0]);
+    CircuitState state = CircuitState.start(SYSTEM.vocabulary());
+    var start = new SteadyStateSearch.Start(0, model.faulted(fault), EquipmentState.of(network, state), new int[] {0},
+        model.logic().dropped(new boolean[0], state, fault));
     new SteadyStateSearch(model, SteadyStateSearch.solver(model, NetworkStructure.of(network, List.of(fault))),
         new KnownLevels(model), new BitSet(),
         (from, steady, solved) -> found.add(steady)).run(List.of(start));
