@@ -225,7 +225,8 @@ final class DictionaryBlock {
 
   /** Whether nothing is held in any sample of a case in the state that this one comes from. */
   private boolean isFree(int number, CircuitState state) {
-    return left.of(state.past().orElseThrow().before(), number).stream().noneMatch(group -> IntStream.of(group.samples())
+    CircuitState before = state.past().orElseThrow().before();
+    return left.of(before, number).stream().noneMatch(group -> IntStream.of(group.samples())
         .anyMatch(sample -> model.logic().isHeld(group.relays(), state, blown[number][sample])));
   }
 

@@ -45,7 +45,8 @@ public record HighestVoltages(Map<Integer, Double> byStep) {
     ProofContext context = ProofContext.of(installations, walkTimes, words, tree.meter(), id -> Optional.empty());
     int mostStates = Math.max(1, budget.solutions() / installations.solutions());
     return TopologicalOrder.of(tree.steps())
-        .flatMap(order -> StateEnumeration.remembered(tree.steps(), order, context, mostStates, budget.arrivals()).states())
+        .flatMap(order -> StateEnumeration.remembered(tree.steps(), order, context, mostStates, budget.arrivals())
+            .states())
         .map(states -> of(tree, installations, states)).orElse(unknown());
   }
 

@@ -19,8 +19,8 @@ import rungbook.circuit.network.Draw;
 /**
  * Netlists for ngspice that were written by hand from the system text in their comments, the meter drawn in: an error
  * in the netlists that this project writes for itself cannot hide here. {@code *read METER RED BLACK = NODE NODE} says
- * what is compared. {@code *then CONTROL to POSITION}
- * sets a control of a {@code *control} line, one after the other. With {@code *fault} and {@code *second}, two faults are in the circuit at once.
+ * what is compared. {@code *then CONTROL to POSITION} sets a control of a {@code *control} line, one after the other.
+ * With {@code *fault} and {@code *second}, two faults are in the circuit at once.
  */
 class HandNetlistTest {
 
@@ -62,7 +62,8 @@ class HandNetlistTest {
 
   /** Controls and their positions, one after the other. */
   private static List<String[]> steps(List<String> lines) {
-    return lines.stream().filter(line -> line.startsWith("*then ")).map(line -> line.substring(6).split(" to ")).toList();
+    return lines.stream().filter(line -> line.startsWith("*then "))
+        .map(line -> line.substring(6).split(" to ", 2)).toList();
   }
 
   /** A line of the faults; empty if the netlist has none of this name. */

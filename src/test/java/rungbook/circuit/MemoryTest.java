@@ -223,8 +223,42 @@ class MemoryTest {
     assertEquals(0, called.volts("coil shorted", "A", "N"), 0.1);
     assertEquals(24, called.volts("healthy", "A", "N"), 0.1);
     Walk off = called.set("thermostat", "off");
-    assertEquals(0, off.volts("coil shorted", "A", "N"), 0.1);
+    assertEquals(Reading.FLOATING, off.volts("coil shorted", "A", "N"), "nothing is between the leads");
     assertEquals(24, off.replaced("fuse").volts("coil shorted", "A", "N"), 0.1);
+  }
+
+  /** A limit with manual reset stays open when it has cooled down, until its button is pressed. */
+  @Test
+  void aManualResetIsAControlThatResetsAState() {
+    Walk normal = Walk.of("""
+        ```controls
+        temperature: normal, high, at bench
+        limit reset: released, pressed, at bench
+        ```
+
+        ```parts
+        supply: supply, 24 V, 0.05 ohm, L1 to N
+        bond: joint, N to ground
+        limit tripped: state, set when temperature high, reset when limit reset pressed
+        limit: switch, L1 to D, closed when not limit tripped
+        contactor: coil, 24 V, 7.5 VA, D to N
+        ```
+
+        ```sights
+        contactor pulled in: at bench, when contactor on
+        ```
+        """);
+    assertTrue(normal.runs());
+    Walk cooled = normal.set("temperature", "high").set("temperature", "normal");
+    assertFalse(cooled.runs());
+    assertTrue(cooled.set("limit reset", "pressed").set("limit reset", "released").runs());
+  }
+
+  @Test
+  void aLatchThatNothingResetsIsAProblem() {
+    var problems = Trial.read("A C", "", "", "supply: supply, 24 V, 0.1 ohm, A to C", "bond: joint, C to ground",
+        "load: load, 24 V, 5 VA, A to C", "latch: state, set when load on").problems();
+    assertEquals(List.of("part-lacks"), problems.stream().map(problem -> problem.code().name()).toList());
   }
 
   /** A start in the last state finds everything as it was left: a walk that stands still changes nothing. */

@@ -135,7 +135,7 @@ class RangesTest {
   @ValueSource(strings = {"fuse: fuse, 3 to 5 A, A to B", "hand: breaker, 10 to 15 A, A to B",
       "thing: load, 20 to 24 V, 6 VA, A to C", "thing: motor, 20 to 24 V, 6 A, A to C",
       "supply 2: supply, 20 to 24 V, 0.1 ohm, A to C", "supply 2: supply, 24 V, 50 to 60 Hz, 0.1 ohm, A to C",
-      "late: state, set when hand switch open, after 2 to 3 rounds",
+      "late: state, set when hand switch open, reset when hand switch closed, after 2 to 3 rounds",
       "t: transformer, 24 V primary, 12 V secondary, 20 to 40 VA, regulation 10 % of full load, A to C, B to C"})
   void aRatingIsOneNumber(String line) {
     var problems = Trial.read("S A B C", "", "", SUPPLY, BOND, SWITCH, "load: load, 24 V, 5 VA, A to C", line)

@@ -46,7 +46,7 @@ public final class HoldingCircuits {
     return holding;
   }
 
-  /** Takes away what needs nothing that is left, and what nothing needs; the parts in circles and between them remain. */
+  /** Takes away what needs nothing that is left, and what nothing needs; the circles and what is between remain. */
   private Set<String> circles() {
     Map<String, Set<String>> needs = new HashMap<>();
     network.system().parts().forEach(part -> needs.put(part.key(), needs(part)));

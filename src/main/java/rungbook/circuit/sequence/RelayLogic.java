@@ -178,8 +178,7 @@ public final class RelayLogic {
     if (isNewRun(past.before(), state)) {
       return dropped(blown, state, fault);
     }
-    var begun = new RelayState(before.loads.clone(), blown, before.states.clone(),
-        before.rounds.clone(), before.closed.clone());
+    RelayState begun = before.withFuses(blown);
     Arrays.fill(begun.states, states.size(), begun.states.length, false); // what has tripped closes again
     moveContacts(begun, state, fault);
     return begun;

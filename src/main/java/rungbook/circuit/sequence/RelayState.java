@@ -30,6 +30,10 @@ public final class RelayState {
     return new RelayState(loads.clone(), blown.clone(), states.clone(), rounds.clone(), closed.clone());
   }
 
+  RelayState withFuses(boolean[] open) {
+    return new RelayState(loads.clone(), open, states.clone(), rounds.clone(), closed.clone());
+  }
+
   @Override
   public boolean equals(Object other) {
     return this == other || other instanceof RelayState s && Arrays.deepEquals(parts(), s.parts());

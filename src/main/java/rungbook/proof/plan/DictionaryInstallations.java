@@ -25,6 +25,7 @@ import rungbook.circuit.network.Tolerance;
 import rungbook.circuit.sequence.HoldingCircuits;
 import rungbook.proof.cases.FaultCases;
 import rungbook.proof.cases.LazyDictionary;
+import rungbook.proof.cases.LeftStates;
 import rungbook.proof.cases.OpenedFuses;
 import rungbook.system.ControlSystem;
 import rungbook.system.Effect;

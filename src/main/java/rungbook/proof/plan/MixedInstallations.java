@@ -4,8 +4,6 @@ import java.nio.ByteBuffer;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
-import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -19,6 +17,7 @@ import rungbook.circuit.Reading;
 import rungbook.circuit.network.CircuitState;
 import rungbook.circuit.network.Draw;
 import rungbook.circuit.network.Samples;
+import rungbook.proof.cases.JoinedWays;
 import rungbook.system.ControlSystem;
 import rungbook.system.Names;
 import rungbook.system.SystemVariants;
@@ -37,7 +36,7 @@ public final class MixedInstallations implements Installations, Restorable {
   private final double[] weights;
   private final double[] likelihoods;
   private final List<List<String>> faults;
-  private final Map<List<Integer>, Integer> together = new HashMap<>();
+  private final JoinedWays together = new JoinedWays();
 
   /** The base or a variant, solved by itself. */
   private record Form(String name, double share, Installations of) {}
@@ -193,24 +192,7 @@ public final class MixedInstallations implements Installations, Restorable {
 
   @Override
   public Map<Integer, Integer> left(CircuitState state, BitSet wanted) {
-    Map<Integer, List<Integer>> byForm = new LinkedHashMap<>();
-    wanted.stream().forEach(one -> byForm.put(one, new ArrayList<>()));
-    for (int form = 0; form < forms.size(); form++) {
-      int[] local = localCase[form];
-      var own = new BitSet();
-      wanted.stream().map(one -> local[one]).filter(one -> one >= 0).forEach(own::set);
-      Map<Integer, Integer> left = forms.get(form).of().left(state, own);
-      byForm.forEach((one, numbers) -> numbers.add(left.getOrDefault(local[one], 0)));
-    }
-    Map<Integer, Integer> numbers = new HashMap<>();
-    byForm.forEach((one, ways) -> numbers.put(one, number(ways)));
-    return numbers;
-  }
-
-  private int number(List<Integer> ways) {
-    synchronized (together) {
-      return ways.stream().allMatch(way -> way == 0) ? 0 : together.computeIfAbsent(ways, any -> together.size() + 1);
-    }
+    return together.of(localCase, wanted, (form, own) -> forms.get(form).of().left(state, own));
   }
 
   @Override

@@ -197,7 +197,11 @@ final class PartReader {
     if (set.isEmpty()) {
       line.lacks("`when …`, or `set when …` and `reset when …`");
     }
-    Condition reset = line.condition("reset when ").orElseGet(() -> new Condition.Not(Condition.always()));
-    return new Part.State(line.name(), line.span(), set.orElseGet(Condition::always), Optional.of(reset), after);
+    Optional<Condition> reset = line.condition("reset when ");
+    if (set.isPresent() && reset.isEmpty()) {
+      line.lacks("when it is reset, such as `reset when not control board on`: it holds from one step to the next");
+    }
+    return new Part.State(line.name(), line.span(), set.orElseGet(Condition::always),
+        reset.or(() -> Optional.of(Condition.never())), after);
   }
 }

@@ -180,7 +180,8 @@ final class SystemChecks {
       s.closedWhen().eachTerm(term -> noteControl(term, used));
     });
     system.parts(Part.Fuse.class).forEach(fuse -> used.add(fuse.key()));
-    system.parts(Part.State.class).forEach(s -> s.set().eachTerm(term -> noteControl(term, used)));
+    system.parts(Part.State.class).forEach(s -> Stream.concat(Stream.of(s.set()), s.reset().stream())
+        .forEach(condition -> condition.eachTerm(term -> noteControl(term, used))));
     document.blocks("controls").stream().flatMap(block -> block.entries().stream())
         .filter(entry -> !used.contains(Names.key(entry.key())))
         .forEach(entry -> problems.add(CONTROL_WITHOUT_CONTACT, entry.keySpan(), "name", entry.key()));

@@ -1,4 +1,4 @@
-package rungbook.proof.plan;
+package rungbook.proof.cases;
 
 import java.util.BitSet;
 import java.util.HashMap;
@@ -11,10 +11,10 @@ import rungbook.circuit.network.CircuitState;
 import rungbook.circuit.sequence.RelayState;
 
 /**
- * Tells apart the ways in which a case can be left in one state of the equipment: with a seal-in contact closed or open,
- * locked out or not. Thread-safe.
+ * Tells apart the ways in which a case can be left in one state of the equipment: with a seal-in contact closed or
+ * open, locked out or not. Thread-safe.
  */
-final class LeftStates {
+public final class LeftStates {
 
   /** Ways that are compared with later ones; then it begins anew, and fewer are found to be the same. */
   private static final int MOST_KEPT = 20_000;
@@ -29,16 +29,18 @@ final class LeftStates {
 
   /** Follows cases to a state. */
   @FunctionalInterface
-  interface Following {
+  public interface Following {
     Map<Integer, List<RelayState>> left(CircuitState state, BitSet cases);
   }
 
-  LeftStates(Following following) {
+  public LeftStates(Following following) {
     this.following = following;
   }
 
-  /** As {@link Installations#left} says. */
-  Map<Integer, Integer> of(CircuitState state, BitSet cases) {
+  /**
+   * How cases are left in a state: 0 as if everything had been dropped out before, or else the number of another way.
+   */
+  public Map<Integer, Integer> of(CircuitState state, BitSet cases) {
     Cancellation.lock(working);
     try {
       if (known.size() > MOST_KEPT) {
@@ -79,17 +81,17 @@ final class LeftStates {
     return ++last;
   }
 
-  boolean isChanged() {
+  public boolean isChanged() {
     return isChanged;
   }
 
   /** The number of the way, by state, then by case. */
-  Map<CircuitState, Map<Integer, Integer>> all() {
+  public Map<CircuitState, Map<Integer, Integer>> all() {
     return known;
   }
 
   /** Takes over what was known earlier. */
-  void restore(Map<CircuitState, Map<Integer, Integer>> earlier) {
+  public void restore(Map<CircuitState, Map<Integer, Integer>> earlier) {
     known.putAll(earlier);
     last = earlier.values().stream().flatMap(numbers -> numbers.values().stream())
         .mapToInt(Integer::intValue).max().orElse(0);
