@@ -153,6 +153,13 @@ final class BenchProofs {
         + (looksAgain ? TREE.formatted("Look again", "look-again") : TREE.formatted("Lamp", "lamp")));
   }
 
+  /** The same with a supply and a loose wire that differ from house to house, and without the fault of the supply. */
+  static Library spread() {
+    String spread = SYSTEM.formatted("", "").replace("supply, 24 V, 0.05", "supply, 24 V, from 19 to 27 V, 0.05")
+        .replace("supply low: lower supply to 14 V", "wire one loose: raise wire one by 150 to 300 ohm");
+    return Example.library(spread + TREE.formatted("Lamp", "lamp"));
+  }
+
   static Proof proof(Library library) {
     return Example.PROVER.prove(library.tree("example").orElseThrow().tree(), library.text(),
         id -> library.tree(id).map(CompiledTree::tree)).proved().orElseThrow();
