@@ -91,6 +91,15 @@ public final class ComplexKernels {
     }
   }
 
+  /** x = |a − b|². */
+  public static void squaredDistance(double[] x, double[] ar, double[] ai, double[] br, double[] bi) {
+    for (int s = 0; s < x.length; s++) {
+      double p = ar[s] - br[s];
+      double q = ai[s] - bi[s];
+      x[s] = p * p + q * q;
+    }
+  }
+
   /** x = |a|². */
   public static void squaredMagnitude(double[] x, double[] ar, double[] ai) {
     for (int s = 0; s < x.length; s++) {

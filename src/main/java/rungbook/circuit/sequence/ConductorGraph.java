@@ -24,23 +24,26 @@ final class ConductorGraph {
     }
   }
 
-  /** Where the search is at a node: the edges it has yet to follow. */
+  /** Where the search is at a node: the edges it has yet to follow, and where its first edge is on the stack. */
   private static final class Visit {
     private final int node;
     private final Edge from;
+    private final int onStack;
     private int next;
 
-    Visit(int node, Edge from) {
+    Visit(int node, Edge from, int onStack) {
       this.node = node;
       this.from = from;
+      this.onStack = onStack;
     }
   }
 
   private final int nodeCount;
-  private final List<Edge> conductors = new ArrayList<>();
+  private final List<List<Edge>> adjacent;
 
   ConductorGraph(CircuitNetwork network) {
     nodeCount = network.nodeCount();
+    var conductors = new ArrayList<Edge>();
     for (int i = 0; i < network.branches().size(); i++) {
       Branch branch = network.branches().get(i);
       boolean isConductor = branch.kind() != Branch.Kind.LOAD && branch.direct().apply(Draw.MIDDLE).magnitude() > 0;
@@ -49,6 +52,7 @@ final class ConductorGraph {
       }
     }
     network.cores().forEach(core -> conductors.add(new Edge(core.sa(), core.sb(), -1)));
+    adjacent = adjacency(conductors);
   }
 
   /**
@@ -59,12 +63,26 @@ final class ConductorGraph {
   BitSet between(int a, int b, List<int[]> extras) {
     var found = new BitSet();
     if (a != b) {
-      var edges = new ArrayList<>(conductors);
-      extras.stream().filter(pair -> pair[0] != pair[1]).forEach(pair -> edges.add(new Edge(pair[0], pair[1], -1)));
-      component(new Edge(a, b, -1), adjacency(edges)).stream().filter(edge -> edge.branch() >= 0)
-          .forEach(edge -> found.set(edge.branch()));
+      component(new Edge(a, b, -1), extras.isEmpty() ? adjacent : with(extras)).stream()
+          .filter(edge -> edge.branch() >= 0).forEach(edge -> found.set(edge.branch()));
     }
     return found;
+  }
+
+  /** By node, the edges at it, with those of a fault. */
+  private List<List<Edge>> with(List<int[]> extras) {
+    var edges = new ArrayList<>(adjacent);
+    for (int[] pair : extras) {
+      if (pair[0] != pair[1]) {
+        Edge extra = new Edge(pair[0], pair[1], -1);
+        for (int node : pair) {
+          List<Edge> here = new ArrayList<>(edges.get(node));
+          here.add(extra);
+          edges.set(node, here);
+        }
+      }
+    }
+    return edges;
   }
 
   private List<List<Edge>> adjacency(List<Edge> edges) {
@@ -87,7 +105,7 @@ final class ConductorGraph {
     Deque<Visit> path = new ArrayDeque<>();
     depth[first.a()] = 1;
     low[first.a()] = 1;
-    enter(new Visit(first.b(), first), 2, depth, low, path);
+    enter(new Visit(first.b(), first, 0), 2, depth, low, path);
     while (!path.isEmpty()) {
       Visit visit = path.peek();
       if (visit.next < adjacent.get(visit.node).size()) {
@@ -114,7 +132,7 @@ final class ConductorGraph {
     }
     if (depth[other] == 0) {
       stack.add(edge);
-      enter(new Visit(other, edge), depth[visit.node] + 1, depth, low, path);
+      enter(new Visit(other, edge, stack.size() - 1), depth[visit.node] + 1, depth, low, path);
     } else if (depth[other] < depth[visit.node]) {
       stack.add(edge);
       low[visit.node] = Math.min(low[visit.node], depth[other]);
@@ -128,7 +146,7 @@ final class ConductorGraph {
     }
     low[above.node] = Math.min(low[above.node], low[visit.node]);
     if (low[visit.node] >= depth[above.node]) {
-      stack.subList(stack.indexOf(visit.from), stack.size()).clear();
+      stack.subList(visit.onStack, stack.size()).clear();
     }
   }
 }

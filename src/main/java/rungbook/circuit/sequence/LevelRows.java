@@ -10,8 +10,6 @@ final class LevelRows {
   private static final int LEVELS = 4;
 
   private final byte[][] uniform;
-  private final double[] re;
-  private final double[] im;
   private final double[] squares;
 
   LevelRows(int samples) {
@@ -19,8 +17,6 @@ final class LevelRows {
     for (int level = 0; level < LEVELS; level++) {
       Arrays.fill(uniform[level], (byte) level);
     }
-    re = new double[samples];
-    im = new double[samples];
     squares = new double[samples];
   }
 
@@ -41,8 +37,7 @@ final class LevelRows {
 
   /** Computes |V|² between two nodes, for each sample; valid until the next call. */
   double[] squares(ComplexRows volts, int a, int b) {
-    ComplexKernels.difference(re, im, volts.re[a], volts.im[a], volts.re[b], volts.im[b]);
-    ComplexKernels.squaredMagnitude(squares, re, im);
+    ComplexKernels.squaredDistance(squares, volts.re[a], volts.im[a], volts.re[b], volts.im[b]);
     return squares;
   }
 }

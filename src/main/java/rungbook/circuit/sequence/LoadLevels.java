@@ -39,6 +39,13 @@ final class LoadLevels {
   void updateLoad(int load, ComplexRows volts, Branch branch, double[] share, double[] onVolts, double[] offVolts,
       double humShare) {
     double[] squares = rows.squares(volts, branch.a(), branch.b());
+    if (pullsIn(squares, share, onVolts)) {
+      return; // no level is higher
+    }
+    if (isDead(squares, share, onVolts, offVolts, humShare)) {
+      loads[load] = rows.of(0);
+      return;
+    }
     byte[] row = loads[load].clone();
     for (int s = 0; s < row.length; s++) {
       double square = squares[s] * share[s] * share[s];
@@ -50,6 +57,29 @@ final class LoadLevels {
     loads[load] = rows.shared(row);
   }
 
+  /** Whether each sample has enough to pull in, as most loads have that are on. */
+  private static boolean pullsIn(double[] squares, double[] share, double[] onVolts) {
+    for (int s = 0; s < squares.length; s++) {
+      if (!(squares[s] * share[s] * share[s] >= onVolts[s] * onVolts[s])) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** Whether no sample has enough for anything, as most loads have that are off. */
+  private static boolean isDead(double[] squares, double[] share, double[] onVolts, double[] offVolts,
+      double humShare) {
+    for (int s = 0; s < squares.length; s++) {
+      double square = squares[s] * share[s] * share[s];
+      double on = onVolts[s] * onVolts[s];
+      if (square >= on || square >= offVolts[s] * offVolts[s] || square >= on * humShare * humShare) {
+        return false;
+      }
+    }
+    return true;
+  }
+
   /**
    * Marks the samples in which a fuse's current |V y| is more than {@code mostAmps}.
    *
@@ -57,14 +87,16 @@ final class LoadLevels {
    */
   void updateFuse(int fuse, ComplexRows volts, BranchAdmittance contact, double mostAmps) {
     double[] squares = rows.squares(volts, contact.a(), contact.b());
-    byte[] row = fuses[fuse].clone();
-    for (int s = 0; s < row.length; s++) {
+    byte[] before = fuses[fuse];
+    byte[] row = before;
+    for (int s = 0; s < squares.length; s++) {
       double squaredSiemens = contact.re()[s] * contact.re()[s] + contact.im()[s] * contact.im()[s];
       if (squares[s] * squaredSiemens > mostAmps * mostAmps) {
+        row = row == before ? before.clone() : row;
         row[s] = 1;
       }
     }
-    fuses[fuse] = rows.shared(row);
+    fuses[fuse] = row == before ? before : rows.shared(row);
   }
 
   byte[] loadsOf(int sample) {
