@@ -159,9 +159,8 @@ public final class RelayLogic {
 
   /** The state with every load off, and its contacts. */
   public RelayState dropped(boolean[] blown, CircuitState state, FaultCase fault) {
-    int switches = switchTests.length;
     var initial = new RelayState(new byte[loads.size()], blown.clone(),
-        new boolean[states.size() + conditional.trips()], new byte[states.size()], new boolean[switches]);
+        new boolean[states.size() + conditional.trips()], new byte[states.size()], new boolean[switchTests.length]);
     moveContacts(initial, state, fault);
     return initial;
   }
