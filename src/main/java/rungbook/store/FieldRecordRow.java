@@ -59,7 +59,6 @@ public class FieldRecordRow extends PanacheEntityBase {
   }
 
   KeptRecord toRecord() {
-    return new KeptRecord(id, recordId, saves, isShort, receivedAt, packs.stream().map(RecordPackRow::toPack).toList(),
-        content);
+    return new KeptRecord(id, recordId, receivedAt, packs.stream().map(RecordPackRow::toPack).toList(), content);
   }
 }

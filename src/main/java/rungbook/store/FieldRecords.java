@@ -51,7 +51,7 @@ public class FieldRecords {
     for (int place = 0; place < packs.size(); place++) {
       RecordPackRow.of(row, place, packs.get(place)).persist();
     }
-    return new KeptRecord(row.id, row.recordId, row.saves, row.isShort, row.receivedAt, packs, row.content);
+    return new KeptRecord(row.id, row.recordId, row.receivedAt, packs, row.content);
   }
 
   /** The newest state of each record, the last that came first. */

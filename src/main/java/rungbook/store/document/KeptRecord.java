@@ -9,12 +9,9 @@ import java.util.Optional;
  * A field record as it was received.
  *
  * @param recordId the id that the phone gave it; a record that comes again, with more in it, has the same
- * @param saves how often the phone had kept it
- * @param isShort whether it came in the short form of QR pictures
  * @param packs those that were followed, in the record's order
  */
-public record KeptRecord(long id, String recordId, int saves, boolean isShort, Instant receivedAt, List<KeptPack> packs,
-    byte[] content) {
+public record KeptRecord(long id, String recordId, Instant receivedAt, List<KeptPack> packs, byte[] content) {
 
   /**
    * A pack that a record says was followed.
