@@ -123,7 +123,7 @@ book.recordPage = function (page, on) {
     pre.tabIndex = 0;
     pre.setAttribute('aria-label', 'The record');
     pre.setAttribute('role', 'region');
-    text.ontoggle = function () { pre.textContent = text.open ? pre.textContent || share.text() : ''; };
+    text.firstChild.onclick = function () { pre.textContent = share.text(); };
     button('Copy', out, function () { pre.textContent = share.text(); text.open = true; copy(pre); });
     panel = make('div', '', 'panel', page);
     button('Delete this record', make('div', '', 'tools', page), erase);

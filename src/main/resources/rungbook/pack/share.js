@@ -57,6 +57,7 @@ function parts(text, id) {
   }
   return cut.map(function (part, i) { return 'RUNGBOOK ' + (i + 1) + '/' + cut.length + ' ' + id.slice(0, 4) + ':' + part; });
 }
+// whole pixels a module, so that no line between two is gray
 function picture(text, inside) {
   const rows = book.qr(text), side = rows.length + 8;
   let path = '';
@@ -64,7 +65,7 @@ function picture(text, inside) {
     row.forEach(function (dark, x) { if (dark) path += 'M' + (x + 4) + ' ' + (y + 4) + 'h1v1h-1z'; });
   });
   const box = make('div', '', 'qr', inside);
-  box.innerHTML = '<svg viewBox="0 0 ' + side + ' ' + side + '" role="img"><rect width="100%" height="100%" fill="#fff"/><path d="' + path + '"/></svg>';
+  box.innerHTML = '<svg width="' + side * Math.floor(Math.min(innerWidth - 10, 480) / side) + '" viewBox="0 0 ' + side + ' ' + side + '" role="img"><rect width="100%" height="100%" fill="#fff"/><path d="' + path + '"/></svg>';
   return box.firstChild;
 }
 // people read the words, a server reads the last line
