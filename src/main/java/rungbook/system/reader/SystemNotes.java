@@ -29,6 +29,7 @@ final class SystemNotes {
   static final Code LOAD_ALWAYS_ON = Code.of("load-always-on");
   static final Code POINT_WITHOUT_PART = Code.of("point-without-part");
   static final Code RUNG_NEVER_CLOSED = Code.of("rung-never-closed");
+  static final Code SIGHT_NEVER_SET = Code.of("sight-never-set");
   static final Code SUPPLY_NOT_PROTECTED = Code.of("supply-not-protected");
 
   /** More positions than equipment of the trade has; the others are not looked at. */
@@ -53,6 +54,7 @@ final class SystemNotes {
     if (!systems.base().parts().isEmpty()) {
       notes.loads();
       notes.points();
+      notes.sights();
       notes.supplies();
     }
     return notes.found;
@@ -120,6 +122,18 @@ final class SystemNotes {
           found.add(Problem.at(POINT_WITHOUT_PART, document.source(), entry.keySpan()).with("name", point.name())
               .with("places", unused));
         }
+      }
+    });
+  }
+
+  /** A look at what nothing sets takes every answer, so a fault that no longer shows would go unnoticed. */
+  private void sights() {
+    Set<String> set = systems.all().flatMap(one -> one.sights().stream()).map(ControlSystem.SightCondition::name).map(Names::key)
+        .collect(Collectors.toSet());
+    document.entries("sights").forEach(entry -> {
+      Vocabulary.Sight sight = system.vocabulary().sights().get(Names.key(entry.key()));
+      if (sight != null && sight.keys().stream().noneMatch(set::contains)) {
+        found.add(Problem.at(SIGHT_NEVER_SET, document.source(), entry.keySpan()).with("name", sight.name()));
       }
     });
   }
