@@ -14,7 +14,7 @@ doc.querySelectorAll('.tree').forEach(function (tree) {
 function treeOf(page) {
   return page.closest('.tree');
 }
-// the anchor of a step, as Anchors makes it: five letters of the FNV-1a hash of tree--step
+// the anchor of a step, as ShortAnchors makes it: five letters of the FNV-1a hash of tree--step
 function anchor(name) {
   let hash = 0x811C9DC5, letters = '';
   new TextEncoder().encode(name).forEach(function (b) { hash = Math.imul(hash ^ b, 0x01000193); });

@@ -68,10 +68,24 @@ class PackAndVerifyTest {
   }
 
   @Test
+  void aFolderBecomesOnePage() throws IOException {
+    assertEquals(0, Run.in(folder, "key", "company").exit());
+    Run run = Run.in(folder, "pack", "lib", "--library", "out/all.html", "--sign", "company.key");
+    assertEquals(0, run.exit(), run.out());
+    assertEquals(List.of("all.html", "all.html.sig"), packed("out"));
+    Run verified = Run.in(folder, "verify", "out/all.html", "--key", "company.pub");
+    assertEquals(0, verified.exit(), verified.out());
+    String digest = run.out().substring(run.out().indexOf("digest ") + 7).strip();
+    assertTrue(verified.out().startsWith("out/all.html: intact\n  digest: " + digest
+        + "\n  file: all-trees.html\n  title: Rungbook library\n"), verified.out());
+  }
+
+  @Test
   void aBookHasTheNameOfABookAndAFileOfItsOwn() throws IOException {
     Files.createDirectories(folder.resolve("here.epub"));
     for (List<String> wrong : List.of(List.of("--book", "all.zip"), List.of("--book", "here.epub"),
-        List.of("--book", "all.epub", "--to", "out"), List.of("--book", "a\0.epub"))) {
+        List.of("--book", "all.epub", "--to", "out"), List.of("--book", "a\0.epub"),
+        List.of("--library", "all.epub"), List.of("--library", "all.html", "--book", "all.epub"))) {
       List<String> arguments = Stream.concat(Stream.of("pack", "lib"), wrong.stream()).toList();
       assertEquals(2, Run.in(folder, arguments.toArray(String[]::new)).exit(), wrong.toString());
     }

@@ -41,7 +41,8 @@ class StepInBrowserTest {
   }
 
   private static boolean isOpen(String caution) {
-    return Boolean.TRUE.equals(browser.run("return document.querySelector('.on .caution:has([href$=\":" + caution + "\"])').open"));
+    return Boolean.TRUE.equals(browser.run(
+        "return document.querySelector('.on .caution:has([href$=\":" + caution + "\"])').open"));
   }
 
   private static void key(String key) {

@@ -86,7 +86,8 @@ public final class TapBench {
     System.out.printf(Locale.ROOT, "%.0f steps, %d bytes, processor slowed %d-fold%n"
         + "first painted after %.0f ms, ready after %.0f ms; tap to picture: median %.0f ms, worst of %d %.0f ms; "
         + "the page's own thread worked %.0f ms a tap%n",
-        milliseconds(browser, "return document.querySelectorAll('.page.step').length"), bytes, SLOWER, painted, opened, taps[TAPS / 2], TAPS, taps[TAPS - 1], worked);
+        milliseconds(browser, "return document.querySelectorAll('.page.step').length"), bytes, SLOWER,
+        painted, opened, taps[TAPS / 2], TAPS, taps[TAPS - 1], worked);
   }
 
   private static double milliseconds(Browser browser, String script) {

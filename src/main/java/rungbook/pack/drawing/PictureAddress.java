@@ -35,8 +35,8 @@ public final class PictureAddress {
 
   /** XML takes either quote around a value; one of them needs no escape in an attribute of HTML. */
   private static String escaped(String svg) {
-    return (svg.indexOf('\'') < 0 ? VALUE.matcher(svg).replaceAll("='$1'") : svg).codePoints().mapToObj(PictureAddress::escaped)
-        .collect(Collectors.joining());
+    String quoted = svg.indexOf('\'') < 0 ? VALUE.matcher(svg).replaceAll("='$1'") : svg;
+    return quoted.codePoints().mapToObj(PictureAddress::escaped).collect(Collectors.joining());
   }
 
   /** What an address may not have, and what HTML would read as its own. */

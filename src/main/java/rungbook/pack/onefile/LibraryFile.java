@@ -26,8 +26,8 @@ public record LibraryFile(String digest, byte[] bytes) {
    */
   public static LibraryFile of(List<PackedTree> trees, List<LeftOut> leftOut, PackInput material) {
     List<PackedTree> sorted = trees.stream().sorted(Comparator.comparing(tree -> tree.tree().id())).toList();
-    Anchors anchors = new Anchors(sorted.stream().map(PackedTree::tree).toList());
-    String page = new LibraryPage(sorted, anchors, titles(sorted), material).of(leftOut);
+    ShortAnchors anchors = new ShortAnchors(sorted.stream().map(PackedTree::tree).toList());
+    String page = new LibraryDocument(sorted, anchors, titles(sorted), material).of(leftOut);
     PageForm blank = PageForm.of(page.getBytes(StandardCharsets.UTF_8)).orElseThrow();
     String digest = blank.computed();
     return new LibraryFile(digest, blank.with(digest));

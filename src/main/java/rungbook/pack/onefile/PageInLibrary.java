@@ -18,7 +18,7 @@ import rungbook.tree.Tree;
  * @param titles of the trees in the file, by id
  * @param pictures by path in the library
  */
-record PageInLibrary(String digest, Anchors anchors, Map<String, String> titles, Map<String, byte[]> pictures)
+record PageInLibrary(String digest, ShortAnchors anchors, Map<String, String> titles, Map<String, byte[]> pictures)
     implements Medium {
 
   @Override
@@ -43,8 +43,8 @@ record PageInLibrary(String digest, Anchors anchors, Map<String, String> titles,
 
   @Override
   public Optional<String> address(String tree, Optional<String> step) {
-    return anchors.has(tree) ? Optional.of("#" + step.map(id -> anchors.of(tree, id)).orElseGet(() -> anchors.first(tree)))
-        : Optional.empty();
+    String anchor = step.map(id -> anchors.of(tree, id)).orElseGet(() -> anchors.first(tree));
+    return anchors.has(tree) ? Optional.of("#" + anchor) : Optional.empty();
   }
 
   @Override

@@ -18,12 +18,17 @@ final class ShortMarkup {
       + "|</p>\\s*(?=<(?:p|div|ul|ol|dl|details|section|h[1-6]|table|pre|blockquote)[ >]|</(?:div|section|details|li)>)"
       + "|</d[td]>\\s*(?=<d[td]>|</div>)");
 
+  /** A line end before or after a block shows nowhere, and would be a piece of text of its own. */
+  private static final Pattern LINE_END = Pattern
+      .compile("\\n(?=</?(?:p|div|section|ul|ol|li|h[1-6]|details|dl|dd|table|thead|tbody|tr|pre|blockquote)[ >])");
+
   private ShortMarkup() {}
 
   /** A single space after an end tag shows where a style runs two lines together; a line end never does. */
   static String of(String html) {
     String bare = TAG.matcher(html).replaceAll(tag -> Matcher.quoteReplacement(QUOTED.matcher(tag.group())
         .replaceAll("=$1")));
-    return IMPLIED.matcher(bare).replaceAll(end -> end.group().endsWith("> ") ? " " : "");
+    return IMPLIED.matcher(LINE_END.matcher(bare).replaceAll(""))
+        .replaceAll(end -> end.group().endsWith("> ") ? " " : "");
   }
 }

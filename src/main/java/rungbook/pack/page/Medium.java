@@ -6,10 +6,10 @@ import rungbook.tree.Tree;
 /** The kind of file that a tree is written into: what it is called, and what a link or a picture in it can lead to. */
 public interface Medium {
 
-  /** Whether the tree has a file or a chapter for itself: its title is at the top, and all that it names is there in full. */
+  /** Whether a tree has a file or chapter for itself: its title is at the top, and all that it names is in full. */
   boolean isAlone();
 
-  /** Whether a caution that was read before is a bar that leads to it; where a page cannot open a bar, it is in full. */
+  /** Whether a caution that was read before is a bar that leads to it; where a bar cannot be opened, it is in full. */
   boolean folds();
 
   /** Writes the title block, and how somebody checks the file where that is not said elsewhere in it. */

@@ -49,7 +49,8 @@ class TogetherApi {
       description = "Trees with errors are left out; its title page names them and says why; "
           + "with `signature=true` the 64 bytes of its signature instead, if the server has a key")
   public Response book(@QueryParam("signature") boolean signature) {
-    return answer(new PackFile(OF_ALL + Book.ENDING, trees.book(library.checked()).bytes()), Book.MEDIA_TYPE, signature);
+    var file = new PackFile(OF_ALL + Book.ENDING, trees.book(library.checked()).bytes());
+    return answer(file, Book.MEDIA_TYPE, signature);
   }
 
   private Response answer(PackFile file, String type, boolean signature) {

@@ -93,7 +93,8 @@ class BookTest {
 
   private static String folded(String page) {
     return page.replaceAll("(?s)(<p class=\"summary\">.*?</p>|<summary>.*?</summary>|<a class=\"caution [^>]*>.*?</a>)"
-        + "(<p class=\"hazard\">.*?</p> )?(<p class=\"avoid\">.*?</p> )?(<p><a href=[^>]*>More</a> on this.</p>)?", "$1");
+        + "(<p class=\"hazard\">.*?</p> )?(<p class=\"avoid\">.*?</p> )?"
+        + "(<p><a href=[^>]*>More</a> on this.</p>)?", "$1");
   }
 
   private static String blank(String words, Tree tree) {

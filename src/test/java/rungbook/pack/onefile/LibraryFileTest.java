@@ -49,7 +49,7 @@ class LibraryFileTest {
   }
 
   @Test
-  void sameTreesAreTheSameBytesInWhateverOrder() {
+  void bytesAreTheSameInWhateverOrder() {
     List<Tree> trees = new ArrayList<>(List.of(Libraries.tree("outdoor-unit-does-not-stop"), Libraries.tree(BUZZES)));
     LibraryFile file = Libraries.of(trees);
     Collections.reverse(trees);
@@ -73,7 +73,7 @@ class LibraryFileTest {
   @Test
   void handOverEntersTheOtherTreeAtAStep() {
     String page = Libraries.text(Libraries.starters());
-    Anchors anchors = new Anchors(Libraries.trees());
+    ShortAnchors anchors = new ShortAnchors(Libraries.trees());
     int handOvers = 0;
     for (Tree tree : Libraries.trees()) {
       for (Target.ToTree to : tree.steps().stream().flatMap(step -> step.ways().stream()).map(way -> way.target())

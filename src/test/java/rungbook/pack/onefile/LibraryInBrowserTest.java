@@ -73,7 +73,7 @@ class LibraryInBrowserTest {
 
   /** A way to another tree: the page that it is on, its address, and the titles of both trees. */
   private static List<String> handOver() {
-    Anchors anchors = new Anchors(Libraries.trees());
+    ShortAnchors anchors = new ShortAnchors(Libraries.trees());
     for (Tree tree : Libraries.trees()) {
       for (Step step : tree.steps()) {
         for (Way way : step.ways()) {
@@ -101,7 +101,7 @@ class LibraryInBrowserTest {
     follow(over.get(1));
     assertEquals(over.get(1), hash());
     assertEquals(over.get(3), browser.run("return document.querySelector('.tree').dataset.title"));
-    assertEquals(true, browser.run("return document.querySelector('.page.on').matches('.step')"), "no page to read first");
+    assertEquals(true, browser.run("return document.querySelector('.page.on').matches('.step')"), "no page before it");
     assertTrue(browser.find(".sofar summary").getText().startsWith("1 done"));
     browser.run("history.back()");
     browser.until("document.querySelector('.tree').dataset.title === '" + over.get(2).replace("'", "\\'") + "'");
@@ -110,7 +110,8 @@ class LibraryInBrowserTest {
     browser.run("history.forward()");
     browser.until("document.querySelector('.sofar summary').textContent.startsWith('1 done')");
     browser.run("location.reload()");
-    browser.until("document.querySelector('.page.on') && document.querySelector('.sofar summary').textContent.startsWith('1 done')");
+    browser.until("document.querySelector('.page.on')");
+    browser.until("document.querySelector('.sofar summary').textContent.startsWith('1 done')");
     follow((String) browser.run("return document.querySelector('.page.on .ways a').getAttribute('href')"));
     tool("Field record");
     String record = browser.find(".record pre").getText();
@@ -125,7 +126,8 @@ class LibraryInBrowserTest {
     browser.find("input[type=search]").sendKeys("buzzing");
     assertEquals("Contactor buzzes or control voltage is low", listed().get(0));
     assertTrue(listed().size() < 5, listed().toString());
-    browser.run("const i = document.querySelector('input[type=search]'); i.value = ''; i.dispatchEvent(new Event('input'))");
+    browser.run("const i = document.querySelector('input[type=search]');"
+        + "i.value = ''; i.dispatchEvent(new Event('input'))");
     WebElement stop = browser.visible(".symptoms button").stream().filter(one -> one.getText().equals("Does not stop"))
         .findFirst().orElseThrow();
     stop.click();
@@ -162,8 +164,8 @@ class LibraryInBrowserTest {
   }
 
   private static long laidOut(String css) {
-    return (long) browser.run("return [...document.querySelectorAll(arguments[0])].filter(e => e.getClientRects().length).length",
-        css);
+    return (long) browser.run("return [...document.querySelectorAll(arguments[0])]"
+        + ".filter(e => e.getClientRects().length).length", css);
   }
 
   @Test
@@ -174,7 +176,8 @@ class LibraryInBrowserTest {
     browser.run("document.querySelectorAll('.page.on .caution').forEach(box => box.open = false)");
     follow(over.get(1));
     String again = (String) browser.run("""
-        const before = new Set([...window.rungbook.trees.find(arguments[0]).querySelectorAll('.caution p a')].map(a => a.hash));
+        const page = window.rungbook.trees.find(arguments[0]);
+        const before = new Set([...page.querySelectorAll('.caution p a')].map(a => a.hash));
         return [...document.querySelectorAll('.page.on:not(.live-line) .caution')].filter(box =>
           before.has(box.querySelector('p a').hash) && box.open).map(box => box.textContent).join();
         """, over.get(0));
@@ -195,7 +198,8 @@ class LibraryInBrowserTest {
     WebElement bar = browser.all("[id=no-cooling-blower-runs] a.caution").get(0);
     bar.sendKeys(Keys.ENTER);
     assertNotEquals(over.get(1), browser.driver().getCurrentUrl().replaceAll(".*#", "#"));
-    assertTrue(browser.find("[id='" + browser.driver().getCurrentUrl().replaceAll(".*#", "") + "'] .avoid").isDisplayed());
+    String caution = browser.driver().getCurrentUrl().replaceAll(".*#", "");
+    assertTrue(browser.find("[id='" + caution + "'] .avoid").isDisplayed());
   }
 
   /** What the address names. */

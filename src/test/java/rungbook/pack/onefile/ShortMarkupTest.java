@@ -2,6 +2,7 @@ package rungbook.pack.onefile;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -17,5 +18,12 @@ class ShortMarkupTest {
       "<a href=\"a&amp;b\">c</a> | <a href=\"a&amp;b\">c</a>"})
   void whatABrowserPutsBackIsLeftOut(String written, String shortened) {
     assertEquals(shortened, ShortMarkup.of(written));
+  }
+
+  /** Between words in one line of prose it is a space. */
+  @Test
+  void lineEndsBetweenBlocksAreLeftOut() {
+    assertEquals("<div><ul><li>a\nb</ul><p><b>R</b>\n<b>C</b></div>",
+        ShortMarkup.of("<div>\n<ul>\n<li>a\nb</li>\n</ul>\n<p><b>R</b>\n<b>C</b></p>\n</div>"));
   }
 }

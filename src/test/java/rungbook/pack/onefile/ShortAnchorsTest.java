@@ -11,14 +11,14 @@ import org.junit.jupiter.api.Test;
 import rungbook.pack.Samples;
 import rungbook.tree.Tree;
 
-class AnchorsTest {
+class ShortAnchorsTest {
 
   /** Published values of FNV-1a with 32 bits, from memory: {@code a} is e40c292c, {@code foobar} is bf9cf968. */
   @Test
   void hashIsThatOfTheReference() {
-    assertEquals(letters(0xE40C292C), Anchors.hash("a"));
-    assertEquals(letters(0xBF9CF968), Anchors.hash("foobar"));
-    assertEquals(letters(0x811C9DC5), Anchors.hash(""));
+    assertEquals(letters(0xE40C292C), ShortAnchors.hash("a"));
+    assertEquals(letters(0xBF9CF968), ShortAnchors.hash("foobar"));
+    assertEquals(letters(0x811C9DC5), ShortAnchors.hash(""));
   }
 
   private static String letters(int hash) {
@@ -32,8 +32,8 @@ class AnchorsTest {
   void anchorsLastFromEditionToEdition() {
     Tree old = tree("Old");
     Tree renamed = tree("New");
-    Anchors before = new Anchors(List.of(old));
-    Anchors after = new Anchors(List.of(renamed));
+    ShortAnchors before = new ShortAnchors(List.of(old));
+    ShortAnchors after = new ShortAnchors(List.of(renamed));
     assertEquals(before.of("sample", "fine"), after.of("sample", "fine"));
     assertNotEquals(before.of("sample", "old"), after.of("sample", "new"));
     assertEquals("sample", before.of("sample", ":start"));
@@ -45,7 +45,7 @@ class AnchorsTest {
   void twoStepsNeverShareAnAnchor() {
     Set<String> seen = new HashSet<>();
     List<Tree> trees = Libraries.trees();
-    Anchors anchors = new Anchors(trees);
+    ShortAnchors anchors = new ShortAnchors(trees);
     trees.forEach(tree -> tree.steps().forEach(step -> assertEquals(true, seen.add(anchors.of(tree.id(), step.id())))));
   }
 

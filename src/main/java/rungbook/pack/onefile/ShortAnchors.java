@@ -15,7 +15,7 @@ import rungbook.tree.Tree;
  * there are thousands of links; and the same in the next edition, or gone from it, so that an old address never shows
  * another step. {@code trees.js} computes it too, so that {@code #no-cooling--read-y} leads to the step.
  */
-final class Anchors {
+final class ShortAnchors {
 
   private static final String LETTERS = "abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ0123456789-_";
   private static final int LENGTH = 5;
@@ -27,7 +27,7 @@ final class Anchors {
   private final Map<String, String> byName = new HashMap<>();
   private final Map<String, String> first = new HashMap<>();
 
-  Anchors(List<Tree> trees) {
+  ShortAnchors(List<Tree> trees) {
     Set<String> used = new HashSet<>();
     trees.forEach(tree -> used.add(tree.id()));
     for (Tree tree : trees) {

@@ -24,7 +24,7 @@ import rungbook.tree.Tree;
  *
  * @param titles of the trees, by id
  */
-record LibraryPage(List<PackedTree> trees, Anchors anchors, Map<String, String> titles, PackInput material) {
+record LibraryDocument(List<PackedTree> trees, ShortAnchors anchors, Map<String, String> titles, PackInput material) {
 
   private static final String TITLE = "Rungbook library";
 
@@ -60,8 +60,9 @@ record LibraryPage(List<PackedTree> trees, Anchors anchors, Map<String, String> 
   }
 
   private String common() {
-    return new Html().open("section", "class", "page common", "id", ":common").raw(TreeText.common(
-        trees.stream().map(PackedTree::tree).toList(), material, medium(Digest.BLANK))).close("section").line().toString();
+    String words = TreeText.common(trees.stream().map(PackedTree::tree).toList(), material, medium(Digest.BLANK));
+    return new Html().open("section", "class", "page common", "id", ":common").raw(words).close("section").line()
+        .toString();
   }
 
   private String all() {
