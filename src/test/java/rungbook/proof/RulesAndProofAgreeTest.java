@@ -106,7 +106,8 @@ class RulesAndProofAgreeTest {
 
   private static Step with(Step step, List<Way> ways) {
     StepHeader old = step.header();
-    var header = new StepHeader(old.id(), old.document(), old.section(), old.block(), old.at(), old.minutes(), old.timer(),
+    var header = new StepHeader(old.id(), old.document(), old.section(), old.block(), old.at(), old.minutes(),
+        old.timer(),
         old.cautions(), old.who(), ways);
     if (step instanceof Step.Task task) {
       return new Step.Task(header, task.actions());

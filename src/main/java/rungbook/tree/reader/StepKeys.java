@@ -31,7 +31,8 @@ public final class StepKeys {
   private static final Set<
       String> ACTIONS = Arrays.stream(ActionKind.values()).map(ActionKind::words).collect(Collectors.toSet());
   private static final Set<String> CHECK = with(COMMON,
-      Set.of("measure", "look", "listen", "smell", "feel", "ask", "leads", "expect", "with", Step.Check.AGAIN, StepTimer.Kind.LASTS.key()));
+      Set.of("measure", "look", "listen", "smell", "feel", "ask", "leads", "expect", "with", Step.Check.AGAIN,
+          StepTimer.Kind.LASTS.key()));
   private static final Set<String> TASK = with(with(COMMON, ACTIONS), Set.of(StepTimer.Kind.WAIT.key()));
   private static final Set<String> FINDING = with(with(COMMON, ACTIONS),
       Set.of("fault", "healthy", "refer", "evacuate", "guarded"));

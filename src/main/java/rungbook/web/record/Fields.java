@@ -11,6 +11,7 @@ import java.util.regex.Pattern;
 
 /** The fields of a JSON object, with their place in the whole, for words on what is wrong. */
 record Fields(JsonNode node, String place) {
+
   private static final Pattern TIME = Pattern.compile("\\d{4}-\\d\\d-\\d\\dT\\d\\d:\\d\\d:\\d\\d(\\.\\d+)?Z");
 
   private static final String HINT = "send the record as the pack wrote it; docs/field-record.md has its form";
