@@ -36,7 +36,7 @@ public final class RelayState {
 
   @Override
   public boolean equals(Object other) {
-    return this == other || other instanceof RelayState s && Arrays.deepEquals(parts(), s.parts());
+    return this == other || (other instanceof RelayState s && Arrays.deepEquals(parts(), s.parts()));
   }
 
   @Override

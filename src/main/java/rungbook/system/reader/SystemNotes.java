@@ -128,8 +128,7 @@ final class SystemNotes {
 
   /** A look at what nothing sets takes every answer, so a fault that no longer shows would go unnoticed. */
   private void sights() {
-    Set<String> set = systems.all().flatMap(one -> one.sights().stream()).map(ControlSystem.SightCondition::name)
-        .map(Names::key)
+    Set<String> set = systems.all().flatMap(one -> one.sights().stream()).map(sight -> Names.key(sight.name()))
         .collect(Collectors.toSet());
     document.entries("sights").forEach(entry -> {
       Vocabulary.Sight sight = system.vocabulary().sights().get(Names.key(entry.key()));
