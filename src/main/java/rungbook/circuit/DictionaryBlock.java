@@ -178,9 +178,9 @@ final class DictionaryBlock {
     Cancellation.lock(working);
     try {
       batches.forEach(batch -> follow(state, batch, numbers(batch, wanted)));
-      wanted.stream().forEach(i -> left.of(state, i).forEach(group -> {
+      into.forEach((i, relays) -> left.of(state, i).forEach(group -> {
         for (int sample : group.samples()) {
-          into.get(i)[first + sample] = group.relays();
+          relays[first + sample] = group.relays();
         }
       }));
       forgetTooMany();

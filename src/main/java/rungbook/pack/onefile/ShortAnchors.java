@@ -65,7 +65,7 @@ final class ShortAnchors {
     }
     var letters = new StringBuilder(LENGTH);
     for (int i = 0; i < LENGTH; i++) {
-      letters.append(LETTERS.charAt(hash >>> 6 * i & 63));
+      letters.append(LETTERS.charAt((hash >>> (6 * i)) & 63));
     }
     return letters.toString();
   }

@@ -70,8 +70,8 @@ public final class TreeText {
       WhoMayDoIt.all(tree).forEach(holder -> holders.putIfAbsent(holder, prose));
     }
     html.element("h2", "What can hurt").line();
-    cautions.keySet().stream().sorted(Comparator.comparing(Caution::level))
-        .forEach(caution -> Cautions.inFull(html, caution, cautions.get(caution)));
+    cautions.entrySet().stream().sorted(Map.Entry.comparingByKey(Comparator.comparing(Caution::level)))
+        .forEach(entry -> Cautions.inFull(html, entry.getKey(), entry.getValue()));
     html.element("h2", "Who may do it").line();
     holders.forEach((holder, prose) -> WhoMayDoIt.inFull(html, holder, prose));
     return html.toString();

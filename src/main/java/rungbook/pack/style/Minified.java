@@ -94,8 +94,8 @@ final class Minified {
       return "\n";
     }
     boolean bothWords = last.kind() == Token.Kind.WORD && next.kind() == Token.Kind.WORD;
-    boolean bothSigns = next.text().startsWith(last.text()) && (last.is("+") || last.is("-"))
-        || last.text().length() == 2 && last.text().endsWith(next.text());
+    boolean bothSigns = (next.text().startsWith(last.text()) && (last.is("+") || last.is("-")))
+        || (last.text().length() == 2 && last.text().endsWith(next.text()));
     return bothWords || bothSigns ? " " : "";
   }
 

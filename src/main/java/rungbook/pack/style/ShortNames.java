@@ -75,8 +75,9 @@ final class ShortNames {
         taken.add(tokens.get(i).text());
       }
     }
-    List<String> longest = counts.keySet().stream().filter(declared::contains).filter(name -> name.length() > 1)
-        .sorted(Comparator.comparing((String name) -> -counts.get(name))).toList();
+    List<String> longest = counts.entrySet().stream().filter(entry -> declared.contains(entry.getKey()))
+        .filter(entry -> entry.getKey().length() > 1)
+        .sorted(Map.Entry.comparingByValue(Comparator.reverseOrder())).map(Map.Entry::getKey).toList();
     Map<String, String> names = new HashMap<>();
     int next = 0;
     for (String name : longest) {
@@ -98,12 +99,12 @@ final class ShortNames {
   private Set<String> declared() {
     var declared = new HashSet<String>();
     for (int i = 0; i < tokens.size(); i++) {
-      if (token(i).is("=") && token(i + 1).is(">") && !token(i - 1).is("=") || isShorthand(i)) {
+      if ((token(i).is("=") && token(i + 1).is(">") && !token(i - 1).is("=")) || isShorthand(i)) {
         throw notToldApart(i);
       }
       if (token(i).is("const") || token(i).is("let")) {
         variables(i + 1, declared);
-      } else if (token(i).is("function") || token(i).is("catch") && token(i + 1).is("(")) {
+      } else if (token(i).is("function") || (token(i).is("catch") && token(i + 1).is("("))) {
         parameters(i + 1, declared);
       }
     }

@@ -102,8 +102,8 @@ final class Shorter {
 
   private Token written(int i) {
     Token token = tokens.get(i);
-    boolean isProperty = i > 0 && tokens.get(i - 1).is(".") || i + 1 < tokens.size() && tokens.get(i + 1).is(":")
-        && !tokens.get(i - 1).is("?");
+    boolean isProperty = (i > 0 && tokens.get(i - 1).is("."))
+        || (i + 1 < tokens.size() && tokens.get(i + 1).is(":") && !tokens.get(i - 1).is("?"));
     return token.kind() == Token.Kind.WORD && VALUES.containsKey(token.text()) && !isProperty
         ? new Token(Token.Kind.SIGN, VALUES.get(token.text()), token.newLine()) : token;
   }

@@ -27,7 +27,6 @@ import rungbook.tree.Tree;
 final class HazardousDeeds {
 
   private static final String GAS_VALVE = "gas valve";
-  private static final Predicate<String> GAS = key -> isCalled(GAS_VALVE, key);
 
   /** What the names of the parts begin with that decide how the burners burn. */
   private static final List<String> BURNER_PARTS = List.of(GAS_VALVE, "inducer", "pressure switch", "limit", "rollout",
@@ -173,7 +172,7 @@ final class HazardousDeeds {
 
   /** The burners light because of what the step does. */
   Optional<Span> lightingBurners(int step) {
-    return lighting(step).map(arrival -> step(step).actions().get(places.turningOn(step, GAS, arrival)).thing().span());
+    return lighting(step).map(arrival -> step(step).actions().get(places.turningOn(step, HazardousDeeds::isGas, arrival)).thing().span());
   }
 
   Optional<Witness> pathToLighting(int step) {
@@ -181,7 +180,7 @@ final class HazardousDeeds {
   }
 
   private Optional<JointStates.Arrival> lighting(int step) {
-    return burnsGas ? places.turnsOn(step, GAS) : Optional.empty();
+    return burnsGas ? places.turnsOn(step, HazardousDeeds::isGas) : Optional.empty();
   }
 
   Optional<Span> workingInWater(int step) {
@@ -253,6 +252,10 @@ final class HazardousDeeds {
   private static boolean burnsGas(Tree tree) {
     return tree.system().isEmpty()
         || tree.system().get().parts().keySet().stream().anyMatch(part -> isCalled(GAS_VALVE, part));
+  }
+
+  private static boolean isGas(String key) {
+    return isCalled(GAS_VALVE, key);
   }
 
   private static boolean isCalled(String name, String key) {
