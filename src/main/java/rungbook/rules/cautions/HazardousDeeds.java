@@ -172,7 +172,8 @@ final class HazardousDeeds {
 
   /** The burners light because of what the step does. */
   Optional<Span> lightingBurners(int step) {
-    return lighting(step).map(arrival -> step(step).actions().get(places.turningOn(step, HazardousDeeds::isGas, arrival)).thing().span());
+    return lighting(step).map(
+        arrival -> step(step).actions().get(places.turningOn(step, HazardousDeeds::isGas, arrival)).thing().span());
   }
 
   Optional<Witness> pathToLighting(int step) {
