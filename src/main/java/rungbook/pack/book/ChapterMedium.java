@@ -21,8 +21,8 @@ record ChapterMedium(String digest, Map<String, String> files, BookPictures pict
   }
 
   @Override
-  public boolean folds() {
-    return false;
+  public Repeated repeated() {
+    return Repeated.OPEN;
   }
 
   /** How to check it, the title page says. */

@@ -27,8 +27,8 @@ record PageInLibrary(String digest, ShortAnchors anchors, Map<String, String> ti
   }
 
   @Override
-  public boolean folds() {
-    return true;
+  public Repeated repeated() {
+    return Repeated.LINK;
   }
 
   @Override

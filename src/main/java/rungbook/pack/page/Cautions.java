@@ -14,8 +14,8 @@ import rungbook.tree.Tree;
 
 /**
  * Cautions: in full at the start, and at each step by level and title; where nobody may have read it before, with the
- * hazard and how to avoid it. What stands at most steps is a bar that leads to the words, so that they are in the file
- * once; the script opens it in place.
+ * hazard and how to avoid it. One that was read before is folded, with the same words behind its bar; in the file of
+ * many trees it leads to them, since they would fill most of the file, and the script opens it in place.
  */
 final class Cautions {
 
@@ -79,10 +79,10 @@ final class Cautions {
     for (Caution caution : named) {
       boolean open = (isLive && caution.level() == SignalWord.DANGER)
           || steps.stream().anyMatch(step -> isNew(step, caution));
-      if (open || !medium.folds()) {
-        opened(html, caution);
-      } else {
-        bar(html, caution);
+      switch (open ? Medium.Repeated.OPEN : medium.repeated()) {
+        case OPEN -> box(html, caution, true);
+        case FOLDED -> box(html, caution, false);
+        default -> bar(html, caution);
       }
     }
     html.close("div").line();
@@ -94,8 +94,8 @@ final class Cautions {
     html.element("b", caution.level().name()).text(" " + caution.title()).close("a").line();
   }
 
-  private static void opened(Html html, Caution caution) {
-    html.open("details", "class", "caution " + style(caution.level()), "open", "").open("summary");
+  private static void box(Html html, Caution caution, boolean open) {
+    html.open("details", "class", "caution " + style(caution.level()), "open", open ? "" : null).open("summary");
     head(html, caution);
     html.close("summary");
     line(html, "hazard", caution.hazard());

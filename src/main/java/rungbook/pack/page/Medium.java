@@ -9,8 +9,17 @@ public interface Medium {
   /** Whether a tree has a file or chapter for itself: its title is at the top, and all that it names is in full. */
   boolean isAlone();
 
-  /** Whether a caution that was read before is a bar that leads to it; where a bar cannot be opened, it is in full. */
-  boolean folds();
+  /** How a caution is at a step where it was read before. */
+  enum Repeated {
+    /** With its words in sight, where a page cannot open a bar. */
+    OPEN,
+    /** With its words behind a bar. */
+    FOLDED,
+    /** A bar that leads to its words. */
+    LINK
+  }
+
+  Repeated repeated();
 
   /** Writes the title block, and how somebody checks the file where that is not said elsewhere in it. */
   void about(Html html, Tree tree, Edition edition);

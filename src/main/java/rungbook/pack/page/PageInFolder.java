@@ -20,8 +20,8 @@ record PageInFolder(Map<String, byte[]> pictures) implements Medium {
   }
 
   @Override
-  public boolean folds() {
-    return true;
+  public Repeated repeated() {
+    return Repeated.FOLDED;
   }
 
   /** The digest is filled in when the whole page is known. */
