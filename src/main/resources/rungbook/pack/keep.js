@@ -4,7 +4,8 @@
 (function () {
 'use strict';
 const NAME = 'rungbook-record-', FORMAT = 'rungbook-record/1', STORE = 'records';
-let base, waiting = [], last = null, kept = true;
+const waiting = [];
+let base, last = null, kept = true;
 
 function parsed(text) {
   try {

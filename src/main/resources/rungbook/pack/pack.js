@@ -39,7 +39,9 @@ function show() {
   on = page;
   if (trees) trees.show(page);
   root.classList.toggle('first', page.id === ':start');
-  if (page !== was) book.step(page, way, function (words, first) { typed[page.id] = words || first ? { words: words, first: first } : null; });
+  if (page !== was) {book.step(page, way, function (words, first) {
+    typed[page.id] = words || first ? { words: words, first: first } : null;
+  });}
   if (page === record) write();
   tell(page);
   scrollTo(0, 0);
@@ -122,14 +124,14 @@ sofar.ontoggle = function () {
 };
 
 // -- a record goes on where it was left, in this tree or in the file of another
-function onward(address, record) {
+function onward(address, carried) {
   const to = address.split('~')[0];
-  return to + (to.indexOf('#') < 0 ? '#:start' : '') + walk.tail(record);
+  return to + (to.indexOf('#') < 0 ? '#:start' : '') + walk.tail(carried);
 }
-function goOn(record, read) {
-  const page = walk.pageOf(record.now);
-  if (read || page) go(read ? ':record' : page.id, walk.open(record));
-  else location.href = onward((record.now.file || record.packs[record.now.pack].file) + '#' + record.now.step, record);
+function goOn(found, read) {
+  const now = found.now, page = walk.pageOf(now);
+  if (read || page) go(read ? ':record' : page.id, walk.open(found));
+  else location.href = onward((now.file || found.packs[now.pack].file) + '#' + now.step, found);
 }
 const write = book.recordPage(record, {
   go: function (id, next) { if (!next) walk.at(); go(id, next || []); },
@@ -146,9 +148,9 @@ function plain(rules) {
   });
 }
 function lighten() {
-  const on = doc.querySelector('[name=light]:checked').value;
-  ['day', 'night', 'dim'].forEach(function (light) { root.classList.toggle(light, light === on); });
-  return on;
+  const chosen = doc.querySelector('[name=light]:checked').value;
+  ['day', 'night', 'dim'].forEach(function (light) { root.classList.toggle(light, light === chosen); });
+  return chosen;
 }
 const light = doc.getElementById(':' + kept('rungbook-light'));
 if (light) light.checked = true;

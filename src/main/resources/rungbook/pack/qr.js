@@ -64,10 +64,10 @@ function drawn(words, v, mask) {
   }
   for (let i = 0; i < side; i++) { set(6, i, i % 2 === 0); set(i, 6, i % 2 === 0); }
   function square(cx, cy, reach) {
-    for (let y = -reach; y <= reach; y++) for (let x = -reach; x <= reach; x++) {
+    for (let y = -reach; y <= reach; y++) {for (let x = -reach; x <= reach; x++) {
       const ring = Math.max(Math.abs(x), Math.abs(y));
       set(cx + x, cy + y, ring !== 2 - (reach < 3) && ring !== 4);
-    }
+    }}
   }
   const aligned = v > 1 ? (v / 7 | 0) + 2 : 0, step = aligned && Math.ceil((v * 4 + 4) / (aligned * 2 - 2)) * 2, at = [6];
   for (let i = 1; i < aligned; i++) at.splice(1, 0, side - 7 - (i - 1) * step);
@@ -84,20 +84,20 @@ function drawn(words, v, mask) {
     set(i < 8 ? side - 1 - i : i < 9 ? 7 : 14 - i, 8, dark);
   }
   set(8, side - 8, true);
-  if (v > 6) for (let i = 0, version = withCheck(v, 12, 0x1f25); i < 18; i++) {
+  if (v > 6) {for (let i = 0, version = withCheck(v, 12, 0x1f25); i < 18; i++) {
     const x = side - 11 + i % 3, y = i / 3 | 0;
     set(x, y, version >> i & 1);
     set(y, x, version >> i & 1);
-  }
+  }}
   let bit = 0;
   for (let right = side - 1; right > 0; right -= 2) {
     if (right === 6) right = 5;
-    for (let i = 0; i < side; i++) for (let x = right; x > right - 2; x--) {
+    for (let i = 0; i < side; i++) {for (let x = right; x > right - 2; x--) {
       const y = right + 1 & 2 ? i : side - 1 - i;
       if (fixed[y][x]) continue;
       rows[y][x] = !!(words[bit >> 3] >> 7 - bit % 8 & 1) !== !masks[mask](x, y);
       bit++;
-    }
+    }}
   }
   return rows;
 }
@@ -110,7 +110,9 @@ function penalty(rows) {
     (text.match(/0{5,}|1{5,}/g) || []).forEach(function (run) { sum += run.length - 2; });
     sum += 40 * (text.match(/1011101(?=0000)|0000(?=1011101)/g) || []).length;
     if (n < side) dark += text.replace(/0/g, '').length;
-    if (n && n < side) for (let x = 1; x < side; x++) if (row[x] === row[x - 1] && row[x] === all[n - 1][x] && row[x] === all[n - 1][x - 1]) sum += 3;
+    if (n && n < side) {for (let x = 1; x < side; x++) {
+      if (row[x] === row[x - 1] && row[x] === all[n - 1][x] && row[x] === all[n - 1][x - 1]) sum += 3;
+    }}
   });
   return sum + 10 * Math.floor(Math.abs(dark * 20 / side / side - 10));
 }

@@ -60,7 +60,8 @@ const says = {
 const keys = ['7', '8', '9', '⌫', '4', '5', '6', 'OL', '1', '2', '3', 'jumps', '−', '0', '.'];
 const names = { '⌫': 'Delete the last digit', OL: 'OL: the display shows overload', jumps: 'The reading jumps', '−': 'Minus', '.': 'Point' };
 
-// typed(words, first) is told each reading, and the first one where it had to be read again; moved(box) that the dock has another height, and what to show in it
+// typed(words, first) is told each reading, and the first one where it had to be read again; moved(box) that the dock has
+// another height, and what to show in it
 book.reading = function (page, dock, typed, moved) {
   const zones = page.dataset.r.split(';').map(function (zone) { return zone.split(','); }), digits = zones.shift();
   const own = page.dataset.u, list = units[own] || [{ name: own, power: 0 }], on = page.querySelector('.ways');

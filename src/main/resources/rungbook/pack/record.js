@@ -112,9 +112,9 @@ book.recordPage = function (page, on) {
     told.setAttribute('role', 'status');
     const out = make('div', '', 'tools', page);
     if (!r.closed) button('Close the record', out, closing);
-    if (navigator.share) button('Share', out, function () {
+    if (navigator.share) {button('Share', out, function () {
       navigator.share({ title: named(r), text: share.text() }).then(function () { handed('Shared.'); }, function () {});
-    });
+    });}
     button('QR pictures', out, function () { share.pictures(panel); panel.scrollIntoView(); handed('Scan each, then put all of it on the server.'); });
     button('Save as a file', out, function () { share.save(); handed('Saved with the downloads.'); });
     const text = make('details', '', '', page);

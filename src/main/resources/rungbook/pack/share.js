@@ -47,25 +47,26 @@ function short() {
     .replace(/[^\x20-\x7e]/g, function (c) { return '\\u' + (c.charCodeAt(0) + 65536).toString(16).slice(1); });
 }
 // numbered parts; none begins or ends with a space, which many readers drop
-function parts(text, id) {
-  const count = Math.ceil(text.length / PART), size = Math.ceil(text.length / count), cut = [];
-  for (let from = 0; from < text.length;) {
+function parts(whole, id) {
+  const count = Math.ceil(whole.length / PART), size = Math.ceil(whole.length / count), cut = [];
+  for (let from = 0; from < whole.length;) {
     let end = from + size;
-    while (end < text.length && /\s/.test(text[end - 1] + text[end])) end--;
-    cut.push(text.slice(from, end));
+    while (end < whole.length && /\s/.test(whole[end - 1] + whole[end])) end--;
+    cut.push(whole.slice(from, end));
     from = end;
   }
   return cut.map(function (part, i) { return 'RUNGBOOK ' + (i + 1) + '/' + cut.length + ' ' + id.slice(0, 4) + ':' + part; });
 }
 // whole pixels a module, so that no line between two is gray
-function picture(text, inside) {
-  const rows = book.qr(text), side = rows.length + 8;
+function picture(part, inside) {
+  const rows = book.qr(part), side = rows.length + 8;
   let path = '';
   rows.forEach(function (row, y) {
     row.forEach(function (dark, x) { if (dark) path += 'M' + (x + 4) + ' ' + (y + 4) + 'h1v1h-1z'; });
   });
   const box = make('div', '', 'qr', inside);
-  box.innerHTML = '<svg width="' + side * Math.floor(Math.min(innerWidth - 10, 480) / side) + '" viewBox="0 0 ' + side + ' ' + side + '" role="img"><rect width="100%" height="100%" fill="#fff"/><path d="' + path + '"/></svg>';
+  box.innerHTML = '<svg width="' + side * Math.floor(Math.min(innerWidth - 10, 480) / side) + '" viewBox="0 0 ' + side + ' ' + side
+    + '" role="img"><rect width="100%" height="100%" fill="#fff"/><path d="' + path + '"/></svg>';
   return box.firstChild;
 }
 // people read the words, a server reads the last line
@@ -88,9 +89,9 @@ book.share = {
     const all = parts(short(), walk.record().id);
     inside.textContent = '';
     all.forEach(function (part, i) {
-      const words = 'Picture ' + (i + 1) + ' of ' + all.length;
-      make('h3', words, '', inside);
-      picture(part, inside).setAttribute('aria-label', 'QR code: ' + words);
+      const title = 'Picture ' + (i + 1) + ' of ' + all.length;
+      make('h3', title, '', inside);
+      picture(part, inside).setAttribute('aria-label', 'QR code: ' + title);
     });
   }
 };

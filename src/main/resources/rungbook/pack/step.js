@@ -1,7 +1,7 @@
 // What the path walked so far changes at a step: which cautions are open, whether the dial moves, what has to be held.
 (function () {
 'use strict';
-const doc = document, book = window.rungbook, make = book.make, button = book.button, buzz = book.buzz;
+const book = window.rungbook, make = book.make, button = book.button, buzz = book.buzz;
 const HOLD_MS = 700, GAP = 8;
 
 // of this tree

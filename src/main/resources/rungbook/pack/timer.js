@@ -16,13 +16,10 @@ function stored() {
 }
 // sound needs a press before it, so the voice is made when a timer is started
 function speak(times) {
-  const Audio = window.AudioContext || window.webkitAudioContext;
-  if (!Audio) return;
   try {
-    voice = voice || new Audio();
+    voice = voice || new AudioContext();
     for (let i = 0; i < times; i++) {
       const tone = voice.createOscillator(), at = voice.currentTime + i * 0.4;
-      tone.frequency.value = 988;
       tone.connect(voice.destination);
       tone.start(at);
       tone.stop(at + 0.2);
@@ -32,9 +29,9 @@ function speak(times) {
 function left() {
   return Math.max(0, Math.ceil((waiting.end - Date.now()) / 1000));
 }
+// minutes, also of hours, and seconds
 function digits(seconds) {
-  const two = function (n) { return (n < 10 ? '0' : '') + n; }, hours = Math.floor(seconds / 3600);
-  return (hours ? hours + ':' : '') + (hours ? two : String)(Math.floor(seconds / 60) % 60) + ':' + two(seconds % 60);
+  return Math.floor(seconds / 60) + ':' + String(seconds % 60).padStart(2, '0');
 }
 function run() {
   clearTimeout(clock);
@@ -84,7 +81,7 @@ function lasts(line) {
     buzz(100);
     press.timer = setTimeout(function () {
       press.classList.remove('runs');
-      press.textContent = 'Over. Press to count again';
+      press.textContent = 'Over. Count again';
       speak(2);
       buzz([100, 80, 100]);
     }, line.dataset.s * 1000);

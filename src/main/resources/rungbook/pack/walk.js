@@ -78,7 +78,7 @@ function entry(page, link, index, typed, before) {
     open: openAfter(page, before ? before.open : openAt(page), link.classList.contains('out')) });
 }
 // where the work is after an answer
-function target(link, page) {
+function target(link) {
   const to = link.getAttribute('href').split('~')[0].split('#'), inside = !to[0] && byId(decodeURIComponent(to[1]));
   return inside ? placeOf(inside.closest('.page'))
     : { tree: nameOf(to[0]), file: to[0], step: to[1] || '', number: '', title: link.querySelector('span').textContent };
@@ -102,7 +102,7 @@ book.walk = {
     const next = way.concat(entry(page, link, index, typed, way[way.length - 1]));
     record.undone = record.undone.concat(record.steps.slice(way.length));
     record.steps = next;
-    record.now = target(link, page);
+    record.now = target(link);
     delete record.closed;
     keep.save(record);
     return next;

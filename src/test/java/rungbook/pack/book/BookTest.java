@@ -93,9 +93,10 @@ class BookTest {
 
   /** Without drawings too: a pack keeps one that stands twice in one place. */
   private static String folded(String page) {
-    return page.replaceAll("(?s)<svg.*?</svg>", "").replaceAll("(?s)(<p class=\"summary\">.*?</p>|<summary>.*?</summary>|<a class=\"caution [^>]*>.*?</a>)"
-        + "(<p class=\"hazard\">.*?</p> )?(<p class=\"avoid\">.*?</p> )?"
-        + "(<p><a href=[^>]*>More</a> on this.</p>)?", "$1");
+    return page.replaceAll("(?s)<svg.*?</svg>", "")
+        .replaceAll("(?s)(<p class=\"summary\">.*?</p>|<summary>.*?</summary>|<a class=\"caution [^>]*>.*?</a>)"
+            + "(<p class=\"hazard\">.*?</p> )?(<p class=\"avoid\">.*?</p> )?"
+            + "(<p><a href=[^>]*>More</a> on this.</p>)?", "$1");
   }
 
   private static String blank(String words, Tree tree) {
