@@ -44,7 +44,7 @@ function run() {
   if (!over) { clock = setTimeout(run, 250); return; }
   if (rings++ >= RINGS) return;
   speak(3);
-  buzz([400, 200, 400, 200, 400]);
+  buzz([400, 200, 400]);
   clock = setTimeout(run, RING_MS);
 }
 function draw() {
