@@ -47,12 +47,15 @@ function run() {
   buzz([400, 200, 400]);
   clock = setTimeout(run, RING_MS);
 }
+function mine(line) {
+  return waiting && waiting.page === line.closest('.page').id;
+}
 function draw() {
   const line = doc.querySelector('.page.on .timer[data-k=wait]');
   if (!line) return;
-  const mine = waiting && waiting.page === line.closest('.page').id, press = line.querySelector('button');
-  press.textContent = !mine ? 'Start the ' + line.dataset.w : left() ? 'Stop, ' + digits(left()) + ' left' : line.dataset.w + ' are over';
-  line.classList.toggle('over', !!mine && !left());
+  const words = line.dataset.w, rest = mine(line) ? left() : -1;
+  line.querySelector('button').textContent = rest < 0 ? 'Start the ' + words : rest ? 'Stop, ' + digits(rest) + ' left' : words + ' are over';
+  line.classList.toggle('over', !rest);
 }
 function end() {
   rings = RINGS;
@@ -61,7 +64,7 @@ function end() {
 }
 function wait(line) {
   button('', line, function () {
-    if (waiting && waiting.page === line.closest('.page').id) { end(); return; }
+    if (mine(line)) { end(); return; }
     rings = 0;
     speak(0);
     store({ end: Date.now() + line.dataset.s * 1000, words: line.dataset.w, page: line.closest('.page').id });
@@ -103,8 +106,7 @@ chip.onclick = function () {
 
 window.rungbook.timer = function (page) {
   if (!chip.parentNode) {
-    const bar = doc.querySelector('.bar');
-    bar.insertBefore(chip, bar.querySelector('.sofar').nextSibling);
+    doc.querySelector('.sofar').after(chip);
     waiting = stored();
   }
   const line = page.querySelector('.timer');
