@@ -203,11 +203,7 @@ public final class RelayLogic {
     return stages.stream().anyMatch(stage -> !Objects.equals(from.positions().get(stage), to.positions().get(stage)));
   }
 
-  /**
-   * Which fuses are open once some are replaced.
-   *
-   * @param replaced their keys
-   */
+  /** Which fuses are open once some, by key, are replaced. */
   public boolean[] intact(boolean[] blown, Set<String> replaced) {
     boolean[] open = blown.clone();
     for (int fuse = 0; fuse < open.length; fuse++) {
@@ -279,9 +275,7 @@ public final class RelayLogic {
     }
   }
 
-  /**
-   * The {@link BranchMode} of each branch. A contact that is stuck closed does not open by hand either.
-   */
+  /** The {@link BranchMode} of each branch. A contact that is stuck closed does not open by hand either. */
   byte[] modes(RelayState relays, TechnicianOverrides overrides, FaultCase fault) {
     byte[] modes = new byte[branches.size()];
     for (int i = 0; i < modes.length; i++) {

@@ -1,6 +1,5 @@
 package rungbook.proof.plan;
 
-import java.nio.ByteBuffer;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
@@ -17,6 +16,7 @@ import rungbook.circuit.Reading;
 import rungbook.circuit.network.CircuitState;
 import rungbook.circuit.network.Draw;
 import rungbook.circuit.network.Samples;
+import rungbook.proof.cases.JoinedArchives;
 import rungbook.proof.cases.JoinedWays;
 import rungbook.system.ControlSystem;
 import rungbook.system.Names;
@@ -242,33 +242,22 @@ public final class MixedInstallations implements Installations, Restorable {
     return restorable().anyMatch(Restorable::isChanged);
   }
 
-  /** The archives of the forms, each led by its length. */
   @Override
   public byte[] archive() {
-    List<byte[]> parts = restorable().map(Restorable::archive).toList();
-    ByteBuffer all = ByteBuffer.allocate(parts.stream().mapToInt(part -> Integer.BYTES + part.length).sum());
-    parts.forEach(part -> all.putInt(part.length).put(part));
-    return all.array();
+    return JoinedArchives.join(restorable().map(Restorable::archive).toList());
   }
 
   @Override
   public void restore(byte[] archive) {
-    ByteBuffer all = ByteBuffer.wrap(archive);
-    List<byte[]> parts = new ArrayList<>();
-    while (all.remaining() > Integer.BYTES) {
-      byte[] part = new byte[Math.min(Math.max(0, all.getInt()), all.remaining())];
-      all.get(part);
-      parts.add(part);
-    }
+    List<byte[]> parts = JoinedArchives.apart(archive);
     List<Restorable> own = restorable().toList();
-    if (parts.size() == own.size()) {
-      IntStream.range(0, parts.size()).forEach(i -> own.get(i).restore(parts.get(i)));
+    for (int i = 0; parts.size() == own.size() && i < own.size(); i++) {
+      own.get(i).restore(parts.get(i));
     }
   }
 
   /** What is observed in each form, put together. */
   private final class Mixed implements Observations {
-
     private final List<Observations> of;
 
     Mixed(List<Observations> of) {
@@ -278,9 +267,8 @@ public final class MixedInstallations implements Installations, Restorable {
     @Override
     public void expect(BitSet wanted) {
       ParallelTasks.run(forms.size(), form -> {
-        var local = new BitSet();
-        wanted.stream().map(one -> localCase[form][one]).filter(one -> one >= 0).forEach(local::set);
-        of.get(form).expect(local);
+        int[] local = wanted.stream().map(one -> localCase[form][one]).filter(one -> one >= 0).toArray();
+        of.get(form).expect(IntStream.of(local).collect(BitSet::new, BitSet::set, BitSet::or));
       });
     }
 

@@ -114,6 +114,7 @@ class LibraryInBrowserTest {
     browser.until("document.querySelector('.sofar summary').textContent.startsWith('1 done')");
     follow((String) browser.run("return document.querySelector('.page.on .ways a').getAttribute('href')"));
     tool("Field record");
+    browser.find("details:has(> pre) > summary").click();
     String record = browser.find(".record pre").getText();
     assertTrue(record.indexOf(over.get(2)) < record.indexOf(over.get(3)) && record.contains(over.get(2)), record);
     assertEquals(List.of(), browser.complaints());
