@@ -32,7 +32,7 @@ class TogetherApi {
   }
 
   @GET
-  @Path("library")
+  @Path("library-file")
   @Produces({MediaType.TEXT_HTML, MediaType.APPLICATION_OCTET_STREAM})
   @Operation(summary = "Every tree without errors, as one HTML file",
       description = "Trees with errors are left out; its first page names them and says why; "

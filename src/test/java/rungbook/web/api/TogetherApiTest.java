@@ -36,14 +36,14 @@ class TogetherApiTest {
 
   @Test
   void theSameLibraryIsTheSamePage() {
-    byte[] page = given().get("/api/library").then().statusCode(200).contentType("text/html; charset=UTF-8")
+    byte[] page = given().get("/api/library-file").then().statusCode(200).contentType("text/html; charset=UTF-8")
         .header("Content-Disposition", endsWith("UTF-8''trees.html")).extract().asByteArray();
     assertTrue(Verify.of(page) instanceof Verify.Verdict.Intact intact && intact.file().equals("all-trees.html"));
-    assertArrayEquals(page, bytes("/api/library"));
+    assertArrayEquals(page, bytes("/api/library-file"));
   }
 
   @ParameterizedTest
-  @CsvSource({"/api/book, trees.epub", "/api/library, trees.html"})
+  @CsvSource({"/api/book, trees.epub", "/api/library-file, trees.html"})
   void bothAreSignedWithTheCompanysKey(String address, String file) throws UnusableKeyException {
     given().get(address + "?signature=true").then().statusCode(200)
         .header("Content-Disposition", endsWith("UTF-8''" + file + ".sig"));
@@ -54,6 +54,6 @@ class TogetherApiTest {
   @Test
   void thePageOfExportsOffersBoth() {
     given().accept("text/html").get("/transfer").then().statusCode(200)
-        .body(containsString("href=\"/api/book\" download"), containsString("href=\"/api/library\" download"));
+        .body(containsString("href=\"/api/book\" download"), containsString("href=\"/api/library-file\" download"));
   }
 }
