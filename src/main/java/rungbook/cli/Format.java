@@ -3,11 +3,11 @@ package rungbook.cli;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
-import rungbook.report.JsonReport;
 import rungbook.report.Report;
-import rungbook.report.SarifReport;
 import rungbook.report.Style;
 import rungbook.report.TextReport;
+import rungbook.report.json.JsonReport;
+import rungbook.report.json.SarifReport;
 import rungbook.source.Nearest;
 
 /** The output formats. */

@@ -21,7 +21,7 @@ import rungbook.ladder.LadderDrawing;
 import rungbook.library.Folder;
 import rungbook.library.LibraryCompiler;
 import rungbook.library.LibraryText;
-import rungbook.library.SystemReadings;
+import rungbook.library.solving.SystemReadings;
 import rungbook.proof.demand.ReadingRequest;
 import rungbook.source.Source;
 import rungbook.system.ControlSystem;

@@ -21,8 +21,8 @@ import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.TestFactory;
 import rungbook.library.StarterProofs;
-import rungbook.report.ProofJson;
 import rungbook.report.Report;
+import rungbook.report.json.ProofJson;
 
 /**
  * The whole proof of every starter tree, so that a changed constant of the circuit is seen as a changed proof: few

@@ -12,6 +12,7 @@ import java.util.TreeMap;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import rungbook.library.solving.Prover;
 import rungbook.proof.Proving;
 import rungbook.source.Decoding;
 import rungbook.source.Problem;
@@ -29,7 +30,7 @@ import rungbook.tree.Tree;
 public final class Example {
 
   /** On the starter library's systems: each is solved once for all tests. */
-  static final Prover PROVER = new Prover(StarterProofs.FEW);
+  public static final Prover PROVER = new Prover(StarterProofs.FEW);
 
   /** On other systems, so many that the starter library's would not be kept beside them. */
   private static final Prover OF_OWN_SYSTEMS = new Prover(StarterProofs.FEW);

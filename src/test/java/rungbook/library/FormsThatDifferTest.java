@@ -11,10 +11,10 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import rungbook.proof.advice.Advice;
 import rungbook.proof.report.Proof;
-import rungbook.report.ProofJson;
 import rungbook.report.ProofText;
 import rungbook.report.Report;
 import rungbook.report.Style;
+import rungbook.report.json.ProofJson;
 import rungbook.source.Problem;
 import rungbook.tree.Tree;
 

@@ -6,8 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
-import rungbook.report.ProofJson;
 import rungbook.report.Report;
+import rungbook.report.json.ProofJson;
 import rungbook.tree.Tree;
 
 /** The load that a meter's text states is in the circuit when a tree is proved with it. */

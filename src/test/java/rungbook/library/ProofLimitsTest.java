@@ -8,6 +8,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import rungbook.library.solving.Prover;
 import rungbook.proof.Proving;
 import rungbook.proof.plan.Budget;
 import rungbook.source.LimitSettings;

@@ -13,8 +13,8 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
-import rungbook.report.JsonReport;
 import rungbook.report.Report;
+import rungbook.report.json.JsonReport;
 import rungbook.source.Source;
 
 /** A library that is compiled again is the same as one compiled from nothing, whatever of it was taken over. */

@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.Function;
+import rungbook.library.solving.VoltageFinder;
 import rungbook.source.Source;
 import rungbook.tree.Shared;
 import rungbook.tree.Tree;
@@ -19,7 +20,7 @@ public final class StarterLibrary {
 
   public static final Library LIBRARY = compiled();
 
-  static final LibraryText TEXT = LIBRARY.text();
+  public static final LibraryText TEXT = LIBRARY.text();
 
   /** Its trees, as a proof asks for those that a tree leads to. */
   static final Function<String, Optional<Tree>> TREES = id -> LIBRARY.tree(id).map(CompiledTree::tree);

@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import rungbook.library.solving.Prover;
 import rungbook.proof.report.Proof;
 import rungbook.source.Problem;
 import rungbook.source.Wording;

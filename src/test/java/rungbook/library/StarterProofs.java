@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import rungbook.circuit.network.Samples;
+import rungbook.library.solving.Prover;
 import rungbook.proof.report.Proof;
 
 /**

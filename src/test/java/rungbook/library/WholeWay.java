@@ -20,10 +20,10 @@ import rungbook.pack.page.Edition;
 import rungbook.pack.page.PackInput;
 import rungbook.proof.HighestVoltages;
 import rungbook.proof.Proving;
-import rungbook.report.JsonReport;
 import rungbook.report.Report;
 import rungbook.report.Style;
 import rungbook.report.TextReport;
+import rungbook.report.json.JsonReport;
 import rungbook.source.Decoding;
 import rungbook.source.Problem;
 import rungbook.source.Silenced;
@@ -34,7 +34,7 @@ import rungbook.source.Wording;
  * The starter library with one text replaced, taken through everything that is done with a text: decode, check, word,
  * show, draw, pack, verify and, on request, prove.
  */
-final class WholeWay {
+public final class WholeWay {
 
   private static final ThreadMXBean THREADS = ManagementFactory.getThreadMXBean();
   private static final Prose.Targets ANYWHERE = new Prose.Targets() {
@@ -78,10 +78,10 @@ final class WholeWay {
    * @param proofMillis of processor time
    * @param longest of all answers, in characters
    */
-  record Done(Source source, List<Problem> problems, int packs, int proofs, long millis, long proofMillis,
+  public record Done(Source source, List<Problem> problems, int packs, int proofs, long millis, long proofMillis,
       int longest) {
     /** Problems that no text should have: where a guard caught a failure, or a figure is none. */
-    List<String> unfit() {
+    public List<String> unfit() {
       return problems.stream()
           .map(problem -> problem.code().name() + ": " + Wording.of(problem).sentence(problem) + "; "
               + Wording.of(problem).hint(problem))
@@ -90,21 +90,21 @@ final class WholeWay {
     }
   }
 
-  static WholeWay of(String path, String text) {
+  public static WholeWay of(String path, String text) {
     return new WholeWay(path, text.getBytes(StandardCharsets.UTF_8));
   }
 
-  static WholeWay of(String path, byte[] bytes) {
+  public static WholeWay of(String path, byte[] bytes) {
     return new WholeWay(path, bytes);
   }
 
   /** Proves the tree as well. */
-  WholeWay proved() {
+  public WholeWay proved() {
     isProved = true;
     return this;
   }
 
-  Done go() {
+  public Done go() {
     long start = THREADS.getCurrentThreadCpuTime();
     Decoding.Decoded decoded = Decoding.decode(path, bytes);
     if (decoded.problem().isPresent()) {

@@ -34,7 +34,7 @@ class NothingDeadTest {
           "a rule says which problems it reports; its page and its case are held to it"),
       Map.entry("rungbook.circuit.network.Phasor", "a complex number has its four operations and its angle"),
       Map.entry("rungbook.web.service.ProofService.load", "tests see by it that a stopped proof frees its worker"),
-      Map.entry("rungbook.web.service.RoundRobinExecutor.load", "as above"));
+      Map.entry("rungbook.web.job.RoundRobinExecutor.load", "as above"));
 
   @Test
   void everyMethodAndConstructorIsReachedFromAnEntryPoint() {

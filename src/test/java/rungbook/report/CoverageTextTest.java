@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import rungbook.proof.coverage.TwoTrees;
+import rungbook.report.json.ProofJson;
 
 class CoverageTextTest {
 

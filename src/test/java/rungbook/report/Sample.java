@@ -11,37 +11,37 @@ import rungbook.source.Span;
 import rungbook.source.Witness;
 
 /** Problems to print. */
-final class Sample {
+public final class Sample {
 
-  static final Source TREE = new Source("trees/no cooling.md",
+  public static final Source TREE = new Source("trees/no cooling.md",
       "## Call\n\n- done: [Y](#y)\n\n## Y at the board\n\n- under 5: [Coil](#mesure-coil)\n");
 
   private Sample() {}
 
-  static Problem unknownStep() {
+  public static Problem unknownStep() {
     return at("unknown-step", TREE, "mesure-coil").with("target", "mesure-coil").near("mesure-coil",
         Optional.of("measure-coil"));
   }
 
-  static Problem gapShownBy(Witness witness) {
+  public static Problem gapShownBy(Witness witness) {
     return at("reading-gap", TREE, "under 5").with("readings", "5.0 to 23.9 V").shownBy(witness);
   }
 
-  static Silenced silenced() {
+  public static Silenced silenced() {
     return new Silenced(at("html-shown-as-text", TREE, "Y at the board"), new Quiet(Code.of("html-shown-as-text"), TREE,
         span(TREE, "done"), "the label, it reads so", List.of(), Optional.empty()));
   }
 
-  static Witness path() {
+  public static Witness path() {
     return new Witness.Path(List.of(new Witness.Stop("Call", TREE, span(TREE, "Call"), "done"),
         new Witness.Stop("Y at the board", TREE, span(TREE, "Y at"), "")));
   }
 
-  static Problem at(String code, Source source, String marked) {
+  public static Problem at(String code, Source source, String marked) {
     return Problem.at(Code.of(code), source, span(source, marked));
   }
 
-  static Span span(Source source, String text) {
+  public static Span span(Source source, String text) {
     int start = source.text().indexOf(text);
     return new Span(start, start + text.length());
   }

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import rungbook.library.LibraryText;
-import rungbook.library.Prover;
+import rungbook.library.solving.Prover;
 import rungbook.proof.plan.Budget;
 import rungbook.report.Style;
 import rungbook.source.Source;

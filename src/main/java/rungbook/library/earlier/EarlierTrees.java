@@ -7,7 +7,7 @@ import java.util.TreeMap;
 import rungbook.library.CompiledTree;
 import rungbook.library.LibraryCompiler;
 import rungbook.library.LibraryText;
-import rungbook.library.Prover;
+import rungbook.library.solving.Prover;
 import rungbook.proof.Proving;
 import rungbook.proof.comparison.Against;
 import rungbook.proof.comparison.ProofComparison;

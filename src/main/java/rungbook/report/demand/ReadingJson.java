@@ -9,8 +9,8 @@ import java.util.function.Function;
 import rungbook.proof.demand.ReadingAnswer;
 import rungbook.proof.demand.ReadingQuestion;
 import rungbook.proof.demand.Shown;
-import rungbook.report.Json;
-import rungbook.report.JsonReport;
+import rungbook.report.json.Json;
+import rungbook.report.json.JsonReport;
 import rungbook.system.Fault;
 import rungbook.system.Terminal;
 

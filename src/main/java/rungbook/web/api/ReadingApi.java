@@ -11,7 +11,7 @@ import java.util.Map;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.eclipse.microprofile.openapi.annotations.parameters.Parameter;
 import org.eclipse.microprofile.openapi.annotations.tags.Tag;
-import rungbook.library.SystemReadings.Outcome;
+import rungbook.library.solving.SystemReadings.Outcome;
 import rungbook.proof.demand.ReadingRequest;
 import rungbook.report.demand.ReadingJson;
 import rungbook.source.Problem;

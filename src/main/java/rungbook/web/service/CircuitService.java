@@ -10,7 +10,7 @@ import java.util.concurrent.ThreadPoolExecutor;
 import java.util.concurrent.TimeUnit;
 import rungbook.ladder.Ladder;
 import rungbook.library.Library;
-import rungbook.library.SystemReadings;
+import rungbook.library.solving.SystemReadings;
 import rungbook.proof.demand.OperatingTable;
 import rungbook.proof.demand.ReadingRequest;
 import rungbook.source.Source;

@@ -2,6 +2,7 @@ package rungbook.web.service;
 
 import java.time.Duration;
 import rungbook.web.http.ProblemException;
+import rungbook.web.job.Job;
 
 /** Why there is no proof now, and what to do about it. */
 final class ProofProblems {

@@ -22,13 +22,15 @@ import org.jspecify.annotations.Nullable;
 import rungbook.circuit.network.Samples;
 import rungbook.library.CompiledTree;
 import rungbook.library.Library;
-import rungbook.library.Prover;
 import rungbook.library.Silencing;
+import rungbook.library.solving.Prover;
 import rungbook.proof.Proving;
 import rungbook.proof.advice.Advice;
 import rungbook.proof.advice.TreeState;
 import rungbook.web.http.Asker;
 import rungbook.web.http.ProblemException;
+import rungbook.web.job.Job;
+import rungbook.web.job.RoundRobinExecutor;
 
 /**
  * Proves trees. Saved trees and drafts have workers of their own, and authors take turns. A proof is stopped when

@@ -7,7 +7,7 @@ import java.util.Set;
 import java.util.function.Function;
 import rungbook.ladder.Ladder;
 import rungbook.ladder.LadderDrawing;
-import rungbook.library.SystemReadings.Outcome;
+import rungbook.library.solving.SystemReadings.Outcome;
 import rungbook.proof.demand.Activity;
 import rungbook.proof.demand.OperatingTable;
 import rungbook.proof.demand.ReadingAnswer;

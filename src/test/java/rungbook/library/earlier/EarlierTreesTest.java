@@ -12,7 +12,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import rungbook.library.Example;
 import rungbook.library.Library;
 import rungbook.library.LibraryText;
-import rungbook.library.Prover;
+import rungbook.library.solving.Prover;
 import rungbook.proof.comparison.Against;
 import rungbook.proof.comparison.ComparisonWords;
 import rungbook.proof.comparison.ProofComparison;

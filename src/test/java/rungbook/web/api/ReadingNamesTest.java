@@ -15,8 +15,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 import rungbook.library.Folder;
 import rungbook.library.LibraryCompiler;
 import rungbook.library.LibraryText;
-import rungbook.library.SystemReadings;
-import rungbook.library.SystemReadings.Outcome;
+import rungbook.library.solving.SystemReadings.Outcome;
+import rungbook.library.solving.SystemReadings;
 import rungbook.proof.demand.ReadingRequest;
 import rungbook.web.http.ProblemException;
 

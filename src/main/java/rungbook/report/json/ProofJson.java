@@ -1,4 +1,4 @@
-package rungbook.report;
+package rungbook.report.json;
 
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
@@ -11,6 +11,7 @@ import rungbook.proof.propagation.End;
 import rungbook.proof.report.EveryPair;
 import rungbook.proof.report.IntermittentFaults;
 import rungbook.proof.report.Proof;
+import rungbook.report.Report;
 import rungbook.tree.Step;
 import rungbook.tree.Way;
 

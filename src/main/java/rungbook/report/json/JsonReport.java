@@ -1,9 +1,10 @@
-package rungbook.report;
+package rungbook.report.json;
 
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.util.Map;
 import java.util.TreeMap;
+import rungbook.report.Report;
 import rungbook.source.Edit;
 import rungbook.source.Fix;
 import rungbook.source.Place;

@@ -1,4 +1,4 @@
-package rungbook.library;
+package rungbook.library.solving;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -10,6 +10,10 @@ import java.util.Optional;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import rungbook.library.Example;
+import rungbook.library.Library;
+import rungbook.library.LibraryText;
+import rungbook.library.StarterLibrary;
 import rungbook.proof.HighestVoltages;
 import rungbook.proof.plan.Budget;
 import rungbook.proof.plan.MixedInstallations;

@@ -1,7 +1,8 @@
-package rungbook.library;
+package rungbook.library.solving;
 
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
+import rungbook.library.LibraryText;
 import rungbook.proof.HighestVoltages;
 import rungbook.proof.plan.Budget;
 import rungbook.proof.plan.MixedInstallations;

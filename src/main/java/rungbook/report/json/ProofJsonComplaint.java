@@ -1,4 +1,4 @@
-package rungbook.report;
+package rungbook.report.json;
 
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;

@@ -1,4 +1,4 @@
-package rungbook.library;
+package rungbook.library.solving;
 
 import java.util.List;
 import java.util.Optional;

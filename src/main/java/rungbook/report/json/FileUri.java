@@ -1,4 +1,4 @@
-package rungbook.report;
+package rungbook.report.json;
 
 import java.net.URI;
 import java.net.URISyntaxException;

@@ -1,8 +1,9 @@
-package rungbook.library;
+package rungbook.library.solving;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import rungbook.library.LibraryText;
 import rungbook.source.Source;
 import rungbook.system.Vocabulary;
 import rungbook.tree.Tree;

@@ -1,4 +1,4 @@
-package rungbook.library;
+package rungbook.library.solving;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
@@ -8,7 +8,10 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import rungbook.library.Example;
+import rungbook.library.StarterLibrary;
 import rungbook.library.WholeWay.Done;
+import rungbook.library.WholeWay;
 import rungbook.proof.Proving;
 import rungbook.tree.Tree;
 

@@ -1,4 +1,4 @@
-package rungbook.library;
+package rungbook.library.solving;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import rungbook.ladder.Ladder;
+import rungbook.library.Folder;
 import rungbook.source.Source;
 
 class SystemReadingsTest {

@@ -1,4 +1,4 @@
-package rungbook.library;
+package rungbook.library.solving;
 
 import java.util.Collection;
 import java.util.LinkedHashMap;
@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.atomic.AtomicReference;
 import rungbook.ladder.Ladder;
+import rungbook.library.LibraryText;
 import rungbook.markdown.DocumentReader;
 import rungbook.proof.demand.OperatingTable;
 import rungbook.proof.demand.ReadingAnswer;

@@ -1,4 +1,4 @@
-package rungbook.web.service;
+package rungbook.web.job;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;

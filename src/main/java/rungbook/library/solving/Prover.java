@@ -1,4 +1,4 @@
-package rungbook.library;
+package rungbook.library.solving;
 
 import java.util.Collection;
 import java.util.HashMap;
@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import java.util.stream.Stream;
 import rungbook.circuit.network.Samples;
+import rungbook.library.LibraryText;
 import rungbook.proof.Proving;
 import rungbook.proof.plan.Budget;
 import rungbook.proof.plan.Installations;

@@ -1,10 +1,12 @@
-package rungbook.report;
+package rungbook.report.json;
 
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import rungbook.report.Report;
+import rungbook.report.json.Json;
 import rungbook.source.Code;
 import rungbook.source.Edit;
 import rungbook.source.Fix;

@@ -1,4 +1,4 @@
-package rungbook.web.service;
+package rungbook.web.job;
 
 import java.time.Duration;
 import java.util.ArrayDeque;
@@ -23,7 +23,7 @@ import java.util.concurrent.TimeUnit;
  *
  * @param <T> what the jobs make
  */
-final class RoundRobinExecutor<T> implements AutoCloseable {
+public final class RoundRobinExecutor<T> implements AutoCloseable {
   static final int MOST_OF_ONE_OWNER = 8;
   private static final int MOST_WAITING = 64;
   private final int workers;
@@ -40,7 +40,7 @@ final class RoundRobinExecutor<T> implements AutoCloseable {
    * @param workers how many jobs run at once.
    * @param limit how long one may run
    */
-  RoundRobinExecutor(String name, int workers, Duration limit) {
+  public RoundRobinExecutor(String name, int workers, Duration limit) {
     this.workers = workers;
     this.limit = limit;
     threads = Executors.newFixedThreadPool(workers, work -> daemon(work, name));
@@ -54,7 +54,7 @@ final class RoundRobinExecutor<T> implements AutoCloseable {
     return thread;
   }
 
-  Duration limit() {
+  public Duration limit() {
     return limit;
   }
 
@@ -62,7 +62,7 @@ final class RoundRobinExecutor<T> implements AutoCloseable {
    * @param whenDone runs once the job is finished, failed or stopped
    * @throws RejectedExecutionException if too many jobs wait
    */
-  Job<T> submit(String owner, Callable<T> work, Runnable whenDone) {
+  public Job<T> submit(String owner, Callable<T> work, Runnable whenDone) {
     var job = new Job<>(owner, work, whenDone);
     synchronized (this) {
       enqueue(job);
@@ -141,7 +141,7 @@ final class RoundRobinExecutor<T> implements AutoCloseable {
   }
 
   /** How many jobs wait or run. */
-  synchronized int load() {
+  public synchronized int load() {
     dropDone();
     return waitingCount() + running.size();
   }

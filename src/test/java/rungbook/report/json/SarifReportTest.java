@@ -1,4 +1,4 @@
-package rungbook.report;
+package rungbook.report.json;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
@@ -15,6 +15,8 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import rungbook.report.Report;
+import rungbook.report.Sample;
 import rungbook.source.Source;
 import rungbook.source.Witness;
 
