@@ -10,19 +10,12 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
+import java.util.stream.Collectors;
+import rungbook.library.lookup.TreeLink;
 import rungbook.source.Source;
 
-/**
- * Which trees of a library link to which, found without parsing them: every link in a text counts, also one that is not
- * a way on.
- */
+/** Which trees of a library link to which. */
 final class TreeLinks {
-
-  private static final String OPENS = "](";
-  private static final String ENDS = ".md";
-
-  /** In characters; longer than any name of a file. */
-  private static final int LONGEST_NAME = 200;
 
   private final LibraryText text;
   private final Map<String, Set<String>> links = new ConcurrentHashMap<>();
@@ -57,26 +50,7 @@ final class TreeLinks {
   }
 
   private static Set<String> linked(Source source) {
-    Set<String> linked = new HashSet<>();
-    String words = source.text();
-    for (int end = words.indexOf(ENDS); end >= 0; end = words.indexOf(ENDS, end + 1)) {
-      int start = nameStart(words, end);
-      if (start < end && words.startsWith(OPENS, start - OPENS.length()) && isAddressEnd(words, end + ENDS.length())) {
-        linked.add(words.substring(start, end));
-      }
-    }
-    return Set.copyOf(linked);
-  }
-
-  private static int nameStart(String words, int end) {
-    int start = end;
-    while (start > 0 && end - start < LONGEST_NAME && "()#/ \t\n\f\r".indexOf(words.charAt(start - 1)) < 0) {
-      start--;
-    }
-    return start;
-  }
-
-  private static boolean isAddressEnd(String words, int at) {
-    return at < words.length() && (words.charAt(at) == '#' || words.charAt(at) == ')');
+    return TreeLink.in(source.text()).stream().map(link -> source.text(link.span()))
+        .collect(Collectors.toUnmodifiableSet());
   }
 }
