@@ -111,6 +111,15 @@ public class Store {
     }
   }
 
+  /**
+   * Saves all of them, each on top of the revision it is based on, or none.
+   *
+   * @throws Overtaken when somebody else saved one of the documents first
+   */
+  public List<Outcome> saveTogether(List<Save> saves) {
+    return durably(() -> saves.stream().map(SaveAttempt::run).map(Overtaken::notIn).toList());
+  }
+
   private List<Outcome> durably(Callable<List<Outcome>> work) {
     file.ifPresent(DatabaseFile::requireInPlace);
     try {
@@ -138,6 +147,12 @@ public class Store {
   public List<Revision> heads() {
     return ReadAttempt
         .run(() -> RevisionRow.heads().stream().map(RevisionRow::toRevision).filter(Revision::isThere).toList());
+  }
+
+  /** The revisions that took documents out, of all that are no longer there; in the order of their paths. */
+  public List<Revision> removed() {
+    return ReadAttempt.run(() -> RevisionRow.heads().stream().map(RevisionRow::toRevision)
+        .filter(head -> !head.isThere()).toList());
   }
 
   /** The number of every document's newest revision, by path. */

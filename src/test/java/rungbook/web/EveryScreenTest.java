@@ -145,7 +145,10 @@ class EveryScreenTest {
         new Screen("system", "text/shared/systems/heat-pump.md"),
         new Screen("system-read", "text/shared/systems/split-cooling-gas-furnace.md?read=true&red=Y+at+condenser"
             + "&black=C+at+condenser&set=thermostat+cooling&fault=Y+outdoor+cable+open#reading"),
-        new Screen("new", "new"),
+        new Screen("new", "new"), new Screen("manage", "manage/shared/cautions/gas.md"),
+        new Screen("rename", "manage/shared/cautions/gas.md?name=fuel+gas"),
+        new Screen("revision", "revision/trees/screens.md?number=1"), new Screen("removed", "removed"),
+        new Screen("reword", "reword?words=the+status+light&others=the+lamp"),
         new Screen("records", "records"), new Screen("record", "records/1"),
         new Screen("transfer", "transfer"), new Screen("verify", "verify"),
         new Screen("help", "help"), new Screen("proof", "proof/trees/no-cooling-blower-runs.md"),

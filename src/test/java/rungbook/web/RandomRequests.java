@@ -29,6 +29,7 @@ final class RandomRequests {
       "/edit/%s", "/edit/%s?draft=%d&line=%d",
       "/history/%s", "/history/%s?from=%d&to=%d&before=%d", "/text/%s", "/new/tree?title=%s&complaint=%s&system=%s",
       "/new/text?folder=%s&title=%s", "/nowhere/%s",
+      "/manage/%s", "/revision/%s?number=%d", "/removed", "/new/copy?from=%s&title=%s",
       "/api/library?q=%s", "/api/documents", "/api/documents?under=%s", "/api/documents/%s?revision=%d",
       "/api/files/%s?revision=%d&draft=%d",
       "/api/history/%s?before=%d", "/api/difference/%s?from=%d&to=%d", "/api/drafts/%s", "/api/check/%s", "/api/map/%s",

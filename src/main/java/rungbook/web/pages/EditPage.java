@@ -20,6 +20,7 @@ import rungbook.store.document.DocumentPath;
 import rungbook.store.document.Revision;
 import rungbook.system.Vocabulary;
 import rungbook.text.UrlPath;
+import rungbook.web.change.NewName;
 import rungbook.web.http.AuthorCookie;
 import rungbook.web.http.LoopbackFilter;
 import rungbook.web.http.ProblemException;
@@ -101,6 +102,21 @@ class EditPage {
       @QueryParam("title") @DefaultValue("") String title,
       @CookieParam(AuthorCookie.NAME) @DefaultValue("") String author, @Context RoutingContext request) {
     return Templates.edit(view(free(folder, title), NewTexts.shared(folder, title.strip()), 0, 1, author, request));
+  }
+
+  /** @param from the text to begin with */
+  @GET
+  @Path("new/copy")
+  public TemplateInstance beginCopy(@QueryParam("from") String from,
+      @QueryParam("title") @DefaultValue("") String title,
+      @CookieParam(AuthorCookie.NAME) @DefaultValue("") String author, @Context RoutingContext request) {
+    var original = Requests.head(store, Requests.path(from));
+    var path = original.path().text();
+    if (original.path().isPicture() || NewName.isFixed(original.path())) {
+      throw ProblemException.badRequest("`" + path + "` cannot be copied", "choose a tree or a shared text");
+    }
+    var at = free(path.substring(0, path.lastIndexOf('/') + 1), title);
+    return Templates.edit(view(at, NewTexts.copy(original.text(), title.strip()), 0, 1, author, request));
   }
 
   @GET

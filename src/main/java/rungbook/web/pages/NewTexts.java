@@ -1,5 +1,11 @@
 package rungbook.web.pages;
 
+import java.util.List;
+import rungbook.markdown.DocumentReader;
+import rungbook.source.Edit;
+import rungbook.source.Fix;
+import rungbook.source.Source;
+
 /** The texts that new documents begin with: small, complete, and free of problems. */
 public final class NewTexts {
   /** A list of words to avoid. */
@@ -51,6 +57,13 @@ public final class NewTexts {
 
         What was found, and what to tell.
         """.formatted(quoted(title), quoted(complaint), system.isBlank() ? "" : "system: " + quoted(system) + "\n");
+  }
+
+  /** The same text under another title. */
+  static String copy(String text, String title) {
+    var source = new Source("", text);
+    return DocumentReader.read(source).front("title")
+        .map(line -> Fix.apply(text, List.of(new Edit(source, line.valueSpan(), quoted(title))))).orElse(text);
   }
 
   /** @param folder one of the shared folders, with its slash */

@@ -4,6 +4,7 @@ import java.util.Optional;
 import java.util.regex.Pattern;
 import rungbook.library.PictureLinks;
 import rungbook.markdown.Prose;
+import rungbook.source.PictureKind;
 import rungbook.text.UrlPath;
 
 /**
@@ -28,6 +29,13 @@ public final class PageLinks implements Prose.Targets {
   @Override
   public Optional<String> picture(String written) {
     return PictureLinks.path(file, written).map(path -> "/api/files/" + UrlPath.of(path));
+  }
+
+  /** The page of a text, or of a picture's history. */
+  public static String page(String path) {
+    var at = UrlPath.of(path);
+    return PictureKind.of(path).isPresent() ? "/history/" + at
+        : path.startsWith("trees/") ? "/tree/" + at : "/text/" + at;
   }
 
   private static String tree(String id, String step) {
