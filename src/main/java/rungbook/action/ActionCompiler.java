@@ -21,7 +21,10 @@ public final class ActionCompiler {
   public List<StateChange> compile(ActionKind kind, String key) {
     List<StateChange> changes = new ArrayList<>(kind.begins().size() + kind.ends().size());
     for (EquipmentCondition begun : kind.begins()) {
-      if (begins(begun, key)) {
+      if (begun == EquipmentCondition.RESET) {
+        ObjectNames.resetWith(system, key).stream().sorted()
+            .forEach(part -> changes.add(new StateChange.Begin(begun, part)));
+      } else if (begins(begun, key)) {
         changes.add(new StateChange.Begin(begun, subject(begun, key)));
       }
       if (begun == EquipmentCondition.TOUCHED && ObjectNames.holdsCharge(system, key)) {
@@ -51,7 +54,7 @@ public final class ActionCompiler {
     return switch (condition) {
       case PROVED_DEAD, TOUCHED -> place;
       case DISCONNECTED -> ObjectNames.loose(system, key, place);
-      case OPEN, BYPASSED, ISOLATED, TRIED, TAGGED_OUT, REPLACED, REPAIRED, DISCHARGED, METER_PROVED -> key;
+      case OPEN, BYPASSED, ISOLATED, TRIED, TAGGED_OUT, REPLACED, RESET, REPAIRED, DISCHARGED, METER_PROVED -> key;
     };
   }
 }

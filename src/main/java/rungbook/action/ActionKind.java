@@ -35,8 +35,9 @@ public enum ActionKind {
   DISCHARGE(ActionObject.CAPACITOR, "Discharge, then prove it flat on DC volts", begin(DISCHARGED)),
   DISCONNECT(ActionObject.THING, "Disconnect and keep clear", begin(TOUCHED, DISCONNECTED)),
   RECONNECT(ActionObject.THING, "Reconnect where it was", begin(TOUCHED), end(DISCONNECTED)),
-  REPLACE(ActionObject.REPAIRABLE, "Replace", begin(TOUCHED, REPLACED, REPAIRED)),
-  REPAIR(ActionObject.REPAIRABLE, "Repair in place", begin(TOUCHED, REPAIRED)),
+  REPLACE(ActionObject.REPAIRABLE, "Replace", begin(TOUCHED, REPLACED, EquipmentCondition.RESET, REPAIRED)),
+  REPAIR(ActionObject.REPAIRABLE, "Repair in place", begin(TOUCHED, EquipmentCondition.RESET, REPAIRED)),
+  RESET(ActionObject.RESETTABLE, "Press the reset button", begin(EquipmentCondition.RESET)),
   RESTORE(ActionObject.RESTORABLE, "Put back", begin(), end(BYPASSED, EquipmentCondition.OPEN, DISCONNECTED, ISOLATED)),
   TAG_OUT(ActionObject.POWER_SWITCH, "Leave off, locked and tagged", begin(ISOLATED, TAGGED_OUT)),
   KNOWN_SOURCE(ActionObject.FREE_TEXT, "Known live source", begin(METER_PROVED));

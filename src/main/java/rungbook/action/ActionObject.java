@@ -20,6 +20,7 @@ public enum ActionObject {
   CAPACITOR("capacitor"),
   THING("part, point or control"),
   REPAIRABLE("part, point, control or thing that a fault is in"),
+  RESETTABLE("part with manual reset"),
   RESTORABLE("panel, part, point or control"),
   /** The whole line in the author's own words; the editor suggests meter points. */
   FREE_TEXT("point");
@@ -45,6 +46,7 @@ public enum ActionObject {
       case CAPACITOR -> capacitors(system);
       case THING -> system.things();
       case REPAIRABLE -> system.repairable();
+      case RESETTABLE -> system.resettable();
       case RESTORABLE -> Stream.concat(system.things().stream(), system.panels().stream()).toList();
     };
   }
@@ -63,6 +65,7 @@ public enum ActionObject {
       case CAPACITOR -> system.parts().isEmpty() || system.holdsCharge(key);
       case THING -> system.parts().isEmpty() || isThing(system, key);
       case REPAIRABLE -> system.parts().isEmpty() || isThing(system, key) || system.isOutside(key);
+      case RESETTABLE -> system.parts().isEmpty() || !system.resetWith(key).isEmpty();
       case RESTORABLE -> system.parts().isEmpty() || isThing(system, key) || isPanel(system, key);
     };
   }

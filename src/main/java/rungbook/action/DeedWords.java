@@ -31,6 +31,7 @@ public final class DeedWords {
       case RECONNECT -> groups("reconnect, connect, put back, put on, press on, plug in, land");
       case REPLACE -> groups("replace, change, swap, install, put in, fit");
       case REPAIR -> groups("repair, mend, fix, clean, clear, tighten, splice, straighten, free, adjust, reset");
+      case RESET -> groups("reset, press reset, press, push in");
       case RESTORE -> groups("restore, turn on, switch on, push in, put on, put in, put back, close, reconnect, "
           + "press on, pull tape, take tape, remove tape, remove bypass");
       case TAG_OUT -> groups(LOCK, "tag, put tag, tag out");

@@ -18,6 +18,8 @@ public enum EquipmentCondition {
   DISCONNECTED(Trait.BEHIND_PANEL, Trait.CHANGES_READINGS),
   /** A fuse or breaker is exchanged for a new one, which is good until the circuit opens it again. */
   REPLACED(Trait.BEHIND_PANEL, Trait.CHANGES_READINGS),
+  /** A switch that a button resets is reset, or exchanged for a new one: it is closed until it trips again. */
+  RESET(Trait.CHANGES_READINGS),
   /** A part, or a thing outside the circuit, is replaced, or repaired in place: a fault in it is gone. */
   REPAIRED(Trait.CHANGES_READINGS),
   /** A capacitor is bled and proved flat. */

@@ -1,6 +1,7 @@
 package rungbook.action;
 
 import java.util.Optional;
+import java.util.Set;
 import rungbook.system.Vocabulary.Point;
 import rungbook.system.Vocabulary;
 
@@ -19,6 +20,11 @@ public final class ObjectNames {
   public static boolean holdsCharge(Optional<Vocabulary> system, String key) {
     boolean known = system.isPresent() && system.get().parts().containsKey(key);
     return known ? system.get().holdsCharge(key) : key.contains("capacitor");
+  }
+
+  /** The keys of the switches that are reset with a thing; without a system, any thing may be one. */
+  static Set<String> resetWith(Optional<Vocabulary> system, String key) {
+    return system.map(known -> known.resetWith(key)).orElse(Set.of(key));
   }
 
   /** The meter point that comes off when a name is disconnected; empty if the name is a part or unknown. */

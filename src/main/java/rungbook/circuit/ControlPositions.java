@@ -9,13 +9,15 @@ import rungbook.circuit.network.FaultCase;
 import rungbook.circuit.sequence.ConeOfInfluence;
 import rungbook.system.ControlSystem;
 import rungbook.system.Names;
+import rungbook.system.Part;
 import rungbook.system.Vocabulary;
 
 /**
- * The positions of the controls in which a case may have blown a fuse before the technician arrives.
+ * The positions of the controls in which a case may have blown a fuse, or tripped a switch with manual reset, before
+ * the technician arrives.
  *
  * @param controls that are tried in every combination; the others stay at their first positions
- * @param count how many combinations; none for a case that raises no current
+ * @param count how many combinations; none for a case that opens nothing
  */
 public record ControlPositions(CircuitState start, List<Vocabulary.Control> controls, long count) {
 
@@ -28,7 +30,9 @@ public record ControlPositions(CircuitState start, List<Vocabulary.Control> cont
     CircuitState start = CircuitState.start(network.system().vocabulary());
     var cone = new ConeOfInfluence(network);
     var none = new ControlPositions(start, List.of(), 0);
-    return cases.stream().map(fault -> fault.mayBlowFuses() ? of(start, cone.of(fault)) : none).toList();
+    boolean trips = network.system().parts(Part.Switch.class).anyMatch(Part.Switch::manualReset);
+    return cases.stream().map(fault -> fault.mayBlowFuses() || (trips && !fault.equals(FaultCase.HEALTHY))
+        ? of(start, cone.of(fault)) : none).toList();
   }
 
   static ControlPositions of(CircuitState start, List<Vocabulary.Control> controls) {

@@ -157,7 +157,7 @@ public final class Dictionary {
   public Set<String> opened(int caseNumber, int sample) {
     boolean[] blown = blown(caseNumber, sample);
     return IntStream.range(0, blown.length).filter(fuse -> blown[fuse])
-        .mapToObj(fuse -> logic.fuses().get(fuse).key()).collect(Collectors.toSet());
+        .mapToObj(fuse -> logic.remembered().stayingOpen().get(fuse)).collect(Collectors.toSet());
   }
 
   private boolean[] blown(int caseNumber, int sample) {

@@ -56,7 +56,7 @@ final class DictionaryBlock {
     remembers = HoldingCircuits.anyIn(model.network());
     this.batches = batches;
     this.cases = cases.stream().map(model::faulted).toList();
-    boolean[] none = new boolean[model.logic().fuses().size()];
+    boolean[] none = new boolean[model.logic().remembered().stayingOpen().size()];
     blown = new boolean[cases.size()][samples()][];
     for (boolean[][] ofCase : blown) {
       Arrays.fill(ofCase, none);
@@ -227,7 +227,7 @@ final class DictionaryBlock {
   private boolean isFree(int number, CircuitState state) {
     CircuitState before = state.past().orElseThrow().before();
     return left.of(before, number).stream().noneMatch(group -> IntStream.of(group.samples())
-        .anyMatch(sample -> model.logic().isHeld(group.relays(), state, blown[number][sample])));
+        .anyMatch(sample -> model.logic().remembered().isHeld(group.relays(), state, blown[number][sample])));
   }
 
   /** Hands do the same to the branches wherever a state comes from. */
@@ -265,7 +265,7 @@ final class DictionaryBlock {
     while (rest.length > 0) {
       boolean[] open = blown[number][rest[0]];
       int[] alike = Arrays.stream(rest).filter(sample -> Arrays.equals(blown[number][sample], open)).toArray();
-      groups.add(dropped(number, state, alike, model.logic().intact(open, state.state().replaced())));
+      groups.add(dropped(number, state, alike, model.logic().remembered().intact(open, state.state().replaced())));
       rest = Arrays.stream(rest).filter(sample -> !Arrays.equals(blown[number][sample], open)).toArray();
     }
     return groups;

@@ -45,10 +45,11 @@ public sealed interface Part {
    * @param ohms while it is closed
    * @param closedWhen always for a hand switch
    * @param opensWith the panel that opens it
+   * @param manualReset whether it stays open, once it has opened, until somebody resets it
    */
   record Switch(
       String name, Span span, List<PartBranch> branches, Interval ohms, Condition closedWhen,
-      Optional<String> opensWith) implements Part {}
+      Optional<String> opensWith, boolean manualReset) implements Part {}
 
   record Cable(
       String name, Span span, List<PartBranch> branches, int awg, Interval feet, Interval celsius,
@@ -103,13 +104,19 @@ public sealed interface Part {
    * A state that is on or off: a board's call, a flame, an expired delay.
    *
    * @param after rounds for which {@code set} must hold
+   * @param delay of a timer
    */
-  record State(String name, Span span, Condition set, Optional<Condition> reset, int after) implements Part {
+  record State(
+      String name, Span span, Condition set, Optional<Condition> reset, int after, Optional<Delay> delay)
+      implements Part {
     @Override
     public List<PartBranch> branches() {
       return List.of();
     }
   }
+
+  /** For how many seconds a timer's condition must hold before it comes on, and must not before it goes off. */
+  record Delay(int onSeconds, int offSeconds) {}
 
   /**
    * An impedance at the supply's frequency: |Z| = V² / VA, and its resistance is the given ohms, or else |Z| times the

@@ -49,11 +49,12 @@ public record Vocabulary(
    * A part.
    *
    * @param hasCapacitor whether it is a motor with a run capacitor that the circuit does not draw
+   * @param hasManualReset whether it is a switch that stays open until a button resets it
    */
-  public record Part(String name, String kind, boolean hasCapacitor) {
+  public record Part(String name, String kind, boolean hasCapacitor, boolean hasManualReset) {
 
     public Part(String name, String kind) {
-      this(name, kind, false);
+      this(name, kind, false, false);
     }
   }
 
@@ -158,6 +159,17 @@ public record Vocabulary(
     return isKind(key, "capacitor") || !motorsWithCapacitor(key).isEmpty();
   }
 
+  /** The names of what a button resets. */
+  public Collection<String> resettable() {
+    return parts.entrySet().stream().filter(part -> !resetWith(part.getKey()).isEmpty())
+        .map(part -> part.getValue().name()).toList();
+  }
+
+  /** The keys of the switches with manual reset that a thing is, or that are in it. */
+  public Set<String> resetWith(String key) {
+    return members(key).filter(Part::hasManualReset).map(part -> Names.key(part.name())).collect(Collectors.toSet());
+  }
+
   /** The keys of the parts that hold the same charge, so that discharging one discharges all. */
   public Set<String> sharingCharge(String key) {
     Set<String> motors = motorsWithCapacitor(key);
@@ -166,7 +178,12 @@ public record Vocabulary(
   }
 
   private Set<String> motorsWithCapacitor(String key) {
+    return members(key).filter(Part::hasCapacitor).map(part -> Names.key(part.name())).collect(Collectors.toSet());
+  }
+
+  /** A part, or the parts of an assembly. */
+  private Stream<Part> members(String key) {
     return Stream.concat(Stream.of(key), assemblies.getOrDefault(key, Set.of()).stream())
-        .filter(name -> parts.containsKey(name) && parts.get(name).hasCapacitor()).collect(Collectors.toSet());
+        .flatMap(name -> Stream.ofNullable(parts.get(name)));
   }
 }

@@ -36,8 +36,9 @@ class ActionNamesTest {
           "disconnect", new Control("disconnect", Role.ISOLATOR, List.of(), Set.of("furnace"), false),
           "door switch", new Control("door switch", Role.INTERLOCK, List.of(), Set.of("furnace"), false)),
       Map.of(),
-      Map.of("contactor", new Part("contactor", "relay"), "flux bank", new Part("flux bank", "capacitor")), Map.of(),
-      Map.of());
+      Map.of("contactor", new Part("contactor", "relay"), "flux bank", new Part("flux bank", "capacitor"),
+          "rollout", new Part("rollout", "switch", false, true), "burner box", new Part("burner box", "assembly")),
+      Map.of(), Map.of("burner box", Set.of("rollout")));
 
   private static final Vocabulary WITHOUT_PARTS = new Vocabulary("sample", "Sample", Map.of(), Map.of(), Map.of(),
       Map.of(), Map.of(), Map.of(), Map.of());
@@ -45,10 +46,12 @@ class ActionNamesTest {
   @ParameterizedTest
   @CsvSource(delimiter = '|', value = {"SETTING | control and position | thermostat cooling, thermostat off",
       "PANEL | panel | blower door", "INTERLOCK | switch to bypass | door switch",
-      "POWER_SWITCH | power switch | disconnect", "POINT | point | Y", "CAPACITOR | capacitor | flux bank",
-      "THING | part, point or control | Y, contactor, disconnect, door switch, flux bank, thermostat",
-      "RESTORABLE | panel, part, point or control | Y, blower door, contactor, disconnect, door switch, flux bank,"
+      "POWER_SWITCH | power switch | disconnect", "RESETTABLE | part with manual reset | burner box, rollout",
+      "POINT | point | Y", "CAPACITOR | capacitor | flux bank",
+      "THING | part, point or control | Y, burner box, contactor, disconnect, door switch, flux bank, rollout,"
           + " thermostat",
+      "RESTORABLE | panel, part, point or control | Y, blower door, burner box, contactor, disconnect, door switch,"
+          + " flux bank, rollout, thermostat",
       "FREE_TEXT | point | Y"})
   void offersTheNamesOfItsKind(ActionObject object, String words, String names) {
     assertEquals(words, object.words());
@@ -87,8 +90,8 @@ class ActionNamesTest {
   @Test
   void changesReadings() {
     assertEquals(Set.of("set", "bypass", "isolate", "discharge", "disconnect", "reconnect", "replace", "repair",
-        "restore", "tag out"), actions(ActionKind::changesReadings));
-    assertEquals(Set.of("BYPASSED", "ISOLATED", "DISCONNECTED", "REPLACED", "REPAIRED", "DISCHARGED"),
+        "reset", "restore", "tag out"), actions(ActionKind::changesReadings));
+    assertEquals(Set.of("BYPASSED", "ISOLATED", "DISCONNECTED", "REPLACED", "RESET", "REPAIRED", "DISCHARGED"),
         conditions(EquipmentCondition::changesReadings));
   }
 

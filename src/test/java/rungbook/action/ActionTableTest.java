@@ -66,25 +66,30 @@ class ActionTableTest {
       disconnect   | Y              | yes | +touched furnace, +disconnected * at furnace
       disconnect   | coil Y         | yes | +touched furnace, +disconnected * at condenser
       disconnect   | run capacitor  | yes | +touched furnace, +discharged *, +disconnected *
-      disconnect   | door switch, furnace switch, contactor | yes | +touched furnace, +disconnected *
+      disconnect   | door switch, furnace switch, contactor, limit | yes | +touched furnace, +disconnected *
       disconnect   | others         | no  | +touched furnace, +disconnected *
 
       reconnect    | vent           | no  | -disconnected *
       reconnect    | Y              | yes | +touched furnace, -disconnected * at furnace
       reconnect    | coil Y         | yes | +touched furnace, -disconnected * at condenser
       reconnect    | run capacitor  | yes | +touched furnace, +discharged *, -disconnected *
-      reconnect    | door switch, furnace switch, contactor | yes | +touched furnace, -disconnected *
+      reconnect    | door switch, furnace switch, contactor, limit | yes | +touched furnace, -disconnected *
       reconnect    | others         | no  | +touched furnace, -disconnected *
 
       replace      | vent           | yes | +repaired *
       replace      | run capacitor  | yes | +touched furnace, +discharged *, +repaired *
       replace      | door switch, furnace switch, Y, coil Y, contactor | yes | +touched furnace, +repaired *
+      replace      | limit          | yes | +touched furnace, +reset *, +repaired *
       replace      | others         | no  | +touched furnace, +repaired *
 
       repair       | vent           | yes | +repaired *
       repair       | run capacitor  | yes | +touched furnace, +discharged *, +repaired *
       repair       | door switch, furnace switch, Y, coil Y, contactor | yes | +touched furnace, +repaired *
+      repair       | limit          | yes | +touched furnace, +reset *, +repaired *
       repair       | others         | no  | +touched furnace, +repaired *
+
+      reset        | limit          | yes | +reset *
+      reset        | others         | no  |
 
       restore      | Y              | yes | -bypassed *, -open *, -isolated *, -disconnected * at furnace
       restore      | coil Y         | yes | -bypassed *, -open *, -isolated *, -disconnected * at condenser
@@ -96,7 +101,7 @@ class ActionTableTest {
       """;
 
   private static final Set<String> THINGS = Set.of("blower door", "door switch", "furnace switch", "thermostat off",
-      "Y", "coil Y", "contactor", "run capacitor", "vent");
+      "Y", "coil Y", "contactor", "run capacitor", "limit", "vent");
 
   private static final Vocabulary SYSTEM = new Vocabulary("sample", "Sample",
       Map.of("furnace", new Location("furnace", Optional.of("blower door"), false),
@@ -109,6 +114,7 @@ class ActionTableTest {
           "door switch", new Control("door switch", Role.INTERLOCK, List.of(), Set.of("furnace"), false)),
       Map.of(),
       Map.of("contactor", new Part("contactor", "relay"), "run capacitor", new Part("run capacitor", "capacitor"),
+          "limit", new Part("limit", "switch", false, true),
           "vent", new Part("vent", Vocabulary.OUTSIDE)),
       Map.of(), Map.of());
 

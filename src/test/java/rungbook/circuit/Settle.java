@@ -65,12 +65,12 @@ final class Settle {
     var model = new CircuitModel(network, new RelayLogic(network), new Samples(List.of(draw)));
     NetworkStructure structure = NetworkStructure.of(network, List.of(fault));
     FaultedParameters faulted = model.faulted(fault);
-    boolean[] intact = new boolean[model.logic().fuses().size()];
+    boolean[] intact = new boolean[model.logic().remembered().stayingOpen().size()];
     for (CircuitState state : states) {
       var opened = new HashSet<String>();
       new SteadyStateSearch(model, SteadyStateSearch.solver(model, structure), new KnownLevels(model), new BitSet(),
           (start, steady, solved) -> IntStream.range(0, intact.length).filter(i -> steady.relays().blown[i])
-              .forEach(i -> opened.add(model.logic().fuses().get(i).key())))
+              .forEach(i -> opened.add(model.logic().remembered().stayingOpen().get(i))))
           .run(List.of(new SteadyStateSearch.Start(0, faulted, EquipmentState.of(network, state), new int[] {0},
               model.logic().dropped(intact, state, fault))));
       if (!opened.isEmpty()) {
@@ -82,9 +82,9 @@ final class Settle {
 
   /** Which fuses are open when a state begins. */
   private static boolean[] open(Set<String> opened, CircuitState state, CircuitModel model) {
-    boolean[] open = new boolean[model.logic().fuses().size()];
+    boolean[] open = new boolean[model.logic().remembered().stayingOpen().size()];
     for (int i = 0; i < open.length; i++) {
-      String key = model.logic().fuses().get(i).key();
+      String key = model.logic().remembered().stayingOpen().get(i);
       open[i] = opened.contains(key) && !state.replaced().contains(key);
     }
     return open;

@@ -56,7 +56,7 @@ class SystemsTest {
     var model = new CircuitModel(network, new RelayLogic(network), Samples.corners());
     var words = network.system().vocabulary();
     int[] all = IntStream.range(0, model.parameters().size()).toArray();
-    boolean[] intact = new boolean[model.logic().fuses().size()];
+    boolean[] intact = new boolean[model.logic().remembered().stayingOpen().size()];
     var starts = CircuitState.start(words).everyPosition(words).stream()
         .map(state -> new SteadyStateSearch.Start(0, model.healthy(), EquipmentState.of(network, state), all,
             model.logic().dropped(intact, state, FaultCase.HEALTHY)))

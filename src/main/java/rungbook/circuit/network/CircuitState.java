@@ -50,10 +50,19 @@ public record CircuitState(Map<String, String> positions, Set<String> off, Set<S
     return new CircuitState(positions, Set.of(), Set.of(), Set.of(), Set.of(), Set.of());
   }
 
-  /** This state where it comes from another one, and some fuses and breakers were replaced meanwhile. */
+  /** This state where it comes from another one, and some fuses were replaced, or switches reset, meanwhile. */
   public CircuitState from(CircuitState before, Set<String> renewed) {
-    return new CircuitState(positions, off, bypassed, disconnected, open, replaced,
-        Optional.of(new Past(before, renewed)));
+    return with(new Past(before, renewed, 0, Optional.empty()));
+  }
+
+  /** This state once somebody has waited in it. */
+  public CircuitState waited(int seconds) {
+    return with(new Past(this, Set.of(), seconds, Optional.empty()));
+  }
+
+  /** This state with a past of its own. */
+  public CircuitState with(Past past) {
+    return new CircuitState(positions, off, bypassed, disconnected, open, replaced, Optional.of(past));
   }
 
   /** This state where everything was dropped out before. */
@@ -93,7 +102,7 @@ public record CircuitState(Map<String, String> positions, Set<String> off, Set<S
       case BYPASSED -> bypass(key);
       case DISCONNECTED -> disconnect(key);
       case OPEN -> open(key);
-      case REPLACED -> replace(key);
+      case REPLACED, RESET -> replace(key);
       case REPAIRED, TRIED, TAGGED_OUT, DISCHARGED, PROVED_DEAD, TOUCHED, METER_PROVED -> this;
     };
   }
@@ -104,7 +113,7 @@ public record CircuitState(Map<String, String> positions, Set<String> off, Set<S
       case BYPASSED -> new CircuitState(positions, off, minus(bypassed, key), disconnected, open, replaced);
       case DISCONNECTED -> new CircuitState(positions, off, bypassed, minus(disconnected, key), open, replaced);
       case OPEN -> new CircuitState(positions, off, bypassed, disconnected, minus(open, key), replaced);
-      case REPLACED, REPAIRED, TRIED, TAGGED_OUT, DISCHARGED, PROVED_DEAD, TOUCHED, METER_PROVED -> this;
+      case REPLACED, RESET, REPAIRED, TRIED, TAGGED_OUT, DISCHARGED, PROVED_DEAD, TOUCHED, METER_PROVED -> this;
     };
   }
 

@@ -19,7 +19,7 @@ import rungbook.system.Part;
 import rungbook.system.Vocabulary;
 
 /**
- * Which controls decide whether a fault carries a current: those in the conditions of the contacts that the current
+ * Which controls decide whether a fault carries a current, or trips a switch with manual reset: those in the conditions of the contacts that the current
  * passes, and in turn of the contacts that the loads and states in these conditions depend on.
  */
 public final class ConeOfInfluence {
@@ -76,6 +76,8 @@ public final class ConeOfInfluence {
       fault.conditional().trips().forEach(trip -> passThrough(trip.branch()));
       fault.conditional().conditions().forEach(pending::push);
       fault.stopped().forEach(this::follow);
+      network.system().parts(Part.Switch.class).filter(Part.Switch::manualReset)
+          .forEach(contact -> follow(contact.key()));
       while (!pending.isEmpty()) {
         pending.pop().eachTerm(this::take);
       }

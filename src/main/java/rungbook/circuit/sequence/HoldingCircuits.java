@@ -34,8 +34,14 @@ public final class HoldingCircuits {
     });
   }
 
+  /** Whether what the equipment does may depend on what it did before, or on how long ago. */
   public static boolean anyIn(CircuitNetwork network) {
-    return !partsOf(network).isEmpty();
+    return hasDelays(network) || network.system().parts(Part.Switch.class).anyMatch(Part.Switch::manualReset)
+        || !partsOf(network).isEmpty();
+  }
+
+  public static boolean hasDelays(CircuitNetwork network) {
+    return network.system().parts(Part.State.class).anyMatch(state -> state.delay().isPresent());
   }
 
   /** The keys of the parts that can hold themselves or each other. */

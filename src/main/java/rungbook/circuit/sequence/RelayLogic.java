@@ -5,11 +5,9 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
-import java.util.Set;
-import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import rungbook.circuit.network.Branch;
 import rungbook.circuit.network.CircuitNetwork;
 import rungbook.circuit.network.CircuitState;
@@ -20,7 +18,6 @@ import rungbook.circuit.solver.TechnicianOverrides;
 import rungbook.system.ControlSystem;
 import rungbook.system.Names;
 import rungbook.system.Part;
-import rungbook.system.Vocabulary;
 
 /**
  * Computes the next {@link RelayState} from the present one. A round is one step of the sequence of operation: the
@@ -49,9 +46,9 @@ public final class RelayLogic {
   private final List<String> sights;
   private final List<ConditionCompiler.Test> sightTests;
   private final ConditionalLogic conditional;
-  private final Set<String> stages;
-  private final int[] holdingLoads;
-  private final int[] holdingStates;
+  private final ManualResets resets;
+  private final Delays delays;
+  private final Remembered remembered;
 
   public RelayLogic(CircuitNetwork network) {
     ControlSystem system = network.system();
@@ -77,10 +74,9 @@ public final class RelayLogic {
     sights = List.copyOf(testBySight.keySet());
     sightTests = List.copyOf(testBySight.values());
     conditional = new ConditionalLogic(system.faults(), compiler);
-    Set<String> holding = HoldingCircuits.partsOf(network);
-    holdingLoads = IntStream.range(0, loads.size()).filter(i -> holding.contains(loads.get(i).key())).toArray();
-    holdingStates = IntStream.range(0, states.size()).filter(i -> holding.contains(states.get(i).key())).toArray();
-    stages = system.vocabulary().controls(Vocabulary.Role.STAGE).stream().map(Names::key).collect(Collectors.toSet());
+    resets = new ManualResets(network, fuses.size());
+    delays = new Delays(states);
+    remembered = new Remembered(network, Stream.concat(fuses.stream().map(Part::key), resets.keys().stream()).toList());
   }
 
   private static Map<String, Integer> index(List<? extends Part> parts) {
@@ -124,8 +120,13 @@ public final class RelayLogic {
     return loads;
   }
 
-  public List<Part.Fuse> fuses() {
+  List<Part.Fuse> fuses() {
     return fuses;
+  }
+
+  /** What the equipment keeps from one change to the next. */
+  public Remembered remembered() {
+    return remembered;
   }
 
   int loadOf(int branch) {
@@ -157,10 +158,11 @@ public final class RelayLogic {
     return conditional.seen(sights.get(sight), bySystem, relays, state, fault);
   }
 
-  /** The state with every load off, and its contacts. */
+  /** The state with every load off, and its contacts; from there, every delay runs out. */
   public RelayState dropped(boolean[] blown, CircuitState state, FaultCase fault) {
     var initial = new RelayState(new byte[loads.size()], blown.clone(),
-        new boolean[states.size() + conditional.trips()], new byte[states.size()], new boolean[switchTests.length]);
+        new boolean[states.size() + conditional.trips()], new byte[states.size()], new boolean[switchTests.length],
+        delays.none(), delays.waitOfStart());
     moveContacts(initial, state, fault);
     return initial;
   }
@@ -173,43 +175,14 @@ public final class RelayLogic {
    */
   public RelayState begun(RelayState before, CircuitState state, FaultCase fault) {
     Past past = state.past().orElseThrow();
-    boolean[] blown = intact(before.blown, past.renewed());
-    if (isNewRun(past.before(), state)) {
+    boolean[] blown = remembered.intact(before.blown, past.renewed());
+    if (remembered.isNewRun(past.before(), state)) {
       return dropped(blown, state, fault);
     }
-    RelayState begun = before.withFuses(blown);
+    RelayState begun = before.withFuses(blown).waiting(delays.any() ? past.waitSeconds() : 0);
     Arrays.fill(begun.states, states.size(), begun.states.length, false); // what has tripped closes again
     moveContacts(begun, state, fault);
     return begun;
-  }
-
-  /**
-   * Whether what follows may depend on how the equipment was left: something holds itself, or other fuses are open than
-   * before.
-   *
-   * @param state that comes from another
-   * @param opened the fuses that are open where everything was dropped out before
-   */
-  public boolean isHeld(RelayState before, CircuitState state, boolean[] opened) {
-    Past past = state.past().orElseThrow();
-    return !Arrays.equals(intact(before.blown, past.renewed()), intact(opened, state.replaced()))
-        || (!isNewRun(past.before(), state)
-            && (IntStream.of(holdingLoads).anyMatch(i -> before.loads[i] != RelayState.OFF)
-                || IntStream.of(holdingStates).anyMatch(i -> before.states[i] || before.rounds[i] > 0)));
-  }
-
-  /** A stage is a moment of a sequence that begins anew. */
-  private boolean isNewRun(CircuitState from, CircuitState to) {
-    return stages.stream().anyMatch(stage -> !Objects.equals(from.positions().get(stage), to.positions().get(stage)));
-  }
-
-  /** Which fuses are open once some, by key, are replaced. */
-  public boolean[] intact(boolean[] blown, Set<String> replaced) {
-    boolean[] open = blown.clone();
-    for (int fuse = 0; fuse < open.length; fuse++) {
-      open[fuse] &= !replaced.contains(fuses.get(fuse).key());
-    }
-    return open;
   }
 
   /**
@@ -231,7 +204,17 @@ public final class RelayLogic {
     }
     conditional.trip(next, states.size(), state, fault);
     moveContacts(next, state, fault);
+    resets.trip(next, switchOfBranch);
     return next;
+  }
+
+  /**
+   * The same relays at the end of the next delay, or of the wait.
+   *
+   * @param settled relays that move no more by themselves
+   */
+  RelayState later(RelayState settled, CircuitState state, FaultCase fault) {
+    return delays.later(settled, i -> isSet(i, settled, state, fault));
   }
 
   private static boolean blow(RelayState next, boolean[] overloaded) {
@@ -252,7 +235,11 @@ public final class RelayLogic {
   }
 
   private void moveState(int i, RelayState next, CircuitState state, FaultCase fault) {
-    boolean set = stateTests[i].of(next, state.positions()) && !fault.stopped().contains(stateKeys.get(i));
+    boolean set = isSet(i, next, state, fault);
+    if (delays.isTimed(i)) {
+      delays.move(i, set, next);
+      return;
+    }
     Optional<ConditionCompiler.Test> resetTest = resetTests.get(i);
     if (resetTest.isEmpty()) {
       next.states[i] = set;
@@ -264,13 +251,18 @@ public final class RelayLogic {
     next.states[i] = !reset && (next.states[i] || next.rounds[i] >= after);
   }
 
+  private boolean isSet(int i, RelayState relays, CircuitState state, FaultCase fault) {
+    return stateTests[i].of(relays, state.positions()) && !fault.stopped().contains(stateKeys.get(i));
+  }
+
   private void moveContacts(RelayState next, CircuitState state, FaultCase fault) {
     for (int branch = 0; branch < branches.size(); branch++) {
       int contact = switchOfBranch[branch];
       if (contact >= 0) {
         Boolean tripped = conditional.tripped(branch, next, states.size(), fault);
         Boolean held = tripped != null ? tripped : fault.holds().get(branch);
-        next.closed[contact] = held != null ? held : switchTests[contact].of(next, state.positions());
+        next.closed[contact] = held != null ? held
+            : !resets.isTripped(branch, next) && switchTests[contact].of(next, state.positions());
       }
     }
   }

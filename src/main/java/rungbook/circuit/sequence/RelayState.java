@@ -13,38 +13,64 @@ public final class RelayState {
   static final byte ON = 2;
 
   final byte[] loads;
+
+  /** What stays open once it has opened: fuses and breakers, then switches with manual reset. */
   public final boolean[] blown;
+
   final boolean[] states;
   final byte[] rounds;
   final boolean[] closed;
 
-  RelayState(byte[] loads, boolean[] blown, boolean[] states, byte[] rounds, boolean[] closed) {
+  /** For how many seconds the condition of each state has differed from it; empty without delays. */
+  final int[] waited;
+
+  /** Seconds that somebody still waits. */
+  final int waitLeft;
+
+  RelayState(byte[] loads, boolean[] blown, boolean[] states, byte[] rounds, boolean[] closed, int[] waited,
+      int waitLeft) {
     this.loads = loads;
     this.blown = blown;
     this.states = states;
     this.rounds = rounds;
     this.closed = closed;
+    this.waited = waited;
+    this.waitLeft = waitLeft;
   }
 
   RelayState copy() {
-    return new RelayState(loads.clone(), blown.clone(), states.clone(), rounds.clone(), closed.clone());
+    return waiting(waitLeft);
   }
 
   RelayState withFuses(boolean[] open) {
-    return new RelayState(loads.clone(), open, states.clone(), rounds.clone(), closed.clone());
+    return new RelayState(loads.clone(), open, states.clone(), rounds.clone(), closed.clone(), waited.clone(),
+        waitLeft);
+  }
+
+  /** A copy that waits so many seconds. */
+  RelayState waiting(int seconds) {
+    return new RelayState(loads.clone(), blown.clone(), states.clone(), rounds.clone(), closed.clone(), waited.clone(),
+        seconds);
+  }
+
+  /** These relays with the wait over. */
+  RelayState over() {
+    return waitLeft == 0 ? this : waiting(0);
   }
 
   @Override
   public boolean equals(Object other) {
-    return this == other || (other instanceof RelayState s && Arrays.deepEquals(parts(), s.parts()));
+    return this == other || (other instanceof RelayState s && waitLeft == s.waitLeft && Arrays.equals(loads, s.loads)
+        && Arrays.equals(closed, s.closed) && Arrays.equals(states, s.states) && Arrays.equals(rounds, s.rounds)
+        && Arrays.equals(blown, s.blown) && Arrays.equals(waited, s.waited));
   }
 
   @Override
   public int hashCode() {
-    return Arrays.deepHashCode(parts());
-  }
-
-  private Object[] parts() {
-    return new Object[] {loads, blown, states, rounds, closed};
+    int hash = 31 * Arrays.hashCode(loads) + Arrays.hashCode(closed);
+    hash = 31 * hash + Arrays.hashCode(states);
+    hash = 31 * hash + Arrays.hashCode(rounds);
+    hash = 31 * hash + Arrays.hashCode(blown);
+    return 31 * (31 * hash + Arrays.hashCode(waited)) + waitLeft;
   }
 }

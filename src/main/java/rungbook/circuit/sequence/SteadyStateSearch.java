@@ -6,8 +6,10 @@ import java.util.BitSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import rungbook.circuit.network.Branch;
 import rungbook.circuit.network.Cancellation;
@@ -57,7 +59,12 @@ public final class SteadyStateSearch {
     void settled(Start start, SteadyState steadyState, Supplier<SolvedNetwork> network);
   }
 
-  private record Group(Start start, int[] samples, RelayState relays, List<RelayState> visited) {}
+  /**
+   * @param visited since the circuit has settled last
+   * @param settled where it has settled so far, while somebody waits
+   */
+  private record Group(Start start, int[] samples, RelayState relays, List<RelayState> visited,
+      List<RelayState> settled) {}
 
   /**
    * @param solver of the same model, for alternating current, which earlier searches may have used
@@ -85,7 +92,7 @@ public final class SteadyStateSearch {
   /** Follows all of these to their steady states. */
   public void run(List<Start> starts) {
     for (Start start : starts) {
-      enqueue(new Group(start, start.samples(), start.relays(), List.of(start.relays())),
+      enqueue(new Group(start, start.samples(), start.relays(), List.of(start.relays()), List.of()),
           modes(start, start.relays()));
     }
     while (!round.isEmpty()) {
@@ -110,7 +117,7 @@ public final class SteadyStateSearch {
     LoadLevels levels = known.of(modes, faulted, () -> levels(modes, faulted, network.get()));
     for (Group group : groups) {
       for (int[] alike : levels.split(group.samples())) {
-        move(new Group(group.start(), alike, group.relays(), group.visited()), modes, levels, network);
+        move(new Group(group.start(), alike, group.relays(), group.visited(), group.settled()), modes, levels, network);
       }
     }
   }
@@ -143,22 +150,35 @@ public final class SteadyStateSearch {
     byte[] loads = levels.loadsOf(group.samples()[0]);
     boolean[] fuses = levels.fusesOf(group.samples()[0]);
     RelayState relays = group.relays();
-    var visited = new ArrayList<>(group.visited());
+    List<RelayState> visited = new ArrayList<>(group.visited());
+    List<RelayState> settled = group.settled();
     while (true) {
       RelayState next = model.logic().next(relays, loads, fuses, start.state().state(), start.fault());
       byte[] nextModes = modes(start, next);
       boolean isSteady = next.equals(relays);
-      if (isSteady || visited.contains(next) || visited.size() > RelayLogic.MOST_ROUNDS) {
-        listener.settled(start, new SteadyState(group.samples(), next, nextModes, isSteady), network);
+      Optional<RelayState> later = isSteady ? later(next, start, settled) : Optional.empty();
+      if (later.isPresent()) {
+        settled = Stream.concat(settled.stream(), Stream.of(next.over())).toList();
+        visited = new ArrayList<>();
+        next = later.get();
+      } else if (isSteady || visited.contains(next) || visited.size() > RelayLogic.MOST_ROUNDS) {
+        boolean isOver = isSteady && next.waitLeft == 0;
+        listener.settled(start, new SteadyState(group.samples(), next.over(), nextModes, isOver), network);
         return;
       }
       visited.add(next);
       if (!Arrays.equals(nextModes, modes)) {
-        enqueue(new Group(start, group.samples(), next, visited), nextModes);
+        enqueue(new Group(start, group.samples(), next, visited, settled), nextModes);
         return;
       }
       relays = next;
     }
+  }
+
+  /** What follows while somebody waits; nothing once the wait is over, or where timers start each other in a circle. */
+  private Optional<RelayState> later(RelayState steady, Start start, List<RelayState> settled) {
+    return steady.waitLeft == 0 || settled.size() > RelayLogic.MOST_ROUNDS || settled.contains(steady.over())
+        ? Optional.empty() : Optional.of(model.logic().later(steady, start.state().state(), start.fault()));
   }
 
   private LoadLevels levels(byte[] modes, FaultedParameters faulted, SolvedNetwork network) {

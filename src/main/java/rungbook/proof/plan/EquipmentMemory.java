@@ -81,7 +81,7 @@ public final class EquipmentMemory {
   private static Set<String> renewed(Action action) {
     return action.changes().stream()
         .filter(change -> change instanceof StateChange.Begin begin
-            && begin.condition() == EquipmentCondition.REPLACED)
+            && (begin.condition() == EquipmentCondition.REPLACED || begin.condition() == EquipmentCondition.RESET))
         .map(change -> ((StateChange.Begin) change).key()).collect(Collectors.toSet());
   }
 

@@ -139,7 +139,7 @@ final class ActionTransfer {
         set(facts.of(Fact.UNCHECKED));
         facts.repairs().at(key).forEach(finding -> clear(facts.of(Fact.FAULT_LEFT, finding)));
       }
-      case OPEN, BYPASSED, TRIED, REPLACED, METER_PROVED -> {}
+      case OPEN, BYPASSED, TRIED, REPLACED, RESET, METER_PROVED -> {}
     }
   }
 

@@ -123,7 +123,7 @@ public final class FactTable {
       case DISCHARGED -> of(Fact.DISCHARGED, key);
       case PROVED_DEAD, TOUCHED -> of(Fact.PROVED_AT, key);
       case REPAIRED -> of(Fact.REPAIRED);
-      case METER_PROVED -> NONE;
+      case RESET, METER_PROVED -> NONE;
     };
   }
 
@@ -239,7 +239,7 @@ public final class FactTable {
           add(Fact.FUSE_REPLACED, key);
         }
       }
-      case TAGGED_OUT, REPAIRED, METER_PROVED -> {}
+      case TAGGED_OUT, RESET, REPAIRED, METER_PROVED -> {}
     }
   }
 

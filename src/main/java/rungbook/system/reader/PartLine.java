@@ -22,6 +22,10 @@ final class PartLine {
 
   private static final String TOLERANCE = "tolerance %";
   private static final double MOST_TOLERANCE_PERCENT = 50;
+
+  /** No delay is longer: a day. */
+  private static final double MOST_SECONDS = 86_400;
+
   private static final double LEAST_CELSIUS = -60;
   private static final double MOST_CELSIUS = 150;
 
@@ -105,6 +109,13 @@ final class PartLine {
     });
   }
 
+  /** A time in whole seconds, rounded up; 0 where the line has none. */
+  int seconds(String key) {
+    double seconds = findOne(key + " s").or(() -> findOne(key + " min").map(minutes -> 60 * minutes))
+        .or(() -> findOne(key + " h").map(hours -> 3600 * hours)).orElse(0.0);
+    return (int) Math.ceil(Math.min(seconds, MOST_SECONDS));
+  }
+
   /** A quantity of a load. */
   Optional<PartValue> findValue(String key) {
     return find(key).map(written -> PartValue.of(key, written));
@@ -159,6 +170,9 @@ final class PartLine {
       case "C" -> low >= LEAST_CELSIUS && high <= MOST_CELSIUS;
       case TOLERANCE -> low >= 0 && high <= MOST_TOLERANCE_PERCENT;
       case "pf", "pf inrush", "pf magnetizing" -> low > 0 && high <= 1;
+      case "on after s", "off after s" -> low > 0 && high <= MOST_SECONDS;
+      case "on after min", "off after min" -> low > 0 && high <= MOST_SECONDS / 60;
+      case "on after h", "off after h" -> low > 0 && high <= MOST_SECONDS / 3600;
       default -> low > 0 && high <= MOST_QUANTITY;
     };
   }

@@ -23,6 +23,9 @@ final class PartReader {
   /** Says that a motor has a run capacitor of its own. */
   static final String WITH_CAPACITOR = "with capacitor";
 
+  /** Says that a switch that has opened stays open until a button resets it. */
+  static final String MANUAL_RESET = "manual reset";
+
   /** Between two conductors of a jacketed control cable (common practice, no source). */
   static final Interval PICOFARADS_PER_FOOT = new Interval(20, 40);
 
@@ -98,7 +101,7 @@ final class PartReader {
     }
     Optional<String> panel = line.after("opens with ").map(Names::key);
     return new Part.Switch(line.name(), line.span(), line.branches(1), contactOhms(line),
-        written.orElseGet(Condition::always), panel);
+        written.orElseGet(Condition::always), panel, line.says(MANUAL_RESET));
   }
 
   private static Interval contactOhms(PartLine line) {
@@ -192,7 +195,7 @@ final class PartReader {
     Optional<Condition> set = line.condition("set when ");
     int after = line.findOne("after rounds").map(Double::intValue).orElse(1);
     if (when.isPresent()) {
-      return new Part.State(line.name(), line.span(), when.get(), Optional.empty(), after);
+      return new Part.State(line.name(), line.span(), when.get(), Optional.empty(), after, delay(line));
     }
     if (set.isEmpty()) {
       line.lacks("`when …`, or `set when …` and `reset when …`");
@@ -202,6 +205,12 @@ final class PartReader {
       line.lacks("when it is reset, such as `reset when not control board on`: it holds from one step to the next");
     }
     return new Part.State(line.name(), line.span(), set.orElseGet(Condition::always),
-        reset.or(() -> Optional.of(Condition.never())), after);
+        reset.or(() -> Optional.of(Condition.never())), after, Optional.empty());
+  }
+
+  private static Optional<Part.Delay> delay(PartLine line) {
+    int on = line.seconds("on after");
+    int off = line.seconds("off after");
+    return on > 0 || off > 0 ? Optional.of(new Part.Delay(on, off)) : Optional.empty();
   }
 }

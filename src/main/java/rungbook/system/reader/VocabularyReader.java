@@ -178,7 +178,8 @@ public final class VocabularyReader {
   }
 
   private Part part(Entry entry) {
-    return new Part(entry.key(), PartLine.kindWord(entry), items(entry).anyMatch(PartReader.WITH_CAPACITOR::equals));
+    return new Part(entry.key(), PartLine.kindWord(entry), items(entry).anyMatch(PartReader.WITH_CAPACITOR::equals),
+        items(entry).anyMatch(PartReader.MANUAL_RESET::equals));
   }
 
   private Control control(Entry entry) {
