@@ -1,6 +1,5 @@
 package rungbook.circuit;
 
-import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
@@ -13,6 +12,7 @@ import org.jspecify.annotations.Nullable;
 import rungbook.circuit.network.Cancellation;
 import rungbook.circuit.network.CircuitState;
 import rungbook.circuit.network.FaultCase;
+import rungbook.circuit.network.Past;
 import rungbook.circuit.sequence.CircuitModel;
 import rungbook.circuit.sequence.EquipmentState;
 import rungbook.circuit.sequence.HoldingCircuits;
@@ -31,6 +31,7 @@ final class DictionaryBlock {
   private final int first;
   private final List<CaseBatch> batches;
   private final List<FaultedParameters> cases;
+  private final Map<String, Integer> caseNumbers = new HashMap<>();
   private final boolean[][][] blown;
   private final KnownLevels levels;
   private final KnownReadings readings = new KnownReadings();
@@ -56,6 +57,7 @@ final class DictionaryBlock {
     remembers = HoldingCircuits.anyIn(model.network());
     this.batches = batches;
     this.cases = cases.stream().map(model::faulted).toList();
+    cases.forEach(one -> caseNumbers.putIfAbsent(one.name(), caseNumbers.size()));
     boolean[] none = new boolean[model.logic().remembered().stayingOpen().size()];
     blown = new boolean[cases.size()][samples()][];
     for (boolean[][] ofCase : blown) {
@@ -145,7 +147,7 @@ final class DictionaryBlock {
 
   private void read(CaseBatch batch, List<EquipmentState> states, List<ReadingTable> tables, BitSet wanted) {
     BitSet numbers = numbers(batch, wanted);
-    states.forEach(state -> state.state().past().ifPresent(past -> follow(past.before(), batch, numbers)));
+    states.forEach(state -> state.state().past().ifPresent(past -> followBefore(past, batch, numbers)));
     var starts = new ArrayList<Start>();
     for (EquipmentState state : states) {
       numbers.stream().forEach(i -> starts.addAll(left.settles(state.state(), i) ? settled(i, state)
@@ -199,9 +201,28 @@ final class DictionaryBlock {
 
   /** Follows cases from where everything was dropped out to a state. */
   private void follow(CircuitState state, CaseBatch batch, BitSet numbers) {
-    var way = new ArrayDeque<CircuitState>();
-    state.andBefore().forEach(way::push);
-    way.forEach(one -> followOne(one, batch, numbers));
+    state.past().ifPresent(past -> followBefore(past, batch, numbers));
+    followOne(state, batch, numbers);
+  }
+
+  /** What has been repaired since was another case before. */
+  private void followBefore(Past past, CaseBatch batch, BitSet numbers) {
+    BitSet before = before(past, numbers);
+    if (before.equals(numbers)) {
+      follow(past.before(), batch, numbers);
+    } else {
+      batches.forEach(one -> follow(past.before(), one, numbers(one, before)));
+    }
+  }
+
+  private BitSet before(Past past, BitSet numbers) {
+    var before = new BitSet();
+    numbers.stream().map(i -> before(past, i)).forEach(before::set);
+    return before;
+  }
+
+  private int before(Past past, int number) {
+    return past.repaired().map(caseNumbers::get).orElse(number);
   }
 
   /** A case in which nothing is held before is left as if everything had been dropped out before. */
@@ -225,8 +246,8 @@ final class DictionaryBlock {
 
   /** Whether nothing is held in any sample of a case in the state that this one comes from. */
   private boolean isFree(int number, CircuitState state) {
-    CircuitState before = state.past().orElseThrow().before();
-    return left.of(before, number).stream().noneMatch(group -> IntStream.of(group.samples())
+    Past past = state.past().orElseThrow();
+    return left.of(past.before(), before(past, number)).stream().noneMatch(group -> IntStream.of(group.samples())
         .anyMatch(sample -> model.logic().remembered().isHeld(group.relays(), state, blown[number][sample])));
   }
 
@@ -243,7 +264,7 @@ final class DictionaryBlock {
 
   private List<Start> starts(int number, EquipmentState state) {
     return state.state().past().filter(past -> !isFree(number, state.state()))
-        .map(past -> left.of(past.before(), number).stream()
+        .map(past -> left.of(past.before(), before(past, number)).stream()
             .map(group -> start(number, state, group.samples(), model.logic().begun(group.relays(), state.state(),
                 cases.get(number).fault())))
             .toList())

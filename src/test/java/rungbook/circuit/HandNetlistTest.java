@@ -19,7 +19,8 @@ import rungbook.circuit.network.Draw;
 /**
  * Netlists for ngspice that were written by hand from the system text in their comments, the meter drawn in: an error
  * in the netlists that this project writes for itself cannot hide here. {@code *read METER RED BLACK = NODE NODE} says
- * what is compared. {@code *then CONTROL to POSITION} sets a control of a {@code *control} line, one after the other.
+ * what is compared. {@code *then CONTROL to POSITION} sets a control of a {@code *control} line, {@code *then wait
+ * SECONDS} waits, and {@code *then reset PART} presses a reset button, one after the other.
  * With {@code *fault} and {@code *second}, two faults are in the circuit at once.
  */
 class HandNetlistTest {
@@ -46,8 +47,8 @@ class HandNetlistTest {
     Trial trial = Trial.controlled(Draw.MIDDLE, only(lines, "*points "), control(lines), "", fault + "\n" + second,
         parts);
     CircuitState state = trial.start();
-    for (String[] set : steps(lines)) {
-      state = state.set(set[0], set[1]).from(state, Set.of());
+    for (String step : steps(lines)) {
+      state = after(state, step);
     }
     String given = fault.isEmpty() ? "healthy" : second.isEmpty() ? "fault" : "fault and second";
     double ours = trial.in(state).read(given, MeterFunction.valueOf(read[0]), read[1], read[2]);
@@ -60,10 +61,19 @@ class HandNetlistTest {
         .collect(Collectors.joining());
   }
 
-  /** Controls and their positions, one after the other. */
-  private static List<String[]> steps(List<String> lines) {
-    return lines.stream().filter(line -> line.startsWith("*then "))
-        .map(line -> line.substring(6).split(" to ", 2)).toList();
+  private static List<String> steps(List<String> lines) {
+    return lines.stream().filter(line -> line.startsWith("*then ")).map(line -> line.substring(6)).toList();
+  }
+
+  private static CircuitState after(CircuitState state, String step) {
+    if (step.startsWith("wait ")) {
+      return state.waited(Integer.parseInt(step.substring(5)));
+    }
+    if (step.startsWith("reset ")) {
+      return state.replace(step.substring(6)).from(state, Set.of(step.substring(6)));
+    }
+    String[] set = step.split(" to ", 2);
+    return state.set(set[0], set[1]).from(state, Set.of());
   }
 
   /** A line of the faults; empty if the netlist has none of this name. */

@@ -1,6 +1,8 @@
 package rungbook.proof.plan;
 
+import java.util.BitSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import rungbook.circuit.Probe;
 import rungbook.circuit.network.CircuitState;
@@ -79,6 +81,21 @@ record ComplaintInstallations(Installations all, Population population) implemen
   @Override
   public Observations in(CircuitState state, List<Probe> probes) {
     return all.in(state, probes);
+  }
+
+  @Override
+  public boolean remembers() {
+    return all.remembers();
+  }
+
+  @Override
+  public boolean hasDelays() {
+    return all.hasDelays();
+  }
+
+  @Override
+  public Map<Integer, Integer> left(CircuitState state, BitSet cases) {
+    return all.left(state, cases);
   }
 
   @Override

@@ -159,6 +159,11 @@ public final class DictionaryInstallations implements Installations, Restorable 
   }
 
   @Override
+  public boolean hasDelays() {
+    return HoldingCircuits.hasDelays(network);
+  }
+
+  @Override
   public Map<Integer, Integer> left(CircuitState state, BitSet cases) {
     return left.of(state, cases);
   }

@@ -123,6 +123,18 @@ public interface Installations {
     return false;
   }
 
+  /** Whether something in the circuit runs for some time, so that a wait can change what it does. */
+  default boolean hasDelays() {
+    return false;
+  }
+
+  /** The case of what is left of a case once faults, by key, are taken away. */
+  default int remaining(int caseNumber, Set<String> gone) {
+    List<String> left = faults(caseNumber).stream().filter(fault -> !gone.contains(fault)).toList();
+    int single = left.size() == 1 ? cases().indexOf(left.get(0)) : -1;
+    return left.isEmpty() ? 0 : left.size() < faults(caseNumber).size() && single > 0 ? single : caseNumber;
+  }
+
   /**
    * How cases are left in a state that comes from another: 0 as if everything had been dropped out before, or else
    * another number. A case is left alike wherever it has the same number in the same state.

@@ -191,6 +191,11 @@ public final class MixedInstallations implements Installations, Restorable {
   }
 
   @Override
+  public boolean hasDelays() {
+    return forms.stream().anyMatch(form -> form.of().hasDelays());
+  }
+
+  @Override
   public Map<Integer, Integer> left(CircuitState state, BitSet wanted) {
     return together.of(localCase, wanted, (form, own) -> forms.get(form).of().left(state, own));
   }

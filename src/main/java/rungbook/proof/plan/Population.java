@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
 import rungbook.circuit.network.CircuitState;
+import rungbook.circuit.network.Past;
 import rungbook.tree.NameRef;
 import rungbook.tree.Symptoms;
 
@@ -62,9 +63,10 @@ public final class Population {
         .orElseGet(() -> everything(installations));
   }
 
-  /** Where it matters, the call comes after what was before. */
+  /** Where it matters, the call comes after what was before, and the customer waits. */
   private static CircuitState called(Installations installations, CircuitState start, CircuitState state) {
-    return installations.remembers() && !state.equals(start) ? state.from(start, Set.of()) : state;
+    return installations.remembers() && !state.equals(start)
+        ? state.with(new Past(start, Set.of(), Past.LONG, Optional.empty())) : state;
   }
 
   /** @param observations in each state of the complaint */

@@ -26,15 +26,21 @@ public record RepairState(Set<String> repaired, Set<String> switchedOn) {
   }
 
   public RepairState after(Step step) {
+    RepairState done = this;
+    for (Action action : step.actions()) {
+      done = done.after(action);
+    }
+    return done;
+  }
+
+  public RepairState after(Action action) {
     Set<String> more = new HashSet<>(repaired);
     Set<String> on = new HashSet<>(switchedOn);
-    for (Action action : step.actions()) {
-      for (StateChange change : action.changes()) {
-        if (change instanceof StateChange.Begin begin && begin.condition() == EquipmentCondition.REPAIRED) {
-          more.add(begin.key());
-        } else if (change instanceof StateChange.End end && end.condition() == EquipmentCondition.ISOLATED) {
-          on.add(end.key());
-        }
+    for (StateChange change : action.changes()) {
+      if (change instanceof StateChange.Begin begin && begin.condition() == EquipmentCondition.REPAIRED) {
+        more.add(begin.key());
+      } else if (change instanceof StateChange.End end && end.condition() == EquipmentCondition.ISOLATED) {
+        on.add(end.key());
       }
     }
     return new RepairState(more, on);

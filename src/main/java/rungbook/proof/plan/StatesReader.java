@@ -15,6 +15,7 @@ import rungbook.circuit.MeterFunction;
 import rungbook.circuit.Probe;
 import rungbook.circuit.ReadingTable;
 import rungbook.circuit.network.CircuitState;
+import rungbook.circuit.network.Past;
 import rungbook.proof.cases.OpenedFuses;
 import rungbook.system.Terminal;
 
@@ -106,11 +107,16 @@ final class StatesReader {
   private CircuitState state() throws IOException {
     int count = in.readInt();
     CircuitState state = alone();
-    strings();
+    past(state);
     for (int i = 1; i < count; i++) {
-      state = alone().from(state, strings());
+      CircuitState next = alone();
+      state = next.with(past(state));
     }
     return state;
+  }
+
+  private Past past(CircuitState before) throws IOException {
+    return new Past(before, strings(), in.readInt(), strings().stream().findFirst());
   }
 
   private CircuitState alone() throws IOException {

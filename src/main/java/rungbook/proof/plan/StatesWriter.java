@@ -8,6 +8,7 @@ import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import rungbook.circuit.BlockTable;
 import rungbook.circuit.Probe;
@@ -112,7 +113,10 @@ final class StatesWriter {
     out.writeInt(latestFirst.size());
     for (int i = latestFirst.size() - 1; i >= 0; i--) {
       alone(latestFirst.get(i));
-      strings(latestFirst.get(i).past().map(Past::renewed).orElse(Set.of()));
+      Optional<Past> past = latestFirst.get(i).past();
+      strings(past.map(Past::renewed).orElse(Set.of()));
+      out.writeInt(past.map(Past::waitSeconds).orElse(0));
+      strings(past.flatMap(Past::repaired).stream().toList());
     }
   }
 

@@ -11,6 +11,7 @@ import java.util.stream.IntStream;
 import rungbook.circuit.Probe;
 import rungbook.proof.accounting.CheckTally;
 import rungbook.proof.accounting.ReportNumbers;
+import rungbook.proof.accounting.Share;
 import rungbook.proof.plan.ProofContext;
 import rungbook.proof.plan.Situation;
 import rungbook.tree.Step;
@@ -72,6 +73,26 @@ public final class PossibleAnswers {
       return List.of(); // what follows is the repair
     }
     return given(asked, way -> way == 0, ""); // a task is done as it says: its first way on
+  }
+
+  /** The answers of the healthy system in an installation that answers otherwise in another situation. */
+  public record Changed(String before, String after) {}
+
+  /** What a healthy system answers in two situations, if enough of the installations change their answer. */
+  public Optional<Changed> changed(int step, Situation before, Situation after) {
+    int drawn = context.installations().drawn();
+    List<Changed> all = IntStream.range(0, drawn)
+        .filter(sample -> !ways(step, before, sample).equals(ways(step, after, sample)))
+        .mapToObj(sample -> new Changed(written(step, before, sample), written(step, after, sample))).toList();
+    return all.stream().findFirst().filter(any -> Share.isReported((double) all.size() / drawn));
+  }
+
+  private List<Integer> ways(int step, Situation situation, int sample) {
+    return of(step, situation, 0, sample).stream().map(Given::way).toList();
+  }
+
+  private String written(int step, Situation situation, int sample) {
+    return of(step, situation, 0, sample).stream().map(Given::answer).findFirst().orElse("no answer");
   }
 
   private IntPredicate open(Step step, int caseNumber) {

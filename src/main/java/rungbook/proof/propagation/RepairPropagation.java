@@ -1,16 +1,16 @@
 package rungbook.proof.propagation;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.stream.IntStream;
 import rungbook.circuit.Probe;
 import rungbook.circuit.network.Cancellation;
 import rungbook.proof.accounting.ReadingSplit;
@@ -103,24 +103,24 @@ final class RepairPropagation {
       look(check, reached, node);
     } else {
       RepairState repair = reached.repair().after(step);
-      var together = new BitSet();
-      node.cases().stream().forEach(one -> together.or(reads(one, repair)));
-      context.memory().after(reached.situation(), step, together);
-      forEach(node, (one, weights) -> send(node, new Reached(context.memory().together(reached.situation(), step,
-          reads(one, repair)), repair), step.ways().isEmpty() ? Segments.NONE : 0, one, weights));
+      BitSet staying = node.cases();
+      node.cases().stream().filter(one -> reads(one, repair) != one).forEach(staying::clear);
+      context.memory().after(reached.situation(), step, staying);
+      forEach(node, (one, weights) -> send(node, new Reached(after(one, reached, step), repair),
+          step.ways().isEmpty() ? Segments.NONE : 0, one, weights));
     }
   }
 
-  /** The cases as which the samples of a case read. */
-  private BitSet reads(int caseNumber, RepairState repair) {
-    var reads = new BitSet();
-    Set<String> gone = takesAway ? remedies.gone(caseNumber, repair) : Set.of();
-    if (gone.isEmpty()) {
-      reads.set(caseNumber);
-    } else {
-      IntStream.of(installations.repaired(caseNumber, gone, repair.renewed())).forEach(reads::set);
-    }
-    return reads;
+  private Situation after(int caseNumber, Reached reached, Step step) {
+    List<RepairState> done = new ArrayList<>(List.of(reached.repair()));
+    step.actions().forEach(action -> done.add(done.get(done.size() - 1).after(action)));
+    return context.memory().repaired(reached.situation(), step, caseNumber,
+        actions -> reads(caseNumber, done.get(actions)));
+  }
+
+  /** The case as which a case reads. */
+  private int reads(int caseNumber, RepairState repair) {
+    return takesAway ? installations.remaining(caseNumber, remedies.gone(caseNumber, repair)) : caseNumber;
   }
 
   private void measure(Step.MeterCheck check, Reached reached, SituationNode node) {
@@ -132,9 +132,9 @@ final class RepairPropagation {
     }
     ReadingSplit split = ReadingSplit.of(check, scale.get(), installations.samples());
     double[] read = new double[installations.samples()];
-    Map<Integer, Installations.Observations> observations = observations(node, reached);
+    Installations.Observations observations = observations(node, reached);
     forEach(node, (one, weights) -> {
-      Objects.requireNonNull(observations.get(one)).readings(one, probe.get(), read);
+      observations.readings(reads(one, reached.repair()), probe.get(), read);
       split.divide(read, weights);
       for (int way = Segments.NONE; way < check.ways().size(); way++) {
         send(node, reached, way, one, split.of(way).clone());
@@ -150,10 +150,10 @@ final class RepairPropagation {
       unmodeled.add(check.title());
     }
     double[][] byWay = new double[check.ways().size() + 1][installations.samples()];
-    Map<Integer, Installations.Observations> observations = context.probePlan().shows(check)
-        ? observations(node, reached) : Map.of();
+    Optional<Installations.Observations> observations = context.probePlan().shows(check)
+        ? Optional.of(observations(node, reached)) : Optional.empty();
     forEach(node, (one, weights) -> {
-      Optional.ofNullable(observations.get(one)).ifPresent(here -> split.look(here, one));
+      observations.ifPresent(here -> split.look(here, reads(one, reached.repair())));
       split.divide(weights, byWay);
       for (int way = 0; way < byWay.length; way++) {
         send(node, reached, way == check.ways().size() ? Segments.NONE : way, one, byWay[way].clone());
@@ -172,29 +172,13 @@ final class RepairPropagation {
     });
   }
 
-  /** What is observed of each case that arrives, asked for together. */
-  private Map<Integer, Installations.Observations> observations(SituationNode node, Reached reached) {
-    var byCase = new HashMap<Integer, Installations.Observations>();
+  /** What is observed of the cases that arrive, asked for together. */
+  private Installations.Observations observations(SituationNode node, Reached reached) {
     var asked = new BitSet();
-    node.cases().stream().forEach(one -> {
-      Installations.Observations observations = observations(one, reached);
-      byCase.put(one, observations);
-      if (observations instanceof RepairedObservations repaired) {
-        Arrays.stream(repaired.cases()).forEach(asked::set);
-      } else {
-        asked.set(one);
-      }
-    });
-    observed.in(reached.situation().state()).expect(asked);
-    return byCase;
-  }
-
-  /** What is observed of a case, or of what is left of it where the repair has taken a fault away. */
-  private Installations.Observations observations(int caseNumber, Reached reached) {
+    node.cases().stream().forEach(one -> asked.set(reads(one, reached.repair())));
     Installations.Observations observations = observed.in(reached.situation().state());
-    Set<String> gone = takesAway ? remedies.gone(caseNumber, reached.repair()) : Set.of();
-    return gone.isEmpty() ? observations : new RepairedObservations(observations,
-        installations.repaired(caseNumber, gone, reached.repair().renewed()));
+    observations.expect(asked);
+    return observations;
   }
 
   private void send(SituationNode from, Reached reached, int way, int caseNumber, double[] weights) {

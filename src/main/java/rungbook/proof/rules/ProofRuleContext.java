@@ -54,6 +54,7 @@ public record ProofRuleContext(Tree tree, ProofContext proofContext, Propagation
       new WrongRepairUnnoticed(),
       new SecondFaultUnnoticed(),
       new ExpectationNotMet(),
+      new ReadDuringDelay(),
       new ProveDeadTellsNothing());
 
   /** What the rules may report. */
