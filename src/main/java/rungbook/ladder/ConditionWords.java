@@ -30,10 +30,21 @@ final class ConditionWords {
     return term(condition);
   }
 
+  String of(Part.Switch contact) {
+    String closed = of(contact.closedWhen());
+    return contact.manualReset() ? closed + (closed.isEmpty() ? "" : ", ") + "manual reset" : closed;
+  }
+
   String of(Part.State state) {
-    String after = state.after() > 0 ? ", after " + state.after() + " rounds" : "";
+    String after = state.delay().map(ConditionWords::of)
+        .orElse(state.after() > 0 ? ", after " + state.after() + " rounds" : "");
     return state.reset().map(reset -> "set when " + of(state.set()) + ", reset when " + of(reset))
         .orElseGet(() -> "when " + of(state.set())) + after;
+  }
+
+  private static String of(Part.Delay delay) {
+    return (delay.onSeconds() > 0 ? ", on after " + delay.onSeconds() + " s" : "")
+        + (delay.offSeconds() > 0 ? ", off after " + delay.offSeconds() + " s" : "");
   }
 
   private String joined(List<Condition> terms, String word) {

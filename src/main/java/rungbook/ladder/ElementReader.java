@@ -20,7 +20,7 @@ final class ElementReader {
   }
 
   Element of(Part part, PartBranch branch) {
-    String note = part instanceof Part.Switch contact ? words.of(contact.closedWhen()) : "";
+    String note = part instanceof Part.Switch contact ? words.of(contact) : "";
     return new Element(branch.name(), part.key(), symbol(part), note,
         part instanceof Part.Load || (part instanceof Part.Transformer && part.branches().get(0).equals(branch)));
   }

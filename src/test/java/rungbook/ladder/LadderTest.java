@@ -184,6 +184,22 @@ class LadderTest {
   }
 
   @Test
+  void notesSayHowATimerRunsAndWhatHasAButton() {
+    Ladder ladder = ladder("""
+        supply: supply, 24 V, 0.05 ohm, R to C
+        delay: state, when call on, on after 5 min, off after 90 s
+        limit: switch, R to Z, manual reset
+        high limit: switch, Z to Y, closed when delay, manual reset
+        coil: coil, 24 V, 7.5 VA, Y to C
+        """);
+    assertEquals(List.of("call on", "manual reset", "delay, manual reset"),
+        rungs(ladder).flatMap(rung -> rung.elements().stream()).map(Element::note).filter(note -> !note.isEmpty())
+            .toList());
+    assertEquals(List.of("when call on, on after 300 s, off after 90 s"),
+        ladder.logic().stream().map(Ladder.Logic::when).toList());
+  }
+
+  @Test
   void whatNoSourceReachesIsStillShown() {
     Ladder ladder = ladder("lamp: load, 24 V, 5 W, Z to C\n");
     assertEquals(List.of("Connected to no source", "Connected to no source"),

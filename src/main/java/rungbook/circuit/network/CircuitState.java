@@ -55,6 +55,11 @@ public record CircuitState(Map<String, String> positions, Set<String> off, Set<S
     return with(new Past(before, renewed, 0, Optional.empty()));
   }
 
+  /** This state where it comes from another one, once every delay has run out. */
+  public CircuitState afterDelays(CircuitState before) {
+    return with(new Past(before, Set.of(), Past.LONG, Optional.empty()));
+  }
+
   /** This state once somebody has waited in it. */
   public CircuitState waited(int seconds) {
     return with(new Past(this, Set.of(), seconds, Optional.empty()));

@@ -19,8 +19,9 @@ import rungbook.system.Part;
 import rungbook.system.Vocabulary;
 
 /**
- * Which controls decide whether a fault carries a current, or trips a switch with manual reset: those in the conditions of the contacts that the current
- * passes, and in turn of the contacts that the loads and states in these conditions depend on.
+ * Which controls decide whether a fault carries a current, or trips a switch with manual reset: those in the conditions
+ * of the contacts that the current passes, and in turn of the contacts that the loads and states in these conditions
+ * depend on.
  */
 public final class ConeOfInfluence {
 

@@ -4,10 +4,8 @@ import java.util.Arrays;
 import java.util.BitSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.stream.IntStream;
 import rungbook.circuit.network.CircuitState;
-import rungbook.circuit.network.Past;
 import rungbook.tree.NameRef;
 import rungbook.tree.Symptoms;
 
@@ -66,7 +64,7 @@ public final class Population {
   /** Where it matters, the call comes after what was before, and the customer waits. */
   private static CircuitState called(Installations installations, CircuitState start, CircuitState state) {
     return installations.remembers() && !state.equals(start)
-        ? state.with(new Past(start, Set.of(), Past.LONG, Optional.empty())) : state;
+        ? state.afterDelays(start) : state;
   }
 
   /** @param observations in each state of the complaint */
