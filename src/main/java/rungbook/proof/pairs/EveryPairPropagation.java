@@ -1,10 +1,8 @@
 package rungbook.proof.pairs;
 
 import java.util.ArrayList;
-import java.util.BitSet;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import rungbook.circuit.network.Cancellation;
@@ -32,11 +30,8 @@ import rungbook.tree.Tree;
  */
 public final class EveryPairPropagation {
 
-  /** Pairs that are solved together, with all readings. */
-  private static final int PORTION = 400;
-
-  /** Pairs of which only what is seen is asked, which needs little memory. */
-  private static final int LARGE_PORTION = 1_000;
+  /** Pairs that are solved together. Only those that give a complaint have readings, which need the memory. */
+  private static final int PORTION = 600;
 
   private final ControlSystem system;
   private final WalkTimes walkTimes;
@@ -65,9 +60,7 @@ public final class EveryPairPropagation {
     var propagation = new EveryPairPropagation(system, walkTimes, others, budget, tallies);
     List<int[]> every = pairs(system);
     List<int[]> pairs = every.subList(0, Math.min(bounds.pairs(), every.size()));
-    List<int[]> giving = portions(pairs, LARGE_PORTION).flatMap(one -> propagation.giving(one, bounds.drawn()))
-        .toList();
-    portions(giving, PORTION).forEach(one -> propagation.follow(one, bounds.drawn()));
+    portions(pairs, PORTION).forEach(one -> propagation.follow(one, bounds.drawn()));
     return tallies.stream().map(tally -> tally.report(pairs.size(), every.size(), bounds.drawn())).toList();
   }
 
@@ -89,37 +82,29 @@ public final class EveryPairPropagation {
     return pairs;
   }
 
-  /** The pairs that give the complaint of some tree. */
-  private Stream<int[]> giving(List<int[]> pairs, int drawn) {
-    Installations installations = DictionaryInstallations.ofPairs(system, pairs, drawn);
-    CircuitState start = CircuitState.start(system.vocabulary());
-    var given = new BitSet();
-    for (PairTally tally : tallies) {
-      Cancellation.check();
-      IntStream.of(Population.of(tally.tree().symptoms(), installations, start).cases()).forEach(given::set);
-    }
-    int singles = system.faults().size() + 1;
-    return IntStream.range(0, pairs.size()).filter(i -> given.get(singles + i)).mapToObj(pairs::get);
-  }
-
+  /** What is seen of all pairs is asked first: the others are not followed. */
   private void follow(List<int[]> pairs, int drawn) {
     Installations installations = DictionaryInstallations.ofPairs(system, pairs, drawn);
+    CircuitState start = CircuitState.start(system.vocabulary());
     for (PairTally tally : tallies) {
       Cancellation.check();
-      follow(tally, installations);
+      Population giving = Population.of(tally.tree().symptoms(), installations, start);
+      if (giving.hasFaults()) {
+        follow(tally, giving, installations);
+      }
     }
   }
 
   /** The tree was proved before, so its ways on have an order. More states than the budget allows are left out. */
-  private void follow(PairTally tally, Installations installations) {
+  private void follow(PairTally tally, Population giving, Installations installations) {
     Tree tree = tally.tree();
-    ProofContext context = ProofContext.of(installations, walkTimes, tree.system().orElseThrow(), tree.meter(), others);
+    ProofContext context = ProofContext.of(installations, walkTimes, tree.system().orElseThrow(), tree.meter(), others)
+        .on(giving);
     int[] order = TopologicalOrder.of(tree.steps()).orElseThrow();
     int mostStates = Math.max(1, budget.solutions() / installations.solutions());
     StateEnumeration.of(tree.steps(), order, context, mostStates, budget.arrivals()).states().ifPresent(states -> {
-      ProofContext onComplaint = context.on(tree.symptoms(), states);
-      PropagationResult result = Propagation.run(tree, onComplaint, states, order);
-      tally.add(onComplaint, result, HandOverPropagation.of(tree, onComplaint, result, budget));
+      PropagationResult result = Propagation.run(tree, context, states, order);
+      tally.add(context, result, HandOverPropagation.of(tree, context, result, budget));
     });
   }
 }

@@ -34,8 +34,12 @@ public record ProofContext(Installations installations, Installations system, Po
   }
 
   private ProofContext on(Symptoms symptoms, StateEnumeration states) {
-    Population shown = Population.of(symptoms, system, Population.statesOf(symptoms, start.state()).stream()
-        .map(state -> called(state, states)).toList());
+    return on(Population.of(symptoms, system, Population.statesOf(symptoms, start.state()).stream()
+        .map(state -> called(state, states)).toList()));
+  }
+
+  /** The same for these cases and installations alone. */
+  public ProofContext on(Population shown) {
     return new ProofContext(new ComplaintInstallations(system, shown), system, shown, walkTimes, probePlan, findings,
         start, memory, others);
   }
