@@ -3,11 +3,15 @@ package rungbook.proof.pairs;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.atomic.AtomicReferenceArray;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import rungbook.circuit.ParallelTasks;
 import rungbook.circuit.network.Cancellation;
 import rungbook.circuit.network.CircuitState;
 import rungbook.proof.handover.HandOverPropagation;
+import rungbook.proof.handover.Journeys;
 import rungbook.proof.plan.Budget;
 import rungbook.proof.plan.DictionaryInstallations;
 import rungbook.proof.plan.Installations;
@@ -31,7 +35,10 @@ import rungbook.tree.Tree;
 public final class EveryPairPropagation {
 
   /** Pairs that are solved together. Only those that give a complaint have readings, which need the memory. */
-  private static final int PORTION = 600;
+  private static final int PORTION = 300;
+
+  /** Portions at a time: the installations of one are too few for several cores. */
+  private static final int AT_ONCE = 2;
 
   private final ControlSystem system;
   private final WalkTimes walkTimes;
@@ -60,7 +67,7 @@ public final class EveryPairPropagation {
     var propagation = new EveryPairPropagation(system, walkTimes, others, budget, tallies);
     List<int[]> every = pairs(system);
     List<int[]> pairs = every.subList(0, Math.min(bounds.pairs(), every.size()));
-    portions(pairs, PORTION).forEach(one -> propagation.follow(one, bounds.drawn()));
+    portions(pairs, AT_ONCE * PORTION).forEach(some -> propagation.followAtOnce(some, bounds.drawn()));
     return tallies.stream().map(tally -> tally.report(pairs.size(), every.size(), bounds.drawn())).toList();
   }
 
@@ -82,29 +89,44 @@ public final class EveryPairPropagation {
     return pairs;
   }
 
+  /** A tree with the pairs of one portion that give its complaint. */
+  private record Followed(PairTally tally, ProofContext context, PropagationResult result, Journeys journeys) {}
+
+  /** Adds up in the order of the pairs, so that sums do not depend on which portion is done first. */
+  private void followAtOnce(List<int[]> pairs, int drawn) {
+    List<List<int[]>> portions = portions(pairs, PORTION).toList();
+    var followed = new AtomicReferenceArray<List<Followed>>(portions.size());
+    ParallelTasks.run(portions.size(), i -> followed.set(i, follow(portions.get(i), drawn)));
+    for (int i = 0; i < portions.size(); i++) {
+      followed.get(i).forEach(one -> one.tally().add(one.context(), one.result(), one.journeys()));
+    }
+  }
+
   /** What is seen of all pairs is asked first: the others are not followed. */
-  private void follow(List<int[]> pairs, int drawn) {
+  private List<Followed> follow(List<int[]> pairs, int drawn) {
     Installations installations = DictionaryInstallations.ofPairs(system, pairs, drawn);
     CircuitState start = CircuitState.start(system.vocabulary());
+    var followed = new ArrayList<Followed>();
     for (PairTally tally : tallies) {
       Cancellation.check();
       Population giving = Population.of(tally.tree().symptoms(), installations, start);
       if (giving.hasFaults()) {
-        follow(tally, giving, installations);
+        follow(tally, giving, installations).ifPresent(followed::add);
       }
     }
+    return followed;
   }
 
   /** The tree was proved before, so its ways on have an order. More states than the budget allows are left out. */
-  private void follow(PairTally tally, Population giving, Installations installations) {
+  private Optional<Followed> follow(PairTally tally, Population giving, Installations installations) {
     Tree tree = tally.tree();
     ProofContext context = ProofContext.of(installations, walkTimes, tree.system().orElseThrow(), tree.meter(), others)
         .on(giving);
     int[] order = TopologicalOrder.of(tree.steps()).orElseThrow();
     int mostStates = Math.max(1, budget.solutions() / installations.solutions());
-    StateEnumeration.of(tree.steps(), order, context, mostStates, budget.arrivals()).states().ifPresent(states -> {
+    return StateEnumeration.of(tree.steps(), order, context, mostStates, budget.arrivals()).states().map(states -> {
       PropagationResult result = Propagation.run(tree, context, states, order);
-      tally.add(context, result, HandOverPropagation.of(tree, context, result, budget));
+      return new Followed(tally, context, result, HandOverPropagation.of(tree, context, result, budget));
     });
   }
 }
