@@ -147,7 +147,10 @@ final class DictionaryBlock {
 
   private void read(CaseBatch batch, List<EquipmentState> states, List<ReadingTable> tables, BitSet wanted) {
     BitSet numbers = numbers(batch, wanted);
-    states.forEach(state -> state.state().past().ifPresent(past -> followBefore(past, batch, numbers)));
+    states.forEach(state -> state.state().past().ifPresent(past -> {
+      followBefore(past, batch, numbers);
+      followDelays(state.state(), batch, numbers);
+    }));
     var starts = new ArrayList<Start>();
     for (EquipmentState state : states) {
       numbers.stream().forEach(i -> starts.addAll(left.settles(state.state(), i) ? settled(i, state)
@@ -225,10 +228,18 @@ final class DictionaryBlock {
     return past.repaired().map(caseNumbers::get).orElse(number);
   }
 
+  /** Where nothing is held, a delay runs only if a timer is left otherwise than before. */
+  private void followDelays(CircuitState state, CaseBatch batch, BitSet numbers) {
+    if (model.logic().remembered().hasDelays()) {
+      followOne(state.alone(), batch, numbers);
+    }
+  }
+
   /** A case in which nothing is held before is left as if everything had been dropped out before. */
   private void followOne(CircuitState state, CaseBatch batch, BitSet numbers) {
     var missing = (BitSet) numbers.clone();
     numbers.stream().filter(i -> left.has(state, i)).forEach(missing::clear);
+    state.past().ifPresent(past -> followDelays(state, batch, missing));
     var free = new BitSet();
     missing.stream().filter(i -> state.past().isPresent() && isFree(i, state)).forEach(free::set);
     if (!free.isEmpty()) {
@@ -244,11 +255,20 @@ final class DictionaryBlock {
     }
   }
 
-  /** Whether nothing is held in any sample of a case in the state that this one comes from. */
+  /** Whether nothing is held, and no delay runs, in any sample of a case in the state that this one comes from. */
   private boolean isFree(int number, CircuitState state) {
     Past past = state.past().orElseThrow();
+    RelayState[] alone = new RelayState[samples()];
+    if (model.logic().remembered().hasDelays()) {
+      if (!left.settles(state.alone(), number)) {
+        return false;
+      }
+      left.of(state.alone(), number)
+          .forEach(group -> IntStream.of(group.samples()).forEach(sample -> alone[sample] = group.relays()));
+    }
     return left.of(past.before(), before(past, number)).stream().noneMatch(group -> IntStream.of(group.samples())
-        .anyMatch(sample -> model.logic().remembered().isHeld(group.relays(), state, blown[number][sample])));
+        .anyMatch(sample -> model.logic().remembered().isHeld(group.relays(), state, blown[number][sample])
+            || model.logic().remembered().isDelayed(group.relays(), alone[sample])));
   }
 
   /** Hands do the same to the branches wherever a state comes from. */

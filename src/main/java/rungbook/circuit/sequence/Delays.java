@@ -1,5 +1,6 @@
 package rungbook.circuit.sequence;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
 import rungbook.circuit.network.Past;
@@ -10,6 +11,9 @@ import rungbook.system.Part;
  * settled, a wait goes on to the end of the next delay, the circuit settles anew, and so on until the wait is over.
  */
 final class Delays {
+
+  /** The condition of a state does not differ from it. */
+  private static final int IDLE = -1;
 
   private final List<Part.State> states;
   private final int[] timed;
@@ -30,7 +34,9 @@ final class Delays {
 
   /** How long the condition of each state has differed from it; nothing where no state has a delay. */
   int[] none() {
-    return new int[any() ? states.size() : 0];
+    int[] waited = new int[any() ? states.size() : 0];
+    Arrays.fill(waited, IDLE);
+    return waited;
   }
 
   boolean isTimed(int state) {
@@ -39,12 +45,10 @@ final class Delays {
 
   /** @param set whether the state's condition holds */
   void move(int state, boolean set, RelayState next) {
-    if (set == next.states[state]) {
-      next.waited[state] = 0;
-    } else if (next.waited[state] >= seconds(state, set)) {
-      next.waited[state] = 0;
-      next.states[state] = set;
-    }
+    int waited = Math.max(0, next.waited[state]);
+    boolean isRunning = set != next.states[state] && waited < seconds(state, set);
+    next.waited[state] = isRunning ? waited : IDLE;
+    next.states[state] = isRunning ? !set : set;
   }
 
   private int seconds(int state, boolean set) {
@@ -73,6 +77,11 @@ final class Delays {
 
   private static int left(int wait, int passed) {
     return wait == Past.LONG ? wait : wait - passed;
+  }
+
+  /** Whether a timer runs in one state, or is another than in the other. */
+  boolean isOtherwise(RelayState running, RelayState over) {
+    return IntStream.of(timed).anyMatch(i -> running.waited[i] != IDLE || running.states[i] != over.states[i]);
   }
 
   /** Whether the condition of a state, by its number, holds. */

@@ -21,7 +21,7 @@ public final class RelayState {
   final byte[] rounds;
   final boolean[] closed;
 
-  /** For how many seconds the condition of each state has differed from it; empty without delays. */
+  /** For how many seconds the condition of each state has differed from it; negative where it does not. */
   final int[] waited;
 
   /** Seconds that somebody still waits. */

@@ -19,7 +19,7 @@ public final class Remembered {
   private final List<String> stayingOpen;
   private final int[] loads;
   private final int[] states;
-  private final boolean hasDelays;
+  private final Delays delays;
   private final Set<String> stages;
 
   /** @param stayingOpen what a {@link RelayState} has as open once it has opened */
@@ -29,7 +29,7 @@ public final class Remembered {
     loads = indexes(network.system().parts(Part.Load.class).toList(), holding);
     List<Part.State> all = network.system().parts(Part.State.class).toList();
     states = indexes(all, holding);
-    hasDelays = new Delays(all).any();
+    delays = new Delays(all);
     stages = network.system().vocabulary().controls(Vocabulary.Role.STAGE).stream().map(Names::key)
         .collect(Collectors.toSet());
   }
@@ -44,8 +44,8 @@ public final class Remembered {
   }
 
   /**
-   * Whether what follows may depend on how the equipment was left: something holds itself or runs for some time, or
-   * other fuses or switches are open than before.
+   * Whether what follows may depend on how the equipment was left: something holds itself, or other fuses or switches
+   * are open than before.
    *
    * @param state that comes from another
    * @param opened what is open where everything was dropped out before
@@ -54,8 +54,22 @@ public final class Remembered {
     Past past = state.past().orElseThrow();
     return !Arrays.equals(intact(before.blown, past.renewed()), intact(opened, state.replaced()))
         || (!isNewRun(past.before(), state)
-            && (hasDelays || IntStream.of(loads).anyMatch(i -> before.loads[i] != RelayState.OFF)
+            && (IntStream.of(loads).anyMatch(i -> before.loads[i] != RelayState.OFF)
                 || IntStream.of(states).anyMatch(i -> before.states[i] || before.rounds[i] > 0)));
+  }
+
+  public boolean hasDelays() {
+    return delays.any();
+  }
+
+  /**
+   * Whether a delay runs, or begins to.
+   *
+   * @param before how the equipment was left
+   * @param over how it is left in the next state once every delay is over
+   */
+  public boolean isDelayed(RelayState before, RelayState over) {
+    return delays.any() && delays.isOtherwise(before, over);
   }
 
   /** A stage is a moment of a sequence that begins anew. */
