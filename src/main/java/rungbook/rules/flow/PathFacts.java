@@ -256,7 +256,7 @@ public final class PathFacts {
     return on;
   }
 
-  /** Marks, on the ways on that say that a proof failed, the place that is still live; by word, then by way. */
+  /** Marks, on the ways on that say that a proof or a try failed, the place that is still live; by word, then by way. */
   private long @Nullable [][] markStillLive(int step, long @Nullable [][] stillLive) {
     int fact = facts.of(Fact.STILL_LIVE, FactTable.place(step(step)));
     if (fact == FactTable.NONE || !proves(step(step))) {
@@ -273,8 +273,10 @@ public final class PathFacts {
     return marked;
   }
 
+  /** A meter shows whether a place is off, and so does the try. */
   private static boolean proves(Step step) {
-    return step.actions().stream().anyMatch(action -> action.kind().begins(EquipmentCondition.PROVED_DEAD));
+    return step.actions().stream().anyMatch(action -> action.kind().begins(EquipmentCondition.PROVED_DEAD)
+        || action.kind().begins(EquipmentCondition.TRIED));
   }
 
   private boolean provesSomething(int step) {
