@@ -256,27 +256,26 @@ public final class PathFacts {
     return on;
   }
 
-  /** Marks, on the ways on that say that a proof or a try failed, the place that is still live; by word, then by way. */
+  /** Marks, on the ways on that say that a proof or a try failed, what is still live; by word, then by way. */
   private long @Nullable [][] markStillLive(int step, long @Nullable [][] stillLive) {
-    int fact = facts.of(Fact.STILL_LIVE, FactTable.place(step(step)));
-    if (fact == FactTable.NONE || !proves(step(step))) {
-      return stillLive;
-    }
     long @Nullable [][] marked = stillLive;
     List<Way> ways = step(step).ways();
-    for (int way = 0; way < ways.size(); way++) {
-      if (!Success.isMeant(ways.get(way).written(), way)) {
-        marked = marked == null ? new long[holds.length][graph.ways()] : marked;
-        marked[fact >> 6][graph.firstWay(step) + way] |= 1L << fact;
+    for (int live = facts.first(Fact.STILL_LIVE); live < facts.end(Fact.STILL_LIVE); live++) {
+      for (int way = 0; way < ways.size() && showsOff(step(step), facts.words(live)); way++) {
+        if (!Success.isMeant(ways.get(way).written(), way)) {
+          marked = marked == null ? new long[holds.length][graph.ways()] : marked;
+          marked[live >> 6][graph.firstWay(step) + way] |= 1L << live;
+        }
       }
     }
     return marked;
   }
 
-  /** A meter shows whether a place is off, and so does the try. */
-  private static boolean proves(Step step) {
-    return step.actions().stream().anyMatch(action -> action.kind().begins(EquipmentCondition.PROVED_DEAD)
-        || action.kind().begins(EquipmentCondition.TRIED));
+  /** Whether a step shows that a place is off: a meter does so at its own place, a try where the source feeds. */
+  private boolean showsOff(Step step, String place) {
+    return step.actions().stream()
+        .anyMatch(action -> action.kind().begins(EquipmentCondition.PROVED_DEAD) && place.equals(FactTable.place(step))
+            || action.kind().begins(EquipmentCondition.TRIED) && tree.hazards().feeds(action.key(), place));
   }
 
   private boolean provesSomething(int step) {

@@ -34,6 +34,7 @@ class OutlineTest {
         ```
 
         - proved dead: [Fine](#fine)
+        - not off: [Fine](#fine)
         - still live: [Fine](#fine)
 
         ## Dead--switch off and lock
