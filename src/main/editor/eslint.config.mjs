@@ -22,9 +22,9 @@ export default [
     rules,
   },
   {
-    // a pack is opened by old phones from a file: one plain script
-    files: ["**/rungbook/pack/*.js"],
-    languageOptions: { ecmaVersion: 2020, sourceType: "script", globals: { ...globals.browser, ...globals.serviceworker } },
+    // a pack is opened by old phones from a file: the build joins these to one plain script
+    files: ["scripts/*.js"],
+    languageOptions: { ecmaVersion: 2020, sourceType: "module", globals: { ...globals.browser, ...globals.serviceworker } },
     rules,
   },
 ];

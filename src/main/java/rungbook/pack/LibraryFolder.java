@@ -60,6 +60,6 @@ public final class LibraryFolder {
     String name = Digest.shortened(Sha256.hex(all.getBytes(StandardCharsets.US_ASCII)));
     String list = Stream.concat(Stream.of("./", FileNames.INDEX, "manifest.webmanifest"),
         packs.stream().map(pack -> FileNames.address(pack.tree()))).collect(Collectors.joining("\", \"", "[\"", "\"]"));
-    return Assets.WORKER.replace("{name}", name).replace("{files}", list) + "\n";
+    return Assets.WORKER.replace("{name}", name).replace("[\"{files}\"]", list) + "\n";
   }
 }

@@ -18,6 +18,9 @@ final class PackOnPhone {
   /** The ways from where the example opens the unit into the other tree. */
   static final List<Integer> TO_THE_OTHER = List.of(0, 1, 1, 0);
 
+  /** Whether the page has taken up a record: an expression in the page. */
+  static final String HAS_RECORD = "document.documentElement.matches('.live') && history.state.r";
+
   private final Browser browser;
   private final Path folder;
 
@@ -95,8 +98,14 @@ final class PackOnPhone {
     return browser.find(selector).getText();
   }
 
+  /** As the address or the phone's storage has it. */
   String record() {
-    return (String) browser.run("return rungbook.share.json()");
+    return (String) browser.run("""
+        const carried = location.hash.split('~')[1];
+        if (carried) return decodeURIComponent(escape(atob(carried.replace(/-/g, '+').replace(/_/g, '/'))));
+        const own = history.state && localStorage.getItem('rungbook-record-' + history.state.r);
+        return own || Object.values(localStorage).filter(text => text.includes('"saved"'))
+          .sort((one, other) => JSON.parse(one).saved < JSON.parse(other).saved ? 1 : -1)[0];""");
   }
 
   JsonNode json() {

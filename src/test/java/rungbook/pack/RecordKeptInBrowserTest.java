@@ -68,7 +68,7 @@ class RecordKeptInBrowserTest {
       start(Browser.startIn(profile));
       phone.open("example", "");
       if (done > 0) {
-        phone.press("Go on").browser().until("rungbook.walk.record()");
+        phone.press("Go on").browser().until(PackOnPhone.HAS_RECORD);
         assertEquals(done, phone.answered().size(), "killed after answer " + done);
       }
       if (phone.step().equals(":start")) {
@@ -76,14 +76,14 @@ class RecordKeptInBrowserTest {
       }
       phone.way(walk.get(done));
       if (done == 4) {
-        phone.browser().until("document.title == 'No cooling, indoor blower runs' && rungbook.walk.record()");
+        phone.browser().until("document.title == 'No cooling, indoor blower runs' && " + PackOnPhone.HAS_RECORD);
       }
       // a person needs longer than this to take the battery out
       phone.browser().run("return new Promise(done => setTimeout(done, 300))");
       phone.browser().kill();
     }
     start(Browser.startIn(profile));
-    phone.open("example", "").press("Go on").browser().until("rungbook.walk.record()");
+    phone.open("example", "").press("Go on").browser().until(PackOnPhone.HAS_RECORD);
     assertEquals(walk.size(), phone.answered().size());
     assertEquals(PackOnPhone.OTHER + "/is-the-thermostat-lit", phone.answered().get(6));
   }
@@ -99,13 +99,13 @@ class RecordKeptInBrowserTest {
     phone.browser().run("history.back()");
     phone.browser().until("document.querySelector('.page.on').id == 'open-the-unit'");
     phone.ways(PackOnPhone.TO_THE_OTHER);
-    phone.browser().until("document.title == 'No cooling, indoor blower runs' && rungbook.walk.record()");
+    phone.browser().until("document.title == 'No cooling, indoor blower runs' && " + PackOnPhone.HAS_RECORD);
     phone.way(0).way(0);
     assertEquals(6, phone.answered().size());
     String address = phone.browser().driver().getCurrentUrl();
     phone.browser().driver().switchTo().newWindow(WindowType.TAB);
     beforeEachPage(NO_STORAGE);
-    phone.browser().open(address).until("rungbook.walk.record()");
+    phone.browser().open(address).until(PackOnPhone.HAS_RECORD);
     assertEquals(6, phone.answered().size());
     assertEquals("Hill farm, Ötztal №2", phone.json().get("job").asText());
     assertEquals("is-the-thermostat-lit", phone.step());
@@ -124,7 +124,7 @@ class RecordKeptInBrowserTest {
     phone.way(0).way(0).way(0);
     assertEquals(2, phone.answered().size());
     phone.browser().run("location.reload()");
-    phone.browser().until("document.querySelector('.page.on').id == 'what-moves' && rungbook.walk.record()");
+    phone.browser().until("document.querySelector('.page.on').id == 'what-moves' && " + PackOnPhone.HAS_RECORD);
     assertEquals(2, phone.answered().size());
     assertEquals(List.of(), phone.browser().complaints());
   }
@@ -139,7 +139,7 @@ class RecordKeptInBrowserTest {
     phone.browser().driver().navigate().refresh();
     assertEquals(3, phone.answered().size());
     phone.browser().driver().switchTo().newWindow(WindowType.TAB);
-    phone.open("example", "").press("Go on").browser().until("rungbook.walk.record()");
+    phone.open("example", "").press("Go on").browser().until(PackOnPhone.HAS_RECORD);
     assertEquals(3, phone.answered().size(), "the database has it too");
   }
 
@@ -166,7 +166,7 @@ class RecordKeptInBrowserTest {
     phone.browser().cdp("Storage.clearDataForOrigin", Map.of("origin", "file://", "storageTypes", "indexeddb"));
     phone.way(0);
     phone.browser().driver().switchTo().newWindow(WindowType.TAB);
-    phone.open("example", "").press("Go on").browser().until("rungbook.walk.record()");
+    phone.open("example", "").press("Go on").browser().until(PackOnPhone.HAS_RECORD);
     assertEquals(2, phone.answered().size());
   }
 
@@ -182,7 +182,7 @@ class RecordKeptInBrowserTest {
     }
     assertEquals(20, phone.answered().size());
     phone.browser().driver().switchTo().newWindow(WindowType.TAB);
-    phone.open("example", "").press("Go on").browser().until("rungbook.walk.record()");
+    phone.open("example", "").press("Go on").browser().until(PackOnPhone.HAS_RECORD);
     assertEquals(20, phone.answered().size());
     assertEquals(List.of(), phone.browser().complaints());
   }

@@ -14,6 +14,7 @@ import com.google.zxing.common.HybridBinarizer;
 import com.google.zxing.qrcode.QRCodeReader;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -61,7 +62,7 @@ class RecordOutInBrowserTest {
   /** Twenty answers in two trees, with a job, a note and readings. */
   private void walk() {
     phone.open("example", "").ways(List.of(0, 0, 0)).way(1).type("3").way(1).way(0);
-    phone.browser().until("document.title == 'No cooling, indoor blower runs' && rungbook.walk.record()");
+    phone.browser().until("document.title == 'No cooling, indoor blower runs' && " + PackOnPhone.HAS_RECORD);
     phone.way(0);
     while (phone.answered().size() < 20) {
       int before = phone.answered().size();
@@ -125,11 +126,11 @@ class RecordOutInBrowserTest {
   /** With the lengths at which each is just full: byte capacities of level L, ISO/IEC 18004 table 7 (from memory). */
   @Test
   void everyVersionIsReadByAnotherDecoder() throws NotFoundException, ReaderException, IOException {
-    phone.open("example", "");
+    String qr = Files.readString(Path.of("src/main/scripts/qr.js")).replace("export ", "");
     List<Integer> capacities = List.of(17, 32, 53, 78, 106, 134, 154, 192, 230, 271, 321, 367, 425);
     for (int version = 1; version <= capacities.size(); version++) {
       String text = "RUNGBOOK {\"7\":[,] ~".repeat(25).substring(0, capacities.get(version - 1));
-      Object rows = phone.browser().run("return rungbook.qr(arguments[0]).map(r => r.map(Number).join(''))", text);
+      Object rows = phone.browser().run(qr + "return qr(arguments[0]).map(r => r.map(Number).join(''))", text);
       List<String> lines = ((List<?>) rows).stream().map(String::valueOf).toList();
       assertEquals(17 + 4 * version, lines.size(), "version " + version);
       assertEquals(text, new QRCodeReader().decode(QrPicture.of(lines)).getText(), "version " + version);
@@ -145,7 +146,7 @@ class RecordOutInBrowserTest {
     phone.browser().run("history.back()");
     phone.browser().until("document.querySelector('.page.on').id != ':record'");
     phone.showRecord().press("Share");
-    phone.browser().until("rungbook.walk.record().handedOut");
+    phone.browser().until("document.querySelector('.record .told').textContent == 'Shared.'");
     String text = (String) phone.browser().run("return shared[0].text");
     assertTrue(text.startsWith("FIELD RECORD, not closed\nJob: Hill farm, Ötztal, unit №2\n"), text);
     assertTrue(text.contains("way “contactor pulled in: no”") && text.contains("STILL OPEN, OFF OR SET"), text);

@@ -5,33 +5,29 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
+import java.util.Objects;
 import java.util.stream.Collectors;
 
 /** Style and scripts as they go into a pack: small, and with the colors that the server's pages have. */
 public final class Assets {
 
-  /** Said once for all scripts of a page. */
-  private static final String STRICT = "'use strict';\n";
-
   public static final String PACK_STYLE = Minified
       .style(Palettes.in(read("/META-INF/resources/tokens.css"))
           .into(all("pack.css", "caution.css", "step.css", "dock.css", "paper.css")));
-  public static final String PACK_SCRIPT = functions("parts.js", "reading.js", "timer.js", "bars.js", "step.js",
-      "keep.js", "walk.js", "qr.js", "share.js", "record.js", "pack.js");
+  public static final String PACK_SCRIPT = script("pack");
 
   /** Of a book. Readers differ in what they know of styles, so that its colors are written out. */
   public static final String BOOK_STYLE = Minified
       .style(Palettes.in(read("/META-INF/resources/tokens.css")).writtenOut("light", all("book.css")));
-  public static final String INDEX_SCRIPT = Minified.script(all("search.js", "index.js"));
-  public static final String LIBRARY_SCRIPT = functions("search.js", "parts.js", "trees.js", "reading.js", "timer.js",
-      "bars.js", "step.js", "keep.js", "walk.js", "qr.js", "share.js", "record.js", "pack.js");
-  public static final String WORKER = Minified.script(read("/rungbook/pack/sw.js"));
+  public static final String INDEX_SCRIPT = script("index");
+  public static final String LIBRARY_SCRIPT = script("library");
+  public static final String WORKER = script("sw");
 
   private Assets() {}
 
-  private static String functions(String... names) {
-    return STRICT + Arrays.stream(names).map(name -> read("/rungbook/pack/" + name).replace(STRICT, ""))
-        .map(Minified::function).collect(Collectors.joining("\n"));
+  /** The build made it from the modules in src/main/scripts. */
+  private static String script(String name) {
+    return read("/rungbook/pack/" + name + ".min.js").strip();
   }
 
   private static String all(String... names) {
@@ -39,7 +35,7 @@ public final class Assets {
   }
 
   private static String read(String name) {
-    try (InputStream in = Assets.class.getResourceAsStream(name)) {
+    try (InputStream in = Objects.requireNonNull(Assets.class.getResourceAsStream(name), name)) {
       return new String(in.readAllBytes(), StandardCharsets.UTF_8);
     } catch (IOException e) {
       throw new UncheckedIOException(e);

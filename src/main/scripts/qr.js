@@ -1,13 +1,11 @@
 // QR codes (ISO/IEC 18004) of up to 425 ASCII letters: byte mode, versions 1 to 13, level L.
-(function () {
-'use strict';
 // of level L, by version: the correction codewords of a block, the blocks
 const EC = [7, 10, 15, 20, 26, 18, 20, 24, 30, 18, 20, 24, 26], BLOCKS = [1, 1, 1, 1, 1, 2, 2, 2, 2, 4, 4, 4, 4];
 const masks = [
-  function (x, y) { return (x + y) % 2; }, function (x, y) { return y % 2; }, function (x) { return x % 3; },
-  function (x, y) { return (x + y) % 3; }, function (x, y) { return ((x / 3 | 0) + (y >> 1)) % 2; },
-  function (x, y) { return x * y % 2 + x * y % 3; }, function (x, y) { return (x * y % 2 + x * y % 3) % 2; },
-  function (x, y) { return ((x + y) % 2 + x * y % 3) % 2; }
+  (x, y) => (x + y) % 2, (x, y) => y % 2, x => x % 3,
+  (x, y) => (x + y) % 3, (x, y) => ((x / 3 | 0) + (y >> 1)) % 2,
+  (x, y) => x * y % 2 + x * y % 3, (x, y) => (x * y % 2 + x * y % 3) % 2,
+  (x, y) => ((x + y) % 2 + x * y % 3) % 2
 ];
 
 // how many modules of a version carry codewords, as bits
@@ -26,9 +24,9 @@ function correction(data, degree) {
   for (let i = 0, root = 1; i < degree; i++, root = times(root, 2)) {
     for (let j = 0; j < degree; j++) generator[j] = times(generator[j], root) ^ (generator[j + 1] || 0);
   }
-  return data.reduce(function (rest, byte) {
+  return data.reduce((rest, byte) => {
     const factor = byte ^ rest[0];
-    return rest.slice(1).concat(0).map(function (one, i) { return one ^ times(generator[i], factor); });
+    return rest.slice(1).concat(0).map((one, i) => one ^ times(generator[i], factor));
   }, Array(degree).fill(0));
 }
 function codewords(text, v) {
@@ -45,9 +43,9 @@ function codewords(text, v) {
   // the last blocks are a codeword longer
   const size = capacity / blocks | 0, long = capacity % blocks, cut = [];
   for (let i = 0, from = 0; i < blocks; i++) cut.push(data.slice(from, from += size + (i >= blocks - long ? 1 : 0)));
-  const checks = cut.map(function (block) { return correction(block, ec); }), out = [];
-  for (let i = 0; i <= size; i++) cut.forEach(function (block) { if (i < block.length) out.push(block[i]); });
-  for (let i = 0; i < ec; i++) checks.forEach(function (block) { out.push(block[i]); });
+  const checks = cut.map(block => correction(block, ec)), out = [];
+  for (let i = 0; i <= size; i++) cut.forEach(block => { if (i < block.length) out.push(block[i]); });
+  for (let i = 0; i < ec; i++) checks.forEach(block => { out.push(block[i]); });
   return out;
 }
 // a number and its BCH remainder
@@ -71,7 +69,7 @@ function drawn(words, v, mask) {
   }
   const aligned = v > 1 ? (v / 7 | 0) + 2 : 0, step = aligned && Math.ceil((v * 4 + 4) / (aligned * 2 - 2)) * 2, at = [6];
   for (let i = 1; i < aligned; i++) at.splice(1, 0, side - 7 - (i - 1) * step);
-  at.forEach(function (y, j) { at.forEach(function (x, i) {
+  at.forEach((y, j) => { at.forEach((x, i) => {
     if (!(!i && !j || !i && j === aligned - 1 || !j && i === aligned - 1)) square(x, y, 2);
   }); });
   square(3, 3, 4);
@@ -103,11 +101,11 @@ function drawn(words, v, mask) {
 }
 // how hard a picture is to read, by the standard's four rules
 function penalty(rows) {
-  const side = rows.length, all = rows.concat(rows.map(function (row, x) { return rows.map(function (one) { return one[x]; }); }));
+  const side = rows.length, all = rows.concat(rows.map((row, x) => rows.map(one => one[x])));
   let sum = 0, dark = 0;
-  all.forEach(function (row, n) {
+  all.forEach((row, n) => {
     const text = row.map(Number).join('');
-    (text.match(/0{5,}|1{5,}/g) || []).forEach(function (run) { sum += run.length - 2; });
+    (text.match(/0{5,}|1{5,}/g) || []).forEach(run => { sum += run.length - 2; });
     sum += 40 * (text.match(/1011101(?=0000)|0000(?=1011101)/g) || []).length;
     if (n < side) dark += text.replace(/0/g, '').length;
     if (n && n < side) {for (let x = 1; x < side; x++) {
@@ -117,12 +115,11 @@ function penalty(rows) {
   return sum + 10 * Math.floor(Math.abs(dark * 20 / side / side - 10));
 }
 // rows of modules, true where dark
-window.rungbook.qr = function (text) {
+export function qr(text) {
   let v = 1;
   while ((room(v) >> 3) - BLOCKS[v - 1] * EC[v - 1] < text.length + (v > 9 ? 3 : 2)) v++;
   const words = codewords(text, v);
-  return masks.map(function (mask, i) { return drawn(words, v, i); })
-    .map(function (rows) { return { rows: rows, penalty: penalty(rows) }; })
-    .reduce(function (best, one) { return one.penalty < best.penalty ? one : best; }).rows;
+  return masks.map((mask, i) => drawn(words, v, i))
+    .map(rows => ({ rows: rows, penalty: penalty(rows) }))
+    .reduce((best, one) => one.penalty < best.penalty ? one : best).rows;
 };
-})();

@@ -1,9 +1,9 @@
 // A time to keep: how long a task waits, or for how long a reading is there. The end is kept as a time of day, so that a
 // phone that slept and a page that was opened again know what is left. A browser without storage keeps it in the page.
-(function () {
-'use strict';
+import { button, buzz, make } from './parts.js';
+import { walk } from './walk.js';
+
 const doc = document, NAME = 'rungbook-timer', RING_MS = 4000, RINGS = 15;
-const make = window.rungbook.make, button = window.rungbook.button, buzz = window.rungbook.buzz;
 const chip = make('output', '', 'chip');
 let waiting = null, clock = 0, rings = 0, voice = null, lock = null;
 
@@ -63,7 +63,7 @@ function end() {
   run();
 }
 function wait(line) {
-  button('', line, function () {
+  button('', line, () => {
     if (mine(line)) { end(); return; }
     rings = 0;
     speak(0);
@@ -73,16 +73,16 @@ function wait(line) {
 }
 // a few seconds that begin without asking: they are counted from a press, so that the eyes can stay on the meter
 function lasts(line) {
-  const press = button('Ready? Press when it begins', line, function () {
+  const press = button('Ready? Press when it begins', line, () => {
     clearTimeout(press.timer);
     press.style.setProperty('--s', line.dataset.s + 's');
     press.classList.remove('runs');
-    void press.offsetWidth;
+    press.getBoundingClientRect();
     press.classList.add('runs');
     press.textContent = line.dataset.w + ' from now';
     speak(1);
     buzz(100);
-    press.timer = setTimeout(function () {
+    press.timer = setTimeout(() => {
       press.classList.remove('runs');
       press.textContent = 'Over. Count again';
       speak(2);
@@ -93,18 +93,18 @@ function lasts(line) {
 // -- the screen stays on while a step is open
 function awake() {
   if (!navigator.wakeLock || doc.hidden || lock && !lock.released) return;
-  navigator.wakeLock.request('screen').then(function (held) { lock = held; }, function () { /* the phone decides */ });
+  navigator.wakeLock.request('screen').then(held => { lock = held; }, () => { /* the phone decides */ });
 }
-doc.addEventListener('visibilitychange', function () { awake(); if (waiting) run(); });
-addEventListener('storage', function (e) { if (e.key === NAME) { waiting = stored(); rings = 0; run(); } });
+doc.addEventListener('visibilitychange', () => { awake(); if (waiting) run(); });
+addEventListener('storage', e => { if (e.key === NAME) { waiting = stored(); rings = 0; run(); } });
 // a ring is answered by any press
-addEventListener('pointerdown', function () { if (waiting && !left()) rings = RINGS; });
-chip.onclick = function () {
+addEventListener('pointerdown', () => { if (waiting && !left()) rings = RINGS; });
+chip.onclick = () => {
   if (!left()) end();
-  else if (window.rungbook.walk.byId(waiting.page)) location.hash = encodeURIComponent(waiting.page);
+  else if (walk.byId(waiting.page)) location.hash = encodeURIComponent(waiting.page);
 };
 
-window.rungbook.timer = function (page) {
+export function timer(page) {
   if (!chip.parentNode) {
     doc.querySelector('.sofar').after(chip);
     waiting = stored();
@@ -114,4 +114,3 @@ window.rungbook.timer = function (page) {
   awake();
   run();
 };
-})();

@@ -1,11 +1,13 @@
 // Shows one step at a time. Everything it needs is in the page, and it loads nothing.
-(function () {
-'use strict';
-const doc = document, book = window.rungbook, root = doc.documentElement, main = doc.querySelector('main');
+import { button, make, ways } from './parts.js';
+import { recordPage, resume } from './record.js';
+import { share } from './share.js';
+import { place, step } from './step.js';
+import { trees } from './trees.js';
+import { walk } from './walk.js';
+
+const doc = document, root = doc.documentElement, main = doc.querySelector('main');
 let way = [], typed = {}, depth = 0, on = null;
-const make = book.make, button = book.button, ways = book.ways, walk = book.walk;
-// of a file with many trees: see trees.js
-const trees = book.trees;
 
 // -- the current step. The browser's history keeps how many answers of which record lead to it, so that the phone's own Back
 // works and a reload loses nothing
@@ -39,18 +41,18 @@ function show() {
   on = page;
   if (trees) trees.show(page);
   root.classList.toggle('first', page.id === ':start');
-  if (page !== was) {book.step(page, way, function (words, first) {
+  if (page !== was) {step(page, way, (words, first) => {
     typed[page.id] = words || first ? { words: words, first: first } : null;
   });}
   if (page === record) write();
   tell(page);
   scrollTo(0, 0);
-  book.place(page);
+  place(page);
   if (at !== page) at.scrollIntoView();
   const h = page.querySelector('h2');
   if (h) { h.tabIndex = -1; h.focus({ preventScroll: true }); }
 }
-addEventListener('popstate', function (e) {
+addEventListener('popstate', e => {
   if (e.state) { way = walk.at(e.state.r, e.state.n); depth = e.state.d; }
   show();
 });
@@ -75,19 +77,19 @@ addEventListener('click', function (e) {
 // -- above each step: back, the way so far, and behind it what is seldom needed
 const bar = doc.querySelector('.bar'), record = make('section', '', 'page record', main);
 record.id = ':record';
-const back = button('', bar, function () { history.back(); });
+const back = button('', bar, () => { history.back(); });
 back.className = 'back';
 back.setAttribute('aria-label', 'Back');
 const sofar = make('details', '', 'sofar', bar), sofarHead = make('summary', '', '', sofar), menu = make('div', '', 'menu', sofar);
 const walked = make('ol', '', 'walked', menu), tools = make('div', '', 'tools', menu);
 bar.insertBefore(back, bar.firstChild);
 bar.insertBefore(sofar, back.nextSibling);
-const toRecord = button('Field record: share or keep it', tools, function () { go(':record'); });
-button(trees ? 'All trees' : 'Start page', tools, function () { go(':start'); });
-const toStart = trees && button('Start of this tree', tools, function () { go(trees.treeOf(on).dataset.tree); });
-button('Whole procedure, or one step at a time', tools, function () { root.classList.toggle('live'); sofar.open = false; show(); });
-const hand = button('', tools, function () { useHand(!root.classList.contains('left')); });
-const again = button('Start again, with an empty record', tools, function () { typed = {}; walk.at(); go(':start', []); });
+const toRecord = button('Field record: share or keep it', tools, () => { go(':record'); });
+button(trees ? 'All trees' : 'Start page', tools, () => { go(':start'); });
+const toStart = trees && button('Start of this tree', tools, () => { go(trees.treeOf(on).dataset.tree); });
+button('Whole procedure, or one step at a time', tools, () => { root.classList.toggle('live'); sofar.open = false; show(); });
+const hand = button('', tools, () => { useHand(!root.classList.contains('left')); });
+const again = button('Start again, with an empty record', tools, () => { typed = {}; walk.at(); go(':start', []); });
 function useHand(left) {
   root.classList.toggle('left', left);
   hand.textContent = left ? 'For the right hand' : 'For the left hand';
@@ -113,12 +115,12 @@ function tell(page) {
   bar.style.setProperty('--p', left ? 100 * way.length / (way.length + ahead) + '%' : '100%');
 }
 // made only when it is opened, so that a tap on a way takes no longer after fifty steps
-sofar.ontoggle = function () {
+sofar.ontoggle = () => {
   walked.textContent = '';
   if (!sofar.open) return;
-  way.forEach(function (taken) {
-    const words = taken.number + ' ' + taken.title + ': ' + book.share.answer(taken), page = walk.pageOf(taken);
-    if (page) button(words, make('li', '', '', walked), function () { go(page.id); });
+  way.forEach(taken => {
+    const words = taken.number + ' ' + taken.title + ': ' + share.answer(taken), page = walk.pageOf(taken);
+    if (page) button(words, make('li', '', '', walked), () => { go(page.id); });
     else make('li', words, '', walked);
   });
 };
@@ -133,35 +135,35 @@ function goOn(found, read) {
   if (read || page) go(read ? ':record' : page.id, walk.open(found));
   else location.href = onward((now.file || found.packs[now.pack].file) + '#' + now.step, found);
 }
-const write = book.recordPage(record, {
-  go: function (id, next) { if (!next) walk.at(); go(id, next || []); },
+const write = recordPage(record, {
+  go: (id, next) => { if (!next) walk.at(); go(id, next || []); },
   onward: goOn,
   changed: note
 });
-book.resume(doc.getElementById(':start'), goOn, history.state && history.state.r);
+resume(doc.getElementById(':start'), goOn, history.state && history.state.r);
 
 // -- the light: the style finds the choice with :has, which is slow in a long page; here a class on the root says it instead
 function plain(rules) {
-  [].forEach.call(rules, function (rule) {
+  [].forEach.call(rules, rule => {
     if (rule.cssRules && rule.cssRules.length) plain(rule.cssRules);
     else if (rule.selectorText) rule.selectorText = rule.selectorText.replace(/:has\(#\\:(\w+):checked\)/g, '.$1');
   });
 }
 function lighten() {
   const chosen = doc.querySelector('[name=light]:checked').value;
-  ['day', 'night', 'dim'].forEach(function (light) { root.classList.toggle(light, light === chosen); });
+  ['day', 'night', 'dim'].forEach(light => { root.classList.toggle(light, light === chosen); });
   return chosen;
 }
 const light = doc.getElementById(':' + kept('rungbook-light'));
 if (light) light.checked = true;
 plain(doc.styleSheets[0].cssRules);
 lighten();
-addEventListener('change', function (e) {
+addEventListener('change', e => {
   if (e.target.name === 'light') keep('rungbook-light', lighten());
 });
 useHand(kept('rungbook-hand') === 'left');
-addEventListener('resize', function () { book.place(on); });
-addEventListener('click', function (e) { if (!sofar.contains(e.target)) sofar.open = false; });
+addEventListener('resize', () => { place(on); });
+addEventListener('click', e => { if (!sofar.contains(e.target)) sofar.open = false; });
 
 if (history.state && history.state.r) {
   way = walk.at(history.state.r, history.state.n);
@@ -170,4 +172,3 @@ if (history.state && history.state.r) {
 note();
 root.classList.add('live');
 show();
-})();

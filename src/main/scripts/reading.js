@@ -1,7 +1,6 @@
 // The field for a reading, with keys of its own that fit gloves, and what a reading means.
-(function () {
-'use strict';
-const book = window.rungbook, make = book.make, button = book.button, buzz = book.buzz, ways = book.ways;
+import { button, buzz, make, ways } from './parts.js';
+
 // the units that a reading may be typed in; one of them is 10^power of the step's own
 const units = {
   V: [{ name: 'V', power: 0 }, { name: 'mV', power: -3 }],
@@ -15,7 +14,7 @@ function parse(text, list, unit) {
   const match = /^([-+\u2212]?)\s*(\d{0,9})(?:[.,](\d{0,6}))?\s*([a-z\u00b5\u03bc\u03a9\u2126\u00b0"][^\d]*)?$/i.exec(text);
   // three digits after a comma are a thousand to some and a fraction to others
   if (!match || !(match[2] || match[3]) || /,\d{3}(?!\d)/.test(text)) return 'Type one number, as the display shows it: 24.5';
-  const named = match[4] && list.find(function (one) { return sameUnit(key(match[4]), key(one.name)); });
+  const named = match[4] && list.find(one => sameUnit(key(match[4]), key(one.name)));
   if (match[4] && !named) return 'This step is read in ' + list[0].name + '.';
   return { minus: /[-\u2212]/.test(match[1]), whole: match[2], fraction: match[3] || '', unit: named || unit };
 }
@@ -41,7 +40,7 @@ function count(read, step, places) {
 }
 // a zone is [from, meaning, ways and the limit between them]; the names of OL and unsteady are no numbers
 function zoneOf(counts, zones) {
-  return zones.reduce(function (zone, next) { return next[0] <= counts ? next : zone; });
+  return zones.reduce((zone, next) => next[0] <= counts ? next : zone);
 }
 // what is said of a reading, by what it means (see Meaning)
 const says = {
@@ -62,8 +61,8 @@ const names = { '⌫': 'Delete the last digit', OL: 'OL: the display shows overl
 
 // typed(words, first) is told each reading, and the first one where it had to be read again; moved(box) that the dock has
 // another height, and what to show in it
-book.reading = function (page, dock, typed, moved) {
-  const zones = page.dataset.r.split(';').map(function (zone) { return zone.split(','); }), digits = zones.shift();
+export function reading(page, dock, typed, moved) {
+  const zones = page.dataset.r.split(';').map(zone => zone.split(',')), digits = zones.shift();
   const own = page.dataset.u, list = units[own] || [{ name: own, power: 0 }], on = page.querySelector('.ways');
   const box = make('div', '', 'reading'), two = make('div', '', 'two', box);
   const field = make('label', 'Reading in ' + own, 'field', two), input = make('input', '', '', field);
@@ -76,7 +75,7 @@ book.reading = function (page, dock, typed, moved) {
   pad.setAttribute('role', 'group');
   pad.setAttribute('aria-label', 'Keys');
   pad.hidden = true;
-  const close = button('▾', two, function () { open(false); });
+  const close = button('▾', two, () => { open(false); });
   close.setAttribute('aria-label', 'Hide the keys');
   close.hidden = true;
   function open(shown) {
@@ -85,7 +84,7 @@ book.reading = function (page, dock, typed, moved) {
     moved();
   }
   function named(name) {
-    return zones.find(function (zone) { return zone[0] === name; });
+    return zones.find(zone => zone[0] === name);
   }
   function instead(words, name) {
     input.value = '';
@@ -104,7 +103,7 @@ book.reading = function (page, dock, typed, moved) {
     typed(words, first);
     on.classList.remove('told-of', 'in', 'danger');
     if (zone) on.classList.add('told-of', meaning);
-    ways(page).forEach(function (link, index) {
+    ways(page).forEach((link, index) => {
       link.classList.toggle('points', meaning !== 'near' && taken.indexOf(String(index)) >= 0);
       link.classList.toggle('beside', meaning === 'near' && taken.indexOf(String(index)) >= 0);
     });
@@ -151,24 +150,23 @@ book.reading = function (page, dock, typed, moved) {
       read();
     }
   }
-  keys.forEach(function (cap, index) {
-    const b = button(cap, pad, function () { press(cap); });
+  keys.forEach((cap, index) => {
+    const b = button(cap, pad, () => { press(cap); });
     b.className = 'k' + (index % 4);
     if (names[cap]) b.setAttribute('aria-label', names[cap]);
   });
-  const change = list.length > 1 && button('Unit: ' + own, pad, function () {
+  const change = list.length > 1 && button('Unit: ' + own, pad, () => {
     unit = (unit + 1) % list.length;
     change.textContent = 'Unit: ' + list[unit].name;
     read();
   });
   if (change) { field.firstChild.data = 'Reading'; change.className = 'k3'; }
   input.oninput = read;
-  input.onfocus = function () { open(true); };
-  input.onkeydown = function (e) {
+  input.onfocus = () => { open(true); };
+  input.onkeydown = e => {
     const to = page.querySelectorAll('.points');
     if (e.key === 'Enter' && near) again();
     else if (e.key === 'Enter' && to.length === 1) to[0].click();
   };
   dock.insertBefore(box, on);
 };
-})();

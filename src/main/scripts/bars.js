@@ -1,7 +1,7 @@
 // Cautions at a step: bars that open in place, and which of them are open.
-(function () {
-'use strict';
-const doc = document, make = window.rungbook.make;
+import { make } from './parts.js';
+
+const doc = document;
 
 function boxes(page) {
   return [].slice.call(page.querySelectorAll('.cautions .caution'));
@@ -14,17 +14,16 @@ function address(box) {
 function unfold(bar) {
   const box = make('details', '', bar.className), whole = doc.getElementById(address(bar).slice(1));
   make('summary', '', '', box).append.apply(box.firstChild, bar.childNodes);
-  whole.querySelectorAll('.hazard, .avoid').forEach(function (line) { box.append(line.cloneNode(true), ' '); });
+  whole.querySelectorAll('.hazard, .avoid').forEach(line => { box.append(line.cloneNode(true), ' '); });
   const more = make('p', '', '', box);
   make('a', 'More', '', more).href = address(bar);
   more.append(' on this.');
   bar.replaceWith(box);
 }
 // a caution that no step of this path has named is open; so is a danger that the leads touch
-window.rungbook.fold = function (page, walked) {
+export function fold(page, walked) {
   const live = page.classList.contains('live-line'), seen = {};
-  walked.forEach(function (one) { boxes(one).forEach(function (box) { seen[address(box)] = true; }); });
+  walked.forEach(one => { boxes(one).forEach(box => { seen[address(box)] = true; }); });
   page.querySelectorAll('a.caution').forEach(unfold);
-  boxes(page).forEach(function (box) { box.open = !seen[address(box)] || live && box.classList.contains('danger'); });
+  boxes(page).forEach(box => { box.open = !seen[address(box)] || live && box.classList.contains('danger'); });
 };
-})();

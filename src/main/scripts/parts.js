@@ -1,6 +1,4 @@
 // Small parts that the scripts of a pack share.
-(function () {
-'use strict';
 const doc = document;
 
 function make(tag, words, kind, inside) {
@@ -23,5 +21,4 @@ function buzz(pattern) {
 function ways(page) {
   return [].slice.call(page.querySelectorAll('.ways a'));
 }
-window.rungbook = { make: make, button: button, buzz: buzz, ways: ways };
-})();
+export { make, button, buzz, ways };

@@ -1,6 +1,4 @@
 // Search by complaint in a list of trees.
-(function () {
-'use strict';
 const doc = document, field = doc.createElement('label'), buttons = doc.createElement('div');
 const input = doc.createElement('input'), none = doc.createElement('p'), list = doc.querySelector('.trees');
 field.className = 'field';
@@ -28,56 +26,53 @@ function stem(word) {
 function wordsOf(text) {
   return text.toLowerCase().normalize('NFKD').replace(/[\p{M}'\u2019]+/gu, '')
     .replace(/(^|[^\p{L}\p{N}])(\p{L})\/(\p{L})(?![\p{L}\p{N}])/gu, '$1$2$3')
-    .split(/[^\p{L}\p{N}]+/u).filter(Boolean).map(function (word) { return { word: word, stem: stem(word) }; });
+    .split(/[^\p{L}\p{N}]+/u).filter(Boolean).map(word => ({ word: word, stem: stem(word) }));
 }
 function packed(words) {
-  return (words || '').split(' ').filter(Boolean).map(function (pair) {
+  return (words || '').split(' ').filter(Boolean).map(pair => {
     const parts = pair.split('/');
     return { word: parts[0], stem: parts[1] || parts[0] };
   });
 }
 function isIn(asked, said) {
-  return said.some(function (one) { return one.stem === asked.stem || asked.word.length > 2 && one.word.indexOf(asked.word) === 0; });
+  return said.some(one => one.stem === asked.stem || asked.word.length > 2 && one.word.indexOf(asked.word) === 0);
 }
 // a word of the complaint or the title counts more than one of a step; 0 when one is nowhere
 function score(asked, entry) {
-  return asked.reduce(function (total, word) {
+  return asked.reduce((total, word) => {
     const one = isIn(word, entry.said) ? 4 : isIn(word, entry.steps) ? 1 : 0;
     return total && one ? total + one : 0;
   }, 1);
 }
 
-const entries = [].map.call(list.children, function (li) {
-  return { li: li, title: li.querySelector('b').textContent, said: packed(li.dataset.said), steps: packed(li.dataset.steps),
-    symptoms: li.dataset.symptoms.split(' ') };
-});
+const entries = [].map.call(list.children, li => ({ li: li, title: li.querySelector('b').textContent, said: packed(li.dataset.said), steps: packed(li.dataset.steps),
+    symptoms: li.dataset.symptoms.split(' ') }));
 let pressed = null;
 function show() {
   const asked = wordsOf(input.value);
   let found = entries;
-  if (pressed) found = entries.filter(function (entry) { return entry.symptoms.indexOf(pressed.value) >= 0; });
+  if (pressed) found = entries.filter(entry => entry.symptoms.indexOf(pressed.value) >= 0);
   if (asked.length) {
-    found = found.filter(function (entry) { return entry.score = score(asked, entry); })
-      .sort(function (one, other) { return other.score - one.score || (one.title < other.title ? -1 : +(one.title > other.title)); });
+    found = found.filter(entry => entry.score = score(asked, entry))
+      .sort((one, other) => other.score - one.score || (one.title < other.title ? -1 : +(one.title > other.title)));
   }
-  entries.forEach(function (entry) { entry.li.hidden = found.indexOf(entry) < 0; });
-  found.forEach(function (entry) { list.appendChild(entry.li); });
+  entries.forEach(entry => { entry.li.hidden = found.indexOf(entry) < 0; });
+  found.forEach(entry => { list.appendChild(entry.li); });
   none.textContent = asked.length || pressed ? found.length + ' of ' + entries.length : '';
 }
 function press(button) {
   pressed = pressed === button ? null : button;
-  [].forEach.call(buttons.children, function (one) { one.setAttribute('aria-pressed', one === pressed); });
+  [].forEach.call(buttons.children, one => { one.setAttribute('aria-pressed', one === pressed); });
   show();
 }
-list.dataset.symptoms.split(';').forEach(function (words, index) {
-  if (!entries.some(function (entry) { return entry.symptoms.indexOf(String(index)) >= 0; })) return;
+list.dataset.symptoms.split(';').forEach((words, index) => {
+  if (!entries.some(entry => entry.symptoms.indexOf(String(index)) >= 0)) return;
   const button = doc.createElement('button');
   button.type = 'button';
   button.value = index;
   button.textContent = words;
   button.setAttribute('aria-pressed', 'false');
-  button.onclick = function () { press(button); };
+  button.onclick = () => { press(button); };
   buttons.appendChild(button);
 });
 input.oninput = show;
-})();

@@ -1,14 +1,16 @@
 // The page of the field record, and what the start page says of a job that is not closed.
-(function () {
-'use strict';
-const doc = document, book = window.rungbook, make = book.make, button = book.button;
-const walk = book.walk, keep = book.keep, share = book.share;
+import { keep } from './keep.js';
+import { button, make } from './parts.js';
+import { share } from './share.js';
+import { walk } from './walk.js';
+
+const doc = document;
 const ADDRESS_ONLY = 'This phone keeps nothing for this page: the record is in its address. Share or save it first.';
 
 function field(label, tag, inside, value, took) {
   const box = make(tag, '', '', make('label', label, 'field', inside));
   box.value = value;
-  box.oninput = function () { took(box.value); };
+  box.oninput = () => { took(box.value); };
   return box;
 }
 function ago(at) {
@@ -23,11 +25,11 @@ function named(r) {
 function stillOpen(open, inside) {
   const box = make('div', '', 'still', inside);
   make('h3', 'Still open, off or set', '', box);
-  return open.map(function (words) { return make('p', words, '', box); });
+  return open.map(words => make('p', words, '', box));
 }
 
 // on.go(id, way) shows a page, on.onward(record) a page of any tree, on.changed() what the address ends with
-book.recordPage = function (page, on) {
+export function recordPage(page, on) {
   let told, panel;
   function say(words) { told.textContent = words; }
   function changed() {
@@ -45,22 +47,22 @@ book.recordPage = function (page, on) {
   }
   function answers(r) {
     const list = make('ol', '', 'answers', page);
-    r.steps.forEach(function (s) {
+    r.steps.forEach(s => {
       const li = make('li', '', s.kind, list);
       make('b', s.number + ' ' + s.title, '', li);
       make('span', share.answer(s) + ' · ' + new Date(s.at).toLocaleTimeString('en-US', { timeStyle: 'short' }), '', li);
-      (s.says || []).forEach(function (words) { make('strong', words, '', li); });
+      (s.says || []).forEach(words => { make('strong', words, '', li); });
       const note = make('details', '', '', li);
       make('summary', s.note ? 'Note: ' + s.note : 'Note', '', note);
-      field('Note on step ' + s.number, 'input', note, s.note || '', function (words) { s.note = words; changed(); });
+      field('Note on step ' + s.number, 'input', note, s.note || '', words => { s.note = words; changed(); });
     });
-    (r.now.says || []).forEach(function (words) { make('strong', words, '', page); });
+    (r.now.says || []).forEach(words => { make('strong', words, '', page); });
   }
   function closing() {
     const r = walk.record(), open = walk.left();
     panel.textContent = '';
     make('h3', 'Close the record', '', panel);
-    const boxes = stillOpen(open, panel).map(function (line) {
+    const boxes = stillOpen(open, panel).map(line => {
       const words = line.textContent, label = make('label', '', '', line), box = make('input', '', '', label);
       line.firstChild.remove();
       box.type = 'checkbox';
@@ -68,11 +70,11 @@ book.recordPage = function (page, on) {
       return box;
     });
     if (!open.length) panel.lastChild.remove();
-    const why = open.length && field('Why the rest stays so, and who knows it', 'input', panel, r.why || '', function () {});
+    const why = open.length && field('Why the rest stays so, and who knows it', 'input', panel, r.why || '', () => {});
     const said = make('p', '', 'told', panel);
     said.setAttribute('role', 'alert');
-    button('Close it', panel, function () {
-      const left = open.filter(function (words, i) { return !boxes[i].checked; });
+    button('Close it', panel, () => {
+      const left = open.filter((words, i) => !boxes[i].checked);
       if (left.length && !why.value.trim()) { said.textContent = 'Put it right, or write why it stays so: ' + left.join('; '); return; }
       r.left = left;
       if (left.length) r.why = why.value.trim(); else delete r.why;
@@ -84,11 +86,11 @@ book.recordPage = function (page, on) {
   }
   function others(r) {
     keep.all(function (all) {
-      const rest = all.filter(function (one) { return one.id !== r.id; });
+      const rest = all.filter(one => one.id !== r.id);
       if (!rest.length) return;
       make('h3', 'Other records on this phone', '', page);
       const list = make('div', '', 'tools', page);
-      rest.forEach(function (one) { button(named(one), list, function () { on.onward(one, true); }); });
+      rest.forEach(one => { button(named(one), list, () => { on.onward(one, true); }); });
     });
   }
   function erase() {
@@ -102,29 +104,29 @@ book.recordPage = function (page, on) {
     make('h2', 'Field record', '', page);
     if (!r) { make('p', 'Nothing is recorded yet.', '', page); others({}); return; }
     make('p', r.closed ? 'Closed ' + share.time(r.closed) : 'Not closed', 'state', page);
-    field('Job, unit or address', 'input', page, r.job, function (words) { r.job = words; changed(); });
+    field('Job, unit or address', 'input', page, r.job, words => { r.job = words; changed(); });
     answers(r);
     const open = r.closed ? r.left : walk.left();
     if (open.length) stillOpen(open, page);
     if (r.why) make('p', r.why, '', page);
-    field('Notes', 'textarea', page, r.notes, function (words) { r.notes = words; changed(); });
+    field('Notes', 'textarea', page, r.notes, words => { r.notes = words; changed(); });
     told = make('p', '', 'told', page);
     told.setAttribute('role', 'status');
     const out = make('div', '', 'tools', page);
     if (!r.closed) button('Close the record', out, closing);
-    if (navigator.share) {button('Share', out, function () {
-      navigator.share({ title: named(r), text: share.text() }).then(function () { handed('Shared.'); }, function () {});
+    if (navigator.share) {button('Share', out, () => {
+      navigator.share({ title: named(r), text: share.text() }).then(() => { handed('Shared.'); }, () => {});
     });}
-    button('QR pictures', out, function () { share.pictures(panel); panel.scrollIntoView(); handed('Scan each, then put all of it on the server.'); });
-    button('Save as a file', out, function () { share.save(); handed('Saved with the downloads.'); });
+    button('QR pictures', out, () => { share.pictures(panel); panel.scrollIntoView(); handed('Scan each, then put all of it on the server.'); });
+    button('Save as a file', out, () => { share.save(); handed('Saved with the downloads.'); });
     const text = make('details', '', '', page);
     make('summary', 'As text', '', text);
     const pre = make('pre', '', '', text);
     pre.tabIndex = 0;
     pre.setAttribute('aria-label', 'The record');
     pre.setAttribute('role', 'region');
-    text.firstChild.onclick = function () { pre.textContent = share.text(); };
-    button('Copy', out, function () { pre.textContent = share.text(); text.open = true; copy(pre); });
+    text.firstChild.onclick = () => { pre.textContent = share.text(); };
+    button('Copy', out, () => { pre.textContent = share.text(); text.open = true; copy(pre); });
     panel = make('div', '', 'panel', page);
     button('Delete this record', make('div', '', 'tools', page), erase);
     others(r);
@@ -132,19 +134,18 @@ book.recordPage = function (page, on) {
   return show;
 };
 // a job that is not closed, on the start page. The record of this tab may be newer in the database than in storage
-book.resume = function (start, onward, id) {
-  keep.all(function (all) {
-    const now = walk.record(), newer = all.find(function (r) { return r.id === id && !(now && now.saves >= r.saves); });
-    const open = all.filter(function (r) { return !r.closed; }), box = make('div', '', 'resume');
+export function resume(start, onward, id) {
+  keep.all(all => {
+    const now = walk.record(), newer = all.find(r => r.id === id && !(now && now.saves >= r.saves));
+    const open = all.filter(r => !r.closed), box = make('div', '', 'resume');
     if (newer) onward(newer);
     if (now || newer || !open.length) return;
     make('h2', 'A job is not closed', '', box);
-    open.slice(0, 3).forEach(function (r) {
+    open.slice(0, 3).forEach(r => {
       make('p', named(r), '', box);
-      button('Go on', box, function () { onward(r); });
+      button('Go on', box, () => { onward(r); });
     });
-    button('Start new', box, function () { box.remove(); });
+    button('Start new', box, () => { box.remove(); });
     start.insertBefore(box, start.firstChild);
   });
 };
-})();

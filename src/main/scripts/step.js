@@ -1,15 +1,18 @@
 // What the path walked so far changes at a step: which cautions are open, whether the dial moves, what has to be held.
-(function () {
-'use strict';
-const book = window.rungbook, make = book.make, button = book.button, buzz = book.buzz;
+import { fold } from './bars.js';
+import { button, buzz, make } from './parts.js';
+import { reading } from './reading.js';
+import { timer } from './timer.js';
+import { walk } from './walk.js';
+
 const HOLD_MS = 700, GAP = 8;
 
 // of this tree
 function pagesOf(way, tree) {
-  return way.map(function (taken) { return taken.tree === tree && book.walk.pageOf(taken); }).filter(Boolean);
+  return way.map(taken => taken.tree === tree && walk.pageOf(taken)).filter(Boolean);
 }
 function dial(page, walked) {
-  const turn = page.querySelector('.turn'), last = walked.filter(function (one) { return one.dataset.q; }).pop();
+  const turn = page.querySelector('.turn'), last = walked.filter(one => one.dataset.q).pop();
   if (!turn) return;
   turn.hidden = !!last && last.dataset.q === page.dataset.q;
   turn.textContent = last ? 'Turn dial' : 'Set dial';
@@ -17,22 +20,22 @@ function dial(page, walked) {
 // -- at line voltage nothing is answered before a hand has held the button: a tap by accident does nothing. The ways out
 // need no hold
 function hold(page, dock) {
-  let bar = dock.querySelector('.hold'), timer = 0;
+  let bar = dock.querySelector('.hold'), pressed = 0;
   if (!bar) {
-    bar = button('', dock, function (e) { if (!e.detail) held(); });
+    bar = button('', dock, e => { if (!e.detail) held(); });
     bar.className = 'hold';
     make('b', 'Hold to confirm', '', bar);
     make('span', 'I have done what it says above.', '', bar);
     dock.insertBefore(bar, dock.firstChild);
-    bar.onpointerdown = function () {
+    bar.onpointerdown = () => {
       bar.classList.add('holding');
-      timer = setTimeout(held, HOLD_MS);
+      pressed = setTimeout(held, HOLD_MS);
     };
-    bar.onpointerup = bar.onpointerleave = bar.onpointercancel = function () {
-      clearTimeout(timer);
+    bar.onpointerup = bar.onpointerleave = bar.onpointercancel = () => {
+      clearTimeout(pressed);
       bar.classList.remove('holding');
     };
-    bar.oncontextmenu = function () { return false; };
+    bar.oncontextmenu = () => false;
     dock.addEventListener('click', refuse, true);
     dock.addEventListener('focusin', refuse, true);
   }
@@ -84,21 +87,20 @@ function place(page) {
 let due = 0, told = null;
 function soon(page, box) {
   told = box || told;
-  due = due || requestAnimationFrame(function () {
+  due = due || requestAnimationFrame(() => {
     due = 0;
     place(page);
     if (told) told.scrollIntoView();
     told = null;
   });
 }
-book.step = function (page, way, typed) {
-  const walked = pagesOf(way, book.walk.treeOf(page)).filter(function (one) { return one !== page; }), dock = page.querySelector('.dock');
-  book.fold(page, walked);
+export function step(page, way, typed) {
+  const walked = pagesOf(way, walk.treeOf(page)).filter(one => one !== page), dock = page.querySelector('.dock');
+  fold(page, walked);
   dial(page, walked);
-  window.rungbook.timer(page);
+  timer(page);
   if (!dock) return;
-  if (page.dataset.r && !page.querySelector('.reading')) book.reading(page, dock, typed, function (box) { soon(page, box); });
+  if (page.dataset.r && !page.querySelector('.reading')) reading(page, dock, typed, box => { soon(page, box); });
   if (page.classList.contains('live-line')) hold(page, dock);
 };
-book.place = place;
-})();
+export { place };

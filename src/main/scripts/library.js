@@ -1,0 +1,3 @@
+// Of a file with many trees.
+import './search.js';
+import './pack.js';

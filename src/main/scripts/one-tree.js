@@ -1,0 +1,2 @@
+// In the pack of one tree: stands for trees.js.
+export const trees = null;
