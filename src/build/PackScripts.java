@@ -19,8 +19,8 @@ import java.util.regex.Pattern;
 /**
  * Joins the modules of a pack's scripts and makes them small: one file for each page that has scripts.
  *
- * <p>Usage: {@code java -cp closure-compiler.jar src/build/PackScripts.java TARGET_FOLDER}. The build runs it, so that the
- * program itself has no such library. It does nothing while what it made is newer than the modules.
+ * <p>Usage: {@code java -cp closure-compiler.jar src/build/PackScripts.java TARGET_FOLDER}. The build runs it, so that
+ * the program itself has no such library. It does nothing while what it made is newer than the modules.
  */
 class PackScripts {
 
