@@ -37,23 +37,42 @@ function packed(words) {
 function isIn(asked, said) {
   return said.some(one => one.stem === asked.stem || asked.word.length > 2 && one.word.indexOf(asked.word) === 0);
 }
-// a word of the complaint or the title counts more than one of a step; 0 when one is nowhere
+// one letter too many, missing, other, or exchanged with its neighbor
+function isOneAway(one, other) {
+  const shorter = Math.min(one.length, other.length);
+  let begin = 0, end = 0;
+  while (begin < shorter && one[begin] === other[begin]) begin++;
+  while (end < shorter - begin && one[one.length - 1 - end] === other[other.length - 1 - end]) end++;
+  const left = one.length - begin - end, right = other.length - begin - end;
+  return Math.max(left, right) === 1
+    || left === 2 && right === 2 && one[begin] === other[begin + 1] && one[begin + 1] === other[begin];
+}
+function isOneLetterOffIn(asked, said) {
+  return asked.word.length >= 5 && said.some(one => isOneAway(asked.word, one.word));
+}
+// a word of the title counts most, one of a step least
 function score(asked, entry) {
-  return asked.reduce((total, word) => {
-    const one = isIn(word, entry.said) ? 4 : isIn(word, entry.steps) ? 1 : 0;
-    return total && one ? total + one : 0;
-  }, 1);
+  return asked.reduce((total, word) => total + (isIn(word, entry.titled) ? 5 : isIn(word, entry.said) ? 4 : isIn(word, entry.near) ? 3
+    : isOneLetterOffIn(word, entry.said) || isOneLetterOffIn(word, entry.near) ? 2 : isIn(word, entry.steps) ? 1 : 0), 0);
+}
+const leftOut = list.dataset.leftOut.split(' ');
+function telling(words) {
+  const some = words.filter(one => leftOut.indexOf(one.word) < 0);
+  return some.length ? some : words;
 }
 
-const entries = [].map.call(list.children, li => ({ li: li, title: li.querySelector('b').textContent, said: packed(li.dataset.said), steps: packed(li.dataset.steps),
-    symptoms: li.dataset.symptoms.split(' ') }));
+const entries = [].map.call(list.children, li => ({ li: li, title: li.querySelector('b').textContent,
+  titled: packed(li.dataset.title), said: packed(li.dataset.said), near: packed(li.dataset.near),
+  steps: packed(li.dataset.steps), symptoms: li.dataset.symptoms.split(' ') }));
 let pressed = null;
 function show() {
-  const asked = wordsOf(input.value);
+  const asked = telling(wordsOf(input.value));
   let found = entries;
   if (pressed) found = entries.filter(entry => entry.symptoms.indexOf(pressed.value) >= 0);
   if (asked.length) {
-    found = found.filter(entry => entry.score = score(asked, entry))
+    found.forEach(entry => { entry.score = score(asked, entry); });
+    const best = Math.max(...found.map(entry => entry.score));
+    found = found.filter(entry => entry.score && entry.score * 2 >= best)
       .sort((one, other) => other.score - one.score || (one.title < other.title ? -1 : +(one.title > other.title)));
   }
   entries.forEach(entry => { entry.li.hidden = found.indexOf(entry) < 0; });

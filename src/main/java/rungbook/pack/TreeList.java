@@ -19,7 +19,8 @@ public final class TreeList {
 
   public static TreeList open(Html html) {
     html.open("ul", "class", "ways trees", "data-symptoms",
-        Symptom.ALL.stream().map(Symptom::words).collect(Collectors.joining(";"))).line();
+        Symptom.ALL.stream().map(Symptom::words).collect(Collectors.joining(";")),
+        "data-left-out", SearchEntry.leftOut()).line();
     return new TreeList(html);
   }
 
@@ -29,7 +30,8 @@ public final class TreeList {
    */
   public void entry(String title, String complaint, List<String> steps, String address, String note) {
     SearchEntry words = SearchEntry.of(title, complaint, steps);
-    html.open("li", "data-said", words(words.said()), "data-steps", words(words.steps()), "data-symptoms",
+    html.open("li", "data-title", words(words.title()), "data-said",
+        words(words.said()), "data-near", words(words.near()), "data-steps", words(words.steps()), "data-symptoms",
         Symptom.in(complaint).stream().map(String::valueOf).collect(Collectors.joining(" ")));
     html.open("a", "class", "way", "href", address);
     html.element("b", title).text(" ");

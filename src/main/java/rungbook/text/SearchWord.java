@@ -18,6 +18,9 @@ public record SearchWord(String word, String stem) {
 
   private static final int SHORTEST_STEM = 3;
 
+  /** A shorter word is a letter away from too many others. */
+  private static final int SHORTEST_ONE_OFF = 5;
+
   private static final Pattern INSIDE_A_WORD = Pattern.compile("[\\p{M}'\u2019]+");
   private static final Pattern LETTERS_WITH_SLASH = Pattern
       .compile("(^|[^\\p{L}\\p{N}])(\\p{L})/(\\p{L})(?![\\p{L}\\p{N}])");
@@ -38,6 +41,28 @@ public record SearchWord(String word, String stem) {
   /** Whether a text contains this word, a word that starts with it, or the same word with another ending. */
   public boolean isIn(List<SearchWord> said) {
     return said.stream().anyMatch(this::finds);
+  }
+
+  /** Whether a text contains a word of which this one is a letter away: one too many, missing, other, or exchanged. */
+  boolean isOneLetterOffIn(List<SearchWord> said) {
+    return word.length() >= SHORTEST_ONE_OFF && said.stream().anyMatch(other -> isOneAway(word, other.word));
+  }
+
+  /** By what is left between the letters that both begin with and those that both end with. */
+  private static boolean isOneAway(String one, String other) {
+    int begin = 0;
+    while (begin < Math.min(one.length(), other.length()) && one.charAt(begin) == other.charAt(begin)) {
+      begin++;
+    }
+    int end = 0;
+    while (end < Math.min(one.length(), other.length()) - begin
+        && one.charAt(one.length() - 1 - end) == other.charAt(other.length() - 1 - end)) {
+      end++;
+    }
+    int left = one.length() - begin - end;
+    int right = other.length() - begin - end;
+    return Math.max(left, right) == 1 || left == 2 && right == 2 && one.charAt(begin) == other.charAt(begin + 1)
+        && one.charAt(begin + 1) == other.charAt(begin);
   }
 
   private boolean finds(SearchWord said) {

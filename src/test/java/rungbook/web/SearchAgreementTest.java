@@ -38,7 +38,8 @@ class SearchAgreementTest {
       "filter", "straße", "STRASSE",
       "buzzes", "buzzing", "cycles", "trip", "tripping", "no", "x/y/z", "24 V", "of", "off", "2", "thermostat blank",
       "hums", "fuse blows", "ss",
-      "ing", "eing", "red", "bed", "ice", "iced", "İ", "nothing like it", "' / ?", "<b>", "a", "e");
+      "ing", "eing", "red", "bed", "ice", "iced", "İ", "nothing like it", "' / ?", "<b>", "a", "e",
+      "is the", "furnase", "thermostta blank", "fans fuse", "my house is hot", "tstat dead", "stpos", "zzzzz");
 
   private static final Map<String, String> ODD = Map.of(
       "a", "The A/C won't stop", "b", "Naïve ﬁlters: fuses blow off", "c", "x/y/z Straße, 24 V at the stops", "d",

@@ -4,7 +4,6 @@ import java.util.Comparator;
 import java.util.List;
 import rungbook.library.CompiledTree;
 import rungbook.text.SearchEntry;
-import rungbook.text.SearchWord;
 import rungbook.tree.Step;
 
 /** Finds trees by what the customer says. */
@@ -13,12 +12,13 @@ public final class Search {
 
   private record Hit(CompiledTree tree, int score) {}
 
-  /** The trees that match, best first; all of them, by title, when the query is empty. */
+  /** The trees that match at least half as well as the best, best first; all of them, by title, without a query. */
   public static List<CompiledTree> find(List<CompiledTree> trees, String asked) {
-    var words = SearchWord.of(asked);
-    return trees.stream()
-        .map(tree -> new Hit(tree, entry(tree).score(words)))
-        .filter(hit -> words.isEmpty() || hit.score() > 0)
+    var words = SearchEntry.asked(asked);
+    var hits = trees.stream().map(tree -> new Hit(tree, entry(tree).score(words))).toList();
+    var best = hits.stream().mapToInt(Hit::score).max().orElse(0);
+    return hits.stream()
+        .filter(hit -> words.isEmpty() || hit.score() > 0 && hit.score() * 2 >= best)
         .sorted(Comparator.comparingInt(Hit::score).reversed().thenComparing(hit -> hit.tree().tree().title()))
         .map(Hit::tree)
         .toList();
