@@ -153,18 +153,18 @@ public final class Dictionary {
     return rows;
   }
 
-  /** The keys of the fuses and breakers that a case has opened before the technician arrives, in one sample. */
+  /** The keys of what a case has opened before the technician arrives, in one sample: fuses, breakers, switches. */
   public Set<String> opened(int caseNumber, int sample) {
-    boolean[] blown = blown(caseNumber, sample);
+    boolean[] blown = openedIn(caseNumber, sample);
     return IntStream.range(0, blown.length).filter(fuse -> blown[fuse])
         .mapToObj(fuse -> logic.remembered().stayingOpen().get(fuse)).collect(Collectors.toSet());
   }
 
-  private boolean[] blown(int caseNumber, int sample) {
+  private boolean[] openedIn(int caseNumber, int sample) {
     int number = 0;
     while (sample >= blocks.get(number).first() + blocks.get(number).samples()) {
       number++;
     }
-    return blocks.get(number).blown(caseNumber, sample - blocks.get(number).first());
+    return blocks.get(number).opened(caseNumber, sample - blocks.get(number).first());
   }
 }

@@ -1,7 +1,6 @@
 package rungbook.circuit;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.BitSet;
 import java.util.HashMap;
 import java.util.List;
@@ -32,7 +31,7 @@ final class DictionaryBlock {
   private final List<CaseBatch> batches;
   private final List<FaultedParameters> cases;
   private final Map<String, Integer> caseNumbers = new HashMap<>();
-  private final boolean[][][] blown;
+  private final OpenedBefore opened;
   private final KnownLevels levels;
   private final KnownReadings readings = new KnownReadings();
   private final KnownStates left = new KnownStates();
@@ -58,11 +57,7 @@ final class DictionaryBlock {
     this.batches = batches;
     this.cases = cases.stream().map(model::faulted).toList();
     cases.forEach(one -> caseNumbers.putIfAbsent(one.name(), caseNumbers.size()));
-    boolean[] none = new boolean[model.logic().remembered().stayingOpen().size()];
-    blown = new boolean[cases.size()][samples()][];
-    for (boolean[][] ofCase : blown) {
-      Arrays.fill(ofCase, none);
-    }
+    opened = new OpenedBefore(cases.size(), samples(), model.logic().remembered().stayingOpen().size());
   }
 
   int first() {
@@ -73,9 +68,9 @@ final class DictionaryBlock {
     return model.parameters().size();
   }
 
-  /** The fuses that a case has blown before the technician arrives, in one sample of the block. */
-  boolean[] blown(int caseNumber, int sample) {
-    return blown[caseNumber][sample];
+  /** What a case has opened before the technician arrives, in one sample of the block. */
+  boolean[] opened(int caseNumber, int sample) {
+    return opened.of(caseNumber, sample);
   }
 
   /**
@@ -96,17 +91,14 @@ final class DictionaryBlock {
   private void findBlown(EquipmentState start, List<ControlPositions> positions, CaseBatch batch, long number) {
     var starts = new ArrayList<Start>();
     batch.cases().stream().filter(i -> number < positions.get(i).count()).forEach(i -> {
-      int[] intact = IntStream.range(0, samples()).filter(sample -> !any(blown[i][sample])).toArray();
+      int[] intact = opened.without(i);
       if (intact.length > 0) {
-        starts.add(dropped(i, start.at(positions.get(i).state(number)), intact, blown[i][intact[0]]));
+        starts.add(dropped(i, start.at(positions.get(i).state(number)), intact, opened.of(i, intact[0])));
       }
     });
     if (!starts.isEmpty()) {
-      search(batch, new BitSet(), starts, (one, steady, network) -> {
-        if (any(steady.relays().blown)) {
-          Arrays.stream(steady.samples()).forEach(sample -> blown[one.number()][sample] = steady.relays().blown);
-        }
-      });
+      search(batch, new BitSet(), starts,
+          (one, steady, network) -> opened.note(one.number(), steady.samples(), steady.relays().blown));
     }
   }
 
@@ -119,15 +111,6 @@ final class DictionaryBlock {
     }
     new SteadyStateSearch(model, with.solver(), levels, wanted, listener).run(starts);
     solver = with;
-  }
-
-  private static boolean any(boolean[] fuses) {
-    for (boolean fuse : fuses) {
-      if (fuse) {
-        return true;
-      }
-    }
-    return false;
   }
 
   /**
@@ -267,7 +250,7 @@ final class DictionaryBlock {
           .forEach(group -> IntStream.of(group.samples()).forEach(sample -> alone[sample] = group.relays()));
     }
     return left.of(past.before(), before(past, number)).stream().noneMatch(group -> IntStream.of(group.samples())
-        .anyMatch(sample -> model.logic().remembered().isHeld(group.relays(), state, blown[number][sample])
+        .anyMatch(sample -> model.logic().remembered().isHeld(group.relays(), state, opened.of(number, sample))
             || model.logic().remembered().isDelayed(group.relays(), alone[sample])));
   }
 
@@ -301,14 +284,7 @@ final class DictionaryBlock {
 
   /** One group of samples for each set of fuses that a case has blown; all else is dropped out. */
   private List<Start> dropped(int number, EquipmentState state) {
-    var groups = new ArrayList<Start>();
-    int[] rest = IntStream.range(0, samples()).toArray();
-    while (rest.length > 0) {
-      boolean[] open = blown[number][rest[0]];
-      int[] alike = Arrays.stream(rest).filter(sample -> Arrays.equals(blown[number][sample], open)).toArray();
-      groups.add(dropped(number, state, alike, model.logic().remembered().intact(open, state.state().replaced())));
-      rest = Arrays.stream(rest).filter(sample -> !Arrays.equals(blown[number][sample], open)).toArray();
-    }
-    return groups;
+    return opened.alike(number).stream().map(alike -> dropped(number, state, alike,
+        model.logic().remembered().intact(opened.of(number, alike[0]), state.state().replaced()))).toList();
   }
 }

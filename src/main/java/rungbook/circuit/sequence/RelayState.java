@@ -27,6 +27,8 @@ public final class RelayState {
   /** Seconds that somebody still waits. */
   final int waitLeft;
 
+  private int hash;
+
   RelayState(byte[] loads, boolean[] blown, boolean[] states, byte[] rounds, boolean[] closed, int[] waited,
       int waitLeft) {
     this.loads = loads;
@@ -65,12 +67,20 @@ public final class RelayState {
         && Arrays.equals(blown, s.blown) && Arrays.equals(waited, s.waited));
   }
 
+  /** Known once nothing changes the arrays anymore: one state stands for hundreds of samples. */
   @Override
   public int hashCode() {
-    int hash = 31 * Arrays.hashCode(loads) + Arrays.hashCode(closed);
-    hash = 31 * hash + Arrays.hashCode(states);
-    hash = 31 * hash + Arrays.hashCode(rounds);
-    hash = 31 * hash + Arrays.hashCode(blown);
-    return 31 * (31 * hash + Arrays.hashCode(waited)) + waitLeft;
+    if (hash == 0) {
+      hash = hashOfArrays();
+    }
+    return hash;
+  }
+
+  private int hashOfArrays() {
+    int sum = 31 * Arrays.hashCode(loads) + Arrays.hashCode(closed);
+    sum = 31 * sum + Arrays.hashCode(states);
+    sum = 31 * sum + Arrays.hashCode(rounds);
+    sum = 31 * sum + Arrays.hashCode(blown);
+    return 31 * (31 * sum + Arrays.hashCode(waited)) + waitLeft;
   }
 }

@@ -84,13 +84,8 @@ record ComplaintInstallations(Installations all, Population population) implemen
   }
 
   @Override
-  public boolean remembers() {
-    return all.remembers();
-  }
-
-  @Override
-  public boolean hasDelays() {
-    return all.hasDelays();
+  public Memory memory() {
+    return all.memory();
   }
 
   @Override

@@ -53,7 +53,7 @@ public final class DictionaryInstallations implements Installations, Restorable 
   private final Map<String, List<String>> valued;
   private final SolvedStates states;
   private final LeftStates left;
-  private final boolean remembers;
+  private final Memory memory;
   private @Nullable OpenedFuses opened;
 
   private DictionaryInstallations(ControlSystem system, FaultCases faultCases, Samples samples, int drawn) {
@@ -68,7 +68,8 @@ public final class DictionaryInstallations implements Installations, Restorable 
     this.sights = Set.copyOf(seen);
     this.states = new SolvedStates((state, wanted, table) -> dictionary.get().solve(Map.of(state, table), wanted), seen,
         cases.size(), samples.size());
-    this.remembers = HoldingCircuits.anyIn(network);
+    this.memory = HoldingCircuits.hasDelays(network) ? Memory.DELAYS
+        : HoldingCircuits.anyIn(network) ? Memory.STATES : Memory.NOTHING;
     this.left = new LeftStates((state, wanted) -> dictionary.get().left(state, wanted));
     this.valued = system.vocabulary().sights().values().stream()
         .filter(sight -> !sight.values().isEmpty() && sight.keys().stream().anyMatch(sights::contains))
@@ -154,13 +155,8 @@ public final class DictionaryInstallations implements Installations, Restorable 
   }
 
   @Override
-  public boolean remembers() {
-    return remembers;
-  }
-
-  @Override
-  public boolean hasDelays() {
-    return HoldingCircuits.hasDelays(network);
+  public Memory memory() {
+    return memory;
   }
 
   @Override

@@ -34,8 +34,8 @@ public final class EquipmentMemory {
 
   EquipmentMemory(Installations installations) {
     this.installations = installations;
-    this.remembers = installations.remembers();
-    this.hasDelays = installations.hasDelays();
+    this.remembers = installations.memory() != Installations.Memory.NOTHING;
+    this.hasDelays = installations.memory() == Installations.Memory.DELAYS;
   }
 
   /** The situations in which cases are once a step's actions are done as they say, and which cases are in each. */

@@ -118,14 +118,17 @@ public interface Installations {
     return this;
   }
 
-  /** Whether what the equipment does in a state may depend on the state before. */
-  default boolean remembers() {
-    return false;
+  /** On what before a state it may depend what the equipment does in it. */
+  enum Memory {
+    NOTHING,
+    /** How it was left. */
+    STATES,
+    /** How long ago as well. */
+    DELAYS
   }
 
-  /** Whether something in the circuit runs for some time, so that a wait can change what it does. */
-  default boolean hasDelays() {
-    return false;
+  default Memory memory() {
+    return Memory.NOTHING;
   }
 
   /** The case of what is left of a case once faults, by key, are taken away. */

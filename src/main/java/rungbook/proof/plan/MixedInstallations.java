@@ -3,6 +3,7 @@ package rungbook.proof.plan;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -186,13 +187,8 @@ public final class MixedInstallations implements Installations, Restorable {
   }
 
   @Override
-  public boolean remembers() {
-    return forms.stream().anyMatch(form -> form.of().remembers());
-  }
-
-  @Override
-  public boolean hasDelays() {
-    return forms.stream().anyMatch(form -> form.of().hasDelays());
+  public Memory memory() {
+    return forms.stream().map(form -> form.of().memory()).max(Comparator.naturalOrder()).orElse(Memory.NOTHING);
   }
 
   @Override
@@ -232,10 +228,9 @@ public final class MixedInstallations implements Installations, Restorable {
 
   @Override
   public String circumstances(int caseNumber, int sample) {
-    Form form = forms.get(samples.set(sample));
-    int local = Math.max(0, localCase[samples.set(sample)][caseNumber]);
-    String house = form.of().circumstances(local, samples.local(sample));
-    return form.name().isEmpty() ? house : "variant " + form.name() + ", " + house;
+    int set = samples.set(sample);
+    String house = forms.get(set).of().circumstances(Math.max(0, localCase[set][caseNumber]), samples.local(sample));
+    return forms.get(set).name().isEmpty() ? house : "variant " + forms.get(set).name() + ", " + house;
   }
 
   private Stream<Restorable> restorable() {

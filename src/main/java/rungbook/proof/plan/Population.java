@@ -63,7 +63,7 @@ public final class Population {
 
   /** Where it matters, the call comes after what was before, and the customer waits. */
   private static CircuitState called(Installations installations, CircuitState start, CircuitState state) {
-    return installations.remembers() && !state.equals(start)
+    return installations.memory() != Installations.Memory.NOTHING && !state.equals(start)
         ? state.afterDelays(start) : state;
   }
 

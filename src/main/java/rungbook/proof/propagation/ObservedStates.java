@@ -25,7 +25,7 @@ final class ObservedStates {
 
   /** Says early what is read in a state later on, so that how it is left there is found with it. */
   void expect(CircuitState state, BitSet cases) {
-    if (installations.remembers() && states.isRead(state)) {
+    if (installations.memory() != Installations.Memory.NOTHING && states.isRead(state)) {
       cases.set(0);
       in(state).expect(cases);
     }
