@@ -22,7 +22,8 @@ import rungbook.system.Interval;
 final class PartTokens {
 
   private static final String NUMBER = "(-?\\d++(?:\\.\\d++)?)";
-  private static final String UNIT = "((?:V|VA|A|W|kW|ohm|Hz|%|ft|AWG|C|uF|pF/ft|pF|pf|X/R|times|rounds|s|min|h)(?: [^\\d]+)?)";
+  private static final String UNIT = "((?:V|VA|A|W|kW|ohm|Hz|%|ft|AWG|C|uF|pF/ft|pF|pf|X/R|times|rounds|s|min|h)"
+      + "(?: [^\\d]+)?)";
   private static final Pattern QUANTITY = Pattern.compile(NUMBER + "(?: to " + NUMBER + ")?\\s++" + UNIT);
 
   record Quantity(Interval value, Span span) {}
