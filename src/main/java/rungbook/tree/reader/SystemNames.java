@@ -105,6 +105,9 @@ public final class SystemNames {
 
   /** Some of the known names: a hundred would bury the message. */
   public static String listed(Collection<String> known) {
+    if (known.isEmpty()) {
+      return "its names, once it has some";
+    }
     String first = known.stream().limit(MOST_LISTED).collect(Collectors.joining(", "));
     return known.size() <= MOST_LISTED ? first : first + " and " + (known.size() - MOST_LISTED) + " more";
   }
