@@ -1,10 +1,12 @@
 package rungbook.circuit;
 
+import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.locks.ReentrantLock;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
@@ -185,10 +187,17 @@ final class DictionaryBlock {
     }
   }
 
-  /** Follows cases from where everything was dropped out to a state. */
+  /** Follows cases to a state, from the last one to which they are known to have come. */
   private void follow(CircuitState state, CaseBatch batch, BitSet numbers) {
-    state.past().ifPresent(past -> followBefore(past, batch, numbers));
-    followOne(state, batch, numbers);
+    var way = new ArrayDeque<CircuitState>();
+    Optional<CircuitState> next = Optional.of(state);
+    while (next.filter(one -> !left.hasAll(one, numbers)).isPresent()) {
+      way.push(next.get());
+      Optional<Past> past = next.get().past();
+      past.filter(one -> !before(one, numbers).equals(numbers)).ifPresent(one -> followBefore(one, batch, numbers));
+      next = past.filter(one -> before(one, numbers).equals(numbers)).map(Past::before);
+    }
+    way.forEach(one -> followOne(one, batch, numbers));
   }
 
   /** What has been repaired since was another case before. */

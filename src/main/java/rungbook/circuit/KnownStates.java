@@ -2,6 +2,7 @@ package rungbook.circuit;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -53,6 +54,10 @@ final class KnownStates {
 
   boolean has(CircuitState state, int caseNumber) {
     return left.getOrDefault(state, Map.of()).containsKey(caseNumber);
+  }
+
+  boolean hasAll(CircuitState state, BitSet cases) {
+    return cases.stream().allMatch(one -> has(state, one));
   }
 
   void add(Found more) {

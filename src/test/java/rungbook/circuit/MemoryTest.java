@@ -6,6 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import rungbook.circuit.network.CircuitState;
 import rungbook.circuit.network.Draw;
@@ -252,6 +254,23 @@ class MemoryTest {
     Walk cooled = normal.set("temperature", "high").set("temperature", "normal");
     assertFalse(cooled.runs());
     assertTrue(cooled.set("limit reset", "pressed").set("limit reset", "released").runs());
+  }
+
+  /** In every step another state: what was done first still counts. */
+  @Test
+  void aSealInContactHoldsOnALongWalk() {
+    String controls = IntStream.range(0, 12).mapToObj(i -> "lever " + i + ": left, right, at bench\n")
+        .collect(Collectors.joining());
+    String levers = IntStream.range(0, 12).mapToObj(i -> "lever " + i + " left").collect(Collectors.joining(" or "));
+    Walk walk = Walk.of(THREE_WIRE.replace("start button: rel", controls + "start button: rel")
+        .replace("supply:", "levers: state, when " + levers + "\nsupply:"))
+        .set("start button", "pressed").set("start button", "released");
+    for (int step = 1; step < 3000; step++) {
+      int lever = Integer.numberOfTrailingZeros(step); // a Gray code comes to each state once
+      walk = walk.set("lever " + lever, (step >> (lever + 1)) % 2 == 0 ? "right" : "left");
+    }
+    assertTrue(walk.runs());
+    assertFalse(walk.set("stop button", "pressed").runs());
   }
 
   @Test

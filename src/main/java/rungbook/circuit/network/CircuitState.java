@@ -70,6 +70,12 @@ public record CircuitState(Map<String, String> positions, Set<String> off, Set<S
     return new CircuitState(positions, off, bypassed, disconnected, open, replaced, Optional.of(past));
   }
 
+  /** Whether two states are the same but for their past. */
+  boolean isAlike(CircuitState other) {
+    return positions.equals(other.positions) && off.equals(other.off) && bypassed.equals(other.bypassed)
+        && disconnected.equals(other.disconnected) && open.equals(other.open) && replaced.equals(other.replaced);
+  }
+
   /** This state where everything was dropped out before. */
   public CircuitState alone() {
     return past.isEmpty() ? this : new CircuitState(positions, off, bypassed, disconnected, open, replaced);

@@ -19,6 +19,9 @@ public final class LeftStates {
   /** Ways that are compared with later ones; then it begins anew, and fewer are found to be the same. */
   private static final int MOST_KEPT = 20_000;
 
+  /** States that one state may come from to be kept for later. */
+  private static final int MOST_BEFORE = 200;
+
   private final Following following;
   private final ReentrantLock working = new ReentrantLock(true);
   private final Map<CircuitState, Map<Integer, Integer>> known = new LinkedHashMap<>();
@@ -85,9 +88,11 @@ public final class LeftStates {
     return isChanged;
   }
 
-  /** The number of the way, by state, then by case. */
+  /** The number of the way, by state, then by case. What only a long walk comes to is found anew. */
   public Map<CircuitState, Map<Integer, Integer>> all() {
-    return known;
+    var all = new LinkedHashMap<>(known);
+    all.keySet().removeIf(state -> state.andBefore().skip(MOST_BEFORE).findAny().isPresent());
+    return all;
   }
 
   /** Takes over what was known earlier. */
