@@ -16,7 +16,7 @@ public enum MeterFunction {
   MICROFARADS(Double.POSITIVE_INFINITY, 0);
 
   /** A circuit that shows more than this at low impedance is live, volts. */
-  static final double DEAD_VOLTS = 0.5;
+  public static final double DEAD_VOLTS = 0.5;
 
   private final double ohms;
   private final double farads;
@@ -37,7 +37,7 @@ public enum MeterFunction {
   }
 
   /** The same for another input resistance; the capacitance of input and leads is the same for all meters. */
-  Phasor admittance(double inputOhms, double hertz) {
+  public Phasor admittance(double inputOhms, double hertz) {
     return new Phasor(1 / inputOhms, 2 * Math.PI * hertz * farads);
   }
 

@@ -15,6 +15,9 @@ import rungbook.system.Terminal;
 /** Computes what the meter shows on a solved network, for every sample of a block. */
 final class MeterReadout {
 
+  /** Less than a lead has to the other; no meter shows it. */
+  private static final double NO_FARADS = 1e-14;
+
   private final CircuitModel model;
   private final IdentityHashMap<Terminal, Integer> nodes = new IdentityHashMap<>();
   private final double[] re;
@@ -132,11 +135,14 @@ final class MeterReadout {
     }
   }
 
-  /** The capacitance −X / (|Z|² 2πf); an inductive impedance has no steady reading. */
+  /**
+   * The capacitance −X / (|Z|² 2πf); an inductive impedance has no steady reading. Of a pure resistance, rounding alone
+   * would say whether it is inductive.
+   */
   private double microfarads(double resistance, double reactance) {
     double susceptance = -reactance / (resistance * resistance + reactance * reactance);
     double farads = susceptance / (2 * Math.PI * hertz());
-    return farads >= 0 ? farads * 1e6 : Reading.UNSTEADY;
+    return farads >= -NO_FARADS ? Math.max(0, farads) * 1e6 : Reading.UNSTEADY;
   }
 
   private void amps(int node, SolvedNetwork network, byte[] modes, FaultedParameters faulted, double[] shown) {

@@ -48,6 +48,11 @@ public final class CircuitNetwork {
     return hertz;
   }
 
+  /** The node of each terminal that has one, ground aside. */
+  public Map<Terminal, Integer> nodes() {
+    return nodes;
+  }
+
   public int nodeCount() {
     return nodeCount;
   }
@@ -102,7 +107,8 @@ public final class CircuitNetwork {
     return any.length == 0 ? Optional.empty() : Optional.of(any[0]);
   }
 
-  private boolean isWire(Branch branch) {
+  /** Whether a branch is a conductor or a wire, which comes off a terminal. */
+  public boolean isWire(Branch branch) {
     return branchByKey.containsKey(branch.key())
         && system.part(branch.part()).filter(part -> part instanceof Part.Cable || part instanceof Part.Wire)
             .isPresent();

@@ -45,7 +45,7 @@ public final class HoldingCircuits {
   }
 
   /** The keys of the parts that can hold themselves or each other. */
-  static Set<String> partsOf(CircuitNetwork network) {
+  public static Set<String> partsOf(CircuitNetwork network) {
     Set<String> holding = new HoldingCircuits(network).circles();
     network.system().parts(Part.State.class).filter(state -> state.reset().isPresent())
         .forEach(state -> holding.add(state.key()));

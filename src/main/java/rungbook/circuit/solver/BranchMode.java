@@ -12,6 +12,9 @@ public final class BranchMode {
   /** A load that has pulled in. */
   public static final byte ON = 2;
 
+  /** Resistance of a jumper with its two clips (common practice, no source). */
+  public static final double JUMPER_OHMS = 0.02;
+
   private static final byte CONDUCTION = 3;
   private static final byte JUMPERED = 4;
   private static final byte DISCONNECTED = 8;

@@ -16,7 +16,7 @@ import rungbook.circuit.network.SampledParameters;
 import rungbook.circuit.network.TransformerCore;
 
 /** The admittances between the nodes of each transformer core, healthy or changed by a fault. */
-final class CoreStamps {
+public final class CoreStamps {
 
   private final List<TransformerCore> cores;
   private final SampledParameters parameters;
@@ -36,14 +36,14 @@ final class CoreStamps {
     }
   }
 
-  CoreStamps(CircuitNetwork network, SampledParameters parameters, Current current) {
+  public CoreStamps(CircuitNetwork network, SampledParameters parameters, Current current) {
     this.cores = network.cores();
     this.parameters = parameters;
     this.current = current;
   }
 
   /** @param changes what changes the core; none if it is as it was built */
-  List<BranchAdmittance> of(int core, List<NetworkChange.Core> changes) {
+  public List<BranchAdmittance> of(int core, List<NetworkChange.Core> changes) {
     return known.computeIfAbsent(new Changed(core, changes), this::evaluate);
   }
 

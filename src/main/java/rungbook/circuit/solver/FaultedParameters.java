@@ -46,7 +46,7 @@ public final class FaultedParameters {
    *
    * @param branch the branch with which it comes off; −1 if with none
    */
-  record Extra(int branch, BranchAdmittance siemens) {}
+  public record Extra(int branch, BranchAdmittance siemens) {}
 
   public FaultedParameters(CircuitNetwork network, SampledParameters parameters, FaultCase fault) {
     this.network = network;
@@ -95,7 +95,7 @@ public final class FaultedParameters {
   }
 
   /** Norton currents of the sources, [source][sample]; the same object as the healthy ones if they do not change. */
-  ComplexRows currents() {
+  public ComplexRows currents() {
     return currents;
   }
 
@@ -105,22 +105,22 @@ public final class FaultedParameters {
   }
 
   /** What changes each transformer core; empty for one that is as it was built. */
-  List<Core> changes(int core) {
+  public List<Core> changes(int core) {
     return cores.getOrDefault(core, List.of());
   }
 
   /** The changed transformer cores, by index. */
-  Set<Integer> cores() {
+  public Set<Integer> cores() {
     return cores.keySet();
   }
 
   /** The admittances of bridges and joins. */
-  List<Extra> extras() {
+  public List<Extra> extras() {
     return extras;
   }
 
   /** The branches whose admittance the fault changes. */
-  BitSet touched() {
+  public BitSet touched() {
     var touched = (BitSet) opened.clone();
     Stream.of(raised, derated, overloaded).flatMap(changed -> changed.keySet().stream()).forEach(touched::set);
     return touched;

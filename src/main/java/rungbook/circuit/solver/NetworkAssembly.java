@@ -13,9 +13,6 @@ import rungbook.circuit.network.TransformerCore;
 /** Puts the admittances and sources of one configuration into a factorized network, as far as they have changed. */
 final class NetworkAssembly {
 
-  /** Resistance of a jumper with its two clips (common practice, no source). */
-  private static final double JUMPER_OHMS = 0.02;
-
   private final NetworkStructure structure;
   private final CircuitNetwork network;
   private final Admittances admittances;
@@ -38,7 +35,7 @@ final class NetworkAssembly {
     this.faulted = healthy;
     factorized = new FactorizedNetwork(structure.order(), samples);
     zero = new double[samples];
-    jumper = each(1 / JUMPER_OHMS, samples);
+    jumper = each(1 / BranchMode.JUMPER_OHMS, samples);
     tie = each(1, samples);
     modes = new byte[network.branches().size()];
     network.cores().forEach(this::assemble);

@@ -15,14 +15,14 @@ import rungbook.system.reader.VariantsReader;
  *
  * @param why empty if it can
  */
-record SolvableSystem(Optional<SystemVariants> systems, String why) {
+public record SolvableSystem(Optional<SystemVariants> systems, String why) {
 
   /** One that was solved before, with the same program and budget. */
   static SolvableSystem known(String id, Document document) {
     return new SolvableSystem(Optional.of(VariantsReader.systems(id, document)), "");
   }
 
-  static SolvableSystem of(String id, Document document, Budget budget) {
+  public static SolvableSystem of(String id, Document document, Budget budget) {
     VariantsReader.Read read = VariantsReader.read(id, document);
     ControlSystem system = read.systems().base();
     boolean isWrong = read.problems().stream()

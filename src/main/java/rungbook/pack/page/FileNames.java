@@ -15,6 +15,8 @@ public final class FileNames {
 
   public static final String ENDING = ".html";
 
+  private static final String PRACTICE = "practice-";
+
   private FileNames() {}
 
   /** The name in a folder: {@code no-cooling.html}. */
@@ -31,6 +33,11 @@ public final class FileNames {
     return stem(tree) + "-" + Digest.shortened(digest) + ENDING;
   }
 
+  /** The name of the page to practice on a system: {@code practice-heat-pump.html}. */
+  public static String ofPractice(String system) {
+    return PRACTICE + system + ENDING;
+  }
+
   /** The address of a tree's pack from a pack in the same folder. */
   public static String address(String tree) {
     return UrlPath.part(inFolder(tree));
@@ -39,7 +46,7 @@ public final class FileNames {
   /** The names of the lists are taken, in capitals too: many phones do not tell them apart. */
   private static String stem(String tree) {
     String file = tree + ENDING;
-    return file.equalsIgnoreCase(INDEX) || file.equalsIgnoreCase(LIBRARY) || tree.endsWith(".tree") ? tree + ".tree"
-        : tree;
+    return file.equalsIgnoreCase(INDEX) || file.equalsIgnoreCase(LIBRARY) || tree.endsWith(".tree")
+        || tree.regionMatches(true, 0, PRACTICE, 0, PRACTICE.length()) ? tree + ".tree" : tree;
   }
 }

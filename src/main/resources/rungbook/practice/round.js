@@ -1,0 +1,198 @@
+// A round: what was dealt, what hands do, what it costs, and what nobody should do.
+(function () {
+'use strict';
+const book = window.rungbook;
+const SELECTOR = 0, ISOLATOR = 2, INTERLOCK = 3, LINE_VOLTS = 50, LOAD_AMPS = 0.5;
+// minutes of work, walking aside (common practice, no source)
+const LEAD = 0.5, SET = 0.5, PANEL = 2, LOOSE = 2, REPLACE = 5;
+
+// numbers that follow from a seed, the same in every browser (mulberry32)
+function random(seed) {
+  let a = seed >>> 0;
+  return function () {
+    a = a + 0x6d2b79f5 | 0;
+    let t = Math.imul(a ^ a >>> 15, 1 | a);
+    t = t + Math.imul(t ^ t >>> 7, 61 | t) ^ t;
+    return ((t ^ t >>> 14) >>> 0) / 4294967296;
+  };
+}
+// an index by weight
+function pick(weights, next) {
+  let left = next() * weights.reduce(function (sum, w) { return sum + w; }, 0);
+  return Math.max(0, weights.findIndex(function (w) {
+    left -= w;
+    return left < 0;
+  }));
+}
+book.practice = function (data) {
+  const names = data.names.map(function (key, i) { return data.shown[i] || key; });
+
+  function start() {
+    const at = {};
+    data.controls.forEach(function (c) { if (c[2].length) at[c[0]] = c[2][0]; });
+    return { at: at, off: {}, bypassed: {}, loose: {}, open: {}, replaced: {} };
+  }
+  function changed(state, field, thing, value) {
+    const next = Object.assign({}, state), all = Object.assign({}, state[field]);
+    if (value === false) delete all[thing]; else all[thing] = value;
+    next[field] = all;
+    return next;
+  }
+  // the states in which a complaint shows: its controls in each of their positions, all others as at the start
+  function calls(symptoms) {
+    return symptoms[0].reduce(function (states, called) {
+      return [].concat.apply([], states.map(function (state) {
+        return called[1].map(function (position) { return changed(state, 'at', called[0], position); });
+      }));
+    }, [start()]);
+  }
+  function complains(circuit, symptoms) {
+    return calls(symptoms).some(function (state) {
+      const seen = circuit.seen(circuit.settle(state));
+      function is(key) { return seen.indexOf(key) >= 0; }
+      return symptoms[1].every(is) && !symptoms[2].some(is) && !(symptoms[3].length && symptoms[3].every(is));
+    });
+  }
+  function faultsOf(variant, number) { return data.variants[variant].k[number][0]; }
+  // the cases of a level, or, if the system has none, of the level below
+  function ofLevel(variant, level) {
+    const cases = data.forms[variant][2], all = cases.map(function (c) {
+      return level === 9 ? c[0] < 10 ? c[1] : 0 : c[0] === level ? c[1] : 0;
+    });
+    return all.some(Boolean) || level < 2 ? all : ofLevel(variant, level === 10 ? 9 : level - 1);
+  }
+  // faults: the names of those to deal from; all if there are none
+  function draw(level, faults, next) {
+    const variant = level < 5 && !faults.length ? 0 : pick(data.forms.map(function (f) { return f[1]; }), next);
+    const weights = ofLevel(variant, level), chosen = data.variants[variant].k.map(function (k) {
+      return k[0].length === 1 && faults.indexOf(k[0][0]) >= 0 ? 1 : 0;
+    });
+    const number = pick(chosen.some(Boolean) ? chosen : weights, next), installation = Math.floor(next() * data.count);
+    const circuit = book.circuit(data, variant, installation, number);
+    return { variant: variant, number: number, installation: installation, circuit: circuit, trees: data.trees.filter(function (t) {
+      return t[4] && complains(circuit, t[4]);
+    }) };
+  }
+  function deal(level, seed, faults) {
+    const next = random(seed);
+    let dealt = draw(level, faults, next);
+    for (let i = 0; i < 12 && !dealt.trees.length; i++) dealt = draw(level, faults, next);
+    return begin(dealt, level, seed, next);
+  }
+  function begin(dealt, level, seed, next) {
+    const circuit = dealt.circuit, leads = circuit.leads, r = {
+      level: level, seed: seed, variant: dealt.variant, installation: dealt.installation, number: dealt.number, circuit: circuit,
+      faults: faultsOf(dealt.variant, dealt.number), place: data.walks[0], dial: 0, red: null, black: null,
+      minutes: 0, walked: 0, way: [], unsafe: [], started: new Date().toISOString(),
+      tree: dealt.trees.length ? dealt.trees[Math.floor(next() * dealt.trees.length)] : null
+    };
+    r.at = circuit.settle(start());
+
+    function volts(node) {
+      const v = circuit.read(r.at, 'volts', node, 0);
+      return typeof v === 'number' ? v : 0;
+    }
+    function note(words, minutes, walked) {
+      r.minutes += minutes;
+      r.walked += walked || 0;
+      r.way.push({ words: words, minutes: minutes, walked: walked || 0 });
+    }
+    function danger(words) {
+      if (r.unsafe.indexOf(words) < 0) r.unsafe.push(words);
+    }
+    function go(state, renewed) { r.at = circuit.settle(state, r.at, renewed); }
+    function change(field, thing, value) { go(changed(r.at.state, field, thing, value)); }
+    // line voltage behind a panel; the line side of a switch stays live and does not count
+    function liveBehind() {
+      const switches = data.controls.filter(function (c) { return c[1] === ISOLATOR; }).map(function (c) { return c[0]; });
+      return leads.find(function (lead) {
+        return lead[1] === data.places[r.place][0] && data.live.indexOf(lead[0]) >= 0 && volts(lead[2]) > LINE_VOLTS
+          && !circuit.branches.some(function (b) { return switches.indexOf(b.part) >= 0 && (b.a === lead[2] || b.b === lead[2]); });
+      });
+    }
+    // a hand on what is live
+    function touch(branches, what) {
+      branches.some(function (b) {
+        const node = volts(b.a) > LINE_VOLTS ? b.a : volts(b.b) > LINE_VOLTS ? b.b : -1;
+        if (node > 0) danger('Touched live: ' + what + ', ' + Math.round(volts(node)) + ' V to ground');
+        return node > 0;
+      });
+    }
+    r.act = {
+      walk: function (to) {
+        const minutes = data.walks[1][r.place][to];
+        r.place = to;
+        r.red = r.black = null;
+        note('Walk to ' + names[data.places[to][0]], 0, minutes);
+      },
+      panel: function () {
+        const panel = data.places[r.place][1], isOpen = !r.at.state.open[panel], live = isOpen && liveBehind();
+        if (live) danger('Panel opened with the power on: ' + names[panel] + ', ' + names[live[0]] + ' is live');
+        if (!isOpen) r.red = r.black = null;
+        change('open', panel, isOpen);
+        note((isOpen ? 'Open: ' : 'Close: ') + names[panel], PANEL);
+      },
+      set: function (control, position) {
+        change('at', control[0], position);
+        note(names[control[0]] + ': ' + names[position], SET);
+      },
+      power: function (control) {
+        const isOff = !r.at.state.off[control[0]];
+        if (isOff && control[4] && circuit.current(r.at, control[0]) > LOAD_AMPS) danger('Switched under load: ' + names[control[0]]);
+        change('off', control[0], isOff);
+        note((isOff ? 'Switch off: ' : 'Switch on: ') + names[control[0]], SET);
+      },
+      bypass: function (control) {
+        const isOn = !r.at.state.bypassed[control[0]];
+        change('bypassed', control[0], isOn);
+        note((isOn ? 'Bypass: ' : 'Take the bypass off: ') + names[control[0]], SET);
+      },
+      // the wires at a point, or a part
+      loosen: function (what, branches) {
+        touch(branches, what);
+        let state = r.at.state;
+        branches.forEach(function (b) { state = changed(state, 'loose', b.id, what); });
+        go(state);
+        note('Take off: ' + what, LOOSE);
+      },
+      restore: function (what) {
+        let state = r.at.state;
+        const off = circuit.branches.filter(function (b) { return state.loose[b.id] === what; });
+        touch(off, what);
+        off.forEach(function (b) { state = changed(state, 'loose', b.id, false); });
+        go(state);
+        note('Put back: ' + what, LOOSE);
+      },
+      replace: function (fuse) {
+        const renewed = {};
+        renewed[fuse] = true;
+        touch(circuit.branches.filter(function (b) { return b.part === fuse; }), names[fuse]);
+        go(changed(r.at.state, 'replaced', fuse, true), renewed);
+        note('New: ' + names[fuse], REPLACE);
+      },
+      dial: function (number) { r.dial = number; },
+      lead: function (which, lead) { r[which] = lead; }
+    };
+    // what is on the display; taken says that a lead was put somewhere for it
+    r.reading = function (taken) {
+      const dial = data.dials[r.dial], isClamp = dial[0] === 'amps', scale = { digit: dial[2], high: dial[3], unit: dial[4] };
+      if (!r.red || !isClamp && !r.black) return null;
+      const black = isClamp ? r.red : r.black, value = circuit.read(r.at, dial[0], r.red[2], black[2]);
+      const shown = value === 'live' ? { text: 'LIVE', unit: '' } : book.display(scale, data.counts, value);
+      const where = lead(r.red) + (isClamp ? '' : ' to ' + lead(black));
+      if (value === 'live') danger('Measured live: ' + dial[1].toLowerCase() + ' from ' + where);
+      if (taken) note(dial[1] + ', ' + where + ': ' + shown.text + ' ' + shown.unit, LEAD);
+      return { value: value, text: shown.text, unit: shown.unit, where: where };
+    };
+    function lead(one) { return names[one[0]]; }
+    // what stays behind when somebody names the fault and goes
+    r.leave = function () {
+      Object.keys(r.at.state.bypassed).forEach(function (one) { danger('Left bypassed: ' + names[one]); });
+      Object.keys(r.at.state.open).forEach(function (one) { danger('Left open: ' + names[one]); });
+      r.ended = new Date().toISOString();
+    };
+    return r;
+  }
+  return { data: data, names: names, start: start, changed: changed, deal: deal, SELECTOR: SELECTOR, ISOLATOR: ISOLATOR, INTERLOCK: INTERLOCK };
+};
+})();
