@@ -21,6 +21,7 @@ import picocli.CommandLine.Parameters;
 import rungbook.circuit.network.Samples;
 import rungbook.library.CompiledTree;
 import rungbook.library.Silencing;
+import rungbook.library.practice.PracticePages;
 import rungbook.library.solving.Prover;
 import rungbook.library.solving.VoltageFinder;
 import rungbook.pack.LibraryFolder;
@@ -33,6 +34,7 @@ import rungbook.pack.page.Digest;
 import rungbook.pack.page.Edition;
 import rungbook.pack.page.FileNames;
 import rungbook.pack.page.PackInput;
+import rungbook.pack.practice.PracticePage;
 import rungbook.pack.signature.SigningKey;
 import rungbook.proof.Proving;
 import rungbook.proof.advice.ProofSummary;
@@ -98,7 +100,7 @@ final class PackCommand implements Callable<Integer> {
     if (single.isPresent()) {
       writeOne(single.get(), together(compiled, editions), signing);
     } else {
-      List<PackFile> files = files(packs(compiled, editions));
+      List<PackFile> files = files(compiled, packs(compiled, editions));
       write(terminal.folder().resolve(to.orElse("export")), signing.map(with -> with.signed(files)).orElse(files));
     }
     return 0;
@@ -167,9 +169,14 @@ final class PackCommand implements Callable<Integer> {
     };
   }
 
-  private List<PackFile> files(List<Pack> packs) {
+  private List<PackFile> files(Checker.Compiled compiled, List<Pack> packs) {
     boolean folder = paths.stream().anyMatch(path -> Files.isDirectory(terminal.folder().resolve(path)));
-    return folder ? LibraryFolder.of(packs) : packs.stream().map(Pack::alone).toList();
+    return folder ? LibraryFolder.of(packs, List.of(), practice(compiled)) : packs.stream().map(Pack::alone).toList();
+  }
+
+  private static List<PracticePage> practice(Checker.Compiled compiled) {
+    return PracticePages.of(compiled.trees().stream().map(CompiledTree::tree).toList(), compiled.shared(),
+        compiled.text());
   }
 
   private void writeOne(Path to, Together made, Optional<SigningKey> signing) throws IOException {

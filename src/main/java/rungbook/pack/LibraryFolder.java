@@ -7,6 +7,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import rungbook.pack.practice.PracticePage;
 import rungbook.pack.style.Assets;
 import rungbook.pack.page.Digest;
 import rungbook.pack.page.FileNames;
@@ -46,20 +47,27 @@ public final class LibraryFolder {
    * is left out.
    */
   public static List<PackFile> of(List<Pack> packs, List<LeftOut> leftOut) {
+    return of(packs, leftOut, List.of());
+  }
+
+  /** The same with pages to practice on. */
+  public static List<PackFile> of(List<Pack> packs, List<LeftOut> leftOut, List<PracticePage> practice) {
     List<Pack> sorted = packs.stream().sorted(Comparator.comparing(Pack::tree)).toList();
     var files = new ArrayList<>(sorted.stream().map(Pack::inFolder).toList());
-    files.add(new PackFile(FileNames.INDEX, IndexPage.of(sorted, leftOut)));
+    practice.forEach(page -> files.add(new PackFile(page.fileName(), page.bytes())));
+    files.add(new PackFile(FileNames.INDEX, IndexPage.of(sorted, leftOut, practice)));
     files.add(PackFile.text("manifest.webmanifest", MANIFEST));
-    files.add(PackFile.text("sw.js", worker(files, sorted)));
+    files.add(PackFile.text("sw.js", worker(files, sorted, practice)));
     return List.copyOf(files);
   }
 
   /** Any change to any file changes the worker, which is how a browser learns of it. */
-  private static String worker(List<PackFile> files, List<Pack> packs) {
+  private static String worker(List<PackFile> files, List<Pack> packs, List<PracticePage> practice) {
     String all = files.stream().map(file -> Sha256.hex(file.bytes())).collect(Collectors.joining());
     String name = Digest.shortened(Sha256.hex(all.getBytes(StandardCharsets.US_ASCII)));
-    String list = Stream.concat(Stream.of("./", FileNames.INDEX, "manifest.webmanifest"),
-        packs.stream().map(pack -> FileNames.address(pack.tree()))).collect(Collectors.joining("\", \"", "[\"", "\"]"));
+    String list = Stream.of(Stream.of("./", FileNames.INDEX, "manifest.webmanifest"),
+        packs.stream().map(pack -> FileNames.address(pack.tree())), practice.stream().map(PracticePage::address))
+        .flatMap(names -> names).collect(Collectors.joining("\", \"", "[\"", "\"]"));
     return Assets.WORKER.replace("{name}", name).replace("[\"{files}\"]", list) + "\n";
   }
 }

@@ -15,7 +15,7 @@ function select(label, inside, options, chosen, act) {
 }
 book.select = select;
 
-// inside is emptied and filled; on.name() when somebody wants to name the fault, on.changed() after every act
+// on.name() when somebody wants to name the fault
 book.bench = function (practice, round, inside, on) {
   const data = practice.data, names = practice.names, circuit = round.circuit, act = round.act;
   const place = make('section', '', 'place', inside), ladder = make('section', '', 'rungs', inside), meter = make('section', '', 'readout', inside);
@@ -23,12 +23,20 @@ book.bench = function (practice, round, inside, on) {
 
   function here() { return data.places[round.place]; }
   function isOpen() { return here()[1] < 0 || round.at.state.open[here()[1]]; }
-  function done(what) {
+  // what is drawn again keeps the focus where it was, for keys and for screen readers
+  function keepFocus(what) {
+    function all() { return [].slice.call(inside.querySelectorAll('button, select, summary')); }
+    const at = all().indexOf(doc.activeElement);
     what();
-    on.changed();
-    drawPlace();
-    drawLadder();
-    drawMeter(false);
+    if (at >= 0 && all()[at]) all()[at].focus({ preventScroll: true });
+  }
+  function done(what) {
+    keepFocus(function () {
+      what();
+      drawPlace();
+      drawLadder();
+      drawMeter(false);
+    });
   }
   // the leads that reach here, ground first
   function reach() {
@@ -111,8 +119,10 @@ book.bench = function (practice, round, inside, on) {
     const which = data.dials[round.dial][0] === 'amps' ? 'red' : next;
     act.lead(which, lead);
     next = which === 'red' ? 'black' : 'red';
-    drawMeter(true);
-    drawLadder();
+    keepFocus(function () {
+      drawMeter(true);
+      drawLadder();
+    });
   }
   function point(node, box) {
     const all = reach(), found = node.map(function (words) {
@@ -156,7 +166,6 @@ book.bench = function (practice, round, inside, on) {
   }
   function drawMeter(taken) {
     const reading = round.reading(taken);
-    if (taken) on.changed();
     if (!shown) dock();
     const points = reach(), options = ['off'].concat(points.map(function (lead) { return names[lead[0]]; }));
     [['red', redBox], ['black', blackBox]].forEach(function (one) {

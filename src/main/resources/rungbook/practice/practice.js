@@ -44,7 +44,7 @@ function begin(level, seed, chosen) {
     a.href = round.tree[3];
     a.target = '_blank';
   }
-  book.bench(practice, round, page, { name: ask, changed: function () {} });
+  book.bench(practice, round, page, { name: ask });
 }
 function ask() {
   const page = screen('Name the fault'), all = faults(), options = ['choose'].concat(all.map(function (f) { return names[f]; }));
@@ -59,7 +59,7 @@ function ask() {
     judge(chosen.map(function (at) { return all[at - 1]; }));
   });
   button('Back to the bench', page, function () {
-    book.bench(practice, round, screen('Level ' + round.level), { name: ask, changed: function () {} });
+    book.bench(practice, round, screen('Level ' + round.level), { name: ask });
   });
 }
 function judge(named) {

@@ -61,9 +61,13 @@ book.practice = function (data) {
     });
     return all.some(Boolean) || level < 2 ? all : ofLevel(variant, level === 10 ? 9 : level - 1);
   }
+  function hasLevel(variant, level) {
+    return level === 9 || data.forms[variant][2].some(function (c) { return c[0] === level; });
+  }
   // faults: the names of those to deal from; all if there are none
   function draw(level, faults, next) {
-    const variant = level < 5 && !faults.length ? 0 : pick(data.forms.map(function (f) { return f[1]; }), next);
+    const shares = data.forms.map(function (f, i) { return hasLevel(i, level) ? f[1] : 0; });
+    const variant = level < 5 && !faults.length ? 0 : pick(shares.some(Boolean) ? shares : [1], next);
     const weights = ofLevel(variant, level), chosen = data.variants[variant].k.map(function (k) {
       return k[0].length === 1 && faults.indexOf(k[0][0]) >= 0 ? 1 : 0;
     });

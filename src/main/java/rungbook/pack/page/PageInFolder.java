@@ -4,6 +4,8 @@ import java.util.Map;
 import java.util.Optional;
 import rungbook.pack.drawing.PictureAddress;
 import rungbook.source.PictureKind;
+import rungbook.system.Vocabulary;
+import rungbook.text.UrlPath;
 import rungbook.tree.Tree;
 
 /**
@@ -29,6 +31,13 @@ record PageInFolder(Map<String, byte[]> pictures) implements Medium {
   public void about(Html html, Tree tree, Edition edition) {
     TitleBlock.of(html, tree, edition, Digest.BLANK);
     TitleBlock.checking(html);
+    tree.circuit().filter(system -> !system.parts().isEmpty()).ifPresent(system -> practice(html, system.vocabulary()));
+  }
+
+  private static void practice(Html html, Vocabulary system) {
+    String file = FileNames.ofPractice(system.id());
+    html.open("p", "class", "checking").text("To practice on this system, with the file in the same folder: ")
+        .element("a", file, "href", UrlPath.part(file)).text(".").close("p").line();
   }
 
   @Override

@@ -7,6 +7,7 @@ import rungbook.pack.page.Html;
 import rungbook.pack.page.PageForm;
 import rungbook.pack.page.TitleBlock;
 import rungbook.pack.style.PracticeScripts;
+import rungbook.text.UrlPath;
 
 /**
  * A page to practice on a system.
@@ -39,5 +40,10 @@ public record PracticePage(String system, String title, byte[] bytes) {
   /** The file's name among the packs of a folder. */
   public String fileName() {
     return FileNames.ofPractice(system);
+  }
+
+  /** Its address from a page in the same folder. */
+  public String address() {
+    return UrlPath.part(fileName());
   }
 }

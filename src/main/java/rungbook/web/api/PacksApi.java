@@ -18,10 +18,12 @@ import rungbook.pack.LeftOut;
 import rungbook.pack.LibraryFolder;
 import rungbook.pack.Pack;
 import rungbook.pack.PackFile;
+import rungbook.pack.practice.PracticePage;
 import rungbook.store.document.ZipWriter;
 import rungbook.text.UrlPath;
 import rungbook.web.http.Asker;
 import rungbook.web.http.ProblemException;
+import rungbook.web.practice.PracticeService;
 import rungbook.web.service.CompanyKey;
 import rungbook.web.service.CompiledLibrary;
 import rungbook.web.service.PackService;
@@ -36,21 +38,24 @@ class PacksApi {
   private final PackService packs;
   private final CompanyKey key;
   private final ReceivedRecords records;
+  private final PracticeService practice;
   private volatile Zipped zipped;
 
   // the digests say all that is in the packs, so the same digests are the same zip
-  private record Zipped(List<String> digests, List<LeftOut> leftOut, byte[] zip) {
-    boolean isOf(List<String> digests, List<LeftOut> leftOut) {
-      return this.digests.equals(digests) && this.leftOut.equals(leftOut);
+  private record Zipped(List<String> digests, List<LeftOut> leftOut, List<PracticePage> practice, byte[] zip) {
+    boolean isOf(List<String> digests, List<LeftOut> leftOut, List<PracticePage> practice) {
+      return this.digests.equals(digests) && this.leftOut.equals(leftOut) && this.practice.equals(practice);
     }
   }
 
-  PacksApi(CompiledLibrary library, PackService packs, CompanyKey key, ReceivedRecords records) {
+  PacksApi(CompiledLibrary library, PackService packs, CompanyKey key, ReceivedRecords records,
+      PracticeService practice) {
     this.library = library;
     this.packs = packs;
     this.key = key;
     this.records = records;
-    this.zipped = zipped(List.of(), List.of());
+    this.practice = practice;
+    this.zipped = zipped(List.of(), List.of(), List.of());
   }
 
   @GET
@@ -103,22 +108,22 @@ class PacksApi {
     var checked = library.checked();
     var all = packs.all(checked);
     records.handedOut(all, checked);
-    return download(new PackFile("packs.zip", zip(all, packs.leftOut(checked))), "application/zip");
+    return download(new PackFile("packs.zip", zip(all, packs.leftOut(checked), practice.all(checked.library()))), "application/zip");
   }
 
-  private byte[] zip(List<Pack> all, List<LeftOut> leftOut) {
+  private byte[] zip(List<Pack> all, List<LeftOut> leftOut, List<PracticePage> pages) {
     var digests = all.stream().map(Pack::digest).toList();
     var known = zipped;
-    if (!known.isOf(digests, leftOut)) {
-      known = zipped(all, leftOut);
+    if (!known.isOf(digests, leftOut, pages)) {
+      known = zipped(all, leftOut, pages);
       zipped = known;
     }
     return known.zip();
   }
 
-  private Zipped zipped(List<Pack> all, List<LeftOut> leftOut) {
-    return new Zipped(all.stream().map(Pack::digest).toList(), leftOut,
-        zipOf(key.signed(LibraryFolder.of(all, leftOut))));
+  private Zipped zipped(List<Pack> all, List<LeftOut> leftOut, List<PracticePage> pages) {
+    return new Zipped(all.stream().map(Pack::digest).toList(), leftOut, pages,
+        zipOf(key.signed(LibraryFolder.of(all, leftOut, pages))));
   }
 
   private static byte[] zipOf(List<PackFile> files) {

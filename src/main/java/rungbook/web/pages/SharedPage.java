@@ -64,6 +64,11 @@ class SharedPage {
     public String answers() {
       return "/read/" + UrlPath.of(path);
     }
+
+    /** Where a system's practice page is. */
+    public String practice() {
+      return "/api/practice/" + UrlPath.part(path.substring(path.lastIndexOf('/') + 1, path.lastIndexOf(".md")));
+    }
   }
 
   /** A line of the front matter that a reader needs. */

@@ -1,0 +1,2 @@
+/** Practice pages on the server. */
+package rungbook.web.practice;
