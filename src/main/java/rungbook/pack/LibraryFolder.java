@@ -37,20 +37,12 @@ public final class LibraryFolder {
 
   private LibraryFolder() {}
 
-  /** The folder of a library in which every tree has a pack. */
-  public static List<PackFile> of(List<Pack> packs) {
-    return of(packs, List.of());
-  }
-
   /**
    * The packs under their lasting names, {@code index.html}, and {@code sw.js} with its manifest. The index names what
    * is left out.
+   *
+   * @param practice pages to practice on
    */
-  public static List<PackFile> of(List<Pack> packs, List<LeftOut> leftOut) {
-    return of(packs, leftOut, List.of());
-  }
-
-  /** The same with pages to practice on. */
   public static List<PackFile> of(List<Pack> packs, List<LeftOut> leftOut, List<PracticePage> practice) {
     List<Pack> sorted = packs.stream().sorted(Comparator.comparing(Pack::tree)).toList();
     var files = new ArrayList<>(sorted.stream().map(Pack::inFolder).toList());

@@ -77,17 +77,17 @@ class HandNetlistTest {
   }
 
   /** A line of the faults; empty if the netlist has none of this name. */
-  private static String effect(List<String> lines, String name) {
+  static String effect(List<String> lines, String name) {
     return lines.stream().filter(line -> line.startsWith("*" + name + " "))
         .map(line -> name + ": " + line.substring(name.length() + 2)).findFirst().orElse("");
   }
 
-  private static String only(List<String> lines, String start) {
+  static String only(List<String> lines, String start) {
     return lines.stream().filter(line -> line.startsWith(start)).map(line -> line.substring(start.length())).findFirst()
         .orElseThrow();
   }
 
-  private static double ngspice(List<String> lines, String red, String black) throws IOException, InterruptedException {
+  static double ngspice(List<String> lines, String red, String black) throws IOException, InterruptedException {
     String between = "v(" + red + ")" + (black.equals("0") ? "" : "-v(" + black + ")");
     String control = ".options noopac gmin=0\n.control\nset numdgt=15\nac lin 1 60 60\nlet reading=mag(" + between
         + ")\nprint reading\nquit\n.endc\n.end\n";

@@ -19,12 +19,12 @@ import rungbook.pack.page.FileNames;
 class LibraryFolderTest {
 
   private final List<Pack> packs = Samples.starters();
-  private final List<PackFile> files = LibraryFolder.of(packs);
+  private final List<PackFile> files = LibraryFolder.of(packs, List.of(), List.of());
 
   @Test
   void samePacksGiveSameFilesInWhateverOrder() {
     var backwards = packs.stream().sorted((one, other) -> other.tree().compareTo(one.tree())).toList();
-    assertEquals(texts(files), texts(LibraryFolder.of(backwards)));
+    assertEquals(texts(files), texts(LibraryFolder.of(backwards, List.of(), List.of())));
   }
 
   @Test
@@ -38,7 +38,7 @@ class LibraryFolderTest {
   @Test
   void indexNamesWhatIsLeftOutAndWhy() {
     var half = new LeftOut("trees/half.md", "Half <done>", "line 12: no step is called `b`");
-    var withIt = LibraryFolder.of(packs, List.of(half));
+    var withIt = LibraryFolder.of(packs, List.of(half), List.of());
     var index = withIt.stream().filter(file -> file.name().equals("index.html")).findFirst().orElseThrow();
     assertTrue(Samples.text(index).contains("<b>Half &lt;done&gt;</b> (<code>trees/half.md</code>): "
         + "line 12: no step is called <code>b</code>"), Samples.text(index));
@@ -65,7 +65,8 @@ class LibraryFolderTest {
   @Test
   void workerChangesWithAnyPack() {
     String before = Samples.text(file("sw.js"));
-    var fewer = LibraryFolder.of(packs.subList(1, packs.size())).stream().filter(file -> file.name().equals("sw.js"))
+    var fewer = LibraryFolder.of(packs.subList(1, packs.size()), List.of(), List.of()).stream()
+        .filter(file -> file.name().equals("sw.js"))
         .findFirst().orElseThrow();
     assertNotEquals(name(before), name(Samples.text(fewer)));
   }

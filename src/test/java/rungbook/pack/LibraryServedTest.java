@@ -20,7 +20,7 @@ import rungbook.pack.page.FileNames;
 @Tag("browser")
 class LibraryServedTest {
 
-  private final Map<String, PackFile> files = LibraryFolder.of(Samples.starters()).stream()
+  private final Map<String, PackFile> files = LibraryFolder.of(Samples.starters(), List.of(), List.of()).stream()
       .collect(Collectors.toMap(PackFile::name, file -> file));
 
   @Test

@@ -39,7 +39,7 @@ class PackInBrowserTest {
   static void startOffline() throws IOException {
     var packs = new ArrayList<>(Samples.starters());
     packs.add(Samples.example());
-    for (PackFile file : LibraryFolder.of(packs)) {
+    for (PackFile file : LibraryFolder.of(packs, List.of(), List.of())) {
       Files.write(folder.resolve(file.name()), file.bytes());
     }
     browser = Browser.start().networkCut();

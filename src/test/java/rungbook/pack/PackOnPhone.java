@@ -30,7 +30,7 @@ final class PackOnPhone {
   }
 
   static void write(Path folder) throws IOException {
-    for (PackFile file : LibraryFolder.of(List.of(Samples.example(), Samples.starter(OTHER)))) {
+    for (PackFile file : LibraryFolder.of(List.of(Samples.example(), Samples.starter(OTHER)), List.of(), List.of())) {
       Files.write(folder.resolve(file.name()), file.bytes());
     }
   }

@@ -52,7 +52,7 @@ class SearchAgreementTest {
   @Test
   void bothFindTheSame() throws IOException {
     Library library = library();
-    write(LibraryFolder.of(library.trees().stream().map(tree -> pack(library, tree)).toList()));
+    write(LibraryFolder.of(library.trees().stream().map(tree -> pack(library, tree)).toList(), List.of(), List.of()));
     var server = new LinkedHashMap<String, List<String>>();
     var index = new LinkedHashMap<String, List<String>>();
     try (Browser browser = Browser.start()) {

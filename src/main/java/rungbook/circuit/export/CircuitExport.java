@@ -21,8 +21,8 @@ import rungbook.text.JsonText;
 
 /**
  * A system in every form as JSON: {@code rows} and {@code q} with the quantities of all installations, {@code nodes}
- * (how many), {@code branches}, {@code cases}, {@code pieces}, {@code variants} (the base first), and what is the same in
- * all. Formulas stay here: the solver of a page gets admittances, not the lengths and powers that they follow from.
+ * (how many), {@code branches}, {@code cases}, {@code pieces}, {@code variants} (the base first), and what is the same
+ * in all. Formulas stay here: the solver of a page gets admittances, not the lengths and powers that they follow from.
  */
 public final class CircuitExport {
 

@@ -46,7 +46,8 @@ public final class PracticePages {
     }
     Document document = DocumentReader.read(source);
     WalkTimes walks = WalkTimesReader.read(document);
-    return SolvableSystem.of(id, document, Budget.inForce()).systems().filter(systems -> !systems.base().faults().isEmpty())
+    return SolvableSystem.of(id, document, Budget.inForce()).systems()
+        .filter(systems -> !systems.base().faults().isEmpty())
         .map(systems -> PracticePage.of(new PracticeInput(id, systems, walks, meters(shared), trees)));
   }
 

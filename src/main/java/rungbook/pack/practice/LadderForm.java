@@ -14,8 +14,8 @@ import rungbook.system.ControlSystem;
 import rungbook.text.JsonText;
 
 /**
- * A ladder for a page that draws it with points to press: for each block its title, whether it is at line voltage, and its
- * rungs; for each rung its number and name, the points of its nodes, and its elements with name, note and symbol.
+ * A ladder for a page that draws it with points to press: for each block its title, whether it is at line voltage, and
+ * its rungs; for each rung its number and name, the points of its nodes, and its elements with name, note and symbol.
  */
 final class LadderForm {
 

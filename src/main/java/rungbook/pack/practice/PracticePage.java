@@ -22,8 +22,8 @@ public record PracticePage(String system, String title, byte[] bytes) {
     Html html = new Html();
     Frame.head(html, "Practice: " + title, PracticeScripts.STYLE, PracticeScripts.PAGE, "");
     html.open("body", "data-file", FileNames.ofPractice(input.id())).line();
-    TitleBlock.head(html, title, "Practice: find a hidden fault with a meter. It is a simulation, and it is no training "
-        + "in safe work.");
+    TitleBlock.head(html, title,
+        "Practice: find a hidden fault with a meter. It is a simulation, and it is no training in safe work.");
     Frame.bar(html);
     html.open("main");
     html.element("p", "This page simulates a circuit, and needs scripts for it. Scripts are off here, or this browser "

@@ -26,10 +26,10 @@ import rungbook.tree.Tree;
 import rungbook.tree.Way;
 
 /**
- * A tree for a script that follows it up to a finding: its id, title, complaint, the address of its pack, its symptoms,
- * and its steps. A step is its kind (0 a check with a meter, 1 one by a sense, 2 a task, 3 a finding), the number of its
- * title, its minutes, its place or −1, and what its kind has. A way leads to the number of a step, {@code [tree, step]},
- * or −1. What only follows a finding is left out.
+ * A tree for a script that follows it up to a finding: its id, title, complaint, the address of its pack, its
+ * symptoms, and its steps. A step is its kind (0 a check with a meter, 1 one by a sense, 2 a task, 3 a finding), the
+ * number of its title, its minutes, its place or −1, and what its kind has. A way leads to the number of a step, to
+ * {@code [tree]}, or to −1. What only follows a finding is left out.
  */
 final class TreeForm {
 
@@ -101,7 +101,7 @@ final class TreeForm {
     return array(fields);
   }
 
-  /** Dial, leads, last digit, highest count, and the ways: of counts, for overload, for no reading, for anything else. */
+  /** Dial, leads, last digit, highest count, the ways of counts, and those for overload, no reading, anything else. */
   private List<Object> meterCheck(Step.MeterCheck check) {
     Optional<Meter.Scale> scale = tree.meter().scale(check.quantity());
     Optional<Dial> dial = Dial.of(check.quantity());

@@ -17,9 +17,9 @@ public final class PracticeScripts {
       "practice/meter.js");
 
   /** All of the page. */
-  public static final String PAGE = functions("pack/parts.js", "pack/qr.js", "practice/network.js", "practice/circuit.js",
-      "practice/meter.js", "practice/round.js", "practice/follow.js", "practice/bench.js", "practice/results.js",
-      "practice/practice.js");
+  public static final String PAGE = functions("pack/parts.js", "pack/qr.js", "practice/network.js",
+      "practice/circuit.js", "practice/meter.js", "practice/round.js", "practice/follow.js", "practice/bench.js",
+      "practice/results.js", "practice/practice.js");
 
   public static final String STYLE = Assets.PACK_STYLE + Minified.style(read("/rungbook/practice/practice.css"));
 

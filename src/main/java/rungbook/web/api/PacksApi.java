@@ -108,7 +108,8 @@ class PacksApi {
     var checked = library.checked();
     var all = packs.all(checked);
     records.handedOut(all, checked);
-    return download(new PackFile("packs.zip", zip(all, packs.leftOut(checked), practice.all(checked.library()))), "application/zip");
+    var pages = practice.all(checked.library());
+    return download(new PackFile("packs.zip", zip(all, packs.leftOut(checked), pages)), "application/zip");
   }
 
   private byte[] zip(List<Pack> all, List<LeftOut> leftOut, List<PracticePage> pages) {

@@ -43,8 +43,8 @@ import rungbook.text.JsonText;
  * The solver of a practice page against the program's own: every variant of the shipped systems, every fault and pair
  * of faults, every position of the controls with the power on, on with every panel open and every interlock bypassed,
  * and off, every two points of a place on every dial, to the last digit of the display. A variant is compared in every
- * sixth state, the base in all of them. With {@code -Drungbook.short=true} it is every fortieth state, and one variant in
- * four.
+ * sixth state, the base in all of them. With {@code -Drungbook.short=true} it is every fortieth state, and one variant
+ * in four.
  */
 @Tag("browser")
 @Tag("slow")

@@ -87,8 +87,8 @@ class PracticeInBrowserTest {
     dealFault("transformer secondary open");
     assertEquals("Open the access panel first.", hands("choose('Walk to', 'fan coil'); return display();"));
     assertEquals("0.0 V", hands("press('Open: '); choose('Red', 'R'); choose('Black', 'C'); return display();"));
-    String done = (String) hands("press('Name it'); choose('What is wrong?', 'transformer secondary open'); press('That is it');"
-        + "return said();");
+    String done = (String) hands("press('Name it'); choose('What is wrong?', 'transformer secondary open');"
+        + "press('That is it'); return said();");
     assertTrue(done.startsWith("Found"), done);
     assertTrue(done.contains("Panel opened with the power on"), done);
     assertTrue(done.contains("The shortest way of a tree"), done);
