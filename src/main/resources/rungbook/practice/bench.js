@@ -19,7 +19,7 @@ book.select = select;
 book.bench = function (practice, round, inside, on) {
   const data = practice.data, names = practice.names, circuit = round.circuit, act = round.act;
   const place = make('section', '', 'place', inside), ladder = make('section', '', 'rungs', inside), meter = make('section', '', 'readout', inside);
-  let next = 'red', shown = null, redBox = null, blackBox = null;
+  let next = 'red', shown = null, redBox = null, blackBox = null, hint = null, tips = [], slot = null, handsOpen = false, shut = {};
 
   function here() { return data.places[round.place]; }
   function isOpen() { return here()[1] < 0 || round.at.state.open[here()[1]]; }
@@ -70,17 +70,19 @@ book.bench = function (practice, round, inside, on) {
         toggle((state.bypassed[c[0]] ? 'Take the bypass off: ' : 'Bypass: ') + names[c[0]], state.bypassed[c[0]], tools, function () { act.bypass(c); });
       }
     });
-    hands(box);
+    slot = make('div', '', '', box);
+    hands();
     sights(box);
     place.textContent = '';
     place.appendChild(box);
   }
   // wires and parts that come off, fuses that are replaced
-  function hands(box) {
+  function hands() {
+    slot.textContent = '';
     if (!isOpen()) return;
-    const state = round.at.state, more = make('details', '', 'hands', box), tools = make('div', '', 'tools', more);
-    more.open = hands.open;
-    more.ontoggle = function () { hands.open = more.open; };
+    const state = round.at.state, more = make('details', '', 'hands', slot), tools = make('div', '', 'tools', more);
+    more.open = handsOpen;
+    more.ontoggle = function () { handsOpen = more.open; };
     make('summary', 'Take off, put back, replace', '', more).after(tools);
     if (round.red && round.red[2]) {
       const node = round.red[2], wires = circuit.branches.filter(function (b) { return b.wire && (b.a === node || b.b === node) && !state.loose[b.id]; });
@@ -119,10 +121,9 @@ book.bench = function (practice, round, inside, on) {
     const which = data.dials[round.dial][0] === 'amps' ? 'red' : next;
     act.lead(which, lead);
     next = which === 'red' ? 'black' : 'red';
-    keepFocus(function () {
-      drawMeter(true);
-      drawLadder();
-    });
+    drawMeter(true);
+    mark();
+    hands();
   }
   function point(node, box) {
     const all = reach(), found = node.map(function (words) {
@@ -132,19 +133,27 @@ book.bench = function (practice, round, inside, on) {
       if (found) put(found);
       else say(isOpen() ? words + ': not here.' : 'Open the ' + names[here()[1]] + ' first.');
     });
-    b.className = 'tip' + (found ? '' : ' far') + (found && same(found, round.red) ? ' on-red' : '') + (found && same(found, round.black) ? ' on-black' : '');
-    if (found && same(found, round.red)) b.setAttribute('aria-label', words + ', red lead');
-    if (found && same(found, round.black)) b.setAttribute('aria-label', words + ', black lead');
+    tips.push({ button: b, lead: found, words: words });
+  }
+  // where the leads are; the ladder stays as it is drawn
+  function mark() {
+    if (hint) hint.textContent = 'Press a point to put the ' + next + ' lead on it.';
+    tips.forEach(function (tip) {
+      const on = tip.lead && (same(tip.lead, round.red) ? 'red' : same(tip.lead, round.black) ? 'black' : '');
+      tip.button.className = 'tip' + (tip.lead ? '' : ' far') + (on ? ' on-' + on : '');
+      if (on) tip.button.setAttribute('aria-label', tip.words + ', ' + on + ' lead'); else tip.button.removeAttribute('aria-label');
+    });
   }
   function same(a, b) { return a && b && a[0] === b[0] && a[1] === b[1]; }
   function drawLadder() {
     const box = make('div');
     make('h2', 'Ladder', '', box);
-    make('p', 'Press a point to put the ' + next + ' lead on it.', '', box);
+    hint = make('p', '', '', box);
+    tips = [];
     data.ladders[round.variant].forEach(function (block, n) {
       const part = make('details', '', 'source' + (block[1] ? ' is-line' : ''), box);
-      part.open = drawLadder.shut ? !drawLadder.shut[n] : true;
-      part.ontoggle = function () { (drawLadder.shut = drawLadder.shut || {})[n] = !part.open; };
+      part.open = !shut[n];
+      part.ontoggle = function () { shut[n] = !part.open; };
       make('summary', block[0] + (block[1] ? ', line voltage' : ''), '', part);
       block[2].forEach(function (id) {
         const rung = data.rungs[id], row = make('div', '', 'rung', part);
@@ -161,6 +170,7 @@ book.bench = function (practice, round, inside, on) {
         });
       });
     });
+    mark();
     ladder.textContent = '';
     ladder.appendChild(box);
   }
@@ -175,7 +185,8 @@ book.bench = function (practice, round, inside, on) {
       one[1].onchange = function () {
         act.lead(one[0], points[Number(one[1].value) - 1] || null);
         drawMeter(true);
-        drawLadder();
+        mark();
+        hands();
       };
     });
     if (!reading) { say(isOpen() ? 'Put both leads on.' : 'Open the ' + names[here()[1]] + ' first.'); return; }
@@ -194,7 +205,6 @@ book.bench = function (practice, round, inside, on) {
     select('Dial', row, data.dials.map(function (d) { return d[1]; }), round.dial, function (i) {
       act.dial(i);
       drawMeter(!!round.red);
-      drawLadder();
     });
     redBox = select('Red', row, [], 0, null);
     blackBox = select('Black', row, [], 0, null);

@@ -6,8 +6,8 @@
 // stamps [a, b, re, im, apart] siemens between nodes, which are connected unless they are apart;
 // currents { node: [re, im] } amperes into nodes; node 0 is ground
 window.rungbook.network = function (count, stamps, currents) {
-  const re = new Float64Array(count * count), im = new Float64Array(count * count), near = [], group = [];
-  for (let i = 0; i < count; i++) { near.push({}); group.push(i); }
+  const re = new Float64Array(count * count), im = new Float64Array(count * count), is = new Uint8Array(count * count), near = [], group = [];
+  for (let i = 0; i < count; i++) { near.push([]); group.push(i); }
   function root(i) {
     while (group[i] !== i) i = group[i];
     return i;
@@ -15,7 +15,10 @@ window.rungbook.network = function (count, stamps, currents) {
   function add(a, b, g, s) {
     re[a * count + b] = re[b * count + a] += g;
     im[a * count + b] = im[b * count + a] += s;
-    near[a][b] = near[b][a] = true;
+    if (is[a * count + b]) return;
+    is[a * count + b] = is[b * count + a] = 1;
+    near[a].push(b);
+    near[b].push(a);
   }
   stamps.forEach(function (s) {
     if (s[0] === s[1]) return;
@@ -30,14 +33,14 @@ window.rungbook.network = function (count, stamps, currents) {
   for (let i = 0; i < count; i++) flow.push(currents[i] ? currents[i].slice() : [0, 0]);
   for (let i = 1; i < count; i++) left.push(i);
   function eliminate(node) {
-    const to = Object.keys(near[node]).map(Number), shares = [];
+    const to = near[node], shares = [];
     let g = 0, s = 0;
     to.forEach(function (n) { g += re[node * count + n]; s += im[node * count + n]; });
     const square = g * g + s * s, zr = g / square, zi = -s / square;
     to.forEach(function (n) {
       const y = re[node * count + n], x = im[node * count + n];
       shares.push([y * zr - x * zi, y * zi + x * zr]);
-      delete near[n][node];
+      near[n].splice(near[n].indexOf(node), 1);
     });
     to.forEach(function (n, i) {
       if (n) {
@@ -55,12 +58,13 @@ window.rungbook.network = function (count, stamps, currents) {
   while (left.length) {
     let best = 0, fewest = Infinity;
     for (let i = 0; i < left.length && fewest > 1; i++) {
-      const degree = Object.keys(near[left[i]]).length;
+      const degree = near[left[i]].length;
       if (degree < fewest) { fewest = degree; best = i; }
     }
     eliminate(left.splice(best, 1)[0]);
   }
-  const vr = new Float64Array(count), vi = new Float64Array(count), units = {}, between = {};
+  const vr = new Float64Array(count), vi = new Float64Array(count), units = [];
+  let last = [-1];
   for (let k = steps.length - 1; k >= 0; k--) {
     const s = steps[k], f = flow[s.node];
     let a = f[0] * s.zr - f[1] * s.zi, b = f[0] * s.zi + f[1] * s.zr;
@@ -105,7 +109,11 @@ window.rungbook.network = function (count, stamps, currents) {
     re: vr,
     im: vi,
     connected: function (a, b) { return root(a) === root(b); },
-    impedance: function (a, b) { return between[a * count + b] || (between[a * count + b] = impedance(a, b)); }
+    // the same pair is asked for again on other dials
+    impedance: function (a, b) {
+      if (last[0] !== a || last[1] !== b) last = [a, b, impedance(a, b)];
+      return last[2];
+    }
   };
 };
 })();

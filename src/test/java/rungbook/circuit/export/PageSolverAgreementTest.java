@@ -42,9 +42,9 @@ import rungbook.text.JsonText;
 /**
  * The solver of a practice page against the program's own: every variant of the shipped systems, every fault and pair
  * of faults, every position of the controls with the power on, on with every panel open and every interlock bypassed,
- * and off, every two points of a place on every dial, to the last digit of the display. A variant is compared in every
- * sixth state, the base in all of them. With {@code -Drungbook.short=true} it is every fortieth state, and one variant
- * in four.
+ * and off, every two points of a place on every dial, to the last digit of the display. Every state is compared with
+ * {@code -Drungbook.whole=true}, which takes half an hour; otherwise one in twelve, others in each variant, and with
+ * {@code -Drungbook.short=true} only one variant in four.
  */
 @Tag("browser")
 @Tag("slow")
@@ -52,6 +52,9 @@ class PageSolverAgreementTest {
 
   private static final int INSTALLATIONS = 4;
   private static final int CASES_AT_ONCE = 8;
+  private static final boolean IS_WHOLE = Boolean.getBoolean("rungbook.whole");
+  private static final int ONE_STATE_IN = 12;
+  private static final int LEAST_STATES = 4;
 
   /** A reading of half a digit, such as 0.05 V at 0.1 V, is rounded by the last bit of a double. */
   private static final double MOST_TIES = 1e-4;
@@ -122,10 +125,13 @@ class PageSolverAgreementTest {
           const circuit = rungbook.circuit(data, variant, installation, number), known = {};
           given.forEach((state, n) => {
             const settled = circuit.settle(state), key = settled.steady ? settled.modes.join('') : '';
-            const readings = known[key] || (known[key] = at.map(p => circuit.read(settled, p[0], p[1], p[2])));
+            const readings = known[key] || (known[key] = at.map(p => {
+              const value = circuit.read(settled, p[0], p[1], p[2]);
+              return [value, shown(SCALES[p[0]], value)];
+            }));
             probes.forEach((p, i) => {
-              const wanted = expected[next++], right = CODES[wanted] || wanted, value = readings[i], scale = SCALES[p[0]];
-              if (value === right || shown(scale, value) === shown(scale, right)) return;
+              const wanted = expected[next++], right = wanted < 0 ? CODES[wanted] : wanted, value = readings[i][0];
+              if (value === right || readings[i][1] === shown(SCALES[p[0]], right)) return;
               // half a digit: the last bit of a double decides
               if (Math.abs(value - right) <= 1e-12 * right) ties++;
               else if (differ.length < 20) differ.push([number, n, p.join(' '), value, right].join(' | '));
@@ -196,7 +202,7 @@ class PageSolverAgreementTest {
     };
     Stream.of(UnaryOperator.<CircuitState>identity(), opened, off)
         .forEach(change -> positions.forEach(state -> states.add(change.apply(state))));
-    int step = ShortRun.IS ? 40 : variant == 0 ? 1 : 6;
+    int step = IS_WHOLE ? 1 : Math.max(1, Math.min(ONE_STATE_IN, states.size() / LEAST_STATES));
     return IntStream.range(0, states.size()).filter(i -> (i + variant) % step == 0).mapToObj(states::get).toList();
   }
 
