@@ -29,7 +29,7 @@ class PackScripts {
 
   /** The first module of each file, and the modules that others stand for in it. */
   private static final Map<String, Map<String, String>> FILES = Map.of("pack.js", Map.of("trees.js", "one-tree.js"),
-      "library.js", Map.of(), "index.js", Map.of(), "sw.js", Map.of());
+      "library.js", Map.of(), "index.js", Map.of(), "practice.js", Map.of(), "sw.js", Map.of());
 
   private final Map<String, String> stand;
   private final Map<String, SourceFile> modules = new LinkedHashMap<>();

@@ -6,7 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -14,14 +13,11 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import rungbook.browser.Browser;
-import rungbook.circuit.export.CircuitExport;
-import rungbook.circuit.export.Interned;
+import rungbook.circuit.export.PageSolver;
 import rungbook.circuit.network.Draw;
 import rungbook.circuit.network.Samples;
-import rungbook.pack.style.PracticeScripts;
 import rungbook.system.ControlSystem;
 import rungbook.system.SystemVariants;
-import rungbook.text.JsonText;
 
 /** The solver of a practice page against ngspice, on the netlists by hand with one fault or none that set nothing. */
 @Tag("browser")
@@ -73,11 +69,7 @@ class PageNetlistTest {
   }
 
   private Path page(ControlSystem system) throws IOException {
-    var names = new Interned();
-    Map<String, String> fields = new LinkedHashMap<>(CircuitExport.fields(
-        new SystemVariants(system, List.of()), new Samples(List.of(Draw.MIDDLE)), Map.of(), names));
-    fields.put("names", JsonText.array(names.all().stream().map(JsonText::string).toList()));
-    return Files.writeString(folder.resolve("page.html"), "<!doctype html><meta charset=utf-8><script>"
-        + PracticeScripts.SOLVER + "\nvar data=" + JsonText.object(fields) + "</script>");
+    return Files.writeString(folder.resolve("page.html"), PageSolver.page(new SystemVariants(system, List.of()),
+        new Samples(List.of(Draw.MIDDLE)), ""));
   }
 }

@@ -32,8 +32,8 @@ import rungbook.text.JsonText;
 
 /**
  * One form of a system: {@code b} its branches, {@code c} transformer cores, {@code s} sources, {@code l} loads,
- * {@code f} fuses, {@code x} states, {@code v} sights, {@code h} what can hold itself, {@code k} cases, {@code p} where
- * leads can be. Branches, cases and pieces are numbers in the pools.
+ * {@code f} fuses, {@code m} switches with manual reset, {@code x} states, {@code v} sights, {@code h} what can hold
+ * itself, {@code k} cases, {@code p} where leads can be. Branches, cases and pieces are numbers in the pools.
  */
 final class CircuitVariant {
 
@@ -79,6 +79,8 @@ final class CircuitVariant {
         .mapToObj(i -> array(List.of(branches[network.sources().get(i).branch()], currents.get(i)))).toList()));
     fields.put("l", pieces(system.parts(Part.Load.class).map(this::load)));
     fields.put("f", pieces(system.parts(Part.Fuse.class).map(this::fuse)));
+    fields.put("m", array(system.parts(Part.Switch.class).filter(Part.Switch::manualReset)
+        .map(contact -> name(contact.key())).toList()));
     fields.put("x", pieces(system.parts(Part.State.class).map(this::state)));
     fields.put("v", pieces(system.sights().stream()
         .map(sight -> array(List.of(name(Names.key(sight.name())), conditions.of(sight.when()))))));
@@ -127,10 +129,13 @@ final class CircuitVariant {
     return array(List.of(name(fuse.key()), JsonText.number(fuse.ratedAmps() * fuse.opensAtTimes())));
   }
 
+  /** Its name, when it is set and reset, after how many rounds, and of a timer its delays. */
   private String state(Part.State state) {
-    return array(List.of(name(state.key()), conditions.of(state.set()),
+    var fields = new ArrayList<Object>(List.of(name(state.key()), conditions.of(state.set()),
         state.reset().map(conditions::of).orElse(conditions.of(Condition.never())),
         state.reset().isPresent() ? state.after() : -1));
+    state.delay().ifPresent(delay -> fields.addAll(List.of(delay.onSeconds(), delay.offSeconds())));
+    return array(fields);
   }
 
   /** The names of its faults, what it changes, and the fuses that it has opened in each installation. */

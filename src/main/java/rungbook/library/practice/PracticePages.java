@@ -7,7 +7,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import rungbook.library.LibraryText;
-import rungbook.library.SolvableSystem;
+import rungbook.library.solving.SolvableSystem;
 import rungbook.markdown.Document;
 import rungbook.markdown.DocumentReader;
 import rungbook.pack.practice.PracticeInput;

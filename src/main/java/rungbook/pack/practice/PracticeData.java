@@ -69,7 +69,7 @@ final class PracticeData {
     fields.put("assemblies", array(words.assemblies().entrySet().stream().map(one -> array(List.of(
         names.of(one.getKey()), array(one.getValue().stream().sorted().map(names::of).toList())))).toList()));
     fields.put("conditions", array(Stream.of(EquipmentCondition.ISOLATED, EquipmentCondition.BYPASSED,
-        EquipmentCondition.DISCONNECTED, EquipmentCondition.OPEN, EquipmentCondition.REPLACED)
+        EquipmentCondition.DISCONNECTED, EquipmentCondition.OPEN, EquipmentCondition.REPLACED, EquipmentCondition.RESET)
         .map(EquipmentCondition::ordinal).toList()));
     ladders(fields);
     trees(fields);

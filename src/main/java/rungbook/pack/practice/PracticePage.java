@@ -6,7 +6,7 @@ import rungbook.pack.page.Frame;
 import rungbook.pack.page.Html;
 import rungbook.pack.page.PageForm;
 import rungbook.pack.page.TitleBlock;
-import rungbook.pack.style.PracticeScripts;
+import rungbook.pack.style.PracticeAssets;
 import rungbook.text.UrlPath;
 
 /**
@@ -20,7 +20,7 @@ public record PracticePage(String system, String title, byte[] bytes) {
   public static PracticePage of(PracticeInput input) {
     String title = input.systems().base().vocabulary().title();
     Html html = new Html();
-    Frame.head(html, "Practice: " + title, PracticeScripts.STYLE, PracticeScripts.PAGE, "");
+    Frame.head(html, "Practice: " + title, PracticeAssets.STYLE, PracticeAssets.SCRIPT, "");
     html.open("body", "data-file", FileNames.ofPractice(input.id())).line();
     TitleBlock.head(html, title,
         "Practice: find a hidden fault with a meter. It is a simulation, and it is no training in safe work.");
@@ -32,7 +32,7 @@ public record PracticePage(String system, String title, byte[] bytes) {
     html.open("template", "id", "data").raw(new PracticeData(input).json()).close("template").line();
     TitleBlock.ofIndex(html);
     html.close("main").line();
-    Frame.foot(html, PracticeScripts.PAGE);
+    Frame.foot(html, PracticeAssets.SCRIPT);
     PageForm blank = PageForm.of(html.toString().getBytes(StandardCharsets.UTF_8)).orElseThrow();
     return new PracticePage(input.id(), title, blank.with(blank.computed()));
   }

@@ -9,7 +9,6 @@ import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
-import java.util.stream.Stream;
 import rungbook.action.StateChange;
 import rungbook.circuit.export.Interned;
 import rungbook.pack.page.FileNames;
@@ -20,6 +19,7 @@ import rungbook.tree.Meter;
 import rungbook.tree.NameRef;
 import rungbook.tree.Readings;
 import rungbook.tree.Step;
+import rungbook.tree.StepTimer;
 import rungbook.tree.Symptoms;
 import rungbook.tree.Target;
 import rungbook.tree.Tree;
@@ -93,8 +93,9 @@ final class TreeForm {
       fields.add(keys(check.things()));
       fields.add(array(check.ways().stream().map(this::senseWay).toList()));
     } else if (step instanceof Step.Task task) {
-      fields.add(array(task.actions().stream().flatMap(this::changes).toList()));
+      fields.add(array(task.actions().stream().map(this::changes).toList()));
       fields.add(task.ways().stream().findFirst().map(this::target).orElse("-1"));
+      fields.add(task.timer().filter(timer -> timer.kind() == StepTimer.Kind.WAIT).map(StepTimer::seconds).orElse(0));
     } else if (step instanceof Step.Finding finding) {
       fields.add(keys(finding.faults()));
     }
@@ -136,8 +137,8 @@ final class TreeForm {
   }
 
   /** {@code [0, control, position]}, {@code [1, condition, thing]} where one begins, {@code [2, ...]} where it ends. */
-  private Stream<String> changes(Action action) {
-    return action.changes().stream().map(this::change);
+  private String changes(Action action) {
+    return array(action.changes().stream().map(this::change).toList());
   }
 
   private String change(StateChange change) {

@@ -30,14 +30,12 @@ import rungbook.circuit.network.CircuitState;
 import rungbook.circuit.network.Samples;
 import rungbook.library.ShortRun;
 import rungbook.markdown.DocumentReader;
-import rungbook.pack.style.PracticeScripts;
 import rungbook.source.Source;
 import rungbook.system.ControlSystem;
 import rungbook.system.SystemVariants;
 import rungbook.system.Terminal;
 import rungbook.system.Vocabulary;
 import rungbook.system.reader.VariantsReader;
-import rungbook.text.JsonText;
 
 /**
  * The solver of a practice page against the program's own: every variant of the shipped systems, every fault and pair
@@ -72,7 +70,7 @@ class PageSolverAgreementTest {
         DocumentReader.read(new Source(file.toString(), Files.readString(file))));
     Samples samples = Samples.seeded(1, INSTALLATIONS);
     var page = folder.resolve("page.html");
-    Files.writeString(page, page(systems, samples));
+    Files.writeString(page, PageSolver.page(systems, samples, COMPARE));
     try (Browser browser = Browser.start()) {
       browser.open(page);
       List<ControlSystem> all = systems.all().toList();
@@ -83,14 +81,6 @@ class PageSolverAgreementTest {
       assertTrue(compared > 100_000, compared + " compared");
       assertTrue(ties <= compared * MOST_TIES, ties + " half digits of " + compared);
     }
-  }
-
-  private static String page(SystemVariants systems, Samples samples) {
-    var names = new Interned();
-    Map<String, String> fields = new LinkedHashMap<>(CircuitExport.fields(systems, samples, Map.of(), names));
-    fields.put("names", JsonText.array(names.all().stream().map(JsonText::string).toList()));
-    return "<!doctype html><meta charset=utf-8><title>solver</title><script>" + PracticeScripts.SOLVER + "\nvar data="
-        + JsonText.object(fields) + ";\n" + COMPARE + "</script>";
   }
 
   static final String COMPARE = """

@@ -1,9 +1,13 @@
 // The page: a level or an exercise, the bench, the name of the fault, and what was found of the way.
-(function () {
-'use strict';
-const book = window.rungbook, make = book.make, button = book.button, doc = document;
-const data = JSON.parse(doc.getElementById('data').content.textContent), practice = book.practice(data), names = practice.names;
-const root = doc.getElementById('practice'), results = book.results(root.dataset.system, doc.querySelector('[name=rungbook-digest]').content);
+import { bench, select } from './bench.js';
+import { follow } from './follow.js';
+import { button, make } from './parts.js';
+import { qrPicture, results as resultsOf } from './results.js';
+import { practiceOn } from './round.js';
+
+const doc = document;
+const data = JSON.parse(doc.getElementById('data').content.textContent), practice = practiceOn(data), names = practice.names;
+const root = doc.getElementById('practice'), results = resultsOf(root.dataset.system, doc.querySelector('[name=rungbook-digest]').content);
 const CODE = /^(\d{1,2})-(\d{1,9})-(\d{1,2})(?:-([\d.]+))?$/;
 let exercise = null, round = null;
 
@@ -44,13 +48,13 @@ function begin(level, seed, chosen) {
     a.href = round.tree[3];
     a.target = '_blank';
   }
-  book.bench(practice, round, page, { name: ask });
+  bench(practice, round, page, { name: ask });
 }
 function ask() {
   const page = screen('Name the fault'), all = faults(), options = ['choose'].concat(all.map(function (f) { return names[f]; }));
   const chosen = round.faults.map(function () { return 0; });
   chosen.forEach(function (zero, i) {
-    book.select(chosen.length > 1 ? 'Fault ' + (i + 1) : 'What is wrong?', page, options, 0, function (at) { chosen[i] = at; });
+    select(chosen.length > 1 ? 'Fault ' + (i + 1) : 'What is wrong?', page, options, 0, function (at) { chosen[i] = at; });
   });
   const told = make('p', '', 'told', page);
   told.setAttribute('role', 'alert');
@@ -59,7 +63,7 @@ function ask() {
     judge(chosen.map(function (at) { return all[at - 1]; }));
   });
   button('Back to the bench', page, function () {
-    book.bench(practice, round, screen('Level ' + round.level), { name: ask });
+    bench(practice, round, screen('Level ' + round.level), { name: ask });
   });
 }
 function judge(named) {
@@ -89,7 +93,7 @@ function list(inside, kind, all, name) {
   all.forEach(function (words) { make('li', words, '', box); });
 }
 function shortest(page) {
-  const best = book.follow(practice, round);
+  const best = follow(practice, round);
   make('h3', 'The shortest way of a tree', '', page);
   if (!best) { make('p', 'No tree here finds it in this installation.', '', page); return; }
   const a = make('a', best.tree[1], '', make('p', best.minutes + ' min, walking included: ', '', page));
@@ -124,8 +128,8 @@ function teach(page) {
   const more = make('details', '', '', page), all = faults(), chosen = {};
   make('summary', 'Set an exercise', '', more);
   let level = 0, rounds = 2;
-  book.select('Level', more, data.levels.map(function (words, i) { return (i + 1) + '  ' + words; }), level, function (i) { level = i; });
-  book.select('Rounds', more, ['1', '2', '3', '4', '5', '6', '8', '10'], rounds, function (i) { rounds = i; });
+  select('Level', more, data.levels.map(function (words, i) { return (i + 1) + '  ' + words; }), level, function (i) { level = i; });
+  select('Rounds', more, ['1', '2', '3', '4', '5', '6', '8', '10'], rounds, function (i) { rounds = i; });
   const only = make('details', '', '', more);
   make('summary', 'Only these faults', '', only);
   all.forEach(function (fault) {
@@ -146,10 +150,9 @@ function teach(page) {
       a.href = link;
     } else make('p', 'Your class opens its own copy of this file and types the code in.', '', out);
     const words = isWeb && link.length <= 400 ? link : code;
-    if (words.length <= 400) book.qrPicture(words, 'the exercise', out);
+    if (words.length <= 400) qrPicture(words, 'the exercise', out);
   });
   more.appendChild(out);
 }
 addEventListener('hashchange', function () { take(decodeURIComponent(location.hash.slice(1))); });
 if (!take(decodeURIComponent(location.hash.slice(1)))) front();
-})();

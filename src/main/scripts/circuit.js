@@ -1,8 +1,10 @@
 // One installation of a system with one case: what settles, and what a meter shows. The data are those of CircuitExport; how the
 // relays move is that of the program's circuit package.
-(function () {
-'use strict';
-const book = window.rungbook, MOST_ROUNDS = 60, OFF = 0, HUMMING = 1, ON = 2;
+import { network as solve } from './network.js';
+
+// longer than any delay
+const LONG = 2147483647, IDLE = -1;
+const MOST_ROUNDS = 60, OFF = 0, HUMMING = 1, ON = 2;
 const SWITCH = 1, FUSE = 2, LOAD = 3, ABSENT = 0, JUMPERED = 4, LOOSE = 8, NO_FARADS = 1e-14;
 
 // a row of doubles in base 64
@@ -11,14 +13,14 @@ function numbers(text) {
   return new Float64Array(bytes.buffer);
 }
 // which installation of which variant, and its case: a number, or -1 for the healthy system
-book.circuit = function (data, number, installation, caseNumber) {
+export function circuit(data, number, installation, caseNumber) {
   if (!data.doubles) data.doubles = numbers(data.rows);
   const variant = data.variants[number], given = caseNumber < 0 ? [[]] : variant.k[caseNumber];
   const fault = caseNumber < 0 ? {} : data.cases[given[1]];
   const branches = variant.b.map(function (id) { return { id: id, raw: data.branches[id] }; }), fuseOf = {}, loadOf = {}, stateOf = {};
   const contactOf = {}, place = {}, loads = pieces(variant.l, loadOf), fuses = pieces(variant.f, fuseOf), states = pieces(variant.x, stateOf);
   const altered = fault.y || {}, held = fault.h || {}, stops = fault.s || [], trips = fault.w || [], pickUps = fault.p || {};
-  const openedBy = fault.o || [], solved = {};
+  const openedBy = fault.o || [], solved = {}, stayingOpen = [], timed = [];
 
   function pieces(ids, index) {
     return ids.map(function (id, i) {
@@ -57,6 +59,13 @@ book.circuit = function (data, number, installation, caseNumber) {
   const pickUp = loads.map(function (l) { return value(pickUps[l[0]] === undefined ? l[2] : pickUps[l[0]])[0]; });
   const dropOut = loads.map(function (l) { return value(l[3])[0]; });
 
+  fuses.forEach(function (f) { stayingOpen.push(f[0]); });
+  // switches with manual reset stay open too, once they have opened
+  variant.m.forEach(function (part) { stayingOpen.push(part); });
+  const resets = branches.map(function (b, i) { return { at: i, number: variant.m.indexOf(b.part) + fuses.length }; })
+    .filter(function (one) { return one.number >= fuses.length; });
+  states.forEach(function (s, i) { if (s.length > 4) timed.push(i); });
+
   function holds(c, r, state) {
     const rest = c.slice(1), one = c[1];
     switch (c[0]) {
@@ -74,39 +83,47 @@ book.circuit = function (data, number, installation, caseNumber) {
       if (b.kind !== SWITCH) return;
       const trip = trips.find(function (t, n) { return place[t[0]] === i && r.tripped[n]; });
       const stuck = trip ? trip[1] : held[b.id];
-      r.closed[i] = stuck === undefined ? holds(b.when, r, state) : !!stuck;
+      const reset = variant.m.indexOf(b.part), isTripped = reset >= 0 && r.blown[fuses.length + reset];
+      r.closed[i] = stuck === undefined ? !isTripped && holds(b.when, r, state) : !!stuck;
     });
     return r;
   }
   function copy(r) {
     return { loads: r.loads.slice(), blown: r.blown.slice(), states: r.states.slice(), rounds: r.rounds.slice(),
-      tripped: r.tripped.slice(), closed: Object.assign({}, r.closed) };
+      tripped: r.tripped.slice(), closed: Object.assign({}, r.closed), waited: r.waited.slice(), left: r.left };
   }
   function dropped(blown, state) {
     return moveContacts({ loads: loads.map(function () { return OFF; }), blown: blown, states: states.map(function () { return false; }),
-      rounds: states.map(function () { return 0; }), tripped: trips.map(function () { return false; }), closed: {} }, state);
+      rounds: states.map(function () { return 0; }), tripped: trips.map(function () { return false; }), closed: {},
+      waited: timed.length ? states.map(function () { return IDLE; }) : [], left: timed.length ? LONG : 0 }, state);
   }
-  // the fuses that were open before anybody came, once some are replaced
+  // what was open before anybody came, once some is replaced or reset
   function blownBefore(replaced) {
     const open = given[2] ? given[2][parseInt(given[3][installation], 36)] : [];
-    return fuses.map(function (f) { return open.indexOf(f[0]) >= 0 && !replaced[f[0]]; });
+    return stayingOpen.map(function (one) { return open.indexOf(one) >= 0 && !replaced[one]; });
   }
   function isNewRun(from, to) {
     return data.stages.some(function (stage) { return from.at[stage] !== to.at[stage]; });
   }
+  // a delay runs, or begins to
+  function isDelayed(was, state) {
+    const over = timed.length ? settleFrom(dropped(blownBefore(state.replaced), state), state) : null;
+    return over && (!over.steady || timed.some(function (i) { return was.waited[i] !== IDLE || was.states[i] !== over.relays.states[i]; }));
+  }
   // how the equipment begins in a state that comes from another, in which it was left
-  function begun(before, state, renewed) {
-    const blown = before.relays.blown.map(function (open, i) { return open && !renewed[fuses[i][0]]; });
+  function begun(before, state, renewed, seconds) {
+    const blown = before.relays.blown.map(function (open, i) { return open && !renewed[stayingOpen[i]]; });
     const fresh = blownBefore(state.replaced), isNew = isNewRun(before.state, state), was = before.relays;
     const isHeld = blown.join() !== fresh.join() || !isNew && variant.h.some(function (one) {
       return loadOf[one] !== undefined && was.loads[loadOf[one]] !== OFF
         || stateOf[one] !== undefined && (was.states[stateOf[one]] || was.rounds[stateOf[one]] > 0);
     });
-    if (!isHeld) return dropped(fresh, state);
+    if (!isHeld && !isDelayed(was, state)) return dropped(fresh, state);
     if (isNew) return dropped(blown, state);
     const r = copy(was);
     r.blown = blown;
     r.tripped = trips.map(function () { return false; });
+    r.left = timed.length ? seconds : 0;
     return moveContacts(r, state);
   }
   function next(now, levels, over, state) {
@@ -122,13 +139,38 @@ book.circuit = function (data, number, installation, caseNumber) {
       r.loads[i] = enough && stops.indexOf(l[0]) < 0 && holds(l[1], now, state) ? ON : levels[i] > 0 ? HUMMING : OFF;
     });
     states.forEach(function (s, i) {
-      const set = holds(s[1], r, state) && stops.indexOf(s[0]) < 0;
+      const set = isSet(s, r, state);
+      if (s.length > 4) { time(i, set, r); return; }
       if (s[3] < 0) { r.states[i] = set; return; }
       r.rounds[i] = set ? Math.min(s[3], r.rounds[i] + 1) : 0;
       r.states[i] = !holds(s[2], r, state) && (r.states[i] || r.rounds[i] >= s[3]);
     });
     trips.forEach(function (t, i) { r.tripped[i] = r.tripped[i] || holds(t[2], r, state); });
-    return moveContacts(r, state);
+    moveContacts(r, state);
+    resets.forEach(function (one) { r.blown[one.number] = r.blown[one.number] || !r.closed[one.at]; });
+    return r;
+  }
+  function isSet(s, r, state) { return holds(s[1], r, state) && stops.indexOf(s[0]) < 0; }
+  // a timer comes on, or goes off, some time after its condition
+  function time(i, set, r) {
+    const waited = Math.max(0, r.waited[i]), isRunning = set !== r.states[i] && waited < states[i][set ? 4 : 5];
+    r.waited[i] = isRunning ? waited : IDLE;
+    r.states[i] = isRunning ? !set : set;
+  }
+  // the same relays at the end of the next delay, or of the wait
+  function later(settled, state) {
+    const r = copy(settled), running = timed.filter(function (i) { return isSet(states[i], settled, state) !== settled.states[i]; });
+    const passing = running.map(function (i) { return states[i][settled.states[i] ? 5 : 4] - settled.waited[i]; });
+    const seconds = Math.min.apply(null, passing.concat(settled.left));
+    if (!running.length) r.left = 0;
+    else if (r.left !== LONG) r.left -= seconds;
+    running.forEach(function (i) { r.waited[i] += seconds; });
+    return r;
+  }
+  function over(r) {
+    const ended = copy(r);
+    ended.left = 0;
+    return ended;
   }
   // what each branch is in a relay state, with what hands have done
   function modes(r, state) {
@@ -165,7 +207,7 @@ book.circuit = function (data, number, installation, caseNumber) {
         sum[1] += end[1] * s.amps[1];
       });
     });}
-    return solved[index] = book.network(data.nodes, stamps, currents);
+    return solved[index] = solve(data.nodes, stamps, currents);
   }
   function square(net, b) {
     const x = net.re[b.a] - net.re[b.b], y = net.im[b.a] - net.im[b.b];
@@ -190,30 +232,43 @@ book.circuit = function (data, number, installation, caseNumber) {
     });
     return over;
   }
+  // round by round, and while somebody waits delay by delay
+  function settleFrom(first, state) {
+    const settled = [];
+    let r = first, visited = [r], now = modes(r, state), net = network(now), level = levels(net, now), high = overloads(net, now);
+    while (true) {
+      let then = next(r, level, high, state);
+      const steady = same(then, r), changed = modes(then, state), isOver = steady && !then.left;
+      const goesOn = steady && !isOver && settled.length <= MOST_ROUNDS && !known(settled, over(then));
+      if (goesOn) {
+        settled.push(over(then));
+        visited = [];
+        then = later(then, state);
+      } else if (steady || known(visited, then) || visited.length > MOST_ROUNDS) {
+        return { state: state, relays: over(then), modes: changed, steady: isOver, net: net };
+      }
+      visited.push(then);
+      r = then;
+      if (changed.join() !== now.join()) {
+        now = changed;
+        net = network(now);
+        level = levels(net, now);
+        high = overloads(net, now);
+      }
+    }
+  }
+  function known(all, r) {
+    return all.some(function (one) { return same(one, r); });
+  }
   function same(one, other) { return JSON.stringify(one) === JSON.stringify(other); }
 
   return {
     leads: variant.p,
     branches: branches,
-    // settles in a state { at, off, bypassed, loose, open, replaced }; before is what settle gave of the state that it comes from
-    settle: function (state, before, renewed) {
-      let r = before ? begun(before, state, renewed || {}) : dropped(blownBefore(state.replaced), state);
-      const visited = [r];
-      let now = modes(r, state), net = network(now), level = levels(net, now), over = overloads(net, now);
-      while (true) {
-        const then = next(r, level, over, state), steady = same(then, r), changed = modes(then, state);
-        if (steady || visited.some(function (v) { return same(v, then); }) || visited.length > MOST_ROUNDS) {
-          return { state: state, relays: then, modes: changed, steady: steady, net: net };
-        }
-        visited.push(then);
-        r = then;
-        if (changed.join() !== now.join()) {
-          now = changed;
-          net = network(now);
-          level = levels(net, now);
-          over = overloads(net, now);
-        }
-      }
+    // settles in a state { at, off, bypassed, loose, open, replaced }; before is what
+    // settle gave of the state that it comes from, renewed what was replaced or reset since, seconds how long somebody has waited
+    settle: function (state, before, renewed, seconds) {
+      return settleFrom(before ? begun(before, state, renewed || {}, seconds || 0) : dropped(blownBefore(state.replaced), state), state);
     },
     // keys of the sights that are seen
     seen: function (at) {
@@ -224,6 +279,8 @@ book.circuit = function (data, number, installation, caseNumber) {
       }).map(function (sight) { return sight[0]; });
     },
     // the most that flows in a limb of a part, amperes
+    hasDelays: timed.length > 0,
+    resets: variant.m,
     current: function (at, part) {
       return branches.reduce(function (most, b, i) {
         const mode = at.modes[i] & 3;
@@ -261,5 +318,4 @@ book.circuit = function (data, number, installation, caseNumber) {
     if (!mode || b.opened) return 0;
     return Math.sqrt(square(at.net, b)) * Math.hypot(b.mode[mode][0], b.mode[mode][1]);
   }
-};
-})();
+}

@@ -1,19 +1,20 @@
 // What was practiced, kept on the phone where it keeps anything, and on its way to a teacher.
-(function () {
-'use strict';
-const book = window.rungbook, make = book.make, button = book.button, FORMAT = 'rungbook-practice/1', KEY = 'rungbook-practice-', PART = 400;
+import { button, make } from './parts.js';
+import { qr } from './qr.js';
+
+const FORMAT = 'rungbook-practice/1', KEY = 'rungbook-practice-', PART = 400;
 
 function dark(row, y) {
   return row.map(function (is, x) { return is ? 'M' + (x + 4) + ' ' + (y + 4) + 'h1v1h-1z' : ''; }).join('');
 }
-book.qrPicture = function (text, words, inside) {
-  const rows = book.qr(text), side = rows.length + 8, box = make('div', '', 'qr', inside);
+export function qrPicture(text, words, inside) {
+  const rows = qr(text), side = rows.length + 8, box = make('div', '', 'qr', inside);
   box.innerHTML = '<svg width="' + side * Math.max(2, Math.floor(Math.min(innerWidth - 40, 480) / side)) + '" viewBox="0 0 ' + side + ' ' + side
     + '" role="img"><rect width="100%" height="100%" fill="#fff"/><path d="' + rows.map(dark).join('') + '"/></svg>';
   box.firstChild.setAttribute('aria-label', 'QR code: ' + words);
-};
+}
 // system and digest name the page that was practiced on
-book.results = function (system, digest) {
+export function results(system, digest) {
   let all = { format: FORMAT, system: system, digest: digest, name: '', rounds: [] };
   try {
     const before = JSON.parse(localStorage.getItem(KEY + system));
@@ -47,7 +48,7 @@ book.results = function (system, digest) {
     for (let i = 0; i < count; i++) {
       const title = 'Picture ' + (i + 1) + ' of ' + count;
       make('h3', title, '', inside);
-      book.qrPicture('RUNGBOOK ' + (i + 1) + '/' + count + ' practice:' + whole.slice(i * size, (i + 1) * size), title, inside);
+      qrPicture('RUNGBOOK ' + (i + 1) + '/' + count + ' practice:' + whole.slice(i * size, (i + 1) * size), title, inside);
     }
   }
   return {
@@ -87,5 +88,4 @@ book.results = function (system, digest) {
       });
     }
   };
-};
-})();
+}

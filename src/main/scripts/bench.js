@@ -1,9 +1,9 @@
 // The bench: where you are, what you set, the ladder with points to press, and the meter.
-(function () {
-'use strict';
-const book = window.rungbook, make = book.make, button = book.button, doc = document;
+import { button, make } from './parts.js';
 
-function select(label, inside, options, chosen, act) {
+const doc = document;
+
+export function select(label, inside, options, chosen, act) {
   const box = make('select', '', '', make('label', label, 'field', inside));
   options.forEach(function (o, i) {
     const option = make('option', o, '', box);
@@ -13,10 +13,8 @@ function select(label, inside, options, chosen, act) {
   box.onchange = function () { act(Number(box.value)); };
   return box;
 }
-book.select = select;
-
 // on.name() when somebody wants to name the fault
-book.bench = function (practice, round, inside, on) {
+export function bench(practice, round, inside, on) {
   const data = practice.data, names = practice.names, circuit = round.circuit, act = round.act;
   const place = make('section', '', 'place', inside), ladder = make('section', '', 'rungs', inside), meter = make('section', '', 'readout', inside);
   let next = 'red', shown = null, redBox = null, blackBox = null, hint = null, tips = [], slot = null, handsOpen = false, shut = {};
@@ -57,6 +55,7 @@ book.bench = function (practice, round, inside, on) {
       return names[p[0]] + (i === round.place ? ' (here)' : ', ' + minutes + ' min');
     }), round.place, function (to) { if (to !== round.place) done(function () { act.walk(to); }); });
     const tools = make('div', '', 'tools', box);
+    if (circuit.hasDelays) button('Wait 5 min', tools, function () { done(function () { act.wait(5); }); });
     if (spot[1] >= 0) toggle((state.open[spot[1]] ? 'Close: ' : 'Open: ') + names[spot[1]], state.open[spot[1]], tools, act.panel);
     data.controls.forEach(function (c) {
       const isHere = c[3].indexOf(spot[0]) >= 0 || !c[3].length;
@@ -101,6 +100,11 @@ book.bench = function (practice, round, inside, on) {
       .forEach(function (what) { button('Put back: ' + what, tools, function () { done(function () { act.restore(what); }); }); });
     const fuses = circuit.branches.filter(function (b) { return b.kind === 2 && parts.indexOf(b.part) >= 0; }).map(function (b) { return b.part; })
       .filter(function (p, i, all) { return all.indexOf(p) === i; });
+    circuit.resets.filter(function (part) {
+      return circuit.branches.some(function (b) {
+        return b.part === part && reach().some(function (lead) { return lead[2] && (lead[2] === b.a || lead[2] === b.b); });
+      });
+    }).forEach(function (part) { button('Reset: ' + names[part], tools, function () { done(function () { act.reset(part); }); }); });
     fuses.forEach(function (fuse) { button('New: ' + names[fuse], tools, function () { done(function () { act.replace(fuse); }); }); });
   }
   function sights(box) {
@@ -213,5 +217,4 @@ book.bench = function (practice, round, inside, on) {
   drawLadder();
   drawMeter(false);
   doc.body.classList.add('benching');
-};
-})();
+}

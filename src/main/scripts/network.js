@@ -1,12 +1,11 @@
 // Solves a network of admittances, as the program's circuit package does: node by node, star to mesh, without ever forming a
 // diagonal, so that a leak of nanosiemens beside a contact of fifty siemens keeps its digits.
-(function () {
-'use strict';
 
 // stamps [a, b, re, im, apart] siemens between nodes, which are connected unless they are apart;
 // currents { node: [re, im] } amperes into nodes; node 0 is ground
-window.rungbook.network = function (count, stamps, currents) {
-  const re = new Float64Array(count * count), im = new Float64Array(count * count), is = new Uint8Array(count * count), near = [], group = [];
+export function network(count, stamps, currents) {
+  const re = new Float64Array(count * count), im = new Float64Array(count * count), is = new Uint8Array(count * count);
+  const near = [], group = [];
   for (let i = 0; i < count; i++) { near.push([]); group.push(i); }
   function root(i) {
     while (group[i] !== i) i = group[i];
@@ -115,5 +114,4 @@ window.rungbook.network = function (count, stamps, currents) {
       return last[2];
     }
   };
-};
-})();
+}

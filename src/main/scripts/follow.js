@@ -1,10 +1,10 @@
 // Follows a tree on the circuit that was dealt, as a technician would who makes no mistake.
-(function () {
-'use strict';
-const book = window.rungbook, CHECK = 0, SENSE = 1, TASK = 2, FINDING = 3;
+import { display } from './meter.js';
+
+const CHECK = 0, SENSE = 1, TASK = 2, FINDING = 3;
 const MOST_STEPS = 4000, DEEPEST = 300;
 
-book.follow = function (practice, round) {
+export function follow(practice, round) {
   const data = practice.data, circuit = round.circuit, seenIn = data.variants[round.variant].v.map(function (id) { return data.pieces[id][0]; });
   const index = {};
   let steps = 0;
@@ -21,11 +21,16 @@ book.follow = function (practice, round) {
     });
     return lead ? circuit.branches.filter(function (b) { return b.wire && (b.a === lead[2] || b.b === lead[2]); }) : [];
   }
-  function after(at, changes) {
+  // one action after the other, then what a task waits
+  function after(at, step) {
+    const done = step[4].reduce(act, at);
+    return step[6] && circuit.hasDelays ? circuit.settle(done.state, done, {}, step[6]) : done;
+  }
+  function act(at, changes) {
     let state = at.state;
     const renewed = {};
     changes.forEach(function (c) {
-      const field = c[0] ? ['off', 'bypassed', 'loose', 'open', 'replaced'][data.conditions.indexOf(c[1])] : 'at', on = c[0] === 1;
+      const field = c[0] ? ['off', 'bypassed', 'loose', 'open', 'replaced', 'replaced'][data.conditions.indexOf(c[1])] : 'at', on = c[0] === 1;
       if (!field || field === 'replaced' && !on) return;
       if (field === 'at') state = practice.changed(state, 'at', c[1], c[2]);
       else if (field === 'loose') branchesOf(c[2]).forEach(function (b) { state = practice.changed(state, 'loose', b.id, on); });
@@ -48,7 +53,7 @@ book.follow = function (practice, round) {
     const value = circuit.read(at, step[4], nodes[0], nodes[nodes.length - 1]);
     if (typeof value !== 'number') return [value === 'live' ? 'live' : 'no steady reading', value === 'live' ? [] : [step[10]]];
     const count = Math.round(value / step[6]), unit = data.dials.find(function (d) { return d[0] === step[4]; });
-    const words = unit ? book.display({ digit: unit[2], high: unit[3], unit: unit[4] }, data.counts, value) : { text: '', unit: '' };
+    const words = unit ? display({ digit: unit[2], high: unit[3], unit: unit[4] }, data.counts, value) : { text: '', unit: '' };
     const way = step[8].find(function (one) { return one[0] <= count && count <= one[1]; });
     return [words.text + ' ' + words.unit, [count > step[7] ? step[9] : way ? way[2] : step[11]]];
   }
@@ -78,7 +83,7 @@ book.follow = function (practice, round) {
     }
     let next = at, targets = [];
     if (step[0] === TASK) {
-      next = after(at, step[4]);
+      next = after(at, step);
       targets = [step[5]];
     } else {
       const found = step[0] === CHECK ? measured(step, at, here) : step[0] === SENSE ? looked(step, at) : ['', []];
@@ -109,5 +114,4 @@ book.follow = function (practice, round) {
     return way && { tree: tree, way: way, minutes: minutes(way) };
   }).filter(Boolean);
   return ways.sort(function (a, b) { return a.minutes - b.minutes; })[0] || null;
-};
-})();
+}

@@ -1,7 +1,7 @@
 // A round: what was dealt, what hands do, what it costs, and what nobody should do.
-(function () {
-'use strict';
-const book = window.rungbook;
+import { circuit as install } from './circuit.js';
+import { display } from './meter.js';
+
 const SELECTOR = 0, ISOLATOR = 2, INTERLOCK = 3, LINE_VOLTS = 50, LOAD_AMPS = 0.5;
 // minutes of work, walking aside (common practice, no source)
 const LEAD = 0.5, SET = 0.5, PANEL = 2, LOOSE = 2, REPLACE = 5;
@@ -24,7 +24,7 @@ function pick(weights, next) {
     return left < 0;
   }));
 }
-book.practice = function (data) {
+export function practiceOn(data) {
   const names = data.names.map(function (key, i) { return data.shown[i] || key; });
 
   function start() {
@@ -72,7 +72,7 @@ book.practice = function (data) {
       return k[0].length === 1 && faults.indexOf(k[0][0]) >= 0 ? 1 : 0;
     });
     const number = pick(chosen.some(Boolean) ? chosen : weights, next), installation = Math.floor(next() * data.count);
-    const circuit = book.circuit(data, variant, installation, number);
+    const circuit = install(data, variant, installation, number);
     return { variant: variant, number: number, installation: installation, circuit: circuit, trees: data.trees.filter(function (t) {
       return t[4] && complains(circuit, t[4]);
     }) };
@@ -100,6 +100,8 @@ book.practice = function (data) {
       r.minutes += minutes;
       r.walked += walked || 0;
       r.way.push({ words: words, minutes: minutes, walked: walked || 0 });
+      // timers run meanwhile
+      if (circuit.hasDelays) r.at = circuit.settle(r.at.state, r.at, {}, 60 * (minutes + (walked || 0)));
     }
     function danger(words) {
       if (r.unsafe.indexOf(words) < 0) r.unsafe.push(words);
@@ -174,6 +176,13 @@ book.practice = function (data) {
         go(changed(r.at.state, 'replaced', fuse, true), renewed);
         note('New: ' + names[fuse], REPLACE);
       },
+      reset: function (part) {
+        const renewed = {};
+        renewed[part] = true;
+        go(changed(r.at.state, 'replaced', part, true), renewed);
+        note('Reset: ' + names[part], SET);
+      },
+      wait: function (minutes) { note('Wait', minutes); },
       dial: function (number) { r.dial = number; },
       lead: function (which, lead) { r[which] = lead; }
     };
@@ -182,7 +191,7 @@ book.practice = function (data) {
       const dial = data.dials[r.dial], isClamp = dial[0] === 'amps', scale = { digit: dial[2], high: dial[3], unit: dial[4] };
       if (!r.red || !isClamp && !r.black) return null;
       const black = isClamp ? r.red : r.black, value = circuit.read(r.at, dial[0], r.red[2], black[2]);
-      const shown = value === 'live' ? { text: 'LIVE', unit: '' } : book.display(scale, data.counts, value);
+      const shown = value === 'live' ? { text: 'LIVE', unit: '' } : display(scale, data.counts, value);
       const where = lead(r.red) + (isClamp ? '' : ' to ' + lead(black));
       if (value === 'live') danger('Measured live: ' + dial[1].toLowerCase() + ' from ' + where);
       if (taken) note(dial[1] + ', ' + where + ': ' + shown.text + ' ' + shown.unit, LEAD);
@@ -198,5 +207,4 @@ book.practice = function (data) {
     return r;
   }
   return { data: data, names: names, start: start, changed: changed, deal: deal, SELECTOR: SELECTOR, ISOLATOR: ISOLATOR, INTERLOCK: INTERLOCK };
-};
-})();
+}
