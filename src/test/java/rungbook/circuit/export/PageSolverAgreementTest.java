@@ -41,8 +41,8 @@ import rungbook.system.reader.VariantsReader;
  * The solver of a practice page against the program's own: every variant of the shipped systems, every fault and pair
  * of faults, every position of the controls with the power on, on with every panel open and every interlock bypassed,
  * and off, every two points of a place on every dial, to the last digit of the display. Every state is compared with
- * {@code -Drungbook.whole=true}, which takes half an hour; otherwise five of the base and two of each variant, others in
- * each, and with {@code -Drungbook.short=true} only of one variant in four.
+ * {@code -Drungbook.whole=true}, which takes half an hour; otherwise five of the base and two of each variant, others
+ * in each, and with {@code -Drungbook.short=true} only of one variant in four.
  */
 @Tag("browser")
 @Tag("slow")
