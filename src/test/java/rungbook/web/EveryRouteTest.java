@@ -72,7 +72,8 @@ class EveryRouteTest {
   @ParameterizedTest
   @MethodSource("routes")
   void noPathAndNoParameterIsMoreThanAClientsFault(Routes.Route route) throws IOException {
-    for (var document : DOCUMENTS) {
+    // without a path in it, the route is the same for all of them
+    for (var document : route.path().contains("{path}") ? DOCUMENTS : DOCUMENTS.subList(0, 1)) {
       for (var query : List.of("", "?revision=abc&from=-1&to=99999999999999&line=x&draft=y&before=-3",
           "?revision=0&q=%25zz&system=%00&author=%ff",
           "?from=7&to=-7&folder=..%2f&title=%00a&draft=9&line=-1")) {
