@@ -56,8 +56,8 @@ public record CircuitState(Map<String, String> positions, Set<String> off, Set<S
   }
 
   /** This state where it comes from another one, once every delay has run out. */
-  public CircuitState afterDelays(CircuitState before) {
-    return with(new Past(before, Set.of(), Past.LONG, Optional.empty()));
+  public CircuitState afterDelays(CircuitState before, Set<String> renewed) {
+    return with(new Past(before, renewed, Past.LONG, Optional.empty()));
   }
 
   /** This state once somebody has waited in it. */

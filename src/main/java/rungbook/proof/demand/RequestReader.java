@@ -87,7 +87,7 @@ public final class RequestReader {
     CircuitState state = CircuitState.start(system.vocabulary());
     for (Setting one : set) {
       CircuitState to = one.choice().set(one.position(), state);
-      state = remembers ? to.afterDelays(state) : to;
+      state = remembers ? to.afterDelays(state, one.choice().renewed(one.position())) : to;
     }
     return new ReadingQuestion(system, variant, leads, quantity, meter, state,
         remembers ? set.stream().map(Setting::words).toList() : changed(set), fault());

@@ -97,7 +97,7 @@ public final class EquipmentMemory {
   /** How the equipment is at last once it has gone from one state to another, where all cases are alike. */
   CircuitState after(CircuitState from, CircuitState to, BitSet cases) {
     return !remembers || from.equals(to) ? to
-        : known(to.afterDelays(from), cases);
+        : known(to.afterDelays(from, Set.of()), cases);
   }
 
   /** The state once every delay has run out; the same one where none runs. */

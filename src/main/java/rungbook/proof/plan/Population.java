@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.BitSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.IntStream;
 import rungbook.circuit.network.CircuitState;
 import rungbook.tree.NameRef;
@@ -64,7 +65,7 @@ public final class Population {
   /** Where it matters, the call comes after what was before, and the customer waits. */
   private static CircuitState called(Installations installations, CircuitState start, CircuitState state) {
     return installations.memory() != Installations.Memory.NOTHING && !state.equals(start)
-        ? state.afterDelays(start) : state;
+        ? state.afterDelays(start, Set.of()) : state;
   }
 
   /** @param observations in each state of the complaint */
