@@ -100,8 +100,6 @@ export function practiceOn(data) {
       r.minutes += minutes;
       r.walked += walked || 0;
       r.way.push({ words: words, minutes: minutes, walked: walked || 0 });
-      // timers run meanwhile
-      if (circuit.hasDelays) r.at = circuit.settle(r.at.state, r.at, {}, 60 * (minutes + (walked || 0)));
     }
     function danger(words) {
       if (r.unsafe.indexOf(words) < 0) r.unsafe.push(words);
@@ -182,7 +180,11 @@ export function practiceOn(data) {
         go(changed(r.at.state, 'replaced', part, true), renewed);
         note('Reset: ' + names[part], SET);
       },
-      wait: function (minutes) { note('Wait', minutes); },
+      // as in a tree, time passes for timers only where somebody waits
+      wait: function (minutes) {
+        r.at = circuit.settle(r.at.state, r.at, {}, 60 * minutes);
+        note('Wait', minutes);
+      },
       dial: function (number) { r.dial = number; },
       lead: function (which, lead) { r[which] = lead; }
     };
