@@ -5,19 +5,21 @@ const doc = document;
 
 export function select(label, inside, options, chosen, act) {
   const box = make('select', '', '', make('label', label, 'field', inside));
-  options.forEach(function (o, i) {
+  options.forEach((o, i) => {
     const option = make('option', o, '', box);
     option.value = i;
   });
   box.value = chosen;
-  box.onchange = function () { act(Number(box.value)); };
+  box.onchange = () => { act(Number(box.value)); };
   return box;
 }
 // on.name() when somebody wants to name the fault
 export function bench(practice, round, inside, on) {
   const data = practice.data, names = practice.names, circuit = round.circuit, act = round.act;
-  const place = make('section', '', 'place', inside), ladder = make('section', '', 'rungs', inside), meter = make('section', '', 'readout', inside);
-  let next = 'red', shown = null, redBox = null, blackBox = null, hint = null, tips = [], slot = null, handsOpen = false, shut = {};
+  const place = make('section', '', 'place', inside), ladder = make('section', '', 'rungs', inside);
+  const meter = make('section', '', 'readout', inside);
+  let next = 'red', shown = null, redBox = null, blackBox = null, hint = null, tips = [], slot = null, handsOpen = false;
+  const shut = {};
 
   function here() { return data.places[round.place]; }
   function isOpen() { return here()[1] < 0 || round.at.state.open[here()[1]]; }
@@ -29,7 +31,7 @@ export function bench(practice, round, inside, on) {
     if (at >= 0 && all()[at]) all()[at].focus({ preventScroll: true });
   }
   function done(what) {
-    keepFocus(function () {
+    keepFocus(() => {
       what();
       drawPlace();
       drawLadder();
@@ -40,33 +42,33 @@ export function bench(practice, round, inside, on) {
   function reach() {
     const ground = [names.length, here()[0], 0];
     names[names.length] = 'ground';
-    return isOpen() ? [ground].concat(circuit.leads.filter(function (lead) { return lead[1] === here()[0] && lead[2]; })) : [];
+    return isOpen() ? [ground].concat(circuit.leads.filter(lead => lead[1] === here()[0] && lead[2])) : [];
   }
   function toggle(words, isOn, box, what) {
-    const b = button(words, box, function () { done(what); });
+    const b = button(words, box, () => { done(what); });
     b.setAttribute('aria-pressed', isOn ? 'true' : 'false');
     return b;
   }
   function drawPlace() {
     const box = make('div'), state = round.at.state, spot = here();
     make('h2', 'At the ' + names[spot[0]], '', box);
-    select('Walk to', box, data.places.map(function (p, i) {
+    select('Walk to', box, data.places.map((p, i) => {
       const minutes = data.walks[1][round.place][i];
       return names[p[0]] + (i === round.place ? ' (here)' : ', ' + minutes + ' min');
-    }), round.place, function (to) { if (to !== round.place) done(function () { act.walk(to); }); });
+    }), round.place, to => { if (to !== round.place) done(() => { act.walk(to); }); });
     const tools = make('div', '', 'tools', box);
-    if (circuit.hasDelays) button('Wait 5 min', tools, function () { done(function () { act.wait(5); }); });
+    if (circuit.hasDelays) button('Wait 5 min', tools, () => { done(() => { act.wait(5); }); });
     if (spot[1] >= 0) toggle((state.open[spot[1]] ? 'Close: ' : 'Open: ') + names[spot[1]], state.open[spot[1]], tools, act.panel);
-    data.controls.forEach(function (c) {
+    data.controls.forEach(c => {
       const isHere = c[3].indexOf(spot[0]) >= 0 || !c[3].length;
       if (c[2].length && (isHere || c[1] !== practice.SELECTOR)) {
-        select(names[c[0]], box, c[2].map(function (p) { return names[p]; }), c[2].indexOf(state.at[c[0]]), function (i) {
-          done(function () { act.set(c, c[2][i]); });
+        select(names[c[0]], box, c[2].map(p => names[p]), c[2].indexOf(state.at[c[0]]), i => {
+          done(() => { act.set(c, c[2][i]); });
         });
       } else if (isHere && c[1] === practice.ISOLATOR) {
-        toggle((state.off[c[0]] ? 'Switch on: ' : 'Switch off: ') + names[c[0]], state.off[c[0]], tools, function () { act.power(c); });
+        toggle((state.off[c[0]] ? 'Switch on: ' : 'Switch off: ') + names[c[0]], state.off[c[0]], tools, () => { act.power(c); });
       } else if (isHere && c[1] === practice.INTERLOCK) {
-        toggle((state.bypassed[c[0]] ? 'Take the bypass off: ' : 'Bypass: ') + names[c[0]], state.bypassed[c[0]], tools, function () { act.bypass(c); });
+        toggle((state.bypassed[c[0]] ? 'Take the bypass off: ' : 'Bypass: ') + names[c[0]], state.bypassed[c[0]], tools, () => { act.bypass(c); });
       }
     });
     slot = make('div', '', '', box);
@@ -81,39 +83,39 @@ export function bench(practice, round, inside, on) {
     if (!isOpen()) return;
     const state = round.at.state, more = make('details', '', 'hands', slot), tools = make('div', '', 'tools', more);
     more.open = handsOpen;
-    more.ontoggle = function () { handsOpen = more.open; };
+    more.ontoggle = () => { handsOpen = more.open; };
     make('summary', 'Take off, put back, replace', '', more).after(tools);
     if (round.red && round.red[2]) {
-      const node = round.red[2], wires = circuit.branches.filter(function (b) { return b.wire && (b.a === node || b.b === node) && !state.loose[b.id]; });
+      const node = round.red[2], wires = circuit.branches.filter(b => b.wire && (b.a === node || b.b === node) && !state.loose[b.id]);
       const what = 'wires at ' + names[round.red[0]];
-      if (wires.length) button('Take off: ' + what, tools, function () { done(function () { act.loosen(what, wires); }); });
+      if (wires.length) button('Take off: ' + what, tools, () => { done(() => { act.loosen(what, wires); }); });
     }
-    const parts = circuit.branches.filter(function (b) {
-      return b.kind > 1 && !state.loose[b.id] && reach().some(function (lead) { return lead[2] && (lead[2] === b.a || lead[2] === b.b); });
-    }).map(function (b) { return b.part; }).filter(function (p, i, all) { return all.indexOf(p) === i; });
+    const parts = circuit.branches.filter(b => {
+      return b.kind > 1 && !state.loose[b.id] && reach().some(lead => lead[2] && (lead[2] === b.a || lead[2] === b.b));
+    }).map(b => b.part).filter((p, i, all) => all.indexOf(p) === i);
     if (parts.length) {
-      select('Take a part off', more, ['choose'].concat(parts.map(function (p) { return names[p]; })), 0, function (i) {
-        if (i) done(function () { act.loosen(names[parts[i - 1]], circuit.branches.filter(function (b) { return b.part === parts[i - 1]; })); });
+      select('Take a part off', more, ['choose'].concat(parts.map(p => names[p])), 0, i => {
+        if (i) done(() => { act.loosen(names[parts[i - 1]], circuit.branches.filter(b => b.part === parts[i - 1])); });
       });
     }
-    Object.keys(state.loose).map(function (id) { return state.loose[id]; }).filter(function (what, i, all) { return all.indexOf(what) === i; })
-      .forEach(function (what) { button('Put back: ' + what, tools, function () { done(function () { act.restore(what); }); }); });
-    const fuses = circuit.branches.filter(function (b) { return b.kind === 2 && parts.indexOf(b.part) >= 0; }).map(function (b) { return b.part; })
-      .filter(function (p, i, all) { return all.indexOf(p) === i; });
-    circuit.resets.filter(function (part) {
-      return circuit.branches.some(function (b) {
-        return b.part === part && reach().some(function (lead) { return lead[2] && (lead[2] === b.a || lead[2] === b.b); });
+    Object.keys(state.loose).map(id => state.loose[id]).filter((what, i, all) => all.indexOf(what) === i)
+      .forEach(what => { button('Put back: ' + what, tools, () => { done(() => { act.restore(what); }); }); });
+    const fuses = circuit.branches.filter(b => b.kind === 2 && parts.indexOf(b.part) >= 0).map(b => b.part)
+      .filter((p, i, all) => all.indexOf(p) === i);
+    circuit.resets.filter(part => {
+      return circuit.branches.some(b => {
+        return b.part === part && reach().some(lead => lead[2] && (lead[2] === b.a || lead[2] === b.b));
       });
-    }).forEach(function (part) { button('Reset: ' + names[part], tools, function () { done(function () { act.reset(part); }); }); });
-    fuses.forEach(function (fuse) { button('New: ' + names[fuse], tools, function () { done(function () { act.replace(fuse); }); }); });
+    }).forEach(part => { button('Reset: ' + names[part], tools, () => { done(() => { act.reset(part); }); }); });
+    fuses.forEach(fuse => { button('New: ' + names[fuse], tools, () => { done(() => { act.replace(fuse); }); }); });
   }
   function sights(box) {
     const seen = circuit.seen(round.at), list = make('ul', '', 'seen');
-    data.sights.forEach(function (s) {
+    data.sights.forEach(s => {
       if (s[1].length && s[1].indexOf(here()[0]) < 0) return;
-      const known = data.variants[round.variant].v.map(function (id) { return data.pieces[id][0]; });
-      if (!s[2].some(function (key) { return known.indexOf(key) >= 0; })) return;
-      const at = s[2].findIndex(function (key) { return seen.indexOf(key) >= 0; });
+      const known = data.variants[round.variant].v.map(id => data.pieces[id][0]);
+      if (!s[2].some(key => known.indexOf(key) >= 0)) return;
+      const at = s[2].findIndex(key => seen.indexOf(key) >= 0);
       make('li', names[s[0]] + ': ' + (s[3].length ? at < 0 ? 'none of its values' : s[3][at] : at < 0 ? 'no' : 'yes'), '', list);
     });
     if (!round.at.steady) make('li', 'Relays chatter: nothing settles.', '', list);
@@ -130,10 +132,10 @@ export function bench(practice, round, inside, on) {
     hands();
   }
   function point(node, box) {
-    const all = reach(), found = node.map(function (words) {
-      return all.find(function (lead) { return words === names[lead[0]] + ' at ' + names[lead[1]] || words === names[lead[0]]; });
+    const all = reach(), found = node.map(words => {
+      return all.find(lead => words === names[lead[0]] + ' at ' + names[lead[1]] || words === names[lead[0]]);
     }).find(Boolean), words = found ? names[found[0]] : node[0] || 'inside';
-    const b = button(words, box, function () {
+    const b = button(words, box, () => {
       if (found) put(found);
       else say(isOpen() ? words + ': not here.' : 'Open the ' + names[here()[1]] + ' first.');
     });
@@ -142,10 +144,10 @@ export function bench(practice, round, inside, on) {
   // where the leads are; the ladder stays as it is drawn
   function mark() {
     if (hint) hint.textContent = 'Press a point to put the ' + next + ' lead on it.';
-    tips.forEach(function (tip) {
-      const on = tip.lead && (same(tip.lead, round.red) ? 'red' : same(tip.lead, round.black) ? 'black' : '');
-      tip.button.className = 'tip' + (tip.lead ? '' : ' far') + (on ? ' on-' + on : '');
-      if (on) tip.button.setAttribute('aria-label', tip.words + ', ' + on + ' lead'); else tip.button.removeAttribute('aria-label');
+    tips.forEach(tip => {
+      const color = tip.lead && (same(tip.lead, round.red) ? 'red' : same(tip.lead, round.black) ? 'black' : '');
+      tip.button.className = 'tip' + (tip.lead ? '' : ' far') + (color ? ' on-' + color : '');
+      if (color) tip.button.setAttribute('aria-label', tip.words + ', ' + color + ' lead'); else tip.button.removeAttribute('aria-label');
     });
   }
   function same(a, b) { return a && b && a[0] === b[0] && a[1] === b[1]; }
@@ -154,16 +156,16 @@ export function bench(practice, round, inside, on) {
     make('h2', 'Ladder', '', box);
     hint = make('p', '', '', box);
     tips = [];
-    data.ladders[round.variant].forEach(function (block, n) {
+    data.ladders[round.variant].forEach((block, n) => {
       const part = make('details', '', 'source' + (block[1] ? ' is-line' : ''), box);
       part.open = !shut[n];
-      part.ontoggle = function () { shut[n] = !part.open; };
+      part.ontoggle = () => { shut[n] = !part.open; };
       make('summary', block[0] + (block[1] ? ', line voltage' : ''), '', part);
-      block[2].forEach(function (id) {
+      block[2].forEach(id => {
         const rung = data.rungs[id], row = make('div', '', 'rung', part);
         make('h3', rung[0] + '  ' + rung[1], '', row);
         const line = make('div', '', 'across', row);
-        rung[2].forEach(function (node, i) {
+        rung[2].forEach((node, i) => {
           point(node, line);
           const element = rung[3][i];
           if (!element) return;
@@ -181,12 +183,12 @@ export function bench(practice, round, inside, on) {
   function drawMeter(taken) {
     const reading = round.reading(taken);
     if (!shown) dock();
-    const points = reach(), options = ['off'].concat(points.map(function (lead) { return names[lead[0]]; }));
-    [['red', redBox], ['black', blackBox]].forEach(function (one) {
+    const points = reach(), options = ['off'].concat(points.map(lead => names[lead[0]]));
+    [['red', redBox], ['black', blackBox]].forEach(one => {
       one[1].textContent = '';
-      options.forEach(function (words, i) { make('option', words, '', one[1]).value = i; });
-      one[1].value = 1 + points.findIndex(function (lead) { return same(lead, round[one[0]]); });
-      one[1].onchange = function () {
+      options.forEach((words, i) => { make('option', words, '', one[1]).value = i; });
+      one[1].value = 1 + points.findIndex(lead => same(lead, round[one[0]]));
+      one[1].onchange = () => {
         act.lead(one[0], points[Number(one[1].value) - 1] || null);
         drawMeter(true);
         mark();
@@ -206,7 +208,7 @@ export function bench(practice, round, inside, on) {
     shown = make('output', '', 'display', first);
     button('Name it', first, on.name).setAttribute('aria-label', 'Name it: name the fault');
     const row = make('div', '', 'leads', meter);
-    select('Dial', row, data.dials.map(function (d) { return d[1]; }), round.dial, function (i) {
+    select('Dial', row, data.dials.map(d => d[1]), round.dial, i => {
       act.dial(i);
       drawMeter(!!round.red);
     });

@@ -19,7 +19,7 @@ export function network(count, stamps, currents) {
     near[a].push(b);
     near[b].push(a);
   }
-  stamps.forEach(function (s) {
+  stamps.forEach(s => {
     if (s[0] === s[1]) return;
     add(s[0], s[1], s[2], s[3]);
     if (s[4]) return;
@@ -34,14 +34,14 @@ export function network(count, stamps, currents) {
   function eliminate(node) {
     const to = near[node], shares = [];
     let g = 0, s = 0;
-    to.forEach(function (n) { g += re[node * count + n]; s += im[node * count + n]; });
+    to.forEach(n => { g += re[node * count + n]; s += im[node * count + n]; });
     const square = g * g + s * s, zr = g / square, zi = -s / square;
-    to.forEach(function (n) {
+    to.forEach(n => {
       const y = re[node * count + n], x = im[node * count + n];
       shares.push([y * zr - x * zi, y * zi + x * zr]);
       near[n].splice(near[n].indexOf(node), 1);
     });
-    to.forEach(function (n, i) {
+    to.forEach((n, i) => {
       if (n) {
         flow[n][0] += flow[node][0] * shares[i][0] - flow[node][1] * shares[i][1];
         flow[n][1] += flow[node][0] * shares[i][1] + flow[node][1] * shares[i][0];
@@ -67,7 +67,7 @@ export function network(count, stamps, currents) {
   for (let k = steps.length - 1; k >= 0; k--) {
     const s = steps[k], f = flow[s.node];
     let a = f[0] * s.zr - f[1] * s.zi, b = f[0] * s.zi + f[1] * s.zr;
-    s.to.forEach(function (n, i) {
+    s.to.forEach((n, i) => {
       a += s.shares[i][0] * vr[n] - s.shares[i][1] * vi[n];
       b += s.shares[i][0] * vi[n] + s.shares[i][1] * vr[n];
     });
@@ -107,9 +107,9 @@ export function network(count, stamps, currents) {
   return {
     re: vr,
     im: vi,
-    connected: function (a, b) { return root(a) === root(b); },
+    connected: (a, b) => root(a) === root(b),
     // the same pair is asked for again on other dials
-    impedance: function (a, b) {
+    impedance: (a, b) => {
       if (last[0] !== a || last[1] !== b) last = [a, b, impedance(a, b)];
       return last[2];
     }

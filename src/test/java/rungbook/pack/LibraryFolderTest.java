@@ -19,12 +19,12 @@ import rungbook.pack.page.FileNames;
 class LibraryFolderTest {
 
   private final List<Pack> packs = Samples.starters();
-  private final List<PackFile> files = LibraryFolder.of(packs, List.of(), List.of());
+  private final List<PackFile> files = LibraryFolder.of(packs, List.of(), Samples.practice());
 
   @Test
   void samePacksGiveSameFilesInWhateverOrder() {
     var backwards = packs.stream().sorted((one, other) -> other.tree().compareTo(one.tree())).toList();
-    assertEquals(texts(files), texts(LibraryFolder.of(backwards, List.of(), List.of())));
+    assertEquals(texts(files), texts(LibraryFolder.of(backwards, List.of(), Samples.practice())));
   }
 
   @Test

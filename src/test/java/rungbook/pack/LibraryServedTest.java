@@ -20,7 +20,8 @@ import rungbook.pack.page.FileNames;
 @Tag("browser")
 class LibraryServedTest {
 
-  private final Map<String, PackFile> files = LibraryFolder.of(Samples.starters(), List.of(), List.of()).stream()
+  private final Map<String, PackFile> files = LibraryFolder
+      .of(Samples.starters(), List.of(), Samples.practice()).stream()
       .collect(Collectors.toMap(PackFile::name, file -> file));
 
   @Test

@@ -6,11 +6,14 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
+import rungbook.library.CompiledTree;
 import rungbook.library.Library;
 import rungbook.library.StarterLibrary;
+import rungbook.library.practice.PracticePages;
 import rungbook.markdown.DocumentReader;
 import rungbook.pack.page.Edition;
 import rungbook.pack.page.PackInput;
+import rungbook.pack.practice.PracticePage;
 import rungbook.proof.HighestVoltages;
 import rungbook.source.Source;
 import rungbook.tree.SingleTree;
@@ -45,6 +48,18 @@ public final class Samples {
 
   static List<Pack> starters() {
     return STARTER.trees().stream().map(tree -> starter(tree.tree().id())).toList();
+  }
+
+  /** The starter library's practice pages, made once for all tests. */
+  static List<PracticePage> practice() {
+    return Practice.PAGES;
+  }
+
+  /** Made when it is first asked for. */
+  private static final class Practice {
+
+    static final List<PracticePage> PAGES = PracticePages.of(
+        STARTER.trees().stream().map(CompiledTree::tree).toList(), STARTER.shared(), STARTER.text());
   }
 
   /** With the voltages of the starter library's circuits. */
