@@ -1,5 +1,6 @@
 package rungbook.pack.practice;
 
+import java.util.Comparator;
 import java.util.List;
 import rungbook.system.ControlSystem;
 import rungbook.system.Effect;
@@ -33,10 +34,15 @@ enum Level {
     return ordinal() + 1;
   }
 
-  /** @param faults of the case, at least one */
+  /**
+   * The hardest of its effects on the circuit. What no meter finds, because it is only seen, is of no level of its own.
+   *
+   * @param faults of the case, at least one
+   */
   static Level of(List<Fault> faults, ControlSystem system) {
-    return faults.size() > 1 ? TWO_FAULTS : faults.get(0).effects().stream().map(effect -> of(effect, system))
-        .reduce(OPEN_FUSE, (one, other) -> one.compareTo(other) >= 0 ? one : other);
+    return faults.size() > 1 ? TWO_FAULTS : faults.get(0).effects().stream()
+        .filter(effect -> !(effect instanceof Effect.Show)).map(effect -> of(effect, system))
+        .max(Comparator.naturalOrder()).orElse(ANY);
   }
 
   private static Level of(Effect effect, ControlSystem system) {
@@ -48,9 +54,6 @@ enum Level {
     }
     if (effect instanceof Effect.Trip trip) {
       return trip.closed() ? STUCK_CLOSED : OPEN_CONTACT;
-    }
-    if (effect instanceof Effect.Show) {
-      return OPEN_FUSE;
     }
     if (effect instanceof Effect.Stop) {
       return OPEN_LOAD;
