@@ -40,8 +40,8 @@ export function bench(practice, round, inside, on) {
   }
   // the leads that reach here, ground first
   function reach() {
-    const ground = [names.length, here()[0], 0];
-    names[names.length] = 'ground';
+    const ground = [data.names.length, here()[0], 0];
+    names[data.names.length] = 'ground';
     return isOpen() ? [ground].concat(circuit.leads.filter(lead => lead[1] === here()[0] && lead[2])) : [];
   }
   function toggle(words, isOn, box, what) {

@@ -105,6 +105,8 @@ class PracticeInBrowserTest {
         choose('Black', 'ground');
         choose('Dial', 'Ohms');
         return display();""")).strip());
+    assertEquals("L1, ground", hands("return all('select').slice(-2).map(list => list.selectedOptions[0].textContent)"
+        + ".join(', ');"));
     String done = (String) hands("press('Name it'); all('select')[0].value = 1;"
         + "all('select')[0].dispatchEvent(new Event('change')); press('That is it'); return said();");
     assertTrue(done.contains("Measured live: ohms from L1 to ground"), done);
