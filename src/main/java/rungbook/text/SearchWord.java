@@ -61,8 +61,9 @@ public record SearchWord(String word, String stem) {
     }
     int left = one.length() - begin - end;
     int right = other.length() - begin - end;
-    return Math.max(left, right) == 1 || left == 2 && right == 2 && one.charAt(begin) == other.charAt(begin + 1)
+    boolean isExchanged = left == 2 && right == 2 && one.charAt(begin) == other.charAt(begin + 1)
         && one.charAt(begin + 1) == other.charAt(begin);
+    return isExchanged || Math.max(left, right) == 1;
   }
 
   private boolean finds(SearchWord said) {

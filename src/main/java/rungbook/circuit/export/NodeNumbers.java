@@ -2,6 +2,7 @@ package rungbook.circuit.export;
 
 import java.util.HashMap;
 import java.util.Map;
+import java.util.Objects;
 import rungbook.circuit.network.CircuitNetwork;
 import rungbook.system.Terminal;
 
@@ -14,7 +15,8 @@ final class NodeNumbers {
     Map<Integer, String> names = new HashMap<>();
     network.nodes().forEach((terminal, node) -> names.merge(node, name(terminal),
         (one, other) -> one.compareTo(other) <= 0 ? one : other));
-    names.keySet().stream().sorted().forEach(node -> numbers.put(node, all.of(names.get(node))));
+    names.entrySet().stream().sorted(Map.Entry.comparingByKey())
+        .forEach(node -> numbers.put(node.getKey(), all.of(node.getValue())));
     numbers.put(0, 0);
   }
 
@@ -23,6 +25,6 @@ final class NodeNumbers {
   }
 
   int of(int node) {
-    return numbers.get(node);
+    return Objects.requireNonNull(numbers.get(node));
   }
 }

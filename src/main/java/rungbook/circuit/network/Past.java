@@ -55,11 +55,11 @@ public final class Past {
 
   @Override
   public boolean equals(Object other) {
-    if (!(other instanceof Past)) {
+    if (!(other instanceof Past past)) {
       return false;
     }
     Optional<Past> one = Optional.of(this);
-    Optional<Past> two = Optional.of((Past) other);
+    Optional<Past> two = Optional.of(past);
     while (one.isPresent() && two.isPresent() && one.get() != two.get()) {
       if (!one.get().isAlike(two.get())) {
         return false;

@@ -74,7 +74,7 @@ public final class Mentions {
   }
 
   private Optional<Mention> shown(Source source, Picture picture) {
-    return PictureLinks.path(source.name(), picture.target()).filter(text.pictures()::containsKey)
+    return PictureLinks.path(source.name(), picture.target()).filter(path -> text.pictures().containsKey(path))
         .flatMap(path -> literal(source, picture.span(), picture.target())
             .map(span -> new Mention(source, span, path)));
   }

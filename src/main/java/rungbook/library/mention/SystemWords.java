@@ -5,6 +5,7 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -37,7 +38,7 @@ public final class SystemWords {
   /** Every name once, kind by kind in the order of the text. A name of two kinds is listed with the first. */
   public static List<SystemWord> of(String path, LibraryText text) {
     SystemWords words = new SystemWords(path);
-    Document system = DocumentReader.read(text.texts().get(path));
+    Document system = DocumentReader.read(Objects.requireNonNull(text.texts().get(path)));
     KINDS.forEach(kind -> system.blocks().filter(block -> isOf(kind, block)).flatMap(block -> block.entries().stream())
         .forEach(entry -> words.words.putIfAbsent(Names.key(entry.key()),
             new SystemWord(entry.key(), kind, new ArrayList<>()))));
@@ -49,7 +50,7 @@ public final class SystemWords {
   private static boolean isOf(String kind, Block block) {
     boolean isVariant = block.kind().startsWith(Kinds.OF_VARIANT);
     return isVariant ? block.kind().endsWith(AFTER_VARIANT + kind)
-        || kind.equals("parts") && !block.kind().contains(AFTER_VARIANT) : block.kind().equals(kind);
+        || (kind.equals("parts") && !block.kind().contains(AFTER_VARIANT)) : block.kind().equals(kind);
   }
 
   /** The trees of the system, and what they take in. */

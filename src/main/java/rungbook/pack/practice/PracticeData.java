@@ -11,6 +11,7 @@ import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Stream;
 import rungbook.action.EquipmentCondition;
@@ -104,7 +105,8 @@ final class PracticeData {
 
   private String place(String key) {
     return array(List.of(names.of(key),
-        words.locations().get(key).panel().map(panel -> names.of(Names.key(panel))).orElse(-1)));
+        Objects.requireNonNull(words.locations().get(key)).panel().map(panel -> names.of(Names.key(panel)))
+            .orElse(-1)));
   }
 
   /** Minutes from each place to each, and where the work begins. */

@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
+import java.util.SortedSet;
 import java.util.TreeSet;
 import rungbook.action.StateChange;
 import rungbook.circuit.export.Interned;
@@ -44,7 +45,7 @@ final class TreeForm {
   }
 
   String json() {
-    TreeSet<Integer> reached = reached();
+    SortedSet<Integer> reached = reached();
     List<String> steps = new ArrayList<>();
     for (int i = 0; i <= reached.last(); i++) {
       steps.add(reached.contains(i) ? step(tree.steps().get(i)) : "0");
@@ -53,7 +54,7 @@ final class TreeForm {
         string(FileNames.address(tree.id())), tree.symptoms().map(this::symptoms).orElse("0"), array(steps)));
   }
 
-  private TreeSet<Integer> reached() {
+  private SortedSet<Integer> reached() {
     var reached = new TreeSet<Integer>(List.of(0));
     Deque<Integer> waiting = new ArrayDeque<>(reached);
     while (!waiting.isEmpty()) {

@@ -274,8 +274,9 @@ public final class PathFacts {
   /** Whether a step shows that a place is off: a meter does so at its own place, a try where the source feeds. */
   private boolean showsOff(Step step, String place) {
     return step.actions().stream()
-        .anyMatch(action -> action.kind().begins(EquipmentCondition.PROVED_DEAD) && place.equals(FactTable.place(step))
-            || action.kind().begins(EquipmentCondition.TRIED) && tree.hazards().feeds(action.key(), place));
+        .anyMatch(
+            action -> (action.kind().begins(EquipmentCondition.PROVED_DEAD) && place.equals(FactTable.place(step)))
+                || (action.kind().begins(EquipmentCondition.TRIED) && tree.hazards().feeds(action.key(), place)));
   }
 
   private boolean provesSomething(int step) {

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Objects;
 import java.util.stream.Collectors;
 import rungbook.library.Library;
 import rungbook.library.LibraryCompiler;
@@ -49,7 +50,7 @@ public class LibraryChanges {
     var added = added(edit, now);
     var texts = edit.texts().entrySet().stream()
         .map(text -> new Preview.ChangedText(text.getKey(), PageLinks.page(text.getKey()),
-            Difference.of(now.text().texts().get(text.getKey()).text(), text.getValue())))
+            Difference.of(Objects.requireNonNull(now.text().texts().get(text.getKey())).text(), text.getValue())))
         .toList();
     return new Preview(texts, ProblemView.of(added.stream().limit(Preview.MOST_SHOWN).toList()),
         Math.max(0, added.size() - Preview.MOST_SHOWN), digest(edit));

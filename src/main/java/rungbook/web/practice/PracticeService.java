@@ -16,6 +16,7 @@ public class PracticeService {
   private record Made(Library library, List<PracticePage> pages) {}
 
   /** A page for each system that some tree without errors is for. */
+  @SuppressWarnings("ReferenceEquality") // a library is replaced and never changed
   public synchronized List<PracticePage> all(Library library) {
     if (made.filter(pages -> pages.library() == library).isEmpty()) {
       var trees = library.trees().stream().filter(CompiledTree::isSound).map(CompiledTree::tree).toList();

@@ -18,7 +18,7 @@ public final class Search {
     var hits = trees.stream().map(tree -> new Hit(tree, entry(tree).score(words))).toList();
     var best = hits.stream().mapToInt(Hit::score).max().orElse(0);
     return hits.stream()
-        .filter(hit -> words.isEmpty() || hit.score() > 0 && hit.score() * 2 >= best)
+        .filter(hit -> words.isEmpty() || (hit.score() > 0 && hit.score() * 2 >= best))
         .sorted(Comparator.comparingInt(Hit::score).reversed().thenComparing(hit -> hit.tree().tree().title()))
         .map(Hit::tree)
         .toList();
