@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import rungbook.library.WholeWay.Done;
 import rungbook.source.Source;
+import rungbook.text.ProcessorSpeed;
 
 /**
  * Damaged texts of the starter library on the whole way, some with a proof: nothing throws, none takes a second of
@@ -24,12 +25,12 @@ class MutatedTextsTest {
   private static final int TEXTS = Integer.getInteger("rungbook.fuzz.texts", 100);
   private static final long SEED = Long.getLong("rungbook.fuzz.seed", 1);
   private static final int PROOF_EVERY = Integer.getInteger("rungbook.fuzz.proof-every", 10);
-  private static final long MOST_MILLIS = 1_000;
+  private static final long MOST_MILLIS = ProcessorSpeed.limitMillis(1_000);
   /**
    * Where the text of a system has changed, its circuit is solved anew with every variant, and what the tree hands on
    * is followed through other trees, here without the faster compiler.
    */
-  private static final long MOST_PROOF_MILLIS = 5_000;
+  private static final long MOST_PROOF_MILLIS = ProcessorSpeed.limitMillis(5_000);
   private static final int WARM_UP = Math.min(60, TEXTS / 3);
   private static final boolean LONG = TEXTS >= 1_000;
   private static final int HEAP_LOOKS = LONG ? 10 : 1;
