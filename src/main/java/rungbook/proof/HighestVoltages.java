@@ -23,8 +23,14 @@ import rungbook.tree.Tree;
  * microfarads depend on parts that may be worse than any fault the system lists.
  *
  * @param byStep in volts, without the meter's error; a check of which the circuit knows nothing is left out
+ * @param isSolvable whether the circuit of the tree's system can be solved, though this tree may be too large
  */
-public record HighestVoltages(Map<Integer, Double> byStep) {
+public record HighestVoltages(Map<Integer, Double> byStep, boolean isSolvable) {
+
+  /** Of a circuit that can be solved. */
+  public HighestVoltages(Map<Integer, Double> byStep) {
+    this(byStep, true);
+  }
 
   public HighestVoltages {
     byStep = Map.copyOf(byStep);
@@ -32,11 +38,11 @@ public record HighestVoltages(Map<Integer, Double> byStep) {
 
   /** Where there is no circuit. */
   public static HighestVoltages unknown() {
-    return new HighestVoltages(Map.of());
+    return new HighestVoltages(Map.of(), false);
   }
 
   /**
-   * Unknown for a tree that cannot be proved, or that takes more work than the budget allows.
+   * Empty for a tree that cannot be proved, or that takes more work than the budget allows.
    *
    * @param installations of the tree's own system
    */
@@ -47,7 +53,7 @@ public record HighestVoltages(Map<Integer, Double> byStep) {
     return TopologicalOrder.of(tree.steps())
         .flatMap(order -> StateEnumeration.remembered(tree.steps(), order, context, mostStates, budget.arrivals())
             .states())
-        .map(states -> of(tree, installations, states)).orElse(unknown());
+        .map(states -> of(tree, installations, states)).orElse(new HighestVoltages(Map.of()));
   }
 
   private static HighestVoltages of(Tree tree, Installations installations, StateEnumeration states) {

@@ -29,8 +29,7 @@ import org.openqa.selenium.OutputType;
 import org.openqa.selenium.WebElement;
 import rungbook.browser.Browser;
 import rungbook.web.record.FieldRecord;
-import rungbook.web.record.RecordReader;
-import rungbook.web.record.RecordText;
+import rungbook.web.record.Sent;
 
 /** The ways of a record out of a phone: what leaves there is what the server reads. */
 @Tag("browser")
@@ -83,7 +82,7 @@ class RecordOutInBrowserTest {
   }
 
   private FieldRecord sent() {
-    return RecordReader.read(phone.record());
+    return (FieldRecord) Sent.read(phone.record());
   }
 
   /** As ZXing, which has nothing of ours, reads them off the screen. */
@@ -103,7 +102,7 @@ class RecordOutInBrowserTest {
       }
       assertTrue(texts.size() <= 4, texts.size() + " pictures");
       FieldRecord full = sent();
-      FieldRecord read = RecordReader.read(RecordText.json(String.join("\n", texts)));
+      FieldRecord read = (FieldRecord) Sent.read(String.join("\n", texts));
       assertEquals(20, read.steps().size());
       assertEquals(full.id() + full.job() + full.notes() + full.left(),
           read.id() + read.job() + read.notes() + read.left());
@@ -151,7 +150,7 @@ class RecordOutInBrowserTest {
     assertTrue(text.startsWith("FIELD RECORD, not closed\nJob: Hill farm, Ötztal, unit №2\n"), text);
     assertTrue(text.contains("way “contactor pulled in: no”") && text.contains("STILL OPEN, OFF OR SET"), text);
     assertTrue(text.contains("Step 4 Across the coil: 3 V (expected 20 to 30 V), way “anything else”"), text);
-    assertEquals(sent().steps(), RecordReader.read(RecordText.json(text)).steps());
+    assertEquals(sent().steps(), ((FieldRecord) Sent.read(text)).steps());
   }
 
   @Test
@@ -160,7 +159,7 @@ class RecordOutInBrowserTest {
     String copied = (String) phone.browser().run("return getSelection().toString()");
     String shown = (String) phone.browser().run("return document.querySelector('.record pre').textContent");
     assertEquals(shown.strip(), copied.strip());
-    assertEquals(1, RecordReader.read(RecordText.json(copied)).steps().size());
+    assertEquals(1, ((FieldRecord) Sent.read(copied)).steps().size());
   }
 
   @Test
@@ -175,7 +174,7 @@ class RecordOutInBrowserTest {
     String name = (String) phone.browser().run("return saved[0][0]");
     assertTrue(name.matches("record-Hill-farm-2-[0-9a-f]{4}\\.txt"), name);
     String text = (String) phone.browser().run("return saved.blob.text()");
-    assertEquals("Hill farm / 2", RecordReader.read(RecordText.json(text)).job());
+    assertEquals("Hill farm / 2", ((FieldRecord) Sent.read(text)).job());
     assertFalse(phone.json().get("handedOut").asText().isEmpty());
   }
 }

@@ -32,6 +32,7 @@ import rungbook.store.Histories;
 import rungbook.store.Store;
 import rungbook.store.document.DocumentPath;
 import rungbook.store.document.Save;
+import rungbook.web.record.PracticeSamples;
 import rungbook.web.record.RecordSamples;
 
 /**
@@ -150,6 +151,7 @@ class EveryScreenTest {
         new Screen("revision", "revision/trees/screens.md?number=1"), new Screen("removed", "removed"),
         new Screen("reword", "reword?words=the+status+light&others=the+lamp"),
         new Screen("records", "records"), new Screen("record", "records/1"),
+        new Screen("practice-results", "records/2"),
         new Screen("transfer", "transfer"), new Screen("verify", "verify"),
         new Screen("help", "help"), new Screen("proof", "proof/trees/no-cooling-blower-runs.md"),
         new Screen("proof-with-things-to-do", "proof/trees/screens-limit.md"),
@@ -188,7 +190,7 @@ class EveryScreenTest {
     if (store.head(path).isPresent()) {
       return;
     }
-    keepRecord();
+    keepRecords();
     save(path, 0, BROKEN.replace("lok: fan\n", ""), "The first");
     save(path, 1, BROKEN, "With a slip of the pen");
     save(path, 1, BROKEN.replace("Something is wrong", "Another had it"), "Lost the race");
@@ -199,9 +201,10 @@ class EveryScreenTest {
         "With a limit among good readings");
   }
 
-  /** The first one of this library: its number is 1. */
-  private void keepRecord() {
+  /** The first ones of this library: their numbers are 1 and 2. */
+  private void keepRecords() {
     given().contentType("application/json").body(RecordSamples.FULL).post("/api/records").then().statusCode(201);
+    given().contentType("application/json").body(PracticeSamples.FULL).post("/api/records").then().statusCode(201);
   }
 
   private void save(DocumentPath path, int basedOn, String text, String message) {

@@ -19,7 +19,8 @@ public final class PackPage {
     Frame.bar(html);
     html.open("main").line();
     html.raw(RepeatedDrawings.once(
-        TreeText.of(tree, voltages, material, edition, new PageInFolder(material.pictures()))));
+        TreeText.of(tree, voltages, material, edition,
+            new PageInFolder(material.pictures(), voltages.isSolvable()))));
     html.close("main").line();
     Frame.foot(html, Assets.PACK_SCRIPT);
     return html.toString();

@@ -13,8 +13,9 @@ import rungbook.tree.Tree;
  * picture's own scripts and links are dead.
  *
  * @param pictures by path in the library
+ * @param isSolvable whether the circuit of the tree's system can be solved; without that it has no practice page
  */
-record PageInFolder(Map<String, byte[]> pictures) implements Medium {
+record PageInFolder(Map<String, byte[]> pictures, boolean isSolvable) implements Medium {
 
   @Override
   public boolean isAlone() {
@@ -31,7 +32,8 @@ record PageInFolder(Map<String, byte[]> pictures) implements Medium {
   public void about(Html html, Tree tree, Edition edition) {
     TitleBlock.of(html, tree, edition, Digest.BLANK);
     TitleBlock.checking(html);
-    tree.circuit().filter(system -> !system.parts().isEmpty()).ifPresent(system -> practice(html, system.vocabulary()));
+    tree.circuit().filter(system -> isSolvable && !system.faults().isEmpty())
+        .ifPresent(system -> practice(html, system.vocabulary()));
   }
 
   private static void practice(Html html, Vocabulary system) {

@@ -13,9 +13,10 @@ import rungbook.text.UrlPath;
  * A page to practice on a system.
  *
  * @param system the system's id
+ * @param digest 64 hexadecimal digits
  * @param bytes the file; do not modify
  */
-public record PracticePage(String system, String title, byte[] bytes) {
+public record PracticePage(String system, String title, String digest, byte[] bytes) {
 
   public static PracticePage of(PracticeInput input) {
     String title = input.systems().base().vocabulary().title();
@@ -34,7 +35,8 @@ public record PracticePage(String system, String title, byte[] bytes) {
     html.close("main").line();
     Frame.foot(html, PracticeAssets.SCRIPT);
     PageForm blank = PageForm.of(html.toString().getBytes(StandardCharsets.UTF_8)).orElseThrow();
-    return new PracticePage(input.id(), title, blank.with(blank.computed()));
+    String digest = blank.computed();
+    return new PracticePage(input.id(), title, digest, blank.with(digest));
   }
 
   /** The file's name among the packs of a folder. */

@@ -16,7 +16,7 @@ import org.eclipse.microprofile.openapi.annotations.tags.Tag;
 import rungbook.web.record.RecordEntry;
 import rungbook.web.service.ReceivedRecords;
 
-/** Field records, as packs write them. */
+/** Field records, as packs write them, and results of practice, as practice pages write them. */
 @Path("/api/records")
 @Tag(name = "records", description = "What was read and found in the field, as packs write it")
 @Produces(MediaType.APPLICATION_JSON)
@@ -32,10 +32,11 @@ class RecordsApi {
 
   @POST
   @Consumes({MediaType.APPLICATION_JSON, MediaType.TEXT_PLAIN})
-  @Operation(summary = "Keep a field record",
-      description = "The record's JSON, which fits /schema/field-record.json; or as text/plain what a pack shares, or "
-          + "what was read off its QR pictures, in any order. A record of an unknown or withdrawn pack is kept and "
-          + "flagged. The same text again is answered 200 and changes nothing")
+  @Operation(summary = "Keep a field record, or results of practice",
+      description = "The JSON of a record, which fits /schema/field-record.json, or of results, which fits "
+          + "/schema/practice-results.json; or as text/plain what a page shares, or what was read off its QR pictures, "
+          + "in any order. A record of an unknown or withdrawn pack, or of another edition of a practice page, is kept "
+          + "and flagged. The same text again is answered 200 and changes nothing")
   public Response keep(String record) {
     var received = records.receive(record);
     var answer = received.isNew() ? Response.created(URI.create("/api/records/" + received.entry().id()))
@@ -44,7 +45,7 @@ class RecordsApi {
   }
 
   @GET
-  @Operation(summary = "The newest state of each of the last 200 records",
+  @Operation(summary = "The newest state of each of the last 200 records and results",
       description = "With `tree=ID` those that followed this tree")
   public List<RecordEntry> list(@QueryParam("tree") @DefaultValue("") String tree) {
     return tree.isEmpty() ? records.newest() : records.newest(tree);
@@ -52,7 +53,7 @@ class RecordsApi {
 
   @GET
   @Path("{id}")
-  @Operation(summary = "A record, and the text as it was received")
+  @Operation(summary = "A record or results, and the text as it was received")
   public Kept read(long id) {
     var view = records.view(id);
     return new Kept(view.entry(), view.received());

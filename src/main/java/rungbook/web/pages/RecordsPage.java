@@ -19,11 +19,12 @@ import org.jboss.resteasy.reactive.RestForm;
 import org.jboss.resteasy.reactive.multipart.FileUpload;
 import org.jspecify.annotations.Nullable;
 import rungbook.web.http.ProblemException;
+import rungbook.web.record.PracticeView;
 import rungbook.web.record.RecordEntry;
 import rungbook.web.record.RecordView;
 import rungbook.web.service.ReceivedRecords;
 
-/** Field records: taken in, listed, and one of them. */
+/** Field records and results of practice: taken in, listed, and one of them. */
 @Path("/records")
 @Produces(MediaType.TEXT_HTML)
 class RecordsPage {
@@ -43,6 +44,8 @@ class RecordsPage {
     static native TemplateInstance records(ListView list);
 
     static native TemplateInstance record(RecordView view);
+
+    static native TemplateInstance practice(PracticeView view);
   }
 
   @GET
@@ -53,7 +56,8 @@ class RecordsPage {
   @GET
   @Path("{id}")
   public TemplateInstance show(long id) {
-    return Templates.record(records.view(id));
+    var view = records.view(id);
+    return view instanceof RecordView record ? Templates.record(record) : Templates.practice((PracticeView) view);
   }
 
   @POST
@@ -70,7 +74,7 @@ class RecordsPage {
       return Files.readString(file.uploadedFile());
     } catch (MalformedInputException binary) {
       throw ProblemException.badRequest("`" + file.fileName() + "` is no text",
-          "choose the file that the pack saved: it ends in `.txt` or `.json`");
+          "choose the file that the pack or practice page saved: it ends in `.txt` or `.json`");
     }
   }
 }

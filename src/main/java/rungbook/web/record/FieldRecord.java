@@ -16,7 +16,7 @@ import java.util.Optional;
  */
 public record FieldRecord(String id, int saves, Instant saved, String job, String notes, List<FollowedPack> packs,
     List<Answered> steps, List<Answered> undone, Stop now, Optional<Instant> closed, List<String> left, String why,
-    boolean isShort) {
+    boolean isShort) implements Sent {
 
   /**
    * A pack that was followed.

@@ -1,6 +1,7 @@
 package rungbook.web.record;
 
 import java.util.Map;
+import java.util.Optional;
 import rungbook.store.document.KeptRecord.KeptPack;
 import rungbook.text.UrlPath;
 
@@ -10,7 +11,8 @@ import rungbook.text.UrlPath;
  * @param tree its id, as the record has it
  * @param path in the library; empty for an unknown pack
  * @param revision of the tree; 0 for an unknown pack
- * @param flag whether somebody should look before the record is used: the pack is unknown, or its tree was taken out
+ * @param flag whether somebody should look before the record is used: the pack is unknown, or its tree was taken out;
+ *     or the practice page is not that of the library
  */
 public record PackMatch(String tree, String digest, String saidRevision, String path, int revision, String says,
     boolean flag) {
@@ -27,6 +29,23 @@ public record PackMatch(String tree, String digest, String saidRevision, String 
         newest == null ? "withdrawn: its tree is no longer in the library"
             : newest > issued.revision() ? "older: the library has revision " + newest : "the newest revision",
         newest == null);
+  }
+
+  /**
+   * The page that was practiced on; its system is in place of the tree.
+   *
+   * @param digest of the page that the library has of the system; empty if there is none
+   */
+  public static PackMatch of(PracticeResults results, Optional<String> digest, Map<String, Integer> revisions) {
+    var path = "shared/systems/" + results.system() + ".md";
+    var newest = revisions.get(path);
+    boolean isSame = digest.filter(whole -> whole.startsWith(results.digest())).isPresent();
+    return new PackMatch(results.system(), results.digest(), "", newest == null ? "" : path,
+        newest == null ? 0 : newest,
+        isSame ? "the practice page of this library"
+            : digest.isEmpty() ? "unknown: this library has no practice page of this system"
+                : "of another edition: the page of this library has another circuit, other trees or another program",
+        !isSame);
   }
 
   /** Where the text of that revision is; empty for an unknown pack. */

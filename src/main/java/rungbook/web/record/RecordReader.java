@@ -1,10 +1,5 @@
 package rungbook.web.record;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.databind.DeserializationFeature;
-import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
-import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.util.List;
 import java.util.Set;
 import java.util.regex.Pattern;
@@ -13,33 +8,17 @@ import rungbook.web.record.FieldRecord.FollowedPack;
 import rungbook.web.record.FieldRecord.Stop;
 
 /** Reads a record's JSON. What the published schema takes is read, and nothing else. */
-public final class RecordReader {
+final class RecordReader {
   static final String FORMAT = "rungbook-record/1";
   private static final Pattern ID = Pattern.compile("[0-9a-f]{16}");
   private static final Pattern DIGEST = Pattern.compile("[0-9a-f]{64}");
   private static final Set<String> KINDS = Set.of("check", "task", "finding", "end");
-  private static final ObjectMapper JSON = JsonMapper.builder().enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
-      .build();
 
   private RecordReader() {}
 
-  /**
-   * @param json in full, or the short form of QR pictures
-   * @throws RecordFault with the place of what is wrong
-   */
-  public static FieldRecord read(String json) {
-    var whole = new Fields(parsed(json), "");
+  /** @param whole in full, or the short form of QR pictures */
+  static FieldRecord read(Fields whole) {
     return whole.has("f") ? ShortRecord.read(whole) : full(whole);
-  }
-
-  private static JsonNode parsed(String json) {
-    try {
-      return JSON.readTree(json);
-    } catch (JsonProcessingException broken) {
-      var at = broken.getLocation();
-      throw new RecordFault("the record's JSON cannot be read at character " + (at == null ? 0 : at.getColumnNr()),
-          "it was cut off or changed on the way: share it again");
-    }
   }
 
   static String id(Fields record, String name) {
@@ -50,7 +29,7 @@ public final class RecordReader {
     if (!record.text("format").equals(FORMAT)) {
       throw Fields.wrong("format", "is not `" + FORMAT + "`, which is all that this server reads");
     }
-    onlyKnown(record, RecordFields.RECORD);
+    record.onlyKnown(RecordFields.RECORD, "a record");
     if (record.has("from")) {
       id(record, "from");
     }
@@ -65,16 +44,8 @@ public final class RecordReader {
         closed.isPresent() ? left : steps.get(steps.size() - 1).open(), record.optionalText("why"), false);
   }
 
-  private static void onlyKnown(Fields fields, Set<String> known) {
-    fields.node().fieldNames().forEachRemaining(name -> {
-      if (!known.contains(name)) {
-        throw Fields.wrong(fields.place().isEmpty() ? name : fields.place() + "." + name, "is no field of a record");
-      }
-    });
-  }
-
   private static FollowedPack pack(Fields pack) {
-    onlyKnown(pack, RecordFields.PACK);
+    pack.onlyKnown(RecordFields.PACK, "a record");
     pack.text("file");
     return new FollowedPack(pack.text("tree"), pack.text("title"),
         pack.text("digest", DIGEST, "not 64 hexadecimal digits"), pack.text("revision"), pack.optionalText("system"),
@@ -82,7 +53,7 @@ public final class RecordReader {
   }
 
   private static Stop now(Fields place, int packs) {
-    onlyKnown(place, RecordFields.PLACE);
+    place.onlyKnown(RecordFields.PLACE, "a record");
     if (place.has("pack")) {
       packIndex(place, packs);
     }
@@ -104,7 +75,7 @@ public final class RecordReader {
   }
 
   private static Answered answered(Fields step, int packs) {
-    onlyKnown(step, RecordFields.STEP);
+    step.onlyKnown(RecordFields.STEP, "a record");
     var kind = step.text("kind");
     if (!KINDS.contains(kind)) {
       throw Fields.wrong(step.place() + ".kind", "is none of check, task, finding, end");

@@ -8,7 +8,7 @@ import rungbook.text.Day;
 
 /** A record as its page shows it: the answers in order, those after the last finding as repair and closing readings. */
 public record RecordView(RecordEntry entry, FieldRecord record, List<Followed> packs, List<Line> before,
-    List<Line> after, List<Line> undone, String received) {
+    List<Line> after, List<Line> undone, String received) implements SentView {
 
   /** An answer, with the name of its tree where that changes. */
   public record Line(String tree, FieldRecord.Answered step) {

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.jboss.logging.Logger;
 import rungbook.pack.Pack;
+import rungbook.pack.practice.PracticePage;
 import rungbook.store.FieldRecords;
 import rungbook.store.document.DocumentPath;
 import rungbook.store.document.KeptRecord;
@@ -12,23 +13,32 @@ import rungbook.store.document.KeptRecord.IssuedPack;
 import rungbook.store.document.KeptRecord.KeptPack;
 import rungbook.store.document.StoreLimits;
 import rungbook.web.http.ProblemException;
+import rungbook.web.practice.PracticeService;
 import rungbook.web.record.FieldRecord;
+import rungbook.web.record.PackMatch;
+import rungbook.web.record.PracticeResults;
+import rungbook.web.record.PracticeView;
 import rungbook.web.record.RecordEntry;
 import rungbook.web.record.RecordFault;
-import rungbook.web.record.RecordReader;
-import rungbook.web.record.RecordText;
 import rungbook.web.record.RecordView;
+import rungbook.web.record.Sent;
+import rungbook.web.record.SentView;
 
-/** Field records that come back from the field, matched to the packs that this server handed out. */
+/**
+ * Field records that come back from the field, matched to the packs that this server handed out, and results of
+ * practice, matched to the library's practice pages.
+ */
 @ApplicationScoped
 public class ReceivedRecords {
   private static final Logger LOG = Logger.getLogger("rungbook");
   private final FieldRecords records;
   private final CompiledLibrary library;
+  private final PracticeService practice;
 
-  ReceivedRecords(FieldRecords records, CompiledLibrary library) {
+  ReceivedRecords(FieldRecords records, CompiledLibrary library, PracticeService practice) {
     this.records = records;
     this.library = library;
+    this.practice = practice;
   }
 
   /** @param isNew whether the same text was not received before */
@@ -42,10 +52,10 @@ public class ReceivedRecords {
           "send one record at a time");
     }
     try {
-      var record = RecordReader.read(RecordText.json(text));
-      var kept = records.receive(new FieldRecords.Arrival(record.id(), record.saves(), record.isShort(),
-          record.packs().stream().map(ReceivedRecords::named).toList(), content));
-      return new Received(RecordEntry.of(kept.kept(), record, library.checked().revisions()), kept.isNew());
+      var sent = Sent.read(text);
+      var kept = records.receive(new FieldRecords.Arrival(sent.id(), sent.saves(), sent.isShort(),
+          sent.packs().stream().map(ReceivedRecords::named).toList(), content));
+      return new Received(entry(kept.kept(), sent, library.checked()), kept.isNew());
     } catch (RecordFault fault) {
       throw ProblemException.badRequest(fault.says(), fault.hint());
     }
@@ -66,23 +76,35 @@ public class ReceivedRecords {
   }
 
   private List<RecordEntry> entries(List<KeptRecord> kept) {
-    var revisions = library.checked().revisions();
-    return kept.stream().map(record -> RecordEntry.of(record, read(record), revisions)).toList();
+    var checked = library.checked();
+    return kept.stream().map(record -> entry(record, read(record), checked)).toList();
   }
 
-  public RecordView view(long id) {
+  private RecordEntry entry(KeptRecord kept, Sent sent, CheckedLibrary checked) {
+    var revisions = checked.revisions();
+    if (sent instanceof FieldRecord record) {
+      return RecordEntry.of(kept, record, revisions);
+    }
+    var results = (PracticeResults) sent;
+    var page = practice.of(results.system(), checked.library()).map(PracticePage::digest);
+    return RecordEntry.of(kept, results, PackMatch.of(results, page, revisions));
+  }
+
+  public SentView view(long id) {
     var kept = records.find(id).orElseThrow(() -> ProblemException.notFound("there is no field record " + id,
         "choose one from the list of field records"));
     return view(kept, read(kept));
   }
 
-  private RecordView view(KeptRecord kept, FieldRecord record) {
-    return RecordView.of(RecordEntry.of(kept, record, library.checked().revisions()), record, kept.text());
+  private SentView view(KeptRecord kept, Sent sent) {
+    var entry = entry(kept, sent, library.checked());
+    return sent instanceof FieldRecord record ? RecordView.of(entry, record, kept.text())
+        : new PracticeView(entry, (PracticeResults) sent, kept.text());
   }
 
   /** What is kept was read before it was kept. */
-  private static FieldRecord read(KeptRecord kept) {
-    return RecordReader.read(RecordText.json(kept.text()));
+  private static Sent read(KeptRecord kept) {
+    return Sent.read(kept.text());
   }
 
   /** Remembers packs that are handed out. A pack is handed out even when that cannot be written down. */

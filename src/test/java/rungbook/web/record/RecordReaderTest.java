@@ -34,7 +34,7 @@ class RecordReaderTest {
   private static final String SHORT = RecordSamples.SHORT;
 
   private static FieldRecord read(String text) {
-    return RecordReader.read(RecordText.json(text));
+    return (FieldRecord) Sent.read(text);
   }
 
   @Test
@@ -118,7 +118,7 @@ class RecordReaderTest {
       boolean fits = schema.validate(record, InputFormat.JSON).isEmpty();
       boolean isRead = true;
       try {
-        RecordReader.read(record);
+        Sent.read(record);
       } catch (RecordFault refused) {
         isRead = false;
       }

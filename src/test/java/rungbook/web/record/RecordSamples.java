@@ -15,7 +15,7 @@ public final class RecordSamples {
 
   private RecordSamples() {}
 
-  private static String read(String name) {
+  static String read(String name) {
     try (InputStream in = RecordSamples.class.getResourceAsStream("/rungbook/record/" + name)) {
       return new String(in.readAllBytes(), StandardCharsets.UTF_8).strip();
     } catch (IOException e) {
