@@ -117,6 +117,36 @@ class PackAndVerifyTest {
         out);
   }
 
+  /** With 13 switches before a load that may be shorted there are 8,192 positions, twice what is tried. */
+  @Test
+  void onlyAPackOfASystemThatCanBeSolvedLeadsToAPracticePage() throws IOException {
+    Texts.write(folder.resolve("lamp").resolve(TwoFuses.TREE_PATH), TwoFuses.LOOKING_TREE);
+    Texts.write(folder.resolve("lamp").resolve(TwoFuses.SYSTEM_PATH), TwoFuses.SYSTEM);
+    assertEquals(0, Run.in(folder, "pack", "lamp", "--to", "small").exit());
+    assertTrue(packed("small").contains("practice-lamp.html"), packed("small").toString());
+    assertTrue(Files.readString(folder.resolve("small/dark.html")).contains("href=\"practice-lamp.html\""));
+    Texts.write(folder.resolve("lamp").resolve(TwoFuses.SYSTEM_PATH), withSwitches(13));
+    assertEquals(0, Run.in(folder, "pack", "lamp", "--to", "large").exit());
+    assertFalse(packed("large").contains("practice-lamp.html"), packed("large").toString());
+    assertFalse(Files.readString(folder.resolve("large/dark.html")).contains("practice-lamp"));
+  }
+
+  private static String withSwitches(int count) {
+    var controls = new StringBuilder("```controls\n");
+    var points = new StringBuilder("```points\n");
+    var parts = new StringBuilder("```parts\n");
+    for (int i = 1; i <= count; i++) {
+      controls.append("key ").append(i).append(": off, on, at bench\n");
+      points.append("K").append(i).append(": at bench, 120 V\n");
+      parts.append("key ").append(i).append(" contact: contact, ").append(i == 1 ? "A" : "K" + (i - 1)).append(" to K")
+          .append(i).append(", closed when key ").append(i).append(" on\n");
+    }
+    parts.append("heater: load, 120 V, 60 W, K").append(count).append(" to N\n");
+    return TwoFuses.SYSTEM.replace("```controls\n", controls).replace("```points\n", points)
+        .replaceFirst("```parts\n", parts.toString())
+        .replace("```faults\n", "```faults\nheater shorted: short K" + count + " to N\n");
+  }
+
   @Test
   void aTreeThatCannotBeProvedSaysSoInItsPack() throws IOException {
     assertEquals(0, Run.in(folder, "pack", "lib/trees/a.md", "--proved", "--to", "out").exit());
