@@ -24,7 +24,8 @@ final class PracticeReader {
   static final String NO_EXERCISE = "no code such as 3-8123-4, nor empty";
   private static final String ANY_FORMAT = "rungbook-practice/";
   private static final Pattern DIGEST = Pattern.compile("[0-9a-f]{64}");
-  private static final String HINT = "send the results as the practice page wrote them; docs/practice.md has their form";
+  private static final String HINT = "send the results as the practice page wrote them; "
+      + "docs/practice.md has their form";
   private static final Set<String> RESULTS = Set.of("format", "system", "digest", "name", "rounds");
   private static final Set<String> ROUND = Set.copyOf(List.of("level", "seed", "exercise", "variant", "faults", "named",
       "right", "minutes", "walked", "unsafe", "way", "started", "ended"));

@@ -22,14 +22,14 @@ import rungbook.text.Day;
  * @param packs of results, the page that was practiced on
  * @param flagged whether one of its packs is unknown or withdrawn, or its page of another edition
  */
-public record RecordEntry(long id, String recordId, String kind, String job, Instant receivedAt, boolean closed, int answers,
-    String at, List<String> found, List<String> left, List<PackMatch> packs, boolean flagged) {
+public record RecordEntry(long id, String recordId, String kind, String job, Instant receivedAt, boolean closed,
+    int answers, String at, List<String> found, List<String> left, List<PackMatch> packs, boolean flagged) {
 
   public static RecordEntry of(KeptRecord kept, FieldRecord record, Map<String, Integer> revisions) {
     var packs = kept.packs().stream().map(pack -> PackMatch.of(pack, revisions)).toList();
-    return new RecordEntry(kept.id(), kept.recordId(), "record", record.job(), kept.receivedAt(), record.closed().isPresent(),
-        record.steps().size(), record.now().name(), record.now().says(), record.left(), packs,
-        packs.stream().anyMatch(PackMatch::flag));
+    return new RecordEntry(kept.id(), kept.recordId(), "record", record.job(), kept.receivedAt(),
+        record.closed().isPresent(), record.steps().size(), record.now().name(), record.now().says(), record.left(),
+        packs, packs.stream().anyMatch(PackMatch::flag));
   }
 
   /** @param page the page that was practiced on */

@@ -1,2 +1,2 @@
-/** Field records that come back: found in what was sent, read, and matched to the revision that was followed. */
+/** Field records and results of practice that come back: found in what was sent, read, and matched to their pages. */
 package rungbook.web.record;
