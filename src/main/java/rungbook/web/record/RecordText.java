@@ -8,8 +8,7 @@ import java.util.regex.Pattern;
  */
 final class RecordText {
   private static final String FORMAT = "{\"format\":\"";
-  private static final String BEGINNING = FORMAT + RecordReader.FORMAT + "\"";
-  private static final Pattern ANY_BEGINNING = Pattern.compile(Pattern.quote(FORMAT) + "(?:"
+  private static final Pattern BEGINNING = Pattern.compile(Pattern.quote(FORMAT) + "(?:"
       + Pattern.quote(RecordReader.FORMAT) + '|' + Pattern.quote(PracticeReader.FORMAT) + ")\"");
 
   /** Mail programs break long lines, which no text in JSON has. Looked for once in each run of white space. */
@@ -23,7 +22,7 @@ final class RecordText {
     if (given.isEmpty()) {
       throw new RecordFault("there is no text", "paste a record, or choose its file");
     }
-    var beginning = ANY_BEGINNING.matcher(given);
+    var beginning = BEGINNING.matcher(given);
     if (beginning.find()) {
       var json = given.substring(beginning.start(), end(given, beginning.start()));
       return LINE_END.matcher(json).replaceAll(" ");
@@ -55,7 +54,8 @@ final class RecordText {
     var joined = Pictures.joined(text);
     if (joined.isEmpty()) {
       throw new RecordFault("there is no field record in this text",
-          "paste all of it: the line that begins with " + BEGINNING + ", or what was read off each QR picture");
+          "paste all of it: the line that begins with " + FORMAT + RecordReader.FORMAT + "\" or " + FORMAT
+              + PracticeReader.FORMAT + "\", or what was read off each QR picture");
     }
     return joined;
   }
