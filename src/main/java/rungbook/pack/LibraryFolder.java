@@ -6,13 +6,13 @@ import java.util.Base64;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import rungbook.pack.practice.PracticePage;
 import rungbook.pack.style.Assets;
 import rungbook.pack.page.Digest;
 import rungbook.pack.page.FileNames;
 import rungbook.pack.page.Frame;
 import rungbook.text.Sha256;
+import rungbook.text.UrlPath;
 
 /** A library's packs as one folder: an index with search by complaint, and what a phone needs to keep all of it. */
 public final class LibraryFolder {
@@ -35,6 +35,9 @@ public final class LibraryFolder {
       }
       """.formatted(Base64.getEncoder().encodeToString(ICON.getBytes(StandardCharsets.UTF_8)));
 
+  /** Of a digest: enough to tell two editions on a phone apart. */
+  private static final int TWO_GROUPS = 9;
+
   private LibraryFolder() {}
 
   /**
@@ -49,17 +52,16 @@ public final class LibraryFolder {
     practice.forEach(page -> files.add(new PackFile(page.fileName(), page.bytes())));
     files.add(new PackFile(FileNames.INDEX, IndexPage.of(sorted, leftOut, practice)));
     files.add(PackFile.text("manifest.webmanifest", MANIFEST));
-    files.add(PackFile.text("sw.js", worker(files, sorted, practice)));
+    files.add(PackFile.text("sw.js", worker(files)));
     return List.copyOf(files);
   }
 
-  /** Any change to any file changes the worker, which is how a browser learns of it. */
-  private static String worker(List<PackFile> files, List<Pack> packs, List<PracticePage> practice) {
-    String all = files.stream().map(file -> Sha256.hex(file.bytes())).collect(Collectors.joining());
-    String name = Digest.shortened(Sha256.hex(all.getBytes(StandardCharsets.US_ASCII)));
-    String list = Stream.of(Stream.of("./", FileNames.INDEX, "manifest.webmanifest"),
-        packs.stream().map(pack -> FileNames.address(pack.tree())), practice.stream().map(PracticePage::address))
-        .flatMap(names -> names).collect(Collectors.joining("\", \"", "[\"", "\"]"));
-    return Assets.WORKER.replace("{name}", name).replace("[\"{files}\"]", list) + "\n";
+  /** It has each file's digest, so that any change to any file changes it, which is how a browser learns of it. */
+  private static String worker(List<PackFile> files) {
+    String list = files.stream()
+        .map(file -> "[\"" + UrlPath.part(file.name()) + "\", \"" + Sha256.hex(file.bytes()) + "\"]").collect(Collectors.joining(", ", "[", "]"));
+    String name = Sha256.hex(list.getBytes(StandardCharsets.US_ASCII));
+    return Assets.WORKER.replace("{name}", Digest.shortened(name))
+        .replace("{edition}", Digest.grouped(name).substring(0, TWO_GROUPS)).replace("[\"{files}\"]", list) + "\n";
   }
 }
