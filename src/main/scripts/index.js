@@ -39,11 +39,11 @@ function follow(registration) {
   if (registration.active) show(registration.active);
   if (registration.waiting) offer(registration.waiting);
   settled = !coming;
-  if (coming) coming.addEventListener('statechange', function () {
+  if (coming) {coming.addEventListener('statechange', function () {
     settled = true;
     if (coming.state === 'activated') show(coming);
     if (coming.state === 'installed' && registration.active) offer(coming);
-  });
+  });}
 }
 // while a new edition is fetched, the line above it still says what is kept of the old one
 function heard(data, hasOld) {

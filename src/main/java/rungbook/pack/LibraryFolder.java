@@ -59,7 +59,8 @@ public final class LibraryFolder {
   /** It has each file's digest, so that any change to any file changes it, which is how a browser learns of it. */
   private static String worker(List<PackFile> files) {
     String list = files.stream()
-        .map(file -> "[\"" + UrlPath.part(file.name()) + "\", \"" + Sha256.hex(file.bytes()) + "\"]").collect(Collectors.joining(", ", "[", "]"));
+        .map(file -> "[\"" + UrlPath.part(file.name()) + "\", \"" + Sha256.hex(file.bytes()) + "\"]")
+        .collect(Collectors.joining(", ", "[", "]"));
     String name = Sha256.hex(list.getBytes(StandardCharsets.US_ASCII));
     return Assets.WORKER.replace("{name}", Digest.shortened(name))
         .replace("{edition}", Digest.grouped(name).substring(0, TWO_GROUPS)).replace("[\"{files}\"]", list) + "\n";

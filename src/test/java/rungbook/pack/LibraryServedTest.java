@@ -49,8 +49,9 @@ class LibraryServedTest {
     try (var folder = new ServedFolder(old); Browser browser = Browser.start()) {
       browser.open(folder.root()).until(KEPT);
       folder.copy(named(fresh, "sw.js"));
-      browser.open(folder.root()).until(says("A newer edition was not kept, because " + ID + ".html on the server is of "
-          + "another edition"));
+      browser.open(folder.root())
+          .until(says("A newer edition was not kept, because " + ID + ".html on the server is of "
+              + "another edition"));
       assertTrue((boolean) browser.run("return " + KEPT));
       folder.copy(named(fresh, ID + ".html"));
       browser.open(folder.root()).until(says("A newer edition was not kept, because index.html"));
@@ -70,7 +71,8 @@ class LibraryServedTest {
     List<PackFile> whole = edition("1");
     try (var folder = new ServedFolder(whole.stream().filter(file -> !file.name().equals(ID + ".html")).toList());
         Browser browser = Browser.start()) {
-      browser.open(folder.root()).until(says("Not kept on this phone, because the server has no " + ID + ".html (404)"));
+      browser.open(folder.root())
+          .until(says("Not kept on this phone, because the server has no " + ID + ".html (404)"));
       folder.copy(whole);
       browser.open(folder.root()).until(KEPT);
     }

@@ -67,7 +67,8 @@ class PracticeReaderTest {
     assertEquals(full.name() + full.system() + full.sum(), made.name() + made.system() + made.sum());
     assertTrue(full.digest().startsWith(made.digest()));
     assertEquals(full.rounds().stream().map(round -> round.level() + round.exercise() + round.faults() + round.lasted())
-        .toList(), made.rounds().stream()
+        .toList(),
+        made.rounds().stream()
             .map(round -> round.level() + round.exercise() + round.faults() + round.lasted()).toList());
   }
 
