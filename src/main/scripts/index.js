@@ -59,10 +59,10 @@ if (/^https?:$/.test(location.protocol) && navigator.serviceWorker) {
   link.rel = 'manifest';
   link.href = 'manifest.webmanifest';
   doc.head.appendChild(link);
-  [told, newer].forEach(function (line) {
-    line.setAttribute('role', 'status');
-    doc.querySelector('main').appendChild(line);
-  });
+  const main = doc.querySelector('main');
+  [told, newer].forEach(function (line) { line.setAttribute('role', 'status'); });
+  main.appendChild(told);
+  main.insertBefore(newer, main.firstChild); // seen before a tree is opened
   workers.addEventListener('message', e => { heard(e.data, !!workers.controller); });
   workers.register('sw.js', { updateViaCache: 'none' }).then(function (registration) {
     follow(registration);

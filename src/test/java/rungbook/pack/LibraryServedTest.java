@@ -50,8 +50,7 @@ class LibraryServedTest {
       browser.open(folder.root()).until(KEPT);
       folder.copy(named(fresh, "sw.js"));
       browser.open(folder.root())
-          .until(says("A newer edition was not kept, because " + ID + ".html on the server is of "
-              + "another edition"));
+          .until(says("A newer edition was not kept, because " + ID + ".html on the server is of another edition"));
       assertTrue((boolean) browser.run("return " + KEPT));
       folder.copy(named(fresh, ID + ".html"));
       browser.open(folder.root()).until(says("A newer edition was not kept, because index.html"));
