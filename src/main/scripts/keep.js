@@ -63,9 +63,11 @@ export const keep = {
   FORMAT: FORMAT,
   fresh: fresh,
   drop: drop,
-  // remembers what storage has of a record from now on
+  // remembers what storage has of a record from now on: all of it, or the address goes on to carry it
   open: record => {
     last = read(record.id);
+    const own = parsed(last);
+    kept = !!own && own.saves >= record.saves;
     return record;
   },
   // what another tab made of it meanwhile stays: this one goes on under a name of its own

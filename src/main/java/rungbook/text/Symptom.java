@@ -15,7 +15,7 @@ public record Symptom(String words, List<String> phrases) {
       new Symptom("No cooling", List.of("cold", "cooling", "conditioning", "unit quiet", "unit silent")),
       new Symptom("No heat", List.of("heat", "lights goes out")),
       new Symptom("No air", List.of("no air registers", "no fan")),
-      new Symptom("Does not stop", List.of("stop", "keeps running")),
+      new Symptom("Does not stop", List.of("stop", "keeps running", "keeps heating")),
       new Symptom("Blank or dead", List.of("blank", "nothing")),
       new Symptom("Noise", List.of("buzz", "hum", "click", "noise")));
 

@@ -21,6 +21,10 @@ class NoWordLostInLibraryTest {
       .compile("(?s)<section class=\"page step[^>]* id=\"([^\"]*+)\"[^>]*>(.*?)</section>");
   private static final Pattern START = Pattern.compile("(?s)<section class=\"page start\".*?</section>");
 
+  /** How a pack is checked, which the file of all trees says of itself, and the file beside it, which that has not. */
+  private static final List<String> NOT_OF_ONE_FILE = List.of("This page cannot prove itself",
+      "To practice on this system, with the file in the same folder:");
+
   /** Between the tree's element and the next. */
   private static String part(String page, Tree tree) {
     int from = page.indexOf("<div class=tree data-tree=" + tree.id() + " ");
@@ -67,8 +71,8 @@ class NoWordLostInLibraryTest {
       List<String> lost = Pattern.compile("(?s)<(p|li|h2|h3|dd)\\b[^>]*>(.*?)</\\1>").matcher(start).results()
           .map(line -> words(line.group(2)))
           .filter(line -> !line.isEmpty() && !said.contains(line)).toList();
-      assertEquals(List.of(), lost.stream().filter(line -> !line.startsWith("This page cannot prove itself")).toList(),
-          tree.id());
+      assertEquals(List.of(), lost.stream().filter(line -> NOT_OF_ONE_FILE.stream().noneMatch(line::startsWith))
+          .toList(), tree.id());
     }
   }
 }
