@@ -262,10 +262,11 @@ public final class Browser implements AutoCloseable {
     return write(file, driver.getScreenshotAs(OutputType.BYTES));
   }
 
-  /** The page as it would be printed. */
-  public Path pdf(Path file) {
-    var printed = cdp("Page.printToPDF", Map.of("printBackground", false, "preferCSSPageSize", true));
-    return write(file, Base64.getDecoder().decode((String) printed.get("data")));
+  /** The page as it would be printed, a PDF file. */
+  public byte[] printed(double sheetWidthInches, double sheetHeightInches) {
+    var printed = cdp("Page.printToPDF",
+        Map.of("printBackground", false, "paperWidth", sheetWidthInches, "paperHeight", sheetHeightInches));
+    return Base64.getDecoder().decode((String) printed.get("data"));
   }
 
   private static Path write(Path file, byte[] bytes) {

@@ -38,13 +38,14 @@ public final class TitleBlock {
     html.raw("</dl>\n");
   }
 
+  /** The edition comes last, beside the digest: a printed pack has both at the foot of each sheet. */
   private static void cells(Html html, Tree tree, Edition edition) {
     tree.system().ifPresent(system -> cell(html, "System", system.title()));
     cell(html, "Meter", tree.meter().title());
-    cell(html, "Revision", edition.revision().orElse("draft"));
-    cell(html, "Released", edition.released().map(Day::written).orElse("not released"));
     cell(html, "Proof", edition.proof().orElse("not in this pack"));
     edition.renewAfter().ifPresent(day -> cell(html, "Look for a newer one after", Day.written(day)));
+    cell(html, "Revision", edition.revision().orElse("draft"));
+    cell(html, "Released", edition.released().map(Day::written).orElse("not released"));
   }
 
   /** A changed page can say anything of itself, so this one only says how others find out. */

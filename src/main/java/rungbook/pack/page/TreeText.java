@@ -90,6 +90,7 @@ public final class TreeText {
         cautions);
     start(cautions, new WhoMayDoIt(tree, prose));
     outline.order().forEach(place -> steps(sections, place));
+    SignOff.of(html);
     return html.toString();
   }
 
@@ -140,12 +141,15 @@ public final class TreeText {
     }
   }
 
+  /** On a screen the titles; on paper a map, with the ways from each step. */
   private void contents() {
+    StepMap map = new StepMap(tree, outline);
     html.open("details", "class", "contents").element("summary", "All steps").open("ul");
     for (Outline.Place place : outline.own()) {
       html.open("li")
-          .element("a", place.number() + " " + tree.steps().get(place.step()).title(), "href", "#" + place.anchor())
-          .close("li").line();
+          .element("a", place.number() + " " + tree.steps().get(place.step()).title(), "href", "#" + place.anchor());
+      html.element("small", map.of(place));
+      html.close("li").line();
     }
     chapters.contents(html);
     html.close("ul").close("details").line();

@@ -100,7 +100,7 @@ final class WaysOn {
   }
 
   /** One line for each thing looked at that matters: contacts in series. */
-  private static List<String> answers(Step step, Way way) {
+  static List<String> answers(Step step, Way way) {
     if (step instanceof Step.SenseCheck check && way.answer() instanceof Answer.Words words
         && words.words().size() > 1) {
       return IntStream.range(0, words.words().size())

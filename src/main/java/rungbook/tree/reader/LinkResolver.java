@@ -58,6 +58,13 @@ final class LinkResolver {
         : nowhere(Problem.at(WAY_NOT_TO_A_STEP, source(scope), way.targetSpan()).with("target", target));
   }
 
+  /** The words of a way on. Where it leaves a fragment, those of the including step: they name what comes next. */
+  String label(Scope scope, ParsedWay way) {
+    String exit = way.target().startsWith("#") ? scope.exitBySlug().get(way.target().substring(1)) : null;
+    return Optional.ofNullable(exit).flatMap(any -> scope.taker())
+        .flatMap(taker -> exitWay(taker, exit).map(out -> label(taker.scope(), out))).orElse(way.label());
+  }
+
   /** The first step of the fragment that a step includes. */
   Target entry(UnresolvedStep taker) {
     return Optional.ofNullable(taken.get(taker)).map(firstStep::get).<Target>map(Target.ToStep::new)
@@ -89,8 +96,11 @@ final class LinkResolver {
 
   /** Leaves a fragment by the including step's way on for this exit. */
   private Target exitTarget(UnresolvedStep taker, String exit) {
-    return taker.section().ways().stream().filter(way -> Names.key(way.answer()).equals(exit)).findFirst()
-        .map(way -> target(taker.scope(), way)).orElse(new Target.Nowhere());
+    return exitWay(taker, exit).map(way -> target(taker.scope(), way)).orElse(new Target.Nowhere());
+  }
+
+  private static Optional<ParsedWay> exitWay(UnresolvedStep taker, String exit) {
+    return taker.section().ways().stream().filter(way -> Names.key(way.answer()).equals(exit)).findFirst();
   }
 
   private Target treeTarget(Scope scope, String file, String step, Span span) {

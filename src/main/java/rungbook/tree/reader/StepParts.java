@@ -121,7 +121,7 @@ final class StepParts {
     }
     return written.stream().limit(Step.MOST_ANSWERS)
         .map(way -> new Way(read.apply(way), way.answer(), way.answerSpan(), links.target(unresolved.scope(), way),
-            way.label(), way.span()))
+            links.label(unresolved.scope(), way), way.span()))
         .toList();
   }
 
