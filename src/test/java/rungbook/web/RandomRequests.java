@@ -12,6 +12,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Random;
+import java.util.regex.Pattern;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
 
@@ -29,16 +30,20 @@ final class RandomRequests {
       "/edit/%s", "/edit/%s?draft=%d&line=%d",
       "/history/%s", "/history/%s?from=%d&to=%d&before=%d", "/text/%s", "/new/tree?title=%s&complaint=%s&system=%s",
       "/new/text?folder=%s&title=%s", "/nowhere/%s",
-      "/manage/%s", "/revision/%s?number=%d", "/removed", "/new/copy?from=%s&title=%s",
+      "/manage/%s", "/manage/%s?name=%s", "/revision/%s?number=%d", "/removed", "/new/copy?from=%s&title=%s",
+      "/reword", "/reword?words=%s&others=%s", "/records", "/records?tree=%s", "/records/%d", "/verify",
+      "/api/records?tree=%s", "/api/records/%d", "/api/practice/no-%s",
       "/api/library?q=%s", "/api/documents", "/api/documents?under=%s", "/api/documents/%s?revision=%d",
       "/api/files/%s?revision=%d&draft=%d",
       "/api/history/%s?before=%d", "/api/difference/%s?from=%d&to=%d", "/api/drafts/%s", "/api/check/%s", "/api/map/%s",
       "/api/words?system=%s", "/api/reading?system=split-cooling-gas-furnace&at=%s&leads=%s&set=%s&fault=%s",
       "/api/reading?system=%s&meter=%s", "/api/packs/%s?digest=true");
+  private static final List<String> FORMS = List.of("/manage/rename/%s", "/manage/remove/%s", "/revision/%s", "/reword");
   private static final String[] MEDIA_TYPES = {"application/json", "application/json", "application/json",
       "application/json", "text/plain", "application/zip",
       "application/x-www-form-urlencoded", "multipart/form-data; boundary=b", "image/png", ";;",
       "application/json; charset=utf-16"};
+  private static final Pattern FORM = Pattern.compile("/(?:manage|revision|reword)");
   private final Random random;
   private final URI server;
   private final List<String> texts;
@@ -62,7 +67,7 @@ final class RandomRequests {
   }
 
   HttpRequest next() {
-    return switch (random.nextInt(20)) {
+    return switch (random.nextInt(23)) {
       case 0, 1, 2, 3 -> sent("POST", "/api/check", json(written()));
       case 4, 5, 6 -> sent("POST", "/api/preview", json(written()));
       case 7, 8,
@@ -76,7 +81,9 @@ final class RandomRequests {
               bytes(picture()));
       case 12, 13 -> sent("POST", "/api/import?author=" + encoded(word()), bytes(zip()));
       case 14 -> sent("POST", "/transfer", bytes(multipart()));
-      case 15 -> sent(random.nextBoolean() ? "DELETE" : "GET", "/api/drafts/" + random.nextInt(50), new byte[0]);
+      case 15, 16 -> sent("POST", filled(FORMS.get(random.nextInt(FORMS.size()))), bytes(form()));
+      case 17 -> sent("POST", "/api/records", bytes(record().getBytes(StandardCharsets.UTF_8)));
+      case 18 -> sent(random.nextBoolean() ? "DELETE" : "GET", "/api/drafts/" + random.nextInt(50), new byte[0]);
       default -> sent("GET", filled(READ.get(random.nextInt(READ.size()))), new byte[0]);
     };
   }
@@ -84,6 +91,7 @@ final class RandomRequests {
   private HttpRequest sent(String method, String address, byte[] body) {
     var type = method.equals("POST") && address.startsWith("/transfer") ? "multipart/form-data; boundary=b"
         : address.startsWith("/api/import") ? "application/zip"
+            : FORM.matcher(address).lookingAt() ? "application/x-www-form-urlencoded"
             : random.nextInt(10) > 0 ? "application/json" : MEDIA_TYPES[random.nextInt(MEDIA_TYPES.length)];
     var request = HttpRequest.newBuilder(server.resolve(address)).header("Content-Type", type)
         .header("Accept", address.startsWith("/api") ? "*/*" : "text/html")
@@ -175,6 +183,18 @@ final class RandomRequests {
       throw new UncheckedIOException(failed);
     }
     return bytes.toByteArray();
+  }
+
+  private byte[] form() {
+    return ("name=" + encoded(word()) + "&words=" + encoded(word()) + "&others=" + encoded(word()) + "&digest="
+        + encoded(word()) + "&number=" + (random.nextInt(5) - 1) + "&basedOn=" + random.nextInt(4)
+        + "&author=" + encoded(word()) + "&message=" + encoded(word())).getBytes(StandardCharsets.UTF_8);
+  }
+
+  private String record() {
+    return "{\"format\":" + quoted(random.nextBoolean() ? "rungbook-record/1" : "rungbook-practice/1") + ",\"id\":"
+        + quoted(word()) + ",\"pack\":{\"digest\":" + quoted(word()) + "},\"steps\":[" + random.nextInt(9) + ",{\"at\":"
+        + quoted(word()) + "}],\"notes\":" + quoted(text()) + "}";
   }
 
   private byte[] multipart() {
