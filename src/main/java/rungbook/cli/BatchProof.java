@@ -27,6 +27,7 @@ import rungbook.proof.report.EveryPair;
 import rungbook.proof.report.Proof;
 import rungbook.report.EveryPairText;
 import rungbook.report.ProofText;
+import rungbook.report.SourceRenamer;
 import rungbook.report.json.ProofJson;
 import rungbook.source.Problem;
 import rungbook.source.ProblemList;

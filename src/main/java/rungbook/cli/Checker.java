@@ -16,6 +16,7 @@ import rungbook.library.Folder;
 import rungbook.library.Library;
 import rungbook.library.LibraryText;
 import rungbook.report.Report;
+import rungbook.report.SourceRenamer;
 import rungbook.source.Problem;
 import rungbook.source.ProblemList;
 import rungbook.source.Silenced;

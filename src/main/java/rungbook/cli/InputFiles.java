@@ -8,13 +8,18 @@ import java.nio.file.Path;
 import java.nio.file.SimpleFileVisitor;
 import java.nio.file.attribute.BasicFileAttributes;
 import java.util.List;
+import java.util.Optional;
 import java.util.SortedSet;
 import java.util.TreeSet;
 import java.util.stream.Stream;
+import rungbook.library.Folder;
+import rungbook.library.LibraryText;
 import rungbook.source.Nearest;
 
-/** Resolves the paths of a command line to Markdown files: files as they are, folders recursively. */
+/** Resolves the paths and names of a command line to Markdown files: files as they are, folders recursively. */
 final class InputFiles {
+
+  private static final String ENDING = ".md";
 
   private final Console terminal;
   private final SortedSet<Path> files = new TreeSet<>();
@@ -84,6 +89,19 @@ final class InputFiles {
     } catch (InvalidPathException e) {
       throw new UsageError("`" + written + "` cannot be a path", "name a file to write");
     }
+  }
+
+  /** @param library the one that has it */
+  record InLibrary(String id, LibraryText library) {}
+
+  /** @param written a system's file, or its name in the library of this folder */
+  static InLibrary system(String written, Console terminal) throws IOException {
+    boolean isFile = written.endsWith(ENDING);
+    String name = isFile ? written.substring(0, written.length() - ENDING.length()).replace('\\', '/') : written;
+    Optional<Path> root = Folder.rootOf(isFile ? path(written, terminal) : terminal.folder()).or(terminal::home);
+    LibraryText library = Folder.read(root.orElseThrow(() -> new UsageError("there is no library around this folder",
+        "run it in a library's folder, or name a system's file")));
+    return new InLibrary(name.substring(name.lastIndexOf('/') + 1), library);
   }
 
   private static String nearest(Path missing, Console terminal) throws IOException {

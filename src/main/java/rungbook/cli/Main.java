@@ -67,6 +67,7 @@ public final class Main {
     all.put("prove", () -> new Prove(terminal));
     all.put("read", () -> new ReadCommand(terminal));
     all.put("pack", () -> new PackCommand(terminal));
+    all.put("card", () -> new CardCommand(terminal));
     all.put("verify", () -> new VerifyCommand(terminal));
     all.put("key", () -> new KeyCommand(terminal));
     all.put("explain", () -> new Explain(terminal));

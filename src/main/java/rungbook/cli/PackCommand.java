@@ -198,7 +198,7 @@ final class PackCommand implements Callable<Integer> {
   }
 
   /** Replaces a file atomically: leaves no partial pack, and replaces a symbolic link instead of following it. */
-  private static void replace(Path file, byte[] bytes) throws IOException {
+  static void replace(Path file, byte[] bytes) throws IOException {
     Path part = file.resolveSibling("." + file.getFileName() + ".part");
     Files.deleteIfExists(part);
     Files.write(part, bytes, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);

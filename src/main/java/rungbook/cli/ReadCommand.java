@@ -1,14 +1,11 @@
 package rungbook.cli;
 
 import java.io.IOException;
-import java.nio.file.Path;
 import java.util.List;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import rungbook.library.Folder;
 import rungbook.library.LibraryCompiler;
 import rungbook.library.LibraryText;
 import rungbook.library.solving.SystemReadings.Outcome;
@@ -71,8 +68,9 @@ final class ReadCommand implements Callable<Integer> {
     if (wanted == Format.SARIF) {
       throw new UsageError("a reading is no problem, so there is no sarif of it", "write text or json");
     }
-    LibraryText text = library();
-    Outcome outcome = new SystemReadings().answer(id(), meter, request(), text, LibraryCompiler.sharedAsNeeded(text));
+    InputFiles.InLibrary named = InputFiles.system(system, terminal);
+    LibraryText text = named.library();
+    Outcome outcome = new SystemReadings().answer(named.id(), meter, request(), text, LibraryCompiler.sharedAsNeeded(text));
     if (outcome instanceof Outcome.Refused refused) {
       throw misuse(refused.problems().get(0));
     }
@@ -87,22 +85,6 @@ final class ReadCommand implements Callable<Integer> {
 
   private ReadingRequest request() {
     return new ReadingRequest(variant, at, leads, settings, fault, quantity);
-  }
-
-  private boolean isFile() {
-    return system.endsWith(".md");
-  }
-
-  private String id() {
-    String name = isFile() ? system.substring(0, system.length() - ".md".length()).replace('\\', '/') : system;
-    return name.substring(name.lastIndexOf('/') + 1);
-  }
-
-  private LibraryText library() throws IOException {
-    Path start = isFile() ? InputFiles.path(system, terminal) : terminal.folder();
-    Optional<Path> root = Folder.rootOf(start).or(terminal::home);
-    return Folder.read(root.orElseThrow(() -> new UsageError("there is no library around this folder",
-        "run it in a library's folder, or name a system's file")));
   }
 
   private static UsageError misuse(Problem problem) {

@@ -17,6 +17,8 @@ public final class FileNames {
 
   private static final String PRACTICE = "practice-";
 
+  private static final String CARD = "card-";
+
   private FileNames() {}
 
   /** The name in a folder: {@code no-cooling.html}. */
@@ -36,6 +38,11 @@ public final class FileNames {
   /** The name of the page to practice on a system: {@code practice-heat-pump.html}. */
   public static String ofPractice(String system) {
     return PRACTICE + system + ENDING;
+  }
+
+  /** The name of a system's pocket card: {@code card-heat-pump.html}. */
+  public static String ofCard(String system) {
+    return CARD + system + ENDING;
   }
 
   /** The address of a tree's pack from a pack in the same folder. */

@@ -1,5 +1,6 @@
 package rungbook.pack.page;
 
+import java.util.List;
 import rungbook.text.Day;
 import rungbook.tree.Tree;
 
@@ -11,6 +12,10 @@ public final class TitleBlock {
   static final String BLOCK = "<dl class=\"block\">\n";
   static final String BEFORE_DIGEST = "<div><dt>Digest</dt><dd><code class=\"digest\">";
   static final String AFTER_DIGEST = "</code></dd></div></dl>\n";
+
+  /** What a person fills in by hand at the end of the printed pages. Common practice, no source. */
+  private static final List<String> SIGN_OFF = List.of("Job", "Date", "Found", "Replaced or repaired",
+      "Left open, off or tagged", "Done by, license or certificate", "Under the supervision of", "Checked by");
 
   private TitleBlock() {}
 
@@ -54,6 +59,14 @@ public final class TitleBlock {
         .text("This page cannot prove itself: a changed one can show any digest. Compare all six groups with those on "
             + "your company's list or server. Or, on a computer with the signature file beside this file: ")
         .element("code", "rungbook verify FILE --key company.pub").close("p").line();
+  }
+
+  /** Lines to sign on, for paper. */
+  static void signOff(Html html) {
+    html.open("section", "class", "signoff").element("h2", "Sign-off");
+    SIGN_OFF.forEach(
+        line -> html.open("p").element("span", line).open("span", "class", "blank").close("span").close("p"));
+    html.close("section").line();
   }
 
   /** Of a list of trees. */

@@ -90,7 +90,7 @@ public final class TreeText {
         cautions);
     start(cautions, new WhoMayDoIt(tree, prose));
     outline.order().forEach(place -> steps(sections, place));
-    SignOff.of(html);
+    TitleBlock.signOff(html);
     return html.toString();
   }
 

@@ -34,7 +34,7 @@ public final class Assets {
     return Arrays.stream(names).map(name -> read("/rungbook/pack/" + name)).collect(Collectors.joining());
   }
 
-  private static String read(String name) {
+  static String read(String name) {
     try (InputStream in = Objects.requireNonNull(Assets.class.getResourceAsStream(name), name)) {
       return new String(in.readAllBytes(), StandardCharsets.UTF_8);
     } catch (IOException e) {

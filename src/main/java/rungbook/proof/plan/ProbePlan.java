@@ -28,7 +28,7 @@ public final class ProbePlan {
 
   /** Where the meter goes; empty if the circuit does not model what is read there. */
   public Optional<Probe> probe(Step.MeterCheck check, String place) {
-    List<Optional<Terminal>> leads = check.leads().stream().map(lead -> terminal(lead.key(), place)).toList();
+    List<Optional<Terminal>> leads = check.leads().stream().map(lead -> terminal(words, lead.key(), place)).toList();
     Optional<MeterFunction> meter = meter(check.quantity());
     if (meter.isEmpty() || leads.isEmpty() || leads.stream().anyMatch(Optional::isEmpty)) {
       return Optional.empty();
@@ -41,7 +41,7 @@ public final class ProbePlan {
 
   /** The voltage of each pair of points at a place, as far as the circuit models it. */
   public List<Probe> pairs(List<String> points, String place) {
-    List<Terminal> terminals = points.stream().flatMap(point -> terminal(point, place).stream()).toList();
+    List<Terminal> terminals = points.stream().flatMap(point -> terminal(words, point, place).stream()).toList();
     double load = inputOhms(instrument, Quantity.AC_VOLTS, MeterFunction.VOLTS);
     List<Probe> pairs = new ArrayList<>();
     for (int red = 0; red < terminals.size(); red++) {
@@ -71,7 +71,8 @@ public final class ProbePlan {
         .orElse(meter.usualOhms());
   }
 
-  private Optional<Terminal> terminal(String point, String place) {
+  /** A point as a step at a place means it: the one there, else the only one there is. */
+  public static Optional<Terminal> terminal(Vocabulary words, String point, String place) {
     Vocabulary.Point known = words.points().get(point);
     if (known == null) {
       return Optional.empty();

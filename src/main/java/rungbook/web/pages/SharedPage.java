@@ -67,7 +67,16 @@ class SharedPage {
 
     /** Where a system's practice page is. */
     public String practice() {
-      return "/api/practice/" + UrlPath.part(path.substring(path.lastIndexOf('/') + 1, path.lastIndexOf(".md")));
+      return "/api/practice/" + system();
+    }
+
+    /** Where a system's pocket card is. */
+    public String card() {
+      return "/api/cards/" + system();
+    }
+
+    private String system() {
+      return UrlPath.part(path.substring(path.lastIndexOf('/') + 1, path.lastIndexOf(".md")));
     }
   }
 

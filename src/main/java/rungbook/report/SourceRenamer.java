@@ -1,4 +1,4 @@
-package rungbook.cli;
+package rungbook.report;
 
 import java.util.HashMap;
 import java.util.List;
@@ -15,16 +15,16 @@ import rungbook.source.Source;
 import rungbook.source.Witness;
 
 /** Renames the sources of problems for display. */
-final class SourceRenamer {
+public final class SourceRenamer {
 
   private final UnaryOperator<String> shown;
   private final Map<Source, Source> renamed = new HashMap<>();
 
-  SourceRenamer(UnaryOperator<String> shown) {
+  public SourceRenamer(UnaryOperator<String> shown) {
     this.shown = shown;
   }
 
-  ProblemList of(ProblemList list) {
+  public ProblemList of(ProblemList list) {
     return new ProblemList(list.shown().stream().map(this::of).toList(),
         list.silenced().stream().map(this::of).toList(), List.of());
   }

@@ -1,0 +1,2 @@
+/** The pocket cards of a library's systems. */
+package rungbook.library.card;
