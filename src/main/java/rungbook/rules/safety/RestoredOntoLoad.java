@@ -65,15 +65,21 @@ public final class RestoredOntoLoad extends JointRule {
 
   /**
    * Whether each way on leads, past steps without actions, to a check that names a call. If the step also proves dead
-   * or tries, an answer that this failed is no way on from the restored source.
+   * or tries, an answer that this failed is no way on from the restored source. Nor is one for a start that went wrong.
    */
   private static boolean startsTests(Step step, RuleContext context) {
     boolean canFail = step.actions().stream().anyMatch(action -> action.kind().needsSuccess());
     int[] targets = context.graph().targets(context.tree().steps().indexOf(step));
     int[] onward = IntStream.range(0, targets.length)
-        .filter(way -> !canFail || Success.isMeant(step.ways().get(way).written(), way)).map(way -> targets[way])
-        .toArray();
+        .filter(way -> !canFail || Success.isMeant(step.ways().get(way).written(), way))
+        .filter(way -> way == 0 || !stopsWork(targets[way], context)).map(way -> targets[way]).toArray();
     return leadToTests(onward, context);
+  }
+
+  /** A finding that names no fault, calls somebody, and goes no further: a bang, a flame outside its box, gas. */
+  private static boolean stopsWork(int step, RuleContext context) {
+    return step >= 0 && context.tree().steps().get(step) instanceof Step.Finding finding
+        && finding.refer().isPresent() && finding.faults().isEmpty() && finding.ways().isEmpty();
   }
 
   private static boolean leadToTests(int[] targets, RuleContext context) {
