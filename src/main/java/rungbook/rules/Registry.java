@@ -44,6 +44,7 @@ import rungbook.rules.safety.RestoredOntoLoad;
 import rungbook.rules.safety.StillLiveUsed;
 import rungbook.rules.safety.SwitchedUnderLoad;
 import rungbook.rules.safety.TooManyNames;
+import rungbook.rules.safety.TryWithoutWay;
 import rungbook.rules.safety.WhoUnsaid;
 import rungbook.rules.state.LiveAfterIsolating;
 import rungbook.rules.state.MeasuredLive;
@@ -108,6 +109,7 @@ public final class Registry {
       new ProvedBeforeIsolating(),
       new ProveDeadPoints(),
       new IsolationNotTried(),
+      new TryWithoutWay(),
       new StillLiveUsed(),
       new PanelOpenedLive(),
       new BypassNotProved(),

@@ -49,7 +49,7 @@ public final class RestoredOntoLoad extends JointRule {
     List<SettledContacts> withNoCall = context.state().joint().settleWithNoCall(on);
     return IntStream.range(0, settled.size()).boxed()
         .flatMap(one -> calledOn(action.key(), settled.get(one), withNoCall.get(one)))
-        .filter(load -> !startsTests(step, context)).findFirst()
+        .filter(load -> !startsTests(action.key(), step, context)).findFirst()
         .map(load -> Problem.at(RESTORED_ONTO_LOAD, step.source(), action.thing().span()).with("load", load)
             .with("switch", action.thing().text()));
   }
@@ -65,15 +65,21 @@ public final class RestoredOntoLoad extends JointRule {
 
   /**
    * Whether each way on leads, past steps without actions, to a check that names a call. If the step also proves dead
-   * or tries, an answer that this failed is no way on from the restored source.
+   * or tries, an answer that this failed is no way on from the restored source; nor is one that leads to switching it off
+   * again, or that sends everybody out.
    */
-  private static boolean startsTests(Step step, RuleContext context) {
+  private static boolean startsTests(String source, Step step, RuleContext context) {
     boolean canFail = step.actions().stream().anyMatch(action -> action.kind().needsSuccess());
     int[] targets = context.graph().targets(context.tree().steps().indexOf(step));
     int[] onward = IntStream.range(0, targets.length)
         .filter(way -> !canFail || Success.isMeant(step.ways().get(way).written(), way)).map(way -> targets[way])
-        .toArray();
+        .filter(target -> target < 0 || !stops(context.tree().steps().get(target), source)).toArray();
     return leadToTests(onward, context);
+  }
+
+  private static boolean stops(Step step, String source) {
+    return step instanceof Step.Finding finding && finding.evacuate() || step.actions().stream().anyMatch(
+        action -> action.key().equals(source) && action.kind().begins(EquipmentCondition.ISOLATED));
   }
 
   private static boolean leadToTests(int[] targets, RuleContext context) {

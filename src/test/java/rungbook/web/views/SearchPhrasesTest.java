@@ -60,7 +60,9 @@ class SearchPhrasesTest {
       condenser runs nonstop: outdoor-unit-does-not-stop
       ac keeps running when thermostat is off: outdoor-unit-does-not-stop
       outside fan runs with the thermostat off: outdoor-unit-does-not-stop
-      heat will not turn off: heat-does-not-stop
+      heat will not turn off: heat-does-not-stop fan-coil-heat-does-not-stop
+      heat strips stay on: fan-coil-heat-does-not-stop
+      electric heat won't shut off: fan-coil-heat-does-not-stop
       house is way too hot, furnace won't stop: heat-does-not-stop
       furnace runs all the time: heat-does-not-stop blower-does-not-stop
       overheating: heat-does-not-stop
