@@ -3,6 +3,7 @@ package rungbook.circuit;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
+import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -13,6 +14,7 @@ import java.util.function.Supplier;
 import rungbook.circuit.network.Branch;
 import rungbook.circuit.network.Cancellation;
 import rungbook.circuit.network.Current;
+import rungbook.circuit.network.Spread;
 import rungbook.circuit.sequence.CircuitModel;
 import rungbook.circuit.sequence.EquipmentState;
 import rungbook.circuit.sequence.SteadyState;
@@ -32,6 +34,7 @@ final class BlockReadout implements SteadyStateSearch.Listener {
   private final IdentityHashMap<EquipmentState, Written> tables = new IdentityHashMap<>();
   private final MeterReadout readout;
   private final double[] unsteady;
+  private final Map<Spread, double[]> ranges = new HashMap<>();
   private final Map<byte[], Map<FaultedParameters, Map<Probe, double[]>>> direct = new TreeMap<>(Arrays::compare);
   private final List<Runnable> afterDirect = new ArrayList<>();
 
@@ -96,11 +99,22 @@ final class BlockReadout implements SteadyStateSearch.Listener {
       Supplier<SolvedNetwork> network) {
     Written to = written(start);
     Probe probe = to.probes().get(p);
+    if (probe.isOutside()) {
+      to.table().write(start.number(), p, steadyState.samples(), outside(probe, start, steadyState));
+      return;
+    }
     double[] shown = before.get(probe);
     if (shown == null) {
       shown = readAnew(probe, steadyState.modes(), start.faulted(), before, network);
     }
     write(start, steadyState, p, shown);
+  }
+
+  /** Each sample's own value of a quantity outside the circuit. */
+  private double[] outside(Probe probe, Start start, SteadyState steadyState) {
+    return model.logic()
+        .range(probe.quantity(), steadyState.relays(), start.state().state(), start.faulted().fault())
+        .map(range -> ranges.computeIfAbsent(range, one -> model.parameters().values(one::at))).orElse(unsteady);
   }
 
   private void write(Start start, SteadyState steadyState, int p, double[] shown) {
