@@ -23,7 +23,7 @@ public sealed interface Step {
   /**
    * A check with a meter.
    *
-   * @param stated what the system states outside its circuit, by its name; empty if the meter's quantity is all there is
+   * @param stated the name of what the system states outside its circuit; empty for what any system has
    */
   record MeterCheck(
       StepHeader header, Quantity quantity, Span quantitySpan, Optional<String> stated, List<NameRef> leads,

@@ -60,11 +60,14 @@ public final class QuantityReader {
   /** The ranges of a line; empty if it has a problem. */
   public Optional<QuantityRanges> read(Entry entry) {
     QuantityLine line = QuantityLine.of(entry, vocabulary.locations().keySet());
-    if (line.quantity().isEmpty()) {
+    Optional<Quantity> named = line.kind().flatMap(item -> Quantity.named(item.text()));
+    if (named.isEmpty()) {
       problems.accept(unknownKind(line));
       return Optional.empty();
     }
-    Optional<Flaw> flaw = flaw(line);
+    Optional<Flaw> flaw = line.quantity().isPresent() ? flaw(line)
+        : Optional.of(new Flaw(line.kind().orElseThrow().span(),
+            "is in " + named.get().words() + ", which the circuit itself says"));
     flaw.ifPresent(found -> refuse(entry.key(), found));
     return flaw.isPresent() ? Optional.empty() : Optional.of(ranges(line, line.quantity().orElseThrow()));
   }

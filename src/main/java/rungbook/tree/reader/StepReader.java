@@ -101,7 +101,8 @@ public final class StepReader {
     Optional<Quantity> named = Quantity.named(measure.value())
         .or(() -> stated.map(Vocabulary.StatedQuantity::kind));
     if (named.isEmpty()) {
-      problems.add(QuantityReader.unknown(measure.value(), SystemNames.measurable(system), source, measure.valueSpan()));
+      problems.add(
+          QuantityReader.unknown(measure.value(), SystemNames.measurable(system), source, measure.valueSpan()));
       return new Step.SenseCheck(parts.header(parts.wordWays(1)), Sense.LOOK, List.of(), presumed());
     }
     Quantity quantity = named.get();
