@@ -113,7 +113,7 @@ final class BlockReadout implements SteadyStateSearch.Listener {
   /** Each sample's own value of a quantity outside the circuit. */
   private double[] outside(Probe probe, Start start, SteadyState steadyState) {
     return model.logic()
-        .range(probe.quantity(), steadyState.relays(), start.state().state(), start.faulted().fault())
+        .range(probe.quantity(), steadyState.relays(), start.state().state(), start.fault())
         .map(range -> ranges.computeIfAbsent(range, one -> model.parameters().values(one::at))).orElse(unsteady);
   }
 
@@ -149,7 +149,7 @@ final class BlockReadout implements SteadyStateSearch.Listener {
   private void recordSights(BlockTable table, Start start, SteadyState steadyState) {
     var seen = new BitSet();
     for (int i = 0; i < model.logic().sights().size(); i++) {
-      seen.set(i, model.logic().seen(i, steadyState.relays(), start.state().state(), start.faulted().fault()));
+      seen.set(i, model.logic().seen(i, steadyState.relays(), start.state().state(), start.fault()));
     }
     table.write(start.number(), steadyState.samples(), seen);
   }

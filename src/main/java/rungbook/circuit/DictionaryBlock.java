@@ -31,7 +31,8 @@ final class DictionaryBlock {
   private final int number;
   private final int first;
   private final List<CaseBatch> batches;
-  private final List<FaultedParameters> cases;
+  private final List<FaultCase> cases;
+  private final FaultedParameters[] faulted;
   private final Map<String, Integer> caseNumbers = new HashMap<>();
   private final OpenedBefore opened;
   private final KnownLevels levels;
@@ -57,9 +58,18 @@ final class DictionaryBlock {
     levels = new KnownLevels(model);
     remembers = HoldingCircuits.anyIn(model.network());
     this.batches = batches;
-    this.cases = cases.stream().map(model::faulted).toList();
+    this.cases = cases;
+    faulted = new FaultedParameters[cases.size()];
+    batches.forEach(this::evaluate);
     cases.forEach(one -> caseNumbers.putIfAbsent(one.name(), caseNumbers.size()));
     opened = new OpenedBefore(cases.size(), samples(), model.logic().remembered().stayingOpen().size());
+  }
+
+  /** Of all cases that change the network alike, the network is solved once; not across batches, to the last bit. */
+  private void evaluate(CaseBatch batch) {
+    Map<FaultCase, FaultedParameters> alike = new HashMap<>();
+    batch.cases().stream()
+        .forEach(i -> faulted[i] = alike.computeIfAbsent(cases.get(i).electrical(), model::faulted));
   }
 
   int first() {
@@ -278,17 +288,17 @@ final class DictionaryBlock {
     return state.state().past().filter(past -> !isFree(number, state.state()))
         .map(past -> left.of(past.before(), before(past, number)).stream()
             .map(group -> start(number, state, group.samples(), model.logic().begun(group.relays(), state.state(),
-                cases.get(number).fault())))
+                cases.get(number))))
             .toList())
         .orElseGet(() -> dropped(number, state));
   }
 
   private Start start(int number, EquipmentState state, int[] samples, RelayState relays) {
-    return new Start(number, cases.get(number), state, samples, relays);
+    return new Start(number, cases.get(number), faulted[number], state, samples, relays);
   }
 
   private Start dropped(int number, EquipmentState state, int[] samples, boolean[] open) {
-    return start(number, state, samples, model.logic().dropped(open, state.state(), cases.get(number).fault()));
+    return start(number, state, samples, model.logic().dropped(open, state.state(), cases.get(number)));
   }
 
   /** One group of samples for each set of fuses that a case has blown; all else is dropped out. */

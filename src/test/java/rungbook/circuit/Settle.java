@@ -55,8 +55,8 @@ final class Settle {
     var found = new ArrayList<SteadyState>();
     new SteadyStateSearch(model, SteadyStateSearch.solver(model, structure), new KnownLevels(model), new BitSet(),
         (start, steady, solved) -> found.add(steady))
-        .run(List.of(new SteadyStateSearch.Start(0, faulted, EquipmentState.of(model.network(), state), new int[] {0},
-            begins)));
+        .run(List.of(new SteadyStateSearch.Start(0, faulted.fault(), faulted,
+            EquipmentState.of(model.network(), state), new int[] {0}, begins)));
     return found.get(0);
   }
 
@@ -71,7 +71,7 @@ final class Settle {
       new SteadyStateSearch(model, SteadyStateSearch.solver(model, structure), new KnownLevels(model), new BitSet(),
           (start, steady, solved) -> IntStream.range(0, intact.length).filter(i -> steady.relays().blown[i])
               .forEach(i -> opened.add(model.logic().remembered().stayingOpen().get(i))))
-          .run(List.of(new SteadyStateSearch.Start(0, faulted, EquipmentState.of(network, state), new int[] {0},
+          .run(List.of(new SteadyStateSearch.Start(0, fault, faulted, EquipmentState.of(network, state), new int[] {0},
               model.logic().dropped(intact, state, fault))));
       if (!opened.isEmpty()) {
         return opened;

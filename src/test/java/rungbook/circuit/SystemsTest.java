@@ -58,7 +58,8 @@ class SystemsTest {
     int[] all = IntStream.range(0, model.parameters().size()).toArray();
     boolean[] intact = new boolean[model.logic().remembered().stayingOpen().size()];
     var starts = CircuitState.start(words).everyPosition(words).stream()
-        .map(state -> new SteadyStateSearch.Start(0, model.healthy(), EquipmentState.of(network, state), all,
+        .map(state -> new SteadyStateSearch.Start(0, FaultCase.HEALTHY, model.healthy(),
+            EquipmentState.of(network, state), all,
             model.logic().dropped(intact, state, FaultCase.HEALTHY)))
         .toList();
     var solver = SteadyStateSearch.solver(model, NetworkStructure.of(network, List.of()));

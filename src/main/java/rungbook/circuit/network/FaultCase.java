@@ -46,6 +46,11 @@ public record FaultCase(String name, List<NetworkChange> changes, Map<Integer, B
         new ConditionalEffects(builder.trips, builder.shown, builder.shifted));
   }
 
+  /** What it does to the network alone: cases that have this in common read alike wherever the same branches conduct. */
+  public FaultCase electrical() {
+    return new FaultCase("", changes, Map.of(), Set.of(), supplies, pickUps, ConditionalEffects.NONE);
+  }
+
   /**
    * Both faults at once. A contact that one holds open and the other closed is open, and of two voltages of one supply
    * it has the lower.
