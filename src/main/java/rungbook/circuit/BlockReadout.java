@@ -83,9 +83,8 @@ final class BlockReadout implements SteadyStateSearch.Listener {
   public void settled(Start start, SteadyState steadyState, Supplier<SolvedNetwork> network) {
     Written to = written(start);
     if (steadyState.converged()) {
-      Map<Probe, double[]> before = known.on(steadyState.modes(), start.faulted());
       for (int p = 0; p < to.probes().size(); p++) {
-        write(start, steadyState, p, before, network);
+        write(start, steadyState, p, network);
       }
     } else {
       for (int p = 0; p < to.probes().size(); p++) {
@@ -95,17 +94,16 @@ final class BlockReadout implements SteadyStateSearch.Listener {
     recordSights(to.table(), start, steadyState);
   }
 
-  private void write(Start start, SteadyState steadyState, int p, Map<Probe, double[]> before,
-      Supplier<SolvedNetwork> network) {
+  private void write(Start start, SteadyState steadyState, int p, Supplier<SolvedNetwork> network) {
     Written to = written(start);
     Probe probe = to.probes().get(p);
     if (probe.isOutside()) {
       to.table().write(start.number(), p, steadyState.samples(), outside(probe, start, steadyState));
       return;
     }
-    double[] shown = before.get(probe);
+    double[] shown = known.find(probe, steadyState.modes(), start.faulted());
     if (shown == null) {
-      shown = readAnew(probe, steadyState.modes(), start.faulted(), before, network);
+      shown = readAnew(probe, steadyState.modes(), start.faulted(), network);
     }
     write(start, steadyState, p, shown);
   }
@@ -128,15 +126,14 @@ final class BlockReadout implements SteadyStateSearch.Listener {
   }
 
   /** Several states and groups of samples may settle in one network; its probes are read once. */
-  private double[] readAnew(Probe probe, byte[] modes, FaultedParameters faulted, Map<Probe, double[]> before,
-      Supplier<SolvedNetwork> network) {
+  private double[] readAnew(Probe probe, byte[] modes, FaultedParameters faulted, Supplier<SolvedNetwork> network) {
     if (probe.meter() == MeterFunction.OHMS) {
       return direct.computeIfAbsent(modes, key -> new LinkedHashMap<>())
           .computeIfAbsent(faulted, key -> new LinkedHashMap<>())
           .computeIfAbsent(probe, one -> read(one, modes, faulted, network.get()));
     }
     double[] shown = read(probe, modes, faulted, network.get());
-    known.add(before, probe, shown);
+    known.add(probe, modes, faulted, shown);
     return shown;
   }
 
@@ -163,10 +160,9 @@ final class BlockReadout implements SteadyStateSearch.Listener {
         cases.forEach((faulted, rows) -> {
           Cancellation.check();
           SolvedNetwork network = solver.solve(faulted);
-          Map<Probe, double[]> before = known.on(modes, faulted);
           rows.forEach((probe, shown) -> {
             readOhms(probe, network, shown);
-            known.add(before, probe, shown);
+            known.add(probe, modes, faulted, shown);
           });
         });
       });

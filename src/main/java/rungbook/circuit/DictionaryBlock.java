@@ -17,6 +17,7 @@ import rungbook.circuit.network.Past;
 import rungbook.circuit.sequence.CircuitModel;
 import rungbook.circuit.sequence.EquipmentState;
 import rungbook.circuit.sequence.HoldingCircuits;
+import rungbook.circuit.sequence.IslandCases;
 import rungbook.circuit.sequence.KnownLevels;
 import rungbook.circuit.sequence.RelayState;
 import rungbook.circuit.sequence.SteadyStateSearch;
@@ -36,7 +37,8 @@ final class DictionaryBlock {
   private final Map<String, Integer> caseNumbers = new HashMap<>();
   private final OpenedBefore opened;
   private final KnownLevels levels;
-  private final KnownReadings readings = new KnownReadings();
+  private final IslandCases islandCases;
+  private final KnownReadings readings;
   private final KnownStates left = new KnownStates();
   private final Map<CircuitState, EquipmentState> equipment = new HashMap<>();
   private final boolean remembers;
@@ -55,7 +57,9 @@ final class DictionaryBlock {
     this.model = model;
     this.number = number;
     this.first = first;
-    levels = new KnownLevels(model);
+    islandCases = new IslandCases(model.network());
+    levels = new KnownLevels(model, islandCases);
+    readings = new KnownReadings(model.network(), islandCases);
     remembers = HoldingCircuits.anyIn(model.network());
     this.batches = batches;
     this.cases = cases;
@@ -65,11 +69,13 @@ final class DictionaryBlock {
     opened = new OpenedBefore(cases.size(), samples(), model.logic().remembered().stayingOpen().size());
   }
 
-  /** Of all cases that change the network alike, the network is solved once; not across batches, to the last bit. */
+  /** Cases that change the network alike are one to the solver. */
   private void evaluate(CaseBatch batch) {
+    Integer structure = batches.indexOf(batch);
     Map<FaultCase, FaultedParameters> alike = new HashMap<>();
     batch.cases().stream()
         .forEach(i -> faulted[i] = alike.computeIfAbsent(cases.get(i).electrical(), model::faulted));
+    alike.values().forEach(one -> islandCases.add(one, structure));
   }
 
   int first() {
