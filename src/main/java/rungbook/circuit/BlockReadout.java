@@ -3,6 +3,7 @@ package rungbook.circuit;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
+import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -13,6 +14,7 @@ import java.util.function.Supplier;
 import rungbook.circuit.network.Branch;
 import rungbook.circuit.network.Cancellation;
 import rungbook.circuit.network.Current;
+import rungbook.circuit.network.Spread;
 import rungbook.circuit.sequence.CircuitModel;
 import rungbook.circuit.sequence.EquipmentState;
 import rungbook.circuit.sequence.SteadyState;
@@ -32,6 +34,7 @@ final class BlockReadout implements SteadyStateSearch.Listener {
   private final IdentityHashMap<EquipmentState, Written> tables = new IdentityHashMap<>();
   private final MeterReadout readout;
   private final double[] unsteady;
+  private final Map<Spread, double[]> ranges = new HashMap<>();
   private final Map<byte[], Map<FaultedParameters, Map<Probe, double[]>>> direct = new TreeMap<>(Arrays::compare);
   private final List<Runnable> afterDirect = new ArrayList<>();
 
@@ -80,9 +83,8 @@ final class BlockReadout implements SteadyStateSearch.Listener {
   public void settled(Start start, SteadyState steadyState, Supplier<SolvedNetwork> network) {
     Written to = written(start);
     if (steadyState.converged()) {
-      Map<Probe, double[]> before = known.on(steadyState.modes(), start.faulted());
       for (int p = 0; p < to.probes().size(); p++) {
-        write(start, steadyState, p, before, network);
+        write(start, steadyState, p, network);
       }
     } else {
       for (int p = 0; p < to.probes().size(); p++) {
@@ -92,15 +94,25 @@ final class BlockReadout implements SteadyStateSearch.Listener {
     recordSights(to.table(), start, steadyState);
   }
 
-  private void write(Start start, SteadyState steadyState, int p, Map<Probe, double[]> before,
-      Supplier<SolvedNetwork> network) {
+  private void write(Start start, SteadyState steadyState, int p, Supplier<SolvedNetwork> network) {
     Written to = written(start);
     Probe probe = to.probes().get(p);
-    double[] shown = before.get(probe);
+    if (probe.isOutside()) {
+      to.table().write(start.number(), p, steadyState.samples(), outside(probe, start, steadyState));
+      return;
+    }
+    double[] shown = known.find(probe, steadyState.modes(), start.faulted());
     if (shown == null) {
-      shown = readAnew(probe, steadyState.modes(), start.faulted(), before, network);
+      shown = readAnew(probe, steadyState.modes(), start.faulted(), network);
     }
     write(start, steadyState, p, shown);
+  }
+
+  /** Each sample's own value of a quantity outside the circuit. */
+  private double[] outside(Probe probe, Start start, SteadyState steadyState) {
+    return model.logic()
+        .range(probe.quantity(), steadyState.relays(), start.state().state(), start.fault())
+        .map(range -> ranges.computeIfAbsent(range, one -> model.parameters().values(one::at))).orElse(unsteady);
   }
 
   private void write(Start start, SteadyState steadyState, int p, double[] shown) {
@@ -114,15 +126,14 @@ final class BlockReadout implements SteadyStateSearch.Listener {
   }
 
   /** Several states and groups of samples may settle in one network; its probes are read once. */
-  private double[] readAnew(Probe probe, byte[] modes, FaultedParameters faulted, Map<Probe, double[]> before,
-      Supplier<SolvedNetwork> network) {
+  private double[] readAnew(Probe probe, byte[] modes, FaultedParameters faulted, Supplier<SolvedNetwork> network) {
     if (probe.meter() == MeterFunction.OHMS) {
       return direct.computeIfAbsent(modes, key -> new LinkedHashMap<>())
           .computeIfAbsent(faulted, key -> new LinkedHashMap<>())
           .computeIfAbsent(probe, one -> read(one, modes, faulted, network.get()));
     }
     double[] shown = read(probe, modes, faulted, network.get());
-    known.add(before, probe, shown);
+    known.add(probe, modes, faulted, shown);
     return shown;
   }
 
@@ -135,7 +146,7 @@ final class BlockReadout implements SteadyStateSearch.Listener {
   private void recordSights(BlockTable table, Start start, SteadyState steadyState) {
     var seen = new BitSet();
     for (int i = 0; i < model.logic().sights().size(); i++) {
-      seen.set(i, model.logic().seen(i, steadyState.relays(), start.state().state(), start.faulted().fault()));
+      seen.set(i, model.logic().seen(i, steadyState.relays(), start.state().state(), start.fault()));
     }
     table.write(start.number(), steadyState.samples(), seen);
   }
@@ -149,10 +160,9 @@ final class BlockReadout implements SteadyStateSearch.Listener {
         cases.forEach((faulted, rows) -> {
           Cancellation.check();
           SolvedNetwork network = solver.solve(faulted);
-          Map<Probe, double[]> before = known.on(modes, faulted);
           rows.forEach((probe, shown) -> {
             readOhms(probe, network, shown);
-            known.add(before, probe, shown);
+            known.add(probe, modes, faulted, shown);
           });
         });
       });

@@ -3,6 +3,7 @@ package rungbook.circuit;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -87,7 +88,9 @@ public final class Dictionary {
     CircuitNetwork network = CircuitNetwork.of(system);
     var cases = new ArrayList<FaultCase>();
     cases.add(FaultCase.HEALTHY);
-    together.forEach(faults -> cases.add(faults.stream().map(fault -> FaultCase.of(fault, network))
+    var single = new IdentityHashMap<Fault, FaultCase>();
+    together.forEach(faults -> cases.add(faults.stream()
+        .map(fault -> single.computeIfAbsent(fault, one -> FaultCase.of(one, network)))
         .reduce(FaultCase::and).orElseThrow()));
     return new Dictionary(network, samples, List.copyOf(cases));
   }

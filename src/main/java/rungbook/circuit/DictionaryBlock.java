@@ -17,6 +17,7 @@ import rungbook.circuit.network.Past;
 import rungbook.circuit.sequence.CircuitModel;
 import rungbook.circuit.sequence.EquipmentState;
 import rungbook.circuit.sequence.HoldingCircuits;
+import rungbook.circuit.sequence.IslandCases;
 import rungbook.circuit.sequence.KnownLevels;
 import rungbook.circuit.sequence.RelayState;
 import rungbook.circuit.sequence.SteadyStateSearch;
@@ -31,11 +32,13 @@ final class DictionaryBlock {
   private final int number;
   private final int first;
   private final List<CaseBatch> batches;
-  private final List<FaultedParameters> cases;
+  private final List<FaultCase> cases;
+  private final FaultedParameters[] faulted;
   private final Map<String, Integer> caseNumbers = new HashMap<>();
   private final OpenedBefore opened;
   private final KnownLevels levels;
-  private final KnownReadings readings = new KnownReadings();
+  private final IslandCases islandCases;
+  private final KnownReadings readings;
   private final KnownStates left = new KnownStates();
   private final Map<CircuitState, EquipmentState> equipment = new HashMap<>();
   private final boolean remembers;
@@ -54,12 +57,25 @@ final class DictionaryBlock {
     this.model = model;
     this.number = number;
     this.first = first;
-    levels = new KnownLevels(model);
+    islandCases = new IslandCases(model.network());
+    levels = new KnownLevels(model, islandCases);
+    readings = new KnownReadings(model.network(), islandCases);
     remembers = HoldingCircuits.anyIn(model.network());
     this.batches = batches;
-    this.cases = cases.stream().map(model::faulted).toList();
+    this.cases = cases;
+    faulted = new FaultedParameters[cases.size()];
+    batches.forEach(this::evaluate);
     cases.forEach(one -> caseNumbers.putIfAbsent(one.name(), caseNumbers.size()));
     opened = new OpenedBefore(cases.size(), samples(), model.logic().remembered().stayingOpen().size());
+  }
+
+  /** Cases that change the network alike are one to the solver. */
+  private void evaluate(CaseBatch batch) {
+    Integer structure = batches.indexOf(batch);
+    Map<FaultCase, FaultedParameters> alike = new HashMap<>();
+    batch.cases().stream()
+        .forEach(i -> faulted[i] = alike.computeIfAbsent(cases.get(i).electrical(), model::faulted));
+    alike.values().forEach(one -> islandCases.add(one, structure));
   }
 
   int first() {
@@ -278,17 +294,17 @@ final class DictionaryBlock {
     return state.state().past().filter(past -> !isFree(number, state.state()))
         .map(past -> left.of(past.before(), before(past, number)).stream()
             .map(group -> start(number, state, group.samples(), model.logic().begun(group.relays(), state.state(),
-                cases.get(number).fault())))
+                cases.get(number))))
             .toList())
         .orElseGet(() -> dropped(number, state));
   }
 
   private Start start(int number, EquipmentState state, int[] samples, RelayState relays) {
-    return new Start(number, cases.get(number), state, samples, relays);
+    return new Start(number, cases.get(number), faulted[number], state, samples, relays);
   }
 
   private Start dropped(int number, EquipmentState state, int[] samples, boolean[] open) {
-    return start(number, state, samples, model.logic().dropped(open, state.state(), cases.get(number).fault()));
+    return start(number, state, samples, model.logic().dropped(open, state.state(), cases.get(number)));
   }
 
   /** One group of samples for each set of fuses that a case has blown; all else is dropped out. */

@@ -158,6 +158,7 @@ public final class HiddenFaults {
   /** @param isBetweenAll whether between every two points of a place, and not only to ground */
   private List<Probe> probes(List<MeterFunction> meters, boolean isBetweenAll) {
     var probes = new ArrayList<Probe>();
+    words.quantities().keySet().forEach(quantity -> probes.add(Probe.outside(quantity)));
     for (String place : words.locations().keySet()) {
       List<Terminal> terminals = words.points().entrySet().stream()
           .filter(point -> point.getValue().locations().contains(place))

@@ -13,7 +13,9 @@ public enum MeterFunction {
   /** Clamps around one conductor. */
   AMPS(Double.POSITIVE_INFINITY, 0),
   /** Drives an alternating current through the de-energized circuit. */
-  MICROFARADS(Double.POSITIVE_INFINITY, 0);
+  MICROFARADS(Double.POSITIVE_INFINITY, 0),
+  /** Measures what the system states outside the circuit: a thermometer, a manometer, a flame current. */
+  OUTSIDE(Double.POSITIVE_INFINITY, 0);
 
   /** A circuit that shows more than this at low impedance is live, volts. */
   public static final double DEAD_VOLTS = 0.5;

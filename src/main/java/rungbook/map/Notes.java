@@ -13,7 +13,7 @@ final class Notes {
   static String of(Step step) {
     if (step instanceof Step.MeterCheck check) {
       var leads = check.leads().stream().map(NameRef::text).collect(Collectors.joining(" to "));
-      return leads.isEmpty() ? check.quantity().words() : check.quantity().words() + ", " + leads;
+      return leads.isEmpty() ? check.measured() : check.measured() + ", " + leads;
     }
     if (step instanceof Step.SenseCheck check) {
       return check.sense().word() + ": " + names(check.things());

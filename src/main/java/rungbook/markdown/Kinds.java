@@ -9,7 +9,7 @@ public final class Kinds {
 
   public static final Set<String> OF_STEPS = Set.of("check", "task", "finding", "end", "take", "exit");
   public static final Set<String> OF_SYSTEMS = Set.of("locations", "points", "controls", "supply", "parts", "states",
-      "sights", "boards", "cables", "strips", "faults", "assemblies", "variants");
+      "sights", "quantities", "boards", "cables", "strips", "faults", "assemblies", "variants");
   public static final Set<String> OF_METERS = Set.of("meter");
 
   /** Begins the words of a block that changes a system for one of its variants: {@code variant no float switch}. */

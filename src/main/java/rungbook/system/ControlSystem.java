@@ -8,15 +8,16 @@ import java.util.stream.Stream;
  * A system's vocabulary, its circuit (parts, faults and conditions of the sights), and its terminal strips.
  *
  * @param pairs the faults that come together
+ * @param quantities what can be measured outside the circuit
  */
 public record ControlSystem(
     Vocabulary vocabulary, List<Part> parts, List<Fault> faults, List<SightCondition> sights,
-    List<TerminalStrip> strips, List<FaultPair> pairs) {
+    List<TerminalStrip> strips, List<FaultPair> pairs, List<QuantityRanges> quantities) {
 
-  /** A system of which no two faults come together. */
+  /** A system of which no two faults come together, and that states no quantities. */
   public ControlSystem(Vocabulary vocabulary, List<Part> parts, List<Fault> faults, List<SightCondition> sights,
       List<TerminalStrip> strips) {
-    this(vocabulary, parts, faults, sights, strips, List.of());
+    this(vocabulary, parts, faults, sights, strips, List.of(), List.of());
   }
 
   /** A sight, or a value with its sight, and when it is seen. */
@@ -28,11 +29,12 @@ public record ControlSystem(
     sights = List.copyOf(sights);
     strips = List.copyOf(strips);
     pairs = List.copyOf(pairs);
+    quantities = List.copyOf(quantities);
   }
 
   /** The same system with other faults. */
   public ControlSystem withFaults(List<Fault> others) {
-    return new ControlSystem(vocabulary, parts, others, sights, strips);
+    return new ControlSystem(vocabulary, parts, others, sights, strips, List.of(), quantities);
   }
 
   public <T extends Part> Stream<T> parts(Class<T> kind) {

@@ -6,6 +6,11 @@ package rungbook.system;
  */
 public sealed interface Effect {
 
+  /** Whether it changes nothing in the circuit, only what is seen or measured outside it. */
+  default boolean isOutsideCircuit() {
+    return this instanceof Show || this instanceof Shift;
+  }
+
   /** An open branch. */
   record Open(String branch) implements Effect {}
 
@@ -30,6 +35,13 @@ public sealed interface Effect {
    * @param sight its key, or that of a value with its sight
    */
   record Show(String sight, boolean seen, Condition when) implements Effect {}
+
+  /**
+   * A quantity outside the circuit that is in another range while a condition holds, whatever the system says.
+   *
+   * @param quantity its key
+   */
+  record Shift(String quantity, Interval range, Condition when) implements Effect {}
 
   /** A load or state that never comes on; a load still draws its inrush current. */
   record Stop(String part) implements Effect {}

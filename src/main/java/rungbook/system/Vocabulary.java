@@ -17,17 +17,26 @@ import java.util.stream.Stream;
  * @param parts each part's kind, such as {@code fuse}; an assembly that is no part itself is of the kind {@code
  * assembly}, and what a fault is in that no circuit has is of the kind {@link #OUTSIDE}
  * @param assemblies the keys of the parts that each assembly consists of
+ * @param quantities what can be measured outside the circuit
  */
 public record Vocabulary(
     String id, String title, Map<String, Location> locations, Map<String, Point> points, Map<String, Control> controls,
     Map<String, Sight> sights, Map<String, Part> parts, Map<String, String> faults,
-    Map<String, Set<String>> assemblies) {
+    Map<String, Set<String>> assemblies, Map<String, StatedQuantity> quantities) {
 
   /** In volts to ground; live parts at or above this must be de-energized before work: 29 CFR 1910.333(a)(1). */
   public static final double LINE_VOLTS = 50;
 
   /** The kind of a thing that is no part of the circuit: a filter, a vent, a drain pan. */
   public static final String OUTSIDE = "outside the circuit";
+
+  /** A system that states no quantities. */
+  public Vocabulary(
+      String id, String title, Map<String, Location> locations, Map<String, Point> points,
+      Map<String, Control> controls, Map<String, Sight> sights, Map<String, Part> parts, Map<String, String> faults,
+      Map<String, Set<String>> assemblies) {
+    this(id, title, locations, points, controls, sights, parts, faults, assemblies, Map.of());
+  }
 
   /**
    * A location.
@@ -81,6 +90,19 @@ public record Vocabulary(
     }
   }
 
+  /**
+   * What can be measured outside the circuit: a temperature rise, a flame current.
+   *
+   * @param kind what a meter measures
+   * @param locations keys of the locations where it is measured; empty where the text names none
+   */
+  public record StatedQuantity(String name, Quantity kind, Set<String> locations) {
+
+    public StatedQuantity {
+      locations = Set.copyOf(locations);
+    }
+  }
+
   public enum Role { SELECTOR, STAGE, ISOLATOR, INTERLOCK }
 
   /**
@@ -119,6 +141,11 @@ public record Vocabulary(
   public Optional<Sight> sight(String key) {
     return Optional.ofNullable(sights.get(key))
         .or(() -> sights.values().stream().filter(sight -> sight.keys().contains(key)).findFirst());
+  }
+
+  /** The names of what can be measured outside the circuit. */
+  public List<String> quantityNames() {
+    return quantities.values().stream().map(StatedQuantity::name).toList();
   }
 
   /** Whether a thing is outside the circuit, so that no conductor of it can be live. */

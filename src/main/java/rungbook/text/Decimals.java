@@ -16,4 +16,9 @@ public final class Decimals {
   public static String rounded(double number, int decimals) {
     return BigDecimal.valueOf(number).setScale(decimals, RoundingMode.HALF_UP).toPlainString();
   }
+
+  /** The same without zeros at its end: {@code 0.5}, {@code 40}. */
+  public static String shortest(double number, int decimals) {
+    return new BigDecimal(rounded(number, decimals)).stripTrailingZeros().toPlainString();
+  }
 }

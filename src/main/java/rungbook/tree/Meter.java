@@ -3,6 +3,7 @@ package rungbook.tree;
 import java.math.BigDecimal;
 import java.util.Map;
 import java.util.Optional;
+import rungbook.system.Quantity;
 
 /**
  * What a meter can measure, and how well.
@@ -39,7 +40,8 @@ public record Meter(String id, String title, Map<Quantity, Scale> scales) {
 
   /**
    * The meter assumed where a library names none: 600 V, 6000 counts, ±(1 % + 3 digits), 10 MΩ and 3 kΩ. The accuracy
-   * is from a meter manufacturer's help page; the rest is common practice, no source.
+   * is from a meter manufacturer's help page. That two thermometers agree within 2 °F, and the rest, is common practice,
+   * no source.
    */
   public static Meter common() {
     Scale volts = scale("0", "600", "0.1", "1", "3", Optional.of("10000000"));
@@ -52,6 +54,7 @@ public record Meter(String id, String title, Map<Quantity, Scale> scales) {
         Quantity.DC_MICROAMPS, scale("0", "600", "0.1", "1", "2", Optional.empty()),
         Quantity.MICROFARADS, scale("0", "1000", "0.1", "2", "5", Optional.empty()),
         Quantity.TEMPERATURE, scale("-40", "750", "0.1", "1", "10", Optional.empty()),
+        Quantity.TEMPERATURE_DIFFERENCE, scale("0", "200", "0.1", "0", "20", Optional.empty()),
         Quantity.PRESSURE, scale("0", "40", "0.01", "1", "2", Optional.empty())));
   }
 

@@ -8,6 +8,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import rungbook.system.Quantity;
 
 /**
  * Maps readings to ways on. Readings are integer counts of the meter's last digit, one for each reading that the

@@ -10,6 +10,7 @@ import java.util.stream.Collectors;
 import rungbook.source.Source;
 import rungbook.source.Span;
 import rungbook.system.Names;
+import rungbook.system.Quantity;
 
 /** A step of a tree. */
 public sealed interface Step {
@@ -19,15 +20,23 @@ public sealed interface Step {
 
   StepHeader header();
 
-  /** A check with a meter. */
+  /**
+   * A check with a meter.
+   *
+   * @param stated the name of what the system states outside its circuit; empty for what any system has
+   */
   record MeterCheck(
-      StepHeader header, Quantity quantity, Span quantitySpan, List<NameRef> leads, Optional<Range> expected,
-      Span expectedSpan,
-      List<Setting> presumed)
+      StepHeader header, Quantity quantity, Span quantitySpan, Optional<String> stated, List<NameRef> leads,
+      Optional<Range> expected, Span expectedSpan, List<Setting> presumed)
       implements Check {
     public MeterCheck {
       leads = List.copyOf(leads);
       presumed = List.copyOf(presumed);
+    }
+
+    /** What is measured, as the tree writes it: {@code AC volts}, {@code temperature rise}. */
+    public String measured() {
+      return stated.orElse(quantity.words());
     }
   }
 

@@ -14,6 +14,7 @@ import rungbook.circuit.network.FaultCase;
 import rungbook.circuit.network.Samples;
 import rungbook.circuit.sequence.CircuitModel;
 import rungbook.circuit.sequence.EquipmentState;
+import rungbook.circuit.sequence.IslandCases;
 import rungbook.circuit.sequence.KnownLevels;
 import rungbook.circuit.sequence.RelayLogic;
 import rungbook.circuit.sequence.RelayState;
@@ -53,10 +54,10 @@ final class Settle {
             faulted.fault()))
         .orElseGet(() -> model.logic().dropped(open(opened, state, model), state, faulted.fault()));
     var found = new ArrayList<SteadyState>();
-    new SteadyStateSearch(model, SteadyStateSearch.solver(model, structure), new KnownLevels(model), new BitSet(),
+    new SteadyStateSearch(model, SteadyStateSearch.solver(model, structure), new KnownLevels(model, new IslandCases(model.network())), new BitSet(),
         (start, steady, solved) -> found.add(steady))
-        .run(List.of(new SteadyStateSearch.Start(0, faulted, EquipmentState.of(model.network(), state), new int[] {0},
-            begins)));
+        .run(List.of(new SteadyStateSearch.Start(0, faulted.fault(), faulted,
+            EquipmentState.of(model.network(), state), new int[] {0}, begins)));
     return found.get(0);
   }
 
@@ -68,10 +69,10 @@ final class Settle {
     boolean[] intact = new boolean[model.logic().remembered().stayingOpen().size()];
     for (CircuitState state : states) {
       var opened = new HashSet<String>();
-      new SteadyStateSearch(model, SteadyStateSearch.solver(model, structure), new KnownLevels(model), new BitSet(),
+      new SteadyStateSearch(model, SteadyStateSearch.solver(model, structure), new KnownLevels(model, new IslandCases(model.network())), new BitSet(),
           (start, steady, solved) -> IntStream.range(0, intact.length).filter(i -> steady.relays().blown[i])
               .forEach(i -> opened.add(model.logic().remembered().stayingOpen().get(i))))
-          .run(List.of(new SteadyStateSearch.Start(0, faulted, EquipmentState.of(network, state), new int[] {0},
+          .run(List.of(new SteadyStateSearch.Start(0, fault, faulted, EquipmentState.of(network, state), new int[] {0},
               model.logic().dropped(intact, state, fault))));
       if (!opened.isEmpty()) {
         return opened;

@@ -21,6 +21,7 @@ import rungbook.circuit.network.FaultCase;
 import rungbook.circuit.network.Samples;
 import rungbook.circuit.sequence.CircuitModel;
 import rungbook.circuit.sequence.EquipmentState;
+import rungbook.circuit.sequence.IslandCases;
 import rungbook.circuit.sequence.KnownLevels;
 import rungbook.circuit.sequence.RelayLogic;
 import rungbook.circuit.sequence.SteadyStateSearch;
@@ -58,11 +59,12 @@ class SystemsTest {
     int[] all = IntStream.range(0, model.parameters().size()).toArray();
     boolean[] intact = new boolean[model.logic().remembered().stayingOpen().size()];
     var starts = CircuitState.start(words).everyPosition(words).stream()
-        .map(state -> new SteadyStateSearch.Start(0, model.healthy(), EquipmentState.of(network, state), all,
+        .map(state -> new SteadyStateSearch.Start(0, FaultCase.HEALTHY, model.healthy(),
+            EquipmentState.of(network, state), all,
             model.logic().dropped(intact, state, FaultCase.HEALTHY)))
         .toList();
     var solver = SteadyStateSearch.solver(model, NetworkStructure.of(network, List.of()));
-    new SteadyStateSearch(model, solver, new KnownLevels(model), new BitSet(), (start, steady, solved) -> {
+    new SteadyStateSearch(model, solver, new KnownLevels(model, new IslandCases(model.network())), new BitSet(), (start, steady, solved) -> {
       assertTrue(steady.converged(), () -> start.state() + " does not settle");
       assertArrayEquals(intact, steady.relays().blown, () -> start.state().toString());
     }).run(starts);

@@ -13,7 +13,7 @@ import rungbook.rules.flow.FactTable;
 import rungbook.rules.flow.FlowGraph;
 import rungbook.rules.safety.OpenUnit;
 import rungbook.rules.state.Sources;
-import rungbook.tree.Quantity;
+import rungbook.system.Quantity;
 import rungbook.tree.Step;
 
 /** Why a step without one of its cautions, which no rule demands there, hurts nobody. */

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import org.junit.jupiter.api.Test;
 import rungbook.markdown.DocumentReader;
 import rungbook.source.Source;
+import rungbook.system.Quantity;
 import rungbook.tree.reader.TreeReader;
 
 class ReadingsTest {

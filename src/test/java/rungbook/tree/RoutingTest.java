@@ -11,6 +11,7 @@ import java.util.OptionalInt;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import rungbook.source.Source;
+import rungbook.system.Quantity;
 import rungbook.tree.reader.TreeReader;
 
 /** Which way a reading takes, on a display of 0.1 V from 0 to 600 V unless a test says otherwise. */

@@ -12,6 +12,7 @@ import rungbook.action.ActionKind;
 import rungbook.action.StateChange;
 import rungbook.markdown.DocumentReader;
 import rungbook.source.Source;
+import rungbook.system.Quantity;
 import rungbook.system.reader.VocabularyReader;
 import rungbook.tree.reader.SystemNames;
 import rungbook.tree.reader.TreeReader;

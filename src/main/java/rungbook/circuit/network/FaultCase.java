@@ -43,7 +43,12 @@ public record FaultCase(String name, List<NetworkChange> changes, Map<Integer, B
     fault.effects().forEach(builder::take);
     return new FaultCase(fault.key(), List.copyOf(builder.changes), Map.copyOf(builder.holds),
         Set.copyOf(builder.stopped), Map.copyOf(builder.supplies), Map.copyOf(builder.pickUps),
-        new ConditionalEffects(builder.trips, builder.shown));
+        new ConditionalEffects(builder.trips, builder.shown, builder.shifted));
+  }
+
+  /** What it does to the network alone: cases that have this in common read alike wherever the same branches conduct. */
+  public FaultCase electrical() {
+    return new FaultCase("", changes, Map.of(), Set.of(), supplies, pickUps, ConditionalEffects.NONE);
   }
 
   /**
@@ -104,6 +109,7 @@ public record FaultCase(String name, List<NetworkChange> changes, Map<Integer, B
     private final Map<String, Spread> pickUps = new HashMap<>();
     private final List<ConditionalEffects.Trip> trips = new ArrayList<>();
     private final List<ConditionalEffects.Shown> shown = new ArrayList<>();
+    private final List<ConditionalEffects.Shifted> shifted = new ArrayList<>();
     private final String fault;
     private int number;
 
@@ -144,6 +150,8 @@ public record FaultCase(String name, List<NetworkChange> changes, Map<Integer, B
         trips.add(new ConditionalEffects.Trip(network.indexOf(trip.branch()), trip.closed(), trip.when()));
       } else if (effect instanceof Effect.Show show) {
         shown.add(new ConditionalEffects.Shown(show.sight(), show.seen(), show.when()));
+      } else if (effect instanceof Effect.Shift shift) {
+        shifted.add(new ConditionalEffects.Shifted(shift.quantity(), spread(shift.range()), shift.when()));
       } else if (effect instanceof Effect.Derate derate) {
         changes.add(new NetworkChange.Derate(network.indexOf(derate.branch()), spread(derate.share())));
       } else if (effect instanceof Effect.Overload overload) {

@@ -16,6 +16,6 @@ public enum Tolerance {
   PICK_UP,
   /** Capacitance of capacitors, and between the conductors of a cable. */
   CAPACITANCE,
-  /** How bad a fault is. */
+  /** How bad a fault is, and a quantity outside the circuit, which no other tolerance changes. */
   FAULT;
 }

@@ -4,15 +4,17 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import rungbook.circuit.network.CircuitState;
 import rungbook.circuit.network.ConditionalEffects;
 import rungbook.circuit.network.FaultCase;
+import rungbook.circuit.network.Spread;
 import rungbook.system.Condition;
 import rungbook.system.Effect;
 import rungbook.system.Fault;
 
-/** What faults do while conditions hold: contacts that trip, and sights. */
+/** What faults do while conditions hold: contacts that trip, sights, and quantities outside the circuit. */
 final class ConditionalLogic {
 
   private final Map<Condition, ConditionCompiler.Test> tests = new HashMap<>();
@@ -27,6 +29,8 @@ final class ConditionalLogic {
           tests.computeIfAbsent(trip.when(), compiler::test);
         } else if (effect instanceof Effect.Show show) {
           tests.computeIfAbsent(show.when(), compiler::test);
+        } else if (effect instanceof Effect.Shift shift) {
+          tests.computeIfAbsent(shift.when(), compiler::test);
         }
       }
     }
@@ -67,6 +71,18 @@ final class ConditionalLogic {
       }
     }
     return seen;
+  }
+
+  /** The range of a quantity, given that of the system, if it has one. */
+  Optional<Spread> range(String quantity, Optional<Spread> bySystem, RelayState relays, CircuitState state,
+      FaultCase fault) {
+    Optional<Spread> range = bySystem;
+    for (ConditionalEffects.Shifted shifted : fault.conditional().shifted()) {
+      if (shifted.quantity().equals(quantity) && holds(shifted.when(), relays, state)) {
+        range = Optional.of(shifted.range());
+      }
+    }
+    return range;
   }
 
   private boolean holds(Condition when, RelayState relays, CircuitState state) {

@@ -29,6 +29,22 @@ final class LoadLevels {
   }
 
   /**
+   * The levels of a network of which each island is in another one.
+   *
+   * @param parts by island
+   */
+  static LoadLevels joined(LoadLevels[] parts, int[] islandOfLoad, int[] islandOfFuse, LevelRows rows) {
+    var joined = new LoadLevels(islandOfLoad.length, islandOfFuse.length, rows);
+    for (int load = 0; load < islandOfLoad.length; load++) {
+      joined.loads[load] = parts[islandOfLoad[load]].loads[load];
+    }
+    for (int fuse = 0; fuse < islandOfFuse.length; fuse++) {
+      joined.fuses[fuse] = parts[islandOfFuse[fuse]].fuses[fuse];
+    }
+    return joined;
+  }
+
+  /**
    * Lowers a load's level to that of one of its branches: 0 without voltage, 1 humming, 2 enough to hold, 3 enough to
    * pull in.
    *

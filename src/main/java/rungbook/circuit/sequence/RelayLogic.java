@@ -13,6 +13,7 @@ import rungbook.circuit.network.CircuitNetwork;
 import rungbook.circuit.network.CircuitState;
 import rungbook.circuit.network.FaultCase;
 import rungbook.circuit.network.Past;
+import rungbook.circuit.network.Spread;
 import rungbook.circuit.solver.BranchMode;
 import rungbook.circuit.solver.TechnicianOverrides;
 import rungbook.system.ControlSystem;
@@ -45,6 +46,7 @@ public final class RelayLogic {
   private final ConditionCompiler.Test[] switchTests;
   private final List<String> sights;
   private final List<ConditionCompiler.Test> sightTests;
+  private final QuantityLogic quantities;
   private final ConditionalLogic conditional;
   private final ManualResets resets;
   private final Delays delays;
@@ -73,6 +75,7 @@ public final class RelayLogic {
     system.sights().forEach(sight -> testBySight.put(Names.key(sight.name()), compiler.test(sight.when())));
     sights = List.copyOf(testBySight.keySet());
     sightTests = List.copyOf(testBySight.values());
+    quantities = new QuantityLogic(system.quantities(), compiler);
     conditional = new ConditionalLogic(system.faults(), compiler);
     resets = new ManualResets(network, fuses.size());
     delays = new Delays(states);
@@ -156,6 +159,11 @@ public final class RelayLogic {
   public boolean seen(int sight, RelayState relays, CircuitState state, FaultCase fault) {
     boolean bySystem = sightTests.get(sight).of(relays, state.positions());
     return conditional.seen(sights.get(sight), bySystem, relays, state, fault);
+  }
+
+  /** The range in which a quantity outside the circuit is, by its key; empty if there is no reading. */
+  public Optional<Spread> range(String quantity, RelayState relays, CircuitState state, FaultCase fault) {
+    return conditional.range(quantity, quantities.range(quantity, relays, state), relays, state, fault);
   }
 
   /** The state with every load off, and its contacts; from there, every delay runs out. */

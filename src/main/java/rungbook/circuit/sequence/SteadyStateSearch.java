@@ -39,15 +39,12 @@ public final class SteadyStateSearch {
    * Some samples of one case in one state.
    *
    * @param number of the case
+   * @param faulted what the case does to the network
    * @param samples indices in the block
    * @param relays in which they begin
    */
-  public record Start(int number, FaultedParameters faulted, EquipmentState state, int[] samples, RelayState relays) {
-
-    FaultCase fault() {
-      return faulted.fault();
-    }
-  }
+  public record Start(int number, FaultCase fault, FaultedParameters faulted, EquipmentState state, int[] samples,
+      RelayState relays) {}
 
   /** Takes what the search finds. */
   public interface Listener {

@@ -23,7 +23,8 @@ import rungbook.system.Names;
 /** Finds where the names that a system gives are used. */
 public final class SystemWords {
 
-  private static final List<String> KINDS = List.of("locations", "points", "controls", "parts", "sights", "faults");
+  private static final List<String> KINDS = List.of("locations", "points", "controls", "parts", "sights",
+      "quantities", "faults");
 
   /** A block of a variant says its kind behind a comma: {@code variant battery thermostat, sights}. */
   private static final String AFTER_VARIANT = ", ";

@@ -3,8 +3,8 @@ package rungbook.pack.drawing;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import rungbook.system.Quantity;
 import rungbook.tree.Meter;
-import rungbook.tree.Quantity;
 
 /**
  * The dial of a meter with its pointer at one quantity: a stop for each quantity that the meter measures, around the
@@ -21,9 +21,11 @@ public final class DialDrawing {
   private DialDrawing() {}
 
   /** As inline SVG; the sentence beside it says the same. */
-  public static String of(Meter meter, Quantity set) {
+  public static String of(Meter meter, Quantity measured) {
     var svg = new Svg();
+    Quantity set = measured == Quantity.TEMPERATURE_DIFFERENCE ? Quantity.TEMPERATURE : measured;
     List<Quantity> stops = new ArrayList<>(meter.scales().keySet());
+    stops.remove(Quantity.TEMPERATURE_DIFFERENCE); // two readings at the stop of the temperature
     stops.sort(Comparator.naturalOrder());
     for (int stop = 0; stop < stops.size(); stop++) {
       double angle = angle(stop, stops.size());

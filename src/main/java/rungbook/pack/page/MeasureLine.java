@@ -31,7 +31,7 @@ final class MeasureLine {
     if (turn != DialTurn.NONE) {
       html.element("em", turn.words(), "class", "turn");
     }
-    html.close("div").open("div").open("p").text("Measure ").element("b", check.quantity().words()).close("p").line();
+    html.close("div").open("div").open("p").text("Measure ").element("b", check.measured()).close("p").line();
     if (!check.leads().isEmpty()) {
       html.open("p");
       leads(html, check.leads());

@@ -10,7 +10,7 @@ import rungbook.pack.path.StepState;
 import rungbook.pack.reading.ReadingZones;
 import rungbook.pack.reading.VoltageBound;
 import rungbook.proof.HighestVoltages;
-import rungbook.tree.Quantity;
+import rungbook.system.Quantity;
 import rungbook.tree.Setting;
 import rungbook.tree.Step;
 import rungbook.tree.StepTimer;

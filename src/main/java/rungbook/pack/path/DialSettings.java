@@ -4,8 +4,8 @@ import java.util.Optional;
 import rungbook.action.EquipmentCondition;
 import rungbook.rules.flow.DataflowSolver;
 import rungbook.rules.flow.FlowGraph;
+import rungbook.system.Quantity;
 import rungbook.tree.Action;
-import rungbook.tree.Quantity;
 import rungbook.tree.Step;
 import rungbook.tree.Tree;
 

@@ -4,8 +4,8 @@ import java.util.OptionalLong;
 import rungbook.action.EquipmentCondition;
 import rungbook.proof.HighestVoltages;
 import rungbook.rules.state.Sources;
+import rungbook.system.Quantity;
 import rungbook.system.Vocabulary;
-import rungbook.tree.Quantity;
 import rungbook.tree.Step;
 import rungbook.tree.Tree;
 

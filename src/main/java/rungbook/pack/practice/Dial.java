@@ -2,7 +2,7 @@ package rungbook.pack.practice;
 
 import java.util.Arrays;
 import java.util.Optional;
-import rungbook.tree.Quantity;
+import rungbook.system.Quantity;
 
 /** A position of the meter's dial that the circuit can be read at, by the name that the script has for it. */
 enum Dial {

@@ -41,7 +41,7 @@ enum Level {
    */
   static Level of(List<Fault> faults, ControlSystem system) {
     return faults.size() > 1 ? TWO_FAULTS : faults.get(0).effects().stream()
-        .filter(effect -> !(effect instanceof Effect.Show)).map(effect -> of(effect, system))
+        .filter(effect -> !effect.isOutsideCircuit()).map(effect -> of(effect, system))
         .max(Comparator.naturalOrder()).orElse(ANY);
   }
 

@@ -1,7 +1,7 @@
 package rungbook.pack.reading;
 
 import java.math.BigDecimal;
-import rungbook.tree.Quantity;
+import rungbook.system.Quantity;
 
 /** A number with its unit as a technician writes it: {@code 20 V}, {@code 20 MΩ}. */
 final class NumberWords {

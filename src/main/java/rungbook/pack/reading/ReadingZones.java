@@ -7,9 +7,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.LongStream;
+import rungbook.system.Quantity;
 import rungbook.system.Vocabulary;
 import rungbook.tree.Meter;
-import rungbook.tree.Quantity;
 import rungbook.tree.Readings;
 import rungbook.tree.Step;
 

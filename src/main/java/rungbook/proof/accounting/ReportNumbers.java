@@ -3,7 +3,7 @@ package rungbook.proof.accounting;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import rungbook.circuit.Reading;
-import rungbook.tree.Quantity;
+import rungbook.system.Quantity;
 
 /** Numbers in the words of a report. */
 public final class ReportNumbers {

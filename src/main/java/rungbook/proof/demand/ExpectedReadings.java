@@ -12,7 +12,7 @@ import rungbook.system.ControlSystem;
 import rungbook.system.Terminal;
 import rungbook.system.Vocabulary;
 import rungbook.tree.Meter;
-import rungbook.tree.Quantity;
+import rungbook.system.Quantity;
 import rungbook.tree.Step;
 import rungbook.tree.Tree;
 
@@ -64,7 +64,8 @@ public record ExpectedReadings(List<Call> calls, List<Row> rows) {
   }
 
   private static ReadingQuestion question(ControlSystem system, List<Terminal> pair, Meter meter, CircuitState state) {
-    return new ReadingQuestion(system, "", pair, Quantity.AC_VOLTS, meter, state, List.of(), Optional.empty());
+    return new ReadingQuestion(system, "", pair, Quantity.AC_VOLTS, Optional.empty(), meter, state, List.of(),
+        Optional.empty());
   }
 
   private static Map<String, CircuitState> calls(Vocabulary words) {

@@ -20,8 +20,8 @@ import rungbook.system.ControlSystem.SightCondition;
 import rungbook.system.Fault;
 import rungbook.system.Names;
 import rungbook.system.Part;
+import rungbook.system.Quantity;
 import rungbook.tree.Meter;
-import rungbook.tree.Quantity;
 
 /**
  * Answers questions about one system with one fault or none, on the installations of a proof. Whether a load
@@ -61,7 +61,8 @@ public final class ReadingSolver {
       sights.add(new SightCondition(ON + load, new Condition.On(load)));
       sights.add(new SightCondition(HUMMING + load, new Condition.Humming(load)));
     });
-    return new ControlSystem(system.vocabulary(), system.parts(), faults, sights, system.strips());
+    return new ControlSystem(system.vocabulary(), system.parts(), faults, sights, system.strips(), List.of(),
+        system.quantities());
   }
 
   /** Solves the circuit for a question of the same system and fault. */
@@ -79,6 +80,9 @@ public final class ReadingSolver {
   }
 
   private Optional<Probe> probe(ReadingQuestion question) {
+    if (question.stated().isPresent()) {
+      return question.stated().map(name -> Probe.outside(Names.key(name))).filter(installations::models);
+    }
     Optional<MeterFunction> function = ProbePlan.meter(question.quantity());
     if (question.leads().isEmpty() || function.isEmpty()) {
       return Optional.empty();
@@ -90,11 +94,11 @@ public final class ReadingSolver {
 
   private Shown shown(ReadingQuestion question, Optional<Probe> probe, Optional<Probe> second,
       Observations observed) {
-    if (question.leads().isEmpty()) {
+    if (question.leads().isEmpty() && question.stated().isEmpty()) {
       return new Shown.NotAsked();
     }
     if (probe.isEmpty()) {
-      boolean isSimulated = ProbePlan.meter(question.quantity()).isPresent();
+      boolean isSimulated = question.stated().isEmpty() && ProbePlan.meter(question.quantity()).isPresent();
       return new Shown.Nothing(isSimulated ? NoReading.NOT_WIRED : NoReading.NOT_SIMULATED);
     }
     return ReadingSpread.of(readings(probe.get(), observed), second.map(low -> readings(low, observed)),

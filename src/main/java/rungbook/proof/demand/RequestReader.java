@@ -22,13 +22,13 @@ import rungbook.source.Span;
 import rungbook.system.ControlSystem;
 import rungbook.system.Fault;
 import rungbook.system.Names;
+import rungbook.system.Quantity;
 import rungbook.system.SystemVariants;
 import rungbook.system.Terminal;
 import rungbook.system.Variant;
 import rungbook.system.Vocabulary;
+import rungbook.system.quantity.QuantityReader;
 import rungbook.tree.Meter;
-import rungbook.tree.Quantity;
-import rungbook.tree.reader.MeterReader;
 import rungbook.tree.reader.StepReader;
 import rungbook.tree.reader.SystemNames;
 import rungbook.tree.reader.TreeReader;
@@ -79,8 +79,10 @@ public final class RequestReader {
   }
 
   private ReadingQuestion question(Meter meter) {
-    Quantity quantity = quantity();
-    List<Terminal> leads = leads();
+    Optional<Vocabulary.StatedQuantity> stated = request.written(request.quantity())
+        .flatMap(name -> Optional.ofNullable(system.vocabulary().quantities().get(Names.key(name))));
+    Quantity quantity = stated.map(Vocabulary.StatedQuantity::kind).orElseGet(this::quantity);
+    List<Terminal> leads = stated.isPresent() ? List.of() : leads();
     inspect(leads, quantity);
     List<Setting> set = settings();
     boolean remembers = HoldingCircuits.anyIn(CircuitNetwork.of(system));
@@ -89,7 +91,8 @@ public final class RequestReader {
       CircuitState to = one.choice().set(one.position(), state);
       state = remembers ? to.afterDelays(state, one.choice().renewed(one.position())) : to;
     }
-    return new ReadingQuestion(system, variant, leads, quantity, meter, state,
+    return new ReadingQuestion(system, variant, leads, quantity,
+        stated.map(Vocabulary.StatedQuantity::name), meter, state,
         remembers ? set.stream().map(Setting::words).toList() : changed(set), fault());
   }
 
@@ -114,8 +117,8 @@ public final class RequestReader {
     Optional<String> written = request.written(request.quantity());
     Optional<Quantity> found = written.flatMap(Quantity::named);
     if (written.isPresent() && found.isEmpty()) {
-      problems.add(unknown(MeterReader.UNKNOWN_QUANTITY, "quantity", written.get(), written.get(), Quantity.allWords())
-          .with("quantity", written.get()));
+      problems.add(unknown(QuantityReader.UNKNOWN_QUANTITY, "quantity", written.get(), written.get(),
+          SystemNames.measurable(Optional.of(system.vocabulary()))).with("quantity", written.get()));
     }
     return found.orElse(Quantity.AC_VOLTS);
   }

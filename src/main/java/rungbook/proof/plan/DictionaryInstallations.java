@@ -31,6 +31,7 @@ import rungbook.system.ControlSystem;
 import rungbook.system.Effect;
 import rungbook.system.Names;
 import rungbook.system.Part;
+import rungbook.system.QuantityRanges;
 import rungbook.system.Terminal;
 import rungbook.system.Vocabulary;
 import rungbook.text.Decimals;
@@ -50,6 +51,7 @@ public final class DictionaryInstallations implements Installations, Restorable 
   private final CircuitNetwork network;
   private final List<String> cases;
   private final Set<String> sights;
+  private final Set<String> quantities;
   private final Map<String, List<String>> valued;
   private final SolvedStates states;
   private final LeftStates left;
@@ -66,6 +68,7 @@ public final class DictionaryInstallations implements Installations, Restorable 
     this.cases = Dictionary.cases(faultCases.together());
     List<String> seen = system.sights().stream().map(sight -> Names.key(sight.name())).distinct().toList();
     this.sights = Set.copyOf(seen);
+    this.quantities = system.quantities().stream().map(QuantityRanges::key).collect(Collectors.toUnmodifiableSet());
     this.states = new SolvedStates((state, wanted, table) -> dictionary.get().solve(Map.of(state, table), wanted), seen,
         cases.size(), samples.size());
     this.memory = HoldingCircuits.hasDelays(network) ? Memory.DELAYS
@@ -137,7 +140,7 @@ public final class DictionaryInstallations implements Installations, Restorable 
 
   @Override
   public boolean models(Probe probe) {
-    return wired(probe.red()) && wired(probe.black());
+    return probe.isOutside() ? quantities.contains(probe.quantity()) : wired(probe.red()) && wired(probe.black());
   }
 
   private boolean wired(Terminal terminal) {

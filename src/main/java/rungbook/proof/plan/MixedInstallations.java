@@ -207,10 +207,10 @@ public final class MixedInstallations implements Installations, Restorable {
         .map(of -> of.in(state, probes.stream().filter(of::models).toList())).toList());
   }
 
-  /** Where no part of a variant ends, the leads have no circuit between them. */
-  private double[] floating(int form) {
+  /** Where no part of a variant ends, the leads have no circuit between them; what it does not state has no value. */
+  private double[] nothing(Probe probe, int form) {
     double[] readings = new double[forms.get(form).of().samples()];
-    Arrays.fill(readings, Reading.FLOATING);
+    Arrays.fill(readings, probe.isOutside() ? Reading.UNSTEADY : Reading.FLOATING);
     return readings;
   }
 
@@ -275,7 +275,7 @@ public final class MixedInstallations implements Installations, Restorable {
     @Override
     public void readings(int caseNumber, Probe probe, double[] into) {
       for (int form = 0; form < forms.size(); form++) {
-        double[] own = floating(form);
+        double[] own = nothing(probe, form);
         int local = localCase[form][caseNumber];
         if (local >= 0 && forms.get(form).of().models(probe)) {
           of.get(form).readings(local, probe, own);

@@ -6,10 +6,11 @@ import java.util.List;
 import java.util.Optional;
 import rungbook.circuit.MeterFunction;
 import rungbook.circuit.Probe;
+import rungbook.system.Names;
+import rungbook.system.Quantity;
 import rungbook.system.Terminal;
 import rungbook.system.Vocabulary;
 import rungbook.tree.Meter;
-import rungbook.tree.Quantity;
 import rungbook.tree.Step;
 
 /** How a check of a tree is put to the circuit. */
@@ -28,6 +29,9 @@ public final class ProbePlan {
 
   /** Where the meter goes; empty if the circuit does not model what is read there. */
   public Optional<Probe> probe(Step.MeterCheck check, String place) {
+    if (check.stated().isPresent()) {
+      return check.stated().map(name -> Probe.outside(Names.key(name))).filter(installations::models);
+    }
     List<Optional<Terminal>> leads = check.leads().stream().map(lead -> terminal(words, lead.key(), place)).toList();
     Optional<MeterFunction> meter = meter(check.quantity());
     if (meter.isEmpty() || leads.isEmpty() || leads.stream().anyMatch(Optional::isEmpty)) {
@@ -90,7 +94,7 @@ public final class ProbePlan {
       case OHMS -> MeterFunction.OHMS;
       case AC_AMPS -> MeterFunction.AMPS;
       case MICROFARADS -> MeterFunction.MICROFARADS;
-      case DC_VOLTS, DC_MICROAMPS, TEMPERATURE, PRESSURE -> null;
+      case DC_VOLTS, DC_MICROAMPS, TEMPERATURE, TEMPERATURE_DIFFERENCE, PRESSURE -> null;
     });
   }
 

@@ -40,7 +40,7 @@ public final class ReadingJson {
     });
     json.writeStringField("fault", question.fault().map(Fault::name).orElse(""));
     json.writeStringField("meter", question.meter().id());
-    json.writeStringField("quantity", question.quantity().words());
+    json.writeStringField("quantity", question.measured());
     Json.array(json, "leads", all -> {
       for (Terminal lead : question.leads()) {
         all.writeString(question.words(lead));

@@ -19,7 +19,7 @@ public final class ReadingNotes {
       ReadingWords.meterError(amounts, question).ifPresent(notes::add);
     }
     amounts.elsewhere().ifPresent(
-        why -> notes.add("in some installations " + ReadingWords.nothing(why, question.quantity())));
+        why -> notes.add("in some installations " + ReadingWords.nothing(why, question)));
     return List.copyOf(notes);
   }
 }

@@ -45,7 +45,7 @@ public final class ReadingText {
       notes(amounts).forEach(note -> line(INDENT + INDENT + note));
     } else if (answer.shown() instanceof Shown.Nothing nothing) {
       line(INDENT + ReadingWords.leads(question) + ":");
-      line(INDENT + INDENT + ReadingWords.nothing(nothing.why(), question.quantity()));
+      line(INDENT + INDENT + ReadingWords.nothing(nothing.why(), question));
     }
   }
 

@@ -11,8 +11,8 @@ import rungbook.proof.demand.NoReading;
 import rungbook.proof.demand.ReadingQuestion;
 import rungbook.proof.demand.Shown;
 import rungbook.system.Part;
+import rungbook.system.Quantity;
 import rungbook.tree.Meter;
-import rungbook.tree.Quantity;
 
 /** The sentences about a reading on demand, the same on every screen. */
 public final class ReadingWords {
@@ -21,8 +21,11 @@ public final class ReadingWords {
 
   private ReadingWords() {}
 
-  /** {@code AC volts, Y at condenser (red) to C at condenser (black)}. */
+  /** {@code AC volts, Y at condenser (red) to C at condenser (black)}; {@code temperature rise}. */
   public static String leads(ReadingQuestion question) {
+    if (question.stated().isPresent()) {
+      return question.measured();
+    }
     List<String> leads = question.leads().stream().map(question::words).toList();
     String where = leads.size() > 1 ? leads.get(0) + " (red) to " + leads.get(1) + " (black)"
         : "clamp around the conductor at " + String.join("", leads);
@@ -67,13 +70,14 @@ public final class ReadingWords {
   }
 
   /** Why there is no number. */
-  public static String nothing(NoReading why, Quantity quantity) {
+  public static String nothing(NoReading why, ReadingQuestion question) {
     return switch (why) {
       case FLOATING -> "nothing connects the two points, so the reading says nothing about the circuit";
-      case UNSTEADY -> "nothing steady: the circuit never settles, as when a contactor chatters";
-      case LIVE -> "nothing: the circuit is live, and " + quantity.words() + " need it without power";
+      case UNSTEADY -> question.stated().isPresent() ? "nothing: the system states no range for this state"
+          : "nothing steady: the circuit never settles, as when a contactor chatters";
+      case LIVE -> "nothing: the circuit is live, and " + question.measured() + " need it without power";
       case OPEN -> "OL: no conductor leads from one point to the other";
-      case NOT_SIMULATED -> "nothing: the circuit has no " + quantity.words();
+      case NOT_SIMULATED -> "nothing: the circuit has no " + question.measured();
       case NOT_WIRED -> "nothing: no part of the circuit ends at one of the points";
     };
   }

@@ -4,8 +4,8 @@ import java.util.Arrays;
 import java.util.List;
 import rungbook.action.EquipmentCondition;
 import rungbook.action.StateChange;
+import rungbook.system.Quantity;
 import rungbook.tree.Action;
-import rungbook.tree.Quantity;
 import rungbook.tree.Step;
 
 /**

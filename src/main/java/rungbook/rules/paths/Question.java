@@ -3,6 +3,7 @@ package rungbook.rules.paths;
 import java.util.ArrayList;
 import java.util.List;
 import rungbook.rules.flow.FactTable;
+import rungbook.system.Names;
 import rungbook.tree.Step;
 import rungbook.tree.Tree;
 
@@ -17,7 +18,9 @@ final class Question {
   static List<String> of(Step.Check check) {
     String place = FactTable.place(check);
     List<String> questions = new ArrayList<>(1);
-    if (check instanceof Step.MeterCheck meter && !meter.leads().isEmpty()) {
+    if (check instanceof Step.MeterCheck meter && meter.stated().isPresent()) {
+      questions.add(meter.quantity().name() + '|' + Names.key(meter.measured()) + '|' + place);
+    } else if (check instanceof Step.MeterCheck meter && !meter.leads().isEmpty()) {
       questions.add(meter.quantity().name() + '|' + leads(meter) + '|' + place);
     } else if (check instanceof Step.SenseCheck sense) {
       sense.things().forEach(thing -> questions.add(sense.sense().name() + '|' + thing.key() + '|' + place));

@@ -4,7 +4,7 @@ import java.util.List;
 import rungbook.source.Code;
 import rungbook.source.Problems;
 import rungbook.source.Witness;
-import rungbook.tree.Quantity;
+import rungbook.system.Quantity;
 import rungbook.tree.Readings;
 
 /**

@@ -7,8 +7,8 @@ import rungbook.rules.api.RuleContext;
 import rungbook.source.Code;
 import rungbook.source.Problem;
 import rungbook.source.Problems;
+import rungbook.system.Quantity;
 import rungbook.tree.Meter;
-import rungbook.tree.Quantity;
 import rungbook.tree.Step;
 
 /** A meter without a scale for a quantity cannot measure it. */

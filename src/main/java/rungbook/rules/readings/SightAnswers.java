@@ -1,6 +1,7 @@
 package rungbook.rules.readings;
 
 import java.util.List;
+import java.util.Set;
 import java.util.Optional;
 import java.util.stream.Stream;
 import rungbook.rules.api.Rule;
@@ -9,6 +10,7 @@ import rungbook.source.Code;
 import rungbook.source.Nearest;
 import rungbook.source.Problem;
 import rungbook.source.Problems;
+import rungbook.source.Span;
 import rungbook.system.Names;
 import rungbook.system.Vocabulary;
 import rungbook.system.sight.SightLookup;
@@ -17,7 +19,10 @@ import rungbook.tree.NameRef;
 import rungbook.tree.Step;
 import rungbook.tree.Way;
 
-/** A check looks at a sight of the system by its name, where the sight is, and answers with its values. */
+/**
+ * A check looks at a sight of the system by its name, where the sight is, and answers with its values; it measures what
+ * the system states where that is measured.
+ */
 public final class SightAnswers implements Rule {
 
   static final Code SIGHT_ELSEWHERE = Code.of("sight-elsewhere");
@@ -30,10 +35,13 @@ public final class SightAnswers implements Rule {
 
   @Override
   public void inspect(RuleContext context, Problems out) {
-    context.tree().system().filter(system -> !system.sights().isEmpty()).ifPresent(system -> {
+    context.tree().system().ifPresent(system -> {
       for (Step step : context.tree().steps()) {
-        if (step instanceof Step.SenseCheck check && check.sense() != Step.Sense.ASK) {
+        if (step instanceof Step.SenseCheck check && check.sense() != Step.Sense.ASK && !system.sights().isEmpty()) {
           inspect(check, system, out);
+        } else if (step instanceof Step.MeterCheck check) {
+          check.stated().map(name -> system.quantities().get(Names.key(name)))
+              .ifPresent(one -> inspectPlace(check, one.name(), check.quantitySpan(), one.locations(), system, out));
         }
       }
     });
@@ -44,7 +52,7 @@ public final class SightAnswers implements Rule {
       NameRef thing = check.things().get(i);
       Optional<Vocabulary.Sight> sight = system.sight(thing.key());
       if (sight.isPresent()) {
-        inspectPlace(check, thing, sight.get(), system, out);
+        inspectPlace(check, thing.text(), thing.span(), sight.get().locations(), system, out);
         inspectValues(check, i, sight.get(), out);
       } else {
         Nearest.to(thing.text(), names(system)).ifPresent(near -> out.add(Problem
@@ -59,14 +67,13 @@ public final class SightAnswers implements Rule {
         .toList();
   }
 
-  private static void inspectPlace(Step.SenseCheck check, NameRef thing, Vocabulary.Sight sight, Vocabulary system,
+  private static void inspectPlace(Step.Check check, String name, Span span, Set<String> locations, Vocabulary system,
       Problems out) {
     check.at().filter(place -> system.locations().containsKey(place.key()))
-        .filter(place -> !sight.locations().isEmpty() && !sight.locations().contains(place.key()))
-        .ifPresent(place -> out.add(Problem.at(SIGHT_ELSEWHERE, check.source(), thing.span())
-            .with("name", thing.text()).with("place", place.text())
-            .with("places",
-                String.join(", ", sight.locations().stream().map(system::locationName).sorted().toList()))));
+        .filter(place -> !locations.isEmpty() && !locations.contains(place.key()))
+        .ifPresent(place -> out.add(Problem.at(SIGHT_ELSEWHERE, check.source(), span)
+            .with("name", name).with("place", place.text())
+            .with("places", String.join(", ", locations.stream().map(system::locationName).sorted().toList()))));
   }
 
   /** A check of one value, {@code look: status light steady}, is answered with yes and no. */

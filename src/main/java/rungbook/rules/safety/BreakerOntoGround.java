@@ -10,9 +10,9 @@ import rungbook.rules.flow.FlowGraph;
 import rungbook.source.Code;
 import rungbook.source.Problem;
 import rungbook.source.Problems;
+import rungbook.system.Quantity;
 import rungbook.system.Terminal;
 import rungbook.tree.Action;
-import rungbook.tree.Quantity;
 import rungbook.tree.Readings;
 import rungbook.tree.Step;
 

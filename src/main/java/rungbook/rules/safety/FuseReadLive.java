@@ -14,10 +14,10 @@ import rungbook.source.Problem;
 import rungbook.source.Problems;
 import rungbook.system.Part;
 import rungbook.system.PartBranch;
+import rungbook.system.Quantity;
 import rungbook.system.SystemVariants;
 import rungbook.system.Terminal;
 import rungbook.tree.NameRef;
-import rungbook.tree.Quantity;
 import rungbook.tree.Step;
 
 /** A fuse is tested by AC volts from one of its ends to the other, on a live circuit. */

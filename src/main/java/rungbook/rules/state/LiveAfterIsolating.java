@@ -13,9 +13,9 @@ import rungbook.rules.flow.PathFacts;
 import rungbook.source.Code;
 import rungbook.source.Problem;
 import rungbook.source.Problems;
+import rungbook.system.Quantity;
 import rungbook.tree.Action;
 import rungbook.tree.NameRef;
-import rungbook.tree.Quantity;
 import rungbook.tree.Step;
 import rungbook.tree.Tree;
 

@@ -12,7 +12,7 @@ import rungbook.source.Code;
 import rungbook.source.Problem;
 import rungbook.source.Problems;
 import rungbook.source.Witness;
-import rungbook.tree.Quantity;
+import rungbook.system.Quantity;
 import rungbook.tree.Step;
 
 /**

@@ -22,6 +22,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import rungbook.markdown.Entry;
 import rungbook.source.Code;
+import rungbook.source.Span;
 import rungbook.system.Condition;
 import rungbook.system.ControlSystem;
 import rungbook.system.Effect;
@@ -29,7 +30,9 @@ import rungbook.system.Fault;
 import rungbook.system.Interval;
 import rungbook.system.Terminal;
 import rungbook.system.pairs.FaultPairReader;
+import rungbook.system.quantity.QuantityReader;
 import rungbook.system.remedy.ThingReader;
+import rungbook.system.sight.Showing;
 import rungbook.system.sight.ShownSights;
 
 /**
@@ -85,6 +88,7 @@ final class FaultReader {
   private final LikelihoodReader likelihoods;
   private final ThingReader things;
   private final ShownSights sights;
+  private final QuantityReader quantities;
 
   /**
    * Creates a reader.
@@ -99,6 +103,7 @@ final class FaultReader {
     this.likelihoods = new LikelihoodReader(problems);
     this.things = new ThingReader(problems.source(), problems::add);
     this.sights = new ShownSights(system.vocabulary(), conditions::read, problems.source(), problems::add);
+    this.quantities = new QuantityReader(system.vocabulary(), conditions::read, problems.source(), problems::add);
     this.parts = new FaultyParts(system, problems);
   }
 
@@ -198,7 +203,13 @@ final class FaultReader {
   }
 
   private List<Effect> effects(Written written) {
-    return ShownSights.isForm(written.item()) ? sights.read(written.item()) : effect(written).stream().toList();
+    return Showing.of(written.item()).map(showing -> shown(showing, written.item().span()))
+        .orElseGet(() -> effect(written).stream().toList());
+  }
+
+  private List<Effect> shown(Showing showing, Span span) {
+    return quantities.isShown(showing.what()) ? quantities.shown(showing, span).stream().toList()
+        : sights.read(showing, span);
   }
 
   private Optional<Effect> effect(Written written) {

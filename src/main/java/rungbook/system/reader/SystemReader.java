@@ -20,10 +20,12 @@ import rungbook.system.Fault;
 import rungbook.system.FaultPair;
 import rungbook.system.Names;
 import rungbook.system.Part;
+import rungbook.system.QuantityRanges;
 import rungbook.system.Terminal;
 import rungbook.system.TerminalStrip;
 import rungbook.system.Vocabulary;
 import rungbook.system.pairs.FaultPairReader;
+import rungbook.system.quantity.QuantityReader;
 import rungbook.system.sight.ShownSights;
 import rungbook.system.sight.SightReader;
 import rungbook.system.variant.VariantDocument;
@@ -109,13 +111,14 @@ public final class SystemReader {
     List<Part> parts = document.entries("parts").flatMap(entry -> part(entry, changed, partReader).stream()).toList();
     List<SightCondition> sights = sights(changed);
     List<TerminalStrip> strips = strips();
+    List<QuantityRanges> quantities = quantities();
     var withParts = new ControlSystem(vocabulary, parts, List.of(), sights, strips);
     document.entries("assemblies").flatMap(entry -> entry.items().stream()).forEach(this::member);
     Set<String> gone = new HashSet<>();
     List<Fault> faults = faults(withParts, mayGo, gone);
     Vocabulary words = VocabularyReader.without(gone, vocabulary, document);
     List<SightCondition> seen = ShownSights.with(sights, vocabulary, faults);
-    var system = new ControlSystem(words, parts, faults, seen, strips, pairs(faults));
+    var system = new ControlSystem(words, parts, faults, seen, strips, pairs(faults), quantities);
     return new Lines(document, here.of(system), problems);
   }
 
@@ -141,6 +144,13 @@ public final class SystemReader {
       here.sights().keep(entry, sight, conditions.takeAsked());
       return sight.stream();
     }).toList();
+  }
+
+  private List<QuantityRanges> quantities() {
+    var reader = new QuantityReader(vocabulary, conditions::read, document.source(), problems::add);
+    List<QuantityRanges> read = document.entries("quantities").flatMap(entry -> reader.read(entry).stream()).toList();
+    conditions.takeAsked();
+    return read;
   }
 
   private List<TerminalStrip> strips() {

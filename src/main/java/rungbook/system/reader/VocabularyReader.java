@@ -22,6 +22,7 @@ import rungbook.system.Vocabulary.Part;
 import rungbook.system.Vocabulary.Point;
 import rungbook.system.Vocabulary.Role;
 import rungbook.system.Vocabulary;
+import rungbook.system.quantity.QuantityLine;
 import rungbook.system.remedy.ThingReader;
 import rungbook.system.sight.PlaceWords;
 import rungbook.system.sight.SightLine;
@@ -66,7 +67,8 @@ public final class VocabularyReader {
         base.controls(), variant.changes("sights") ? reader.sights() : base.sights(),
         otherPoints || otherAssemblies ? reader.parts() : base.parts(),
         variant.changes("faults") ? reader.faults() : base.faults(),
-        otherAssemblies ? reader.assemblies() : base.assemblies());
+        otherAssemblies ? reader.assemblies() : base.assemblies(),
+        variant.changes("quantities") ? reader.quantities() : base.quantities());
   }
 
   /** The vocabulary of a variant without faults of the base that it cannot have; another variant may have one. */
@@ -79,13 +81,20 @@ public final class VocabularyReader {
     ofVariants(document, "faults").filter(entry -> faults.contains(Names.key(entry.key())))
         .forEach(entry -> left.putIfAbsent(Names.key(entry.key()), entry.key()));
     return new Vocabulary(words.id(), words.title(), words.locations(), words.points(), words.controls(),
-        words.sights(), words.parts(), left, words.assemblies());
+        words.sights(), words.parts(), left, words.assemblies(), words.quantities());
   }
 
   private Vocabulary read(String id) {
     String title = document.front("title").map(Entry::value).orElse(id);
     return new Vocabulary(id, title, lines("locations", this::location), points(), lines("controls", this::control),
-        sights(), parts(), faults(), assemblies());
+        sights(), parts(), faults(), assemblies(), quantities());
+  }
+
+  private Map<String, Vocabulary.StatedQuantity> quantities() {
+    Map<String, Vocabulary.StatedQuantity> found = new LinkedHashMap<>();
+    entries("quantities").flatMap(entry -> QuantityLine.of(entry, locations).word().stream())
+        .forEach(word -> found.putIfAbsent(Names.key(word.name()), word));
+    return found;
   }
 
   private Map<String, Point> points() {

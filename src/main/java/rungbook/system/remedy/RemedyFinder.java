@@ -59,7 +59,7 @@ public final class RemedyFinder {
 
   private Remedy remedy(Fault fault) {
     return fault.thing().map(thing -> new Remedy(List.of(site(Stream.of(thing))), Optional.empty()))
-        .orElseGet(() -> new Remedy(fault.effects().stream().filter(effect -> !(effect instanceof Effect.Show))
+        .orElseGet(() -> new Remedy(fault.effects().stream().filter(effect -> !effect.isOutsideCircuit())
             .map(effect -> site(effected(effect))).toList(), foundOff(fault)));
   }
 

@@ -23,7 +23,7 @@ public final class PlaceWords {
   }
 
   /** Whether an item names a place, known or not. */
-  static boolean isPlace(Entry.Item item, Set<String> locations) {
+  public static boolean isPlace(Entry.Item item, Set<String> locations) {
     return item.text().startsWith(AT) || locations.contains(key(item));
   }
 

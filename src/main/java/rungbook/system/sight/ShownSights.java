@@ -7,12 +7,11 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.Function;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import rungbook.markdown.Entry;
 import rungbook.source.Problem;
 import rungbook.source.Source;
+import rungbook.source.Span;
 import rungbook.system.Condition;
 import rungbook.system.ControlSystem.SightCondition;
 import rungbook.system.Effect;
@@ -25,8 +24,6 @@ import rungbook.system.Vocabulary;
  * status light 3 flashes when limit open}.
  */
 public final class ShownSights {
-
-  private static final Pattern FORM = Pattern.compile("(show|hide) (.+?)(?: when (.+))?", Pattern.DOTALL);
 
   private final Vocabulary vocabulary;
   private final Function<Entry.Item, Condition> conditions;
@@ -46,27 +43,16 @@ public final class ShownSights {
     this.problems = problems;
   }
 
-  public static boolean isForm(Entry.Item item) {
-    boolean mayBe = item.text().startsWith("show ") || item.text().startsWith("hide ");
-    return mayBe && FORM.matcher(item.text()).matches();
-  }
-
   /** What is seen and what is not: a value that is shown takes the place of the others. */
-  public List<Effect> read(Entry.Item item) {
-    Matcher form = FORM.matcher(item.text());
-    if (!form.matches()) {
-      return List.of();
-    }
-    Optional<Problem> wrong = SightLookup.inspect(vocabulary, form.group(2), item.span(), source);
+  public List<Effect> read(Showing showing, Span span) {
+    Optional<Problem> wrong = SightLookup.inspect(vocabulary, showing.what(), span, source);
     if (wrong.isPresent()) {
       problems.accept(wrong.get());
       return List.of();
     }
-    String key = Names.key(form.group(2));
-    Condition when = form.group(3) == null ? Condition.always()
-        : conditions.apply(new Entry.Item(form.group(3).strip(), item.span()));
-    boolean isShown = form.group(1).equals("show");
-    return isShown ? vocabulary.sight(key).orElseThrow().keys().stream()
+    String key = Names.key(showing.what());
+    Condition when = showing.when().map(conditions).orElse(Condition.always());
+    return showing.isShown() ? vocabulary.sight(key).orElseThrow().keys().stream()
         .map(one -> (Effect) new Effect.Show(one, one.equals(key), when)).toList()
         : List.of(new Effect.Show(key, false, when));
   }

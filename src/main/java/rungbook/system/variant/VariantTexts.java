@@ -27,7 +27,7 @@ public final class VariantTexts {
   public static final Code VARIANT_UNLISTED = Code.of("variant-unlisted");
 
   /** What a variant can change besides parts. Places and controls are the same in all. */
-  static final Set<String> CHANGED = Set.of("parts", "points", "sights", "faults", "assemblies");
+  static final Set<String> CHANGED = Set.of("parts", "points", "sights", "quantities", "faults", "assemblies");
 
   /** Each is a circuit of its own to be solved. */
   private static final int MOST = 24;

@@ -10,9 +10,9 @@ import rungbook.source.Problem;
 import rungbook.source.Problems;
 import rungbook.source.Source;
 import rungbook.source.Span;
+import rungbook.system.Quantity;
 import rungbook.tree.Answer;
 import rungbook.tree.Numbers;
-import rungbook.tree.Quantity;
 import rungbook.tree.Range;
 
 /** Reads the answers of ways on: ranges of readings, or words. */

@@ -10,19 +10,16 @@ import java.util.regex.Pattern;
 import rungbook.markdown.Document;
 import rungbook.markdown.Entry;
 import rungbook.source.Code;
-import rungbook.source.Nearest;
 import rungbook.source.Problem;
 import rungbook.source.Problems;
-import rungbook.source.Source;
-import rungbook.source.Span;
+import rungbook.system.Quantity;
+import rungbook.system.quantity.QuantityReader;
 import rungbook.tree.Meter;
-import rungbook.tree.Quantity;
 
 /** Reads a meter's text: {@code AC volts: 0 to 600 V, digit 0.1 V, 1 % + 3 digits, 10 Mohm}. */
 public final class MeterReader {
 
   static final Code METER_LINE_UNREADABLE = Code.of("meter-line-unreadable");
-  public static final Code UNKNOWN_QUANTITY = Code.of("unknown-quantity");
 
   private static final String NUMBER = "(-?\\d{1,12}(?:\\.\\d{1,9})?)";
   private static final String AMOUNT = "(\\d{1,12}(?:\\.\\d{1,9})?)";
@@ -58,15 +55,9 @@ public final class MeterReader {
   private Optional<Quantity> quantity(Entry entry) {
     Optional<Quantity> quantity = Quantity.named(entry.key());
     if (quantity.isEmpty()) {
-      problems.add(unknown(entry.key(), document.source(), entry.keySpan()));
+      problems.add(QuantityReader.unknown(entry.key(), Quantity.allWords(), document.source(), entry.keySpan()));
     }
     return quantity;
-  }
-
-  /** The problem of an unknown quantity. */
-  static Problem unknown(String written, Source source, Span span) {
-    return Problem.at(UNKNOWN_QUANTITY, source, span).with("quantity", written)
-        .with("known", String.join(", ", Quantity.allWords())).near(written, Nearest.to(written, Quantity.allWords()));
   }
 
   private Optional<Meter.Scale> scale(Entry entry, Quantity quantity) {

@@ -11,11 +11,12 @@ import rungbook.source.Problem;
 import rungbook.source.Problems;
 import rungbook.source.Source;
 import rungbook.source.Span;
+import rungbook.system.Quantity;
 import rungbook.system.Vocabulary;
+import rungbook.system.quantity.QuantityReader;
 import rungbook.text.English;
 import rungbook.tree.Answer;
 import rungbook.tree.NameRef;
-import rungbook.tree.Quantity;
 import rungbook.tree.Setting;
 import rungbook.tree.Shared;
 import rungbook.tree.Step.Sense;
@@ -41,6 +42,7 @@ public final class StepReader {
   private final Source source;
   private final LinkResolver links;
   private final Problems problems;
+  private final Optional<Vocabulary> system;
   private final SystemNames names;
   private final AnswerReader answers;
   private final StepParts parts;
@@ -52,6 +54,7 @@ public final class StepReader {
     this.source = unresolved.source();
     this.links = links;
     this.problems = problems;
+    this.system = system;
     this.names = new SystemNames(system, source, problems);
     this.answers = new AnswerReader(source, problems);
     this.parts = new StepParts(unresolved, links, shared, system, problems);
@@ -94,9 +97,12 @@ public final class StepReader {
   }
 
   private Step meterCheck(Entry measure) {
-    Optional<Quantity> named = Quantity.named(measure.value());
+    Optional<Vocabulary.StatedQuantity> stated = names.quantity(measure.value());
+    Optional<Quantity> named = Quantity.named(measure.value())
+        .or(() -> stated.map(Vocabulary.StatedQuantity::kind));
     if (named.isEmpty()) {
-      problems.add(MeterReader.unknown(measure.value(), source, measure.valueSpan()));
+      problems.add(
+          QuantityReader.unknown(measure.value(), SystemNames.measurable(system), source, measure.valueSpan()));
       return new Step.SenseCheck(parts.header(parts.wordWays(1)), Sense.LOOK, List.of(), presumed());
     }
     Quantity quantity = named.get();
@@ -105,7 +111,7 @@ public final class StepReader {
       problems.add(Problem.at(EXPECT_MISSING, source, measure.keySpan()));
     }
     return new Step.MeterCheck(parts.header(parts.readingWays(quantity)), quantity, measure.valueSpan(),
-        leads(quantity, measure),
+        stated.map(Vocabulary.StatedQuantity::name), leads(quantity, measure),
         expect.flatMap(entry -> answers.range(entry.value(), entry.valueSpan(), quantity)),
         expect.map(Entry::valueSpan).orElse(measure.valueSpan()), presumed());
   }

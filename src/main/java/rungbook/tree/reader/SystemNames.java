@@ -2,9 +2,11 @@ package rungbook.tree.reader;
 
 import java.util.Collection;
 import java.util.Comparator;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import rungbook.action.ActionObject;
 import rungbook.source.Code;
 import rungbook.source.Nearest;
@@ -13,6 +15,7 @@ import rungbook.source.Problems;
 import rungbook.source.Source;
 import rungbook.source.Span;
 import rungbook.system.Names;
+import rungbook.system.Quantity;
 import rungbook.system.Vocabulary.Control;
 import rungbook.system.Vocabulary;
 import rungbook.system.sight.SightLookup;
@@ -64,6 +67,17 @@ public final class SystemNames {
         .flatMap(known -> SightLookup.inspect(known, name.text(), name.span(), source));
     wrong.ifPresent(problems::add);
     return wrong.isEmpty();
+  }
+
+  /** What the system states outside its circuit, by the name that a tree measures. */
+  Optional<Vocabulary.StatedQuantity> quantity(String written) {
+    return system.flatMap(known -> Optional.ofNullable(known.quantities().get(Names.key(written))));
+  }
+
+  /** Everything that can be measured: what a meter measures, and what the system states. */
+  public static List<String> measurable(Optional<Vocabulary> system) {
+    return Stream.concat(Quantity.allWords().stream(),
+        system.stream().flatMap(known -> known.quantityNames().stream())).toList();
   }
 
   /** The sight with values that a name is one of. */

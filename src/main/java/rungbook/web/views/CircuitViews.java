@@ -71,7 +71,7 @@ public final class CircuitViews {
           ReadingWords.amount(amounts.high(), question));
       notes = ReadingNotes.of(amounts, question);
     } else if (answer.shown() instanceof Shown.Nothing nothing) {
-      notes = List.of(ReadingWords.nothing(nothing.why(), question.quantity()));
+      notes = List.of(ReadingWords.nothing(nothing.why(), question));
     }
     return new CircuitView.Reading(ReadingWords.leads(question), ReadingWords.settings(question),
         question.fault().map(Fault::name).orElse("none"), numbers.get(0), numbers.get(1), numbers.get(2), notes,

@@ -13,10 +13,11 @@ import rungbook.action.ActionObject;
 import rungbook.library.Library;
 import rungbook.source.Codes;
 import rungbook.system.Names;
+import rungbook.system.Quantity;
 import rungbook.system.Vocabulary;
-import rungbook.tree.Quantity;
 import rungbook.tree.Step;
 import rungbook.tree.reader.StepKeys;
+import rungbook.tree.reader.SystemNames;
 import rungbook.web.service.TreeEntry;
 
 /**
@@ -53,6 +54,7 @@ public record Completions(Map<String, Collection<String>> keys, Map<String, Coll
     for (ActionKind kind : ActionKind.values()) {
       values.put(kind.words(), new TreeSet<>(kind.object().names(system)));
     }
+    values.put("measure", SystemNames.measurable(Optional.of(system)));
     values.put("guarded", new TreeSet<>(ActionObject.PANEL.names(system)));
     values.put("at", system.locations().values().stream().map(Vocabulary.Location::name).sorted().toList());
     values.put("leads", new TreeSet<>(ActionObject.POINT.names(system)));

@@ -8,7 +8,7 @@ import java.util.stream.IntStream;
 import rungbook.proof.accounting.ReportNumbers;
 import rungbook.proof.report.Bounds;
 import rungbook.proof.report.Proof;
-import rungbook.tree.Quantity;
+import rungbook.system.Quantity;
 import rungbook.tree.Step;
 import rungbook.tree.Target;
 import rungbook.tree.Tree;

@@ -11,11 +11,11 @@ import rungbook.proof.plan.ProbePlan;
 import rungbook.system.ControlSystem;
 import rungbook.system.Fault;
 import rungbook.system.Names;
+import rungbook.system.Quantity;
 import rungbook.system.SystemVariants;
 import rungbook.system.Variant;
 import rungbook.system.Vocabulary;
 import rungbook.text.English;
-import rungbook.tree.Quantity;
 
 /**
  * What somebody chose in the form for a reading. The values are the words of {@code rungbook read}.
@@ -40,8 +40,10 @@ public record ReadingForm(String red, String black, String quantity, String faul
     var fields = new ArrayList<CircuitView.Field>();
     fields.add(field("red", "Red lead", red, "no reading", points));
     fields.add(field("black", "Black lead", black, "none, for a clamp", points));
-    fields.add(field("quantity", "Meter set to", quantity, "AC volts", Arrays.stream(Quantity.values())
-        .filter(one -> one != Quantity.AC_VOLTS && ProbePlan.meter(one).isPresent()).map(Quantity::words).toList()));
+    Stream<String> inCircuit = Arrays.stream(Quantity.values())
+        .filter(one -> one != Quantity.AC_VOLTS && ProbePlan.meter(one).isPresent()).map(Quantity::words);
+    fields.add(field("quantity", "Meter set to", quantity, "AC volts",
+        Stream.concat(inCircuit, system.vocabulary().quantityNames().stream()).toList()));
     fields.add(field("fault", "Fault", fault, "none", system.faults().stream().map(Fault::name).toList()));
     if (!systems.variants().isEmpty()) {
       fields.add(field("variant", "Variant", variant, "none", systems.variants().stream().map(Variant::name).toList()));

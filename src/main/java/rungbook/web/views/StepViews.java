@@ -68,7 +68,7 @@ public final class StepViews {
   private static List<Fact> facts(Step step) {
     var facts = new ArrayList<Fact>();
     if (step instanceof Step.MeterCheck check) {
-      facts.add(new Fact("Measure", check.quantity().words()));
+      facts.add(new Fact("Measure", check.measured()));
       written(step, "expect").ifPresent(window -> facts.add(new Fact("Expect", window)));
     }
     if (step instanceof Step.SenseCheck check) {

@@ -11,7 +11,7 @@ import rungbook.tree.Step;
 
 class ReadingSplitTest {
 
-  private static final Meter.Scale SCALE = Meter.common().scale(rungbook.tree.Quantity.AC_VOLTS).orElseThrow();
+  private static final Meter.Scale SCALE = Meter.common().scale(rungbook.system.Quantity.AC_VOLTS).orElseThrow();
 
   private static ReadingSplit split(String ways, int samples) {
     String text = "## A\n\n```check\nmeasure: AC volts\nleads: R, C\nexpect: 20 to 30 V\n```\n\n" + ways

@@ -4,8 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import org.junit.jupiter.api.Test;
 import rungbook.proof.accounting.Risks.Interval;
+import rungbook.system.Quantity;
 import rungbook.tree.Meter;
-import rungbook.tree.Quantity;
 
 /** Risks and decision rules held to published examples. */
 class RisksTest {

@@ -55,8 +55,13 @@ class ReadingSolverTest {
       lamp lit: at bench, when lamp on
       ```
 
+      ```quantities
+      lamp rise: temperature difference, at bench, 40 to 70 F when lamp on, 0 F when call off
+      ```
+
       ```faults
       lamp open: open lamp
+      lamp dusty: in dust, show lamp rise 75 to 110 F when lamp on
       contact pitted: raise call contact by 24 ohm
       Y broken: open Y cable
       ```
@@ -172,5 +177,26 @@ class ReadingSolverTest {
   void aVariantHasItsOwnCircuit() {
     ReadingRequest ohms = new ReadingRequest("small lamp", "", "T, C", List.of("lid open"), "", "ohms");
     assertEquals(48, amounts(answer(ohms)).usual(), 1e-3);
+  }
+
+  /** The corners are the ends of a range; the median of 64 even draws is within 3.5 standard deviations of the middle. */
+  @Test
+  void aQuantityOutsideTheCircuitIsReadByItsName() {
+    Shown.Amounts good = amounts("call on", "");
+    assertEquals(List.of(40.0, 70.0), List.of(good.low(), good.high()));
+    assertEquals(55, good.usual(), 3.5 * 30 / 2 / Math.sqrt(64 + 2));
+    Shown.Amounts dusty = amounts("call on", "lamp dusty");
+    assertEquals(List.of(75.0, 110.0), List.of(dusty.low(), dusty.high()));
+    assertEquals(0, amounts("call off", "lamp dusty").high(), "the lamp is off");
+    var nothing = assertInstanceOf(Shown.Nothing.class, rise("call on", "lamp open").shown());
+    assertEquals(NoReading.UNSTEADY, nothing.why(), "nothing is stated for a call without light");
+  }
+
+  private static Shown.Amounts amounts(String set, String fault) {
+    return assertInstanceOf(Shown.Amounts.class, rise(set, fault).shown());
+  }
+
+  private static ReadingAnswer rise(String set, String fault) {
+    return answer(new ReadingRequest("", "", "", List.of(set), fault, "lamp rise"));
   }
 }

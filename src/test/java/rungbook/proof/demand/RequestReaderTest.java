@@ -41,6 +41,10 @@ class RequestReaderTest {
           main switch: isolates power, at bench
           ```
 
+          ```quantities
+          temperature rise: temperature difference, at bench, 40 to 70 F
+          ```
+
           ```faults
           lamp open: likelihood 1
           ```
@@ -63,7 +67,8 @@ class RequestReaderTest {
       "bench | Y, C | call coling | \"\" | \"\" | unknown-position | cooling",
       "bench | Y, C | door switch byassed | \"\" | \"\" | unknown-position | bypassed",
       "bench | Y, C | \"\" | lamp opn | \"\" | unknown-fault | lamp open",
-      "bench | Y, C | \"\" | \"\" | AC vols | unknown-quantity | AC volts"})
+      "bench | Y, C | \"\" | \"\" | AC vols | unknown-quantity | AC volts",
+      "bench | Y, C | \"\" | \"\" | temprature rise | unknown-quantity | temperature rise"})
   void anUnknownNameGetsItsProblem(String at, String leads, String set, String fault, String quantity, String code,
       String nearest) {
     RequestReader.Read read = read(at, leads, set, fault, quantity);

@@ -1,4 +1,4 @@
-package rungbook.tree;
+package rungbook.system;
 
 import java.math.BigDecimal;
 import java.util.Arrays;
@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import rungbook.system.Names;
 
 /** A quantity that a meter measures, and the unit of its readings. */
 public enum Quantity {
@@ -18,6 +17,7 @@ public enum Quantity {
   DC_MICROAMPS("DC microamps", "µA", 0),
   MICROFARADS("microfarads", "µF", 2),
   TEMPERATURE("temperature", "°F", 0),
+  TEMPERATURE_DIFFERENCE("temperature difference", "°F", 0),
   PRESSURE("pressure", "in. w.c.", 0);
 
   private static final Map<String, Quantity> BY_KEY = Arrays.stream(values())
@@ -51,6 +51,11 @@ public enum Quantity {
     return this == AC_VOLTS || this == AC_VOLTS_LOW_IMPEDANCE || this == DC_VOLTS;
   }
 
+  /** Whether it is measured without leads in a circuit, so that a system may state it: a temperature, a pressure. */
+  public boolean isOutsideCircuit() {
+    return leads == 0;
+  }
+
   /** Whether it must be measured on a part without power. */
   public boolean needsDeadCircuit() {
     return this == OHMS || this == MICROFARADS;
@@ -75,6 +80,7 @@ public enum Quantity {
    */
   public Optional<BigDecimal> inOwnUnit(BigDecimal number, String writtenUnit) {
     return writtenUnit.isEmpty() ? Optional.of(number)
-        : Unit.named(writtenUnit).filter(found -> found.of(unit)).map(found -> found.convert(number));
+        : this == TEMPERATURE_DIFFERENCE ? stepInOwnUnit(number, writtenUnit)
+            : Unit.named(writtenUnit).filter(found -> found.of(unit)).map(found -> found.convert(number));
   }
 }

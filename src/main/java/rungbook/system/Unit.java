@@ -1,4 +1,4 @@
-package rungbook.tree;
+package rungbook.system;
 
 import java.math.BigDecimal;
 import java.util.Map;
