@@ -3,12 +3,14 @@ package rungbook.ladder;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.Deque;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.PriorityQueue;
+import java.util.Queue;
 import java.util.Set;
 import rungbook.system.ControlSystem;
 import rungbook.system.Terminal;
@@ -19,19 +21,38 @@ public final class RailPaths {
   /** So many beginnings of ways are tried; in a circuit with more crossings the way may end before the other rail. */
   private static final int MOST_TRIED = 20_000;
 
+  /** A way around through the contact of another rung, or through a capacitor, is rarely the one that is meant. */
+  private static final Set<Symbol> AROUND = Set.of(Symbol.CONTACT, Symbol.CONTACT_NORMALLY_CLOSED, Symbol.CAPACITOR);
+
+  /** What it counts against a wire. */
+  private static final int FAR = 4;
+
   private final Ladder ladder;
   private final PointNames points;
 
   /** @param limb the element between two nodes */
   private record Link(Element limb, Node to) {}
 
-  /** A way so far, its last node first. */
-  private record Reached(Node node, Optional<Link> by, Optional<Reached> before) {
+  /**
+   * A way so far, its last node first.
+   *
+   * @param cost of the elements on it
+   * @param number in the order in which ways were begun
+   */
+  private record Reached(Node node, Optional<Link> by, Optional<Reached> before, int cost, int number) {
+
+    static Reached start(Node node) {
+      return new Reached(node, Optional.empty(), Optional.empty(), 0, 0);
+    }
+
+    Reached by(Link link, int next) {
+      int more = AROUND.contains(link.limb().symbol()) ? FAR : 1;
+      return new Reached(link.to(), Optional.of(link), Optional.of(this), cost + more, next);
+    }
 
     boolean passes(Node other) {
       return node.equals(other) || before.filter(one -> one.passes(other)).isPresent();
     }
-
   }
 
   private RailPaths(Ladder ladder, PointNames points) {
@@ -65,8 +86,8 @@ public final class RailPaths {
   }
 
   private Optional<RailPath> through(List<String> names) {
-    return names.isEmpty() ? Optional.empty() : ladder.blocks().stream().flatMap(block -> through(names, block).stream())
-        .findFirst();
+    return names.isEmpty() ? Optional.empty()
+        : ladder.blocks().stream().flatMap(block -> through(names, block).stream()).findFirst();
   }
 
   private static Optional<RailPath> through(List<String> names, VoltageBlock block) {
@@ -88,10 +109,9 @@ public final class RailPaths {
   private static Optional<Reached> source(VoltageBlock block) {
     return block.rungs().stream().findFirst().filter(rung -> isFromRailToRail(rung, block))
         .map(rung -> {
-          Reached reached = new Reached(rung.nodes().get(0), Optional.empty(), Optional.empty());
+          Reached reached = Reached.start(rung.nodes().get(0));
           for (int i = 0; i < rung.elements().size(); i++) {
-            Link link = new Link(rung.elements().get(i), rung.nodes().get(i + 1));
-            reached = new Reached(link.to(), Optional.of(link), Optional.of(reached));
+            reached = reached.by(new Link(rung.elements().get(i), rung.nodes().get(i + 1)), i);
           }
           return reached;
         });
@@ -116,7 +136,9 @@ public final class RailPaths {
 
   /** The shortest way to the right rail; else the shortest that passes what is wanted. */
   private static Optional<Reached> search(VoltageBlock block, Map<Node, List<Link>> links, Set<Node> wanted) {
-    Deque<Reached> open = new ArrayDeque<>(List.of(new Reached(block.left(), Optional.empty(), Optional.empty())));
+    Queue<Reached> open = new PriorityQueue<>(Comparator.comparingInt(Reached::cost).thenComparingInt(Reached::number));
+    open.add(Reached.start(block.left()));
+    int begun = 0;
     Optional<Reached> passing = Optional.empty();
     for (int tried = 0; !open.isEmpty() && tried < MOST_TRIED; tried++) {
       Reached here = open.remove();
@@ -127,8 +149,11 @@ public final class RailPaths {
         }
       }
       if (!here.node().equals(block.right())) {
-        links.getOrDefault(here.node(), List.of()).stream().filter(link -> !here.passes(link.to()))
-            .forEach(link -> open.add(new Reached(link.to(), Optional.of(link), Optional.of(here))));
+        for (Link link : links.getOrDefault(here.node(), List.of())) {
+          if (!here.passes(link.to())) {
+            open.add(here.by(link, ++begun));
+          }
+        }
       }
     }
     return passing;

@@ -93,7 +93,8 @@ public record Samples(List<Draw> draws) {
 
   /** The middle, few corners, a fault at its ends, and where voltages are highest. */
   public static Samples extremes() {
-    return new Samples(Stream.of(fewCorners(), faultEnds(), highVoltage()).flatMap(few -> few.draws().stream()).toList());
+    return new Samples(
+        Stream.of(fewCorners(), faultEnds(), highVoltage()).flatMap(few -> few.draws().stream()).toList());
   }
 
   /** The finalizer of SplitMix64. */

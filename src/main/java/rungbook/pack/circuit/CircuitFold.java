@@ -23,7 +23,6 @@ public record CircuitFold(CircuitPictures pictures, StillPossible possible) {
     }
     html.append("</summary>\n").append(drawn);
     if (possible.isKnown(step)) {
-      html.append("<p class=\"key\">Thick: proved good by the answers so far. Broken: can still be the cause.</p>\n");
       list(html, suspects);
     }
     return html.append("<p><a href=\"#").append(pictures.anchor()).append("\">The whole circuit</a></p></details>\n")

@@ -50,9 +50,10 @@ public final class CircuitPictures {
 
   private String reference(String key, String svg, int x, int y) {
     String id = ids.computeIfAbsent(key, any -> anchor + ids.size());
-    defined.putIfAbsent(id, svg.startsWith("<g") && svg.indexOf("<g", 2) < 0 ? "<g id=\"" + id + "\"" + svg.substring(2)
-        : "<g id=\"" + id + "\">" + svg + "</g>");
-    return "<use href=\"#" + id + "\"" + (x == 0 ? "" : " x=\"" + x + "\"") + (y == 0 ? "" : " y=\"" + y + "\"") + "/>";
+    boolean isGroup = svg.startsWith("<g") && svg.indexOf("<g", 1) < 0;
+    defined.putIfAbsent(id, "<g id=\"" + id + "\"" + (isGroup ? svg.substring(2) : ">" + svg + "</g>"));
+    return "<use href=\"#" + id + "\"" + (x == 0 ? "" : " x=\"" + x + "\"") + (y == 0 ? "" : " y=\"" + y + "\"")
+        + "/>";
   }
 
   private static String inPlace(String key, String svg, int x, int y) {
@@ -120,8 +121,8 @@ public final class CircuitPictures {
   }
 
   private static String svg(int height, String words, String inside) {
-    return "<svg class=\"rung\" role=\"img\" aria-label=\"" + Markup.escape(words) + "\" viewBox=\"0 0 " + Upright.WIDTH
-        + " " + height + "\">" + inside + "</svg>\n";
+    return "<svg class=\"upright\" role=\"img\" aria-label=\"" + Markup.escape(words) + "\" viewBox=\"0 0 "
+        + Upright.WIDTH + " " + height + "\">" + inside + "</svg>\n";
   }
 
   /** The whole ladder with what can be wrong in it, without the section around it. */
@@ -131,7 +132,7 @@ public final class CircuitPictures {
       html.append("<p>The usual form of the system. A variant differs in some parts.</p>\n");
     }
     paths.ladder().blocks().forEach(block -> block(html, block));
-    html.append("<details><summary>Faults that this circuit is tried with</summary><ol class=\"faults\">\n");
+    html.append("<details class=\"faults\"><summary>Faults that this circuit is tried with</summary><ol>\n");
     numbers.names().forEach(name -> html.append("<li>").append(Markup.escape(name)).append("</li>\n"));
     return html.append("</ol></details>\n").toString();
   }
@@ -152,7 +153,9 @@ public final class CircuitPictures {
 
   /** What the pictures refer to; empty if they refer to nothing. */
   public String definitions() {
-    return defined.isEmpty() ? "" : "<svg class=\"drawings rung\" width=\"0\" height=\"0\" aria-hidden=\"true\"><defs>"
-        + String.join("", defined.values()) + "</defs></svg>\n";
+    String all = String.join("", defined.values());
+    return all.isEmpty() ? ""
+        : "<svg class=\"drawings upright\" width=\"0\" height=\"0\" aria-hidden=\"true\"><defs>" + all
+            + "</defs></svg>\n";
   }
 }

@@ -40,7 +40,7 @@ record LeadMark(Terminal terminal, String letters, String kind, String words) {
   /** Below the rung, since ground belongs to no rung. */
   String atGround(int y, String name) {
     return tag(Upright.LINE, y + HEIGHT / 2) + "<path d=\"M" + Upright.LINE + " " + (y + HEIGHT)
-        + "v6m-10 0h20m-16 5h12m-8 5h4\"/><text class=\"b\" x=\"" + (Upright.LINE + 36) + "\" y=\"" + (y + 16) + "\">"
+        + "v6m-10 0h20m-16 5h12m-8 5h4\"/><text x=\"" + (Upright.LINE + 36) + "\" y=\"" + (y + 16) + "\">"
         + Markup.escape(name) + "</text>";
   }
 }

@@ -65,7 +65,8 @@ public final class StillPossible {
   public String likelihoods() {
     double all = IntStream.range(0, likelihoods.length).mapToDouble(fault -> likelihoods[fault]).sum();
     return IntStream.range(0, likelihoods.length)
-        .mapToObj(fault -> all == 0 ? "0" : Long.toString(Math.round(SHARES * likelihoods[fault] / all)))
+        .mapToLong(fault -> likelihoods[fault] == 0 ? 0 : Math.max(1, Math.round(SHARES * likelihoods[fault] / all)))
+        .mapToObj(Long::toString)
         .collect(Collectors.joining(" "));
   }
 

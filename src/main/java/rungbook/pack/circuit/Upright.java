@@ -17,14 +17,15 @@ final class Upright {
   /** The unit of all lengths: the drawing is so wide. */
   static final int WIDTH = 300;
 
-  static final int LINE = 126;
+  static final int LINE = 120;
   static final int LEADING = 18;
 
-  private static final double LETTERS = 16;
-  private static final double BOLD = LETTERS * 1.1;
-  private static final int POINTS = 98;
-  private static final int PARTS = 156;
-  private static final int MOST_LINES = 5;
+  /** Some faces are wider than the one that widths are from; bold letters are wider in any. */
+  private static final double LETTERS = 15 * 1.12;
+  private static final double BOLD = 16 * 1.25;
+  private static final int POINTS = 90;
+  private static final int PARTS = 150;
+  private static final int MOST_LINES = 12;
   private static final int WIRE = 24;
   private static final int PART = 40;
   private static final double SCALE = 0.8;
@@ -80,7 +81,7 @@ final class Upright {
   private void first(Node node, boolean isLine) {
     if (isRail(node)) {
       List<String> words = words(node, WIDTH - 4);
-      out.append(text(words, 2, 15, "b"));
+      out.append(text(words, 2, 15, ""));
       y = words.size() * LEADING + 8;
       rail(isLine);
     } else {
@@ -93,7 +94,7 @@ final class Upright {
     if (isRail(node)) {
       rail(isLine);
       List<String> words = words(node, WIDTH - 4);
-      out.append(text(words, 2, y + 22, "b"));
+      out.append(text(words, 2, y + 22, ""));
       y += words.size() * LEADING + 10;
     } else {
       point(node);
@@ -106,15 +107,15 @@ final class Upright {
   }
 
   private void rail(boolean isLine) {
-    out.append("<path class=\"").append(isLine ? "rail line" : "rail").append("\" d=\"M2 ").append(y).append("H")
+    out.append("<path class=\"").append(isLine ? "rail thick" : "rail").append("\" d=\"M2 ").append(y).append("H")
         .append(WIDTH - 2).append("\"/>");
     levels.add(y);
   }
 
   private void point(Node node) {
     List<String> words = words(node, POINTS);
-    String svg = "<circle cx=\"" + LINE + "\" r=\"4\"/>"
-        + text(words, POINTS, 5 - (words.size() - 1) * LEADING / 2, "n");
+    String svg = "<circle class=\"dot\" cx=\"" + LINE + "\" r=\"4\"/>"
+        + text(words, POINTS, 5 - (words.size() - 1) * LEADING / 2, "point");
     out.append(pieces.at("n" + node, svg, 0, y));
     levels.add(y);
   }
@@ -138,7 +139,7 @@ final class Upright {
         : "M" + LINE + " 0V" + (middle - half) + "m0 " + 2 * half + "V" + height;
     return "<g" + (faults.isEmpty() ? "" : " data-f=\"" + faults + "\"") + "><path d=\"" + line + "\"/>"
         + (element.symbol() == Symbol.WIRE ? "" : symbol(element.symbol(), middle))
-        + text(words, PARTS, middle + 5 - (words.size() - 1) * LEADING / 2, "b") + "</g>";
+        + text(words, PARTS, middle + 5 - (words.size() - 1) * LEADING / 2, "") + "</g>";
   }
 
   private String symbol(Symbol symbol, int middle) {
@@ -156,7 +157,7 @@ final class Upright {
   }
 
   private static int half(Node node) {
-    return isRail(node) ? TAG : Math.max(TAG, words(node, POINTS).size() * LEADING / 2);
+    return isRail(node) ? TAG : Math.max(TAG, words(node, POINTS).size() * LEADING / 2 + 4);
   }
 
   private static List<String> words(Node node, int width) {
@@ -166,8 +167,8 @@ final class Upright {
   private static String text(List<String> lines, int x, int top, String kind) {
     var svg = new StringBuilder();
     for (int i = 0; i < lines.size(); i++) {
-      svg.append("<text class=\"").append(kind).append("\" x=\"").append(x).append("\" y=\"").append(top + i * LEADING)
-          .append("\">").append(Markup.escape(lines.get(i))).append("</text>");
+      svg.append(kind.isEmpty() ? "<text" : "<text class=\"" + kind + "\"").append(" x=\"").append(x).append("\" y=\"")
+          .append(top + i * LEADING).append("\">").append(Markup.escape(lines.get(i))).append("</text>");
     }
     return svg.toString();
   }

@@ -19,7 +19,7 @@ public final class RepeatedDrawings {
       + "|<img src=\"(?<address>data:image/svg[^\"]*+)\" alt=\"(?<words>[^\"]*+)\" />");
 
   /** A drawing of leads has its class around it. */
-  private static final Pattern KIND = Pattern.compile("class=\"(dial|rung)\"");
+  private static final Pattern KIND = Pattern.compile("class=\"(dial|upright)\"");
 
   /** A reference is about as long. */
   private static final int SHORT = 90;

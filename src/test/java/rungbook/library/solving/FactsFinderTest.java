@@ -134,7 +134,8 @@ class FactsFinderTest {
         ```
         ~~~~
         """);
-    double volts = new FactsFinder().of(lamps.tree("bright").orElseThrow().tree(), lamps.text()).voltages().at(0).orElseThrow();
+    double volts = new FactsFinder().of(lamps.tree("bright").orElseThrow().tree(), lamps.text()).voltages().at(0)
+        .orElseThrow();
     assertTrue(volts > 160 && volts < 168, volts + " V");
   }
 
