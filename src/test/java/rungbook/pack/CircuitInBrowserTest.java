@@ -94,8 +94,9 @@ class CircuitInBrowserTest {
   }
 
   private static Object state(String part) {
-    return browser.run("return [...document.querySelectorAll('g[data-f]')].find(one => [...one.querySelectorAll('text')]"
-        + ".map(line => line.textContent).join(' ') === arguments[0]).className.baseVal", part);
+    String words = "[...one.querySelectorAll('text')].map(line => line.textContent).join(' ')";
+    return browser.run("return [...document.querySelectorAll('g[data-f]')].find(one => " + words
+        + " === arguments[0]).className.baseVal", part);
   }
 
   @Test
