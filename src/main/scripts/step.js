@@ -4,6 +4,7 @@ import { button, buzz, make } from './parts.js';
 import { reading } from './reading.js';
 import { timer } from './timer.js';
 import { walk } from './walk.js';
+import { where } from './where.js';
 
 const HOLD_MS = 700, GAP = 8;
 
@@ -99,6 +100,7 @@ export function step(page, way, typed) {
   fold(page, walked);
   dial(page, walked);
   timer(page);
+  where(page, way);
   if (!dock) return;
   if (page.dataset.r && !page.querySelector('.reading')) reading(page, dock, typed, box => { soon(page, box); });
   if (page.classList.contains('live-line')) hold(page, dock);

@@ -23,7 +23,7 @@ import rungbook.library.CompiledTree;
 import rungbook.library.Silencing;
 import rungbook.library.practice.PracticePages;
 import rungbook.library.solving.Prover;
-import rungbook.library.solving.VoltageFinder;
+import rungbook.library.solving.FactsFinder;
 import rungbook.pack.LibraryFolder;
 import rungbook.pack.Pack;
 import rungbook.pack.PackFile;
@@ -132,8 +132,8 @@ final class PackCommand implements Callable<Integer> {
    */
   static List<Pack> packs(Checker.Compiled compiled, Function<CompiledTree, Edition> editions) {
     PackInput material = new PackInput(compiled.shared(), compiled.text().pictures());
-    VoltageFinder voltages = new VoltageFinder();
-    return compiled.trees().stream().map(tree -> Pack.of(tree.tree(), voltages.of(tree.tree(), compiled.text()),
+    FactsFinder facts = new FactsFinder();
+    return compiled.trees().stream().map(tree -> Pack.of(tree.tree(), facts.of(tree.tree(), compiled.text()),
         material, editions.apply(tree))).toList();
   }
 
@@ -146,9 +146,9 @@ final class PackCommand implements Callable<Integer> {
 
   private Together together(Checker.Compiled compiled, Function<CompiledTree, Edition> editions) {
     PackInput material = new PackInput(compiled.shared(), compiled.text().pictures());
-    VoltageFinder voltages = new VoltageFinder();
+    FactsFinder facts = new FactsFinder();
     List<PackedTree> trees = compiled.trees().stream().map(tree -> PackedTree.of(tree.tree(),
-        voltages.of(tree.tree(), compiled.text()), material, editions.apply(tree))).toList();
+        facts.of(tree.tree(), compiled.text()), material, editions.apply(tree))).toList();
     if (book.isPresent()) {
       Book made = Book.of(trees, List.of(), material);
       return new Together(made.digest(), made.bytes());

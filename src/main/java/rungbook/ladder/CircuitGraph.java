@@ -11,7 +11,6 @@ import rungbook.system.ControlSystem;
 import rungbook.system.Part;
 import rungbook.system.PartBranch;
 import rungbook.system.Terminal;
-import rungbook.system.Vocabulary;
 
 /**
  * The limbs of a system between numbered nodes. Points that joints make one piece of metal are one node; a joint to
@@ -21,7 +20,7 @@ final class CircuitGraph {
 
   private static final int GROUNDING = -1;
 
-  private final ControlSystem system;
+  private final PointNames points;
   private final ElementReader elements;
   private final Map<Terminal, Terminal> joined = new HashMap<>();
   private final Map<Terminal, Integer> numbers = new HashMap<>();
@@ -44,7 +43,7 @@ final class CircuitGraph {
   }
 
   private CircuitGraph(ControlSystem system) {
-    this.system = system;
+    this.points = new PointNames(system);
     this.elements = new ElementReader(system);
   }
 
@@ -89,7 +88,7 @@ final class CircuitGraph {
   private int number(Terminal terminal) {
     Terminal root = root(terminal);
     int node = terminal.isGround() ? named() : numbers.computeIfAbsent(root, key -> named());
-    String name = name(terminal);
+    String name = points.of(terminal);
     if (!names.get(node).contains(name)) {
       names.get(node).add(name);
     }
@@ -102,16 +101,6 @@ final class CircuitGraph {
   private int named() {
     names.add(new ArrayList<>());
     return names.size() - 1;
-  }
-
-  /** With its place where the point has several. */
-  private String name(Terminal terminal) {
-    Vocabulary.Point point = system.vocabulary().points().get(terminal.point());
-    Vocabulary.Location place = system.vocabulary().locations().get(terminal.place());
-    if (point == null) {
-      return terminal.place().isEmpty() && !terminal.isGround() ? "inside " + terminal.point() : terminal.point();
-    }
-    return point.locations().size() < 2 || place == null ? point.name() : point.name() + " at " + place.name();
   }
 
   boolean isGround(int node) {

@@ -17,4 +17,9 @@ public record Rung(int number, String name, List<Node> nodes, List<Element> elem
     nodes = List.copyOf(nodes);
     elements = List.copyOf(elements);
   }
+
+  /** {@code Rung 4, inducer motor: L1 at furnace, inducer relay, inducer motor, N at furnace.} */
+  public String words() {
+    return RungWords.of(this);
+  }
 }

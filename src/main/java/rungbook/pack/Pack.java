@@ -8,7 +8,7 @@ import rungbook.pack.page.FileNames;
 import rungbook.pack.page.PackInput;
 import rungbook.pack.page.PackPage;
 import rungbook.pack.page.PageForm;
-import rungbook.proof.HighestVoltages;
+import rungbook.proof.CircuitFacts;
 import rungbook.tree.Step;
 import rungbook.tree.Tree;
 
@@ -25,11 +25,11 @@ public record Pack(String tree, String title, String complaint, List<String> ste
   /**
    * Packs a sound tree; whether it is sound, the library knows.
    *
-   * @param voltages what can be read at its checks, as far as it is known
+   * @param facts what its circuit says of its steps, as far as it is known
    * @throws IllegalArgumentException if one of its ways leads nowhere
    */
-  public static Pack of(Tree tree, HighestVoltages voltages, PackInput material, Edition edition) {
-    String page = PackPage.of(tree, voltages, material, edition);
+  public static Pack of(Tree tree, CircuitFacts facts, PackInput material, Edition edition) {
+    String page = PackPage.of(tree, facts, material, edition);
     PageForm blank = PageForm.of(page.getBytes(StandardCharsets.UTF_8)).orElseThrow();
     String digest = blank.computed();
     List<String> steps = tree.steps().stream().map(Step::title).toList();

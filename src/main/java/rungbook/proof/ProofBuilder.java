@@ -19,7 +19,7 @@ import rungbook.proof.propagation.CaseFlow;
 import rungbook.proof.propagation.End;
 import rungbook.proof.propagation.IntermittentRun;
 import rungbook.proof.propagation.PropagationResult;
-import rungbook.proof.propagation.WitnessBudget;
+import rungbook.proof.rules.WitnessBudget;
 import rungbook.proof.report.Complaint;
 import rungbook.proof.report.EndShares;
 import rungbook.proof.report.LimitAnalysis;

@@ -10,7 +10,7 @@ import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import rungbook.pack.page.Edition;
 import rungbook.pack.page.PackInput;
-import rungbook.proof.HighestVoltages;
+import rungbook.proof.CircuitFacts;
 import rungbook.pack.Pack;
 import rungbook.source.Source;
 import rungbook.tree.Target;
@@ -46,7 +46,7 @@ class BrokenFragmentTest {
     assertTrue(library.trees().stream().anyMatch(tree -> !tree.isSound()));
     OTHERS.stream().map(id -> library.tree(id).orElseThrow()).forEach(tree -> {
       assertTrue(tree.isSound(), tree.path());
-      assertTrue(Pack.of(tree.tree(), HighestVoltages.unknown(), material, Edition.draft()).bytes().length > 0);
+      assertTrue(Pack.of(tree.tree(), CircuitFacts.unknown(), material, Edition.draft()).bytes().length > 0);
     });
   }
 

@@ -10,7 +10,7 @@ import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.Function;
-import rungbook.library.solving.VoltageFinder;
+import rungbook.library.solving.FactsFinder;
 import rungbook.source.Source;
 import rungbook.tree.Shared;
 import rungbook.tree.Tree;
@@ -26,7 +26,7 @@ public final class StarterLibrary {
   static final Function<String, Optional<Tree>> TREES = id -> LIBRARY.tree(id).map(CompiledTree::tree);
 
   /** Its circuits are solved once for all tests. */
-  public static final VoltageFinder VOLTAGES = new VoltageFinder();
+  public static final FactsFinder FACTS = new FactsFinder();
 
   private static final String WORDS = "shared/words.md";
 

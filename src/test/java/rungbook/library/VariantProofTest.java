@@ -11,7 +11,7 @@ import org.junit.jupiter.api.Test;
 import rungbook.pack.Pack;
 import rungbook.pack.page.Edition;
 import rungbook.pack.page.PackInput;
-import rungbook.proof.HighestVoltages;
+import rungbook.proof.CircuitFacts;
 import rungbook.proof.advice.Advice;
 import rungbook.proof.report.Proof;
 import rungbook.report.ProofText;
@@ -104,7 +104,7 @@ class VariantProofTest {
 
   private static String page(String front) {
     Library library = library(front, STRAIGHT);
-    Pack pack = Pack.of(tree(library), HighestVoltages.unknown(),
+    Pack pack = Pack.of(tree(library), CircuitFacts.unknown(),
         new PackInput(library.shared(), library.text().pictures()), Edition.draft());
     return new String(pack.bytes(), StandardCharsets.UTF_8);
   }

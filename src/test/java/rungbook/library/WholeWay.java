@@ -18,7 +18,7 @@ import rungbook.pack.Pack;
 import rungbook.pack.Verify;
 import rungbook.pack.page.Edition;
 import rungbook.pack.page.PackInput;
-import rungbook.proof.HighestVoltages;
+import rungbook.proof.CircuitFacts;
 import rungbook.proof.Proving;
 import rungbook.report.Report;
 import rungbook.report.Style;
@@ -167,7 +167,7 @@ public final class WholeWay {
   }
 
   private static int pack(CompiledTree tree, PackInput material) {
-    Pack pack = Pack.of(tree.tree(), HighestVoltages.unknown(), material, Edition.draft());
+    Pack pack = Pack.of(tree.tree(), CircuitFacts.unknown(), material, Edition.draft());
     if (!(Verify.of(pack.bytes()) instanceof Verify.Verdict.Intact)) {
       throw new IllegalStateException("a pack that does not verify: " + tree.path());
     }

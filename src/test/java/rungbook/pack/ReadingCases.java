@@ -14,6 +14,7 @@ import rungbook.pack.reading.Meaning;
 import rungbook.pack.reading.ReadingZones;
 import rungbook.pack.reading.VoltageBound;
 import rungbook.pack.reading.Zone;
+import rungbook.proof.CircuitFacts;
 import rungbook.proof.HighestVoltages;
 import rungbook.tree.Meter;
 import rungbook.tree.Step;
@@ -53,7 +54,7 @@ final class ReadingCases {
     Pack pack() {
       Map<Integer, Double> byStep = new HashMap<>();
       volts().ifPresent(volts -> byStep.put(0, volts));
-      return Pack.of(tree(), new HighestVoltages(byStep), Samples.MATERIAL, Edition.draft());
+      return Pack.of(tree(), CircuitFacts.of(new HighestVoltages(byStep)), Samples.MATERIAL, Edition.draft());
     }
 
     ReadingZones zones() {

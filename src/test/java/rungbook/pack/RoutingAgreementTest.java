@@ -157,7 +157,7 @@ class RoutingAgreementTest {
 
   private static ReadingZones zones(String tree, Step.MeterCheck check) {
     Meter.Scale scale = tree(tree).meter().scale(check.quantity()).orElseThrow();
-    OptionalDouble volts = Samples.voltages(tree).at(tree(tree).steps().indexOf(check));
+    OptionalDouble volts = Samples.facts(tree).voltages().at(tree(tree).steps().indexOf(check));
     return new ReadingZones(check, scale, VoltageBound.of(check, scale, volts, tree(tree).system()));
   }
 

@@ -14,7 +14,7 @@ import rungbook.markdown.DocumentReader;
 import rungbook.pack.page.Edition;
 import rungbook.pack.page.PackInput;
 import rungbook.pack.practice.PracticePage;
-import rungbook.proof.HighestVoltages;
+import rungbook.proof.CircuitFacts;
 import rungbook.source.Source;
 import rungbook.tree.SingleTree;
 import rungbook.tree.Tree;
@@ -27,23 +27,23 @@ public final class Samples {
   public static final PackInput MATERIAL = new PackInput(STARTER.shared(), STARTER.text().pictures());
 
   private static final Map<String, Pack> PACKS = new ConcurrentHashMap<>();
-  private static final Map<String, HighestVoltages> HIGHEST = new ConcurrentHashMap<>();
+  private static final Map<String, CircuitFacts> FACTS = new ConcurrentHashMap<>();
 
   private Samples() {}
 
   /** A starter tree's pack, made once for all tests. */
   public static Pack starter(String id) {
     return PACKS.computeIfAbsent(id,
-        any -> Pack.of(StarterLibrary.tree(id), voltages(id), MATERIAL, Edition.draft()));
+        any -> Pack.of(StarterLibrary.tree(id), facts(id), MATERIAL, Edition.draft()));
   }
 
   static Pack madeAnew(String id) {
     return pack(StarterLibrary.tree(id), Edition.draft());
   }
 
-  /** The highest voltage at each check of a starter tree, found once for all tests. */
-  public static HighestVoltages voltages(String id) {
-    return HIGHEST.computeIfAbsent(id, any -> StarterLibrary.VOLTAGES.of(StarterLibrary.tree(id), STARTER.text()));
+  /** What the circuit says of a starter tree, found once for all tests. */
+  public static CircuitFacts facts(String id) {
+    return FACTS.computeIfAbsent(id, any -> StarterLibrary.FACTS.of(StarterLibrary.tree(id), STARTER.text()));
   }
 
   static List<Pack> starters() {
@@ -62,9 +62,9 @@ public final class Samples {
         STARTER.trees().stream().map(CompiledTree::tree).toList(), STARTER.shared(), STARTER.text());
   }
 
-  /** With the voltages of the starter library's circuits. */
+  /** With what is known of the starter library's circuits. */
   static Pack pack(Tree tree, Edition edition) {
-    return Pack.of(tree, StarterLibrary.VOLTAGES.of(tree, STARTER.text()), MATERIAL, edition);
+    return Pack.of(tree, StarterLibrary.FACTS.of(tree, STARTER.text()), MATERIAL, edition);
   }
 
   /** One step of each kind, whatever the starter library becomes. */
@@ -86,7 +86,7 @@ public final class Samples {
 
   static Pack pack(String text, Map<String, byte[]> pictures) {
     PackInput material = new PackInput(SingleTree.NOTHING_SHARED, pictures);
-    return Pack.of(tree(text), HighestVoltages.unknown(), material, Edition.draft());
+    return Pack.of(tree(text), CircuitFacts.unknown(), material, Edition.draft());
   }
 
   static String text(PackFile file) {

@@ -24,7 +24,7 @@ import rungbook.pack.LibraryFolder;
 import rungbook.pack.Pack;
 import rungbook.pack.page.Edition;
 import rungbook.pack.page.PackInput;
-import rungbook.proof.HighestVoltages;
+import rungbook.proof.CircuitFacts;
 import rungbook.source.Source;
 import rungbook.web.views.Search;
 
@@ -103,7 +103,7 @@ class SearchAgreementTest {
 
   private static Pack pack(Library library, CompiledTree tree) {
     PackInput material = new PackInput(library.shared(), library.text().pictures());
-    return Pack.of(tree.tree(), HighestVoltages.unknown(), material, Edition.draft());
+    return Pack.of(tree.tree(), CircuitFacts.unknown(), material, Edition.draft());
   }
 
   private void write(List<rungbook.pack.PackFile> files) throws IOException {

@@ -3,6 +3,7 @@ package rungbook.circuit.network;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /** The installations that a system is evaluated on. */
 public record Samples(List<Draw> draws) {
@@ -88,6 +89,12 @@ public record Samples(List<Draw> draws) {
       });
     }
     return new Samples(draws);
+  }
+
+  /** The middle, few corners, a fault at its ends, and where voltages are highest. */
+  public static Samples extremes() {
+    return new Samples(
+        Stream.of(fewCorners(), faultEnds(), highVoltage()).flatMap(few -> few.draws().stream()).toList());
   }
 
   /** The finalizer of SplitMix64. */

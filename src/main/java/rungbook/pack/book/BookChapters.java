@@ -43,7 +43,7 @@ record BookChapters(List<BookChapter> all, List<BookPictures.Picture> pictures) 
   private static String page(PackedTree tree, PackInput material, ChapterMedium medium) {
     var html = new Html();
     TitleBlock.head(html, tree.tree().title(), tree.tree().complaint());
-    return html.raw(TreeText.of(tree.tree(), tree.voltages(), material, tree.edition(), medium)).toString();
+    return html.raw(TreeText.of(tree.tree(), tree.facts(), material, tree.edition(), medium)).toString();
   }
 
   /** Whether whoever cannot see the pictures can read what they show: an author may have left the words out. */

@@ -2,10 +2,12 @@ package rungbook.pack.book;
 
 import java.util.Map;
 import java.util.Optional;
+import rungbook.pack.circuit.CircuitPictures;
 import rungbook.pack.page.Edition;
 import rungbook.pack.page.Html;
 import rungbook.pack.page.Medium;
 import rungbook.pack.page.TitleBlock;
+import rungbook.system.SystemVariants;
 import rungbook.tree.Tree;
 
 /**
@@ -39,6 +41,11 @@ record ChapterMedium(String digest, Map<String, String> files, BookPictures pict
   @Override
   public String whereabouts(String tree) {
     return files.containsKey(tree) ? "Another tree, in this book" : "Another tree, which is not in this book: " + tree;
+  }
+
+  @Override
+  public CircuitPictures circuit(SystemVariants systems) {
+    return CircuitPictures.whole(systems, ":c");
   }
 
   @Override

@@ -61,7 +61,8 @@ public final class LeadDrawings {
     return subjects.of(leads(check));
   }
 
-  List<Terminal> leads(Step.MeterCheck check) {
+  /** The points that the leads of a check touch. */
+  public List<Terminal> leads(Step.MeterCheck check) {
     return check.leads().stream().map(lead -> terminal(lead, check.at())).toList();
   }
 

@@ -18,6 +18,9 @@ public final class RepeatedDrawings {
   private static final Pattern DRAWN = Pattern.compile("<svg(?<attributes> [^>]*+)>(?<inside>.*?)</svg>"
       + "|<img src=\"(?<address>data:image/svg[^\"]*+)\" alt=\"(?<words>[^\"]*+)\" />");
 
+  /** A drawing of leads has its class around it. */
+  private static final Pattern KIND = Pattern.compile("class=\"(dial|upright)\"");
+
   /** A reference is about as long. */
   private static final int SHORT = 90;
 
@@ -55,7 +58,7 @@ public final class RepeatedDrawings {
 
   /** The style finds its parts by the class of what is around them, in the place where it is kept too. */
   private String drawing(String attributes, String inside) {
-    String kind = attributes.contains("class=\"dial\"") ? "dial" : "leads";
+    String kind = KIND.matcher(attributes).results().map(known -> known.group(1)).findFirst().orElse("leads");
     String id = id(inside);
     kept.putIfAbsent(inside, "<g id=\"" + id + "\" class=\"" + kind + "\">" + inside + "</g>");
     return "<svg" + attributes + "><use href=\"#" + id + "\"/></svg>";

@@ -37,7 +37,8 @@ record LibraryDocument(List<PackedTree> trees, ShortAnchors anchors, Map<String,
     Frame.bar(html);
     html.open("main").line();
     start(html, leftOut);
-    html.raw(ShortMarkup.of(RepeatedDrawings.once(common() + all()))).close("main").line();
+    var circuits = new LibraryCircuits();
+    html.raw(ShortMarkup.of(RepeatedDrawings.once(common() + all(circuits) + circuits.ladders()))).close("main").line();
     Frame.foot(html, Assets.LIBRARY_SCRIPT);
     return html.toString();
   }
@@ -60,22 +61,24 @@ record LibraryDocument(List<PackedTree> trees, ShortAnchors anchors, Map<String,
   }
 
   private String common() {
-    String words = TreeText.common(trees.stream().map(PackedTree::tree).toList(), material, medium(Digest.BLANK));
+    String words = TreeText.common(trees.stream().map(PackedTree::tree).toList(), material,
+        medium(Digest.BLANK, new LibraryCircuits()));
     return new Html().open("section", "class", "page common", "id", ":common").raw(words).close("section").line()
         .toString();
   }
 
-  private String all() {
+  private String all(LibraryCircuits circuits) {
     var html = new Html();
     trees.forEach(packed -> html
         .open("div", "class", "tree", "data-tree", packed.tree().id(), "data-title", packed.tree().title(),
             "data-digest", packed.digest())
-        .line().raw(TreeText.of(packed.tree(), packed.voltages(), material, packed.edition(), medium(packed.digest())))
+        .line().raw(TreeText.of(packed.tree(), packed.facts(), material, packed.edition(),
+            medium(packed.digest(), circuits)))
         .close("div").line());
     return html.toString();
   }
 
-  private PageInLibrary medium(String digest) {
-    return new PageInLibrary(digest, anchors, titles, material.pictures());
+  private PageInLibrary medium(String digest, LibraryCircuits circuits) {
+    return new PageInLibrary(digest, anchors, titles, material.pictures(), circuits);
   }
 }

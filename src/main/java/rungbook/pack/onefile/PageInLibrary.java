@@ -2,12 +2,14 @@ package rungbook.pack.onefile;
 
 import java.util.Map;
 import java.util.Optional;
+import rungbook.pack.circuit.CircuitPictures;
 import rungbook.pack.drawing.PictureAddress;
 import rungbook.pack.page.Edition;
 import rungbook.pack.page.Html;
 import rungbook.pack.page.Medium;
 import rungbook.pack.page.TitleBlock;
 import rungbook.source.PictureKind;
+import rungbook.system.SystemVariants;
 import rungbook.tree.Tree;
 
 /**
@@ -17,8 +19,10 @@ import rungbook.tree.Tree;
  * @param digest of the tree's pack, 64 hexadecimal digits
  * @param titles of the trees in the file, by id
  * @param pictures by path in the library
+ * @param circuits of the trees so far
  */
-record PageInLibrary(String digest, ShortAnchors anchors, Map<String, String> titles, Map<String, byte[]> pictures)
+record PageInLibrary(String digest, ShortAnchors anchors, Map<String, String> titles, Map<String, byte[]> pictures,
+    LibraryCircuits circuits)
     implements Medium {
 
   @Override
@@ -50,6 +54,11 @@ record PageInLibrary(String digest, ShortAnchors anchors, Map<String, String> ti
   @Override
   public String whereabouts(String tree) {
     return anchors.has(tree) ? "Another tree: " + titles.get(tree) : "Another tree, which is not in this file: " + tree;
+  }
+
+  @Override
+  public CircuitPictures circuit(SystemVariants systems) {
+    return circuits.of(systems);
   }
 
   @Override

@@ -1,7 +1,9 @@
 package rungbook.pack.page;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
+import rungbook.pack.circuit.CircuitFold;
 import rungbook.pack.drawing.DialDrawing;
 import rungbook.pack.drawing.LeadDrawings;
 import rungbook.pack.path.DialSettings;
@@ -17,11 +19,14 @@ final class MeasureLine {
   private final Meter meter;
   private final DialSettings dial;
   private final LeadDrawings drawings;
+  private final Optional<CircuitFold> circuit;
 
-  MeasureLine(Meter meter, DialSettings dial, LeadDrawings drawings) {
+  /** @param circuit empty where nothing is known of one */
+  MeasureLine(Meter meter, DialSettings dial, LeadDrawings drawings, Optional<CircuitFold> circuit) {
     this.meter = meter;
     this.dial = dial;
     this.drawings = drawings;
+    this.circuit = circuit;
   }
 
   void of(Html html, int step, Step.MeterCheck check) {
@@ -44,6 +49,11 @@ final class MeasureLine {
     if (!check.leads().isEmpty()) {
       html.raw(drawings.of(check, "Drawing: " + words(check.leads()))).line();
     }
+  }
+
+  /** The rung that the leads are on, and what can still be the cause. */
+  void circuit(Html html, int step, Step.MeterCheck check) {
+    circuit.ifPresent(fold -> html.raw(fold.of(step, drawings.leads(check))));
   }
 
   /** The expected window as the author wrote it. */

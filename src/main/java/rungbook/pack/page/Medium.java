@@ -1,6 +1,8 @@
 package rungbook.pack.page;
 
 import java.util.Optional;
+import rungbook.pack.circuit.CircuitPictures;
+import rungbook.system.SystemVariants;
 import rungbook.tree.Tree;
 
 /** The kind of file that a tree is written into: what it is called, and what a link or a picture in it can lead to. */
@@ -43,6 +45,9 @@ public interface Medium {
 
   /** Where the other tree is, in words. */
   String whereabouts(String tree);
+
+  /** The pictures of a system's circuit; where trees share a file, the same for all trees on the system. */
+  CircuitPictures circuit(SystemVariants systems);
 
   /**
    * The address of a picture.

@@ -2,8 +2,10 @@ package rungbook.pack.page;
 
 import java.util.Map;
 import java.util.Optional;
+import rungbook.pack.circuit.CircuitPictures;
 import rungbook.pack.drawing.PictureAddress;
 import rungbook.source.PictureKind;
+import rungbook.system.SystemVariants;
 import rungbook.system.Vocabulary;
 import rungbook.text.UrlPath;
 import rungbook.tree.Tree;
@@ -50,6 +52,11 @@ record PageInFolder(Map<String, byte[]> pictures, boolean isSolvable) implements
   @Override
   public String whereabouts(String tree) {
     return "Another tree, in the file " + FileNames.inFolder(tree);
+  }
+
+  @Override
+  public CircuitPictures circuit(SystemVariants systems) {
+    return CircuitPictures.shared(systems, ":c");
   }
 
   @Override

@@ -66,7 +66,7 @@ final class StepSection {
     opening(html, number, step);
     content(html, number, step);
     timer(html, step);
-    ways.of(html, step, zones);
+    ways.of(html, number, zones);
     html.close("section").line();
   }
 
@@ -75,6 +75,7 @@ final class StepSection {
       presumed(html, number, check.presumed());
       measure.of(html, number, check);
       words(html, "words", prose.of(step));
+      measure.circuit(html, number, check);
       html.open("p", "class", "blank").text("Reading: ").close("p");
     } else if (step instanceof Step.SenseCheck check) {
       presumed(html, number, check.presumed());

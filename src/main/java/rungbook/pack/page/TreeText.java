@@ -5,10 +5,11 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import rungbook.pack.circuit.CircuitFold;
+import rungbook.pack.circuit.CircuitPictures;
 import rungbook.pack.drawing.LeadDrawings;
 import rungbook.pack.path.StepPaths;
-import rungbook.proof.HighestVoltages;
-import rungbook.system.ControlSystem;
+import rungbook.proof.CircuitFacts;
 import rungbook.system.Names;
 import rungbook.system.SystemVariants;
 import rungbook.tree.Caution;
@@ -25,7 +26,7 @@ public final class TreeText {
 
   private final Tree tree;
   private final PackInput material;
-  private final HighestVoltages voltages;
+  private final CircuitFacts facts;
   private final Edition edition;
   private final Outline outline;
   private final PackProse prose;
@@ -33,10 +34,10 @@ public final class TreeText {
   private final Medium medium;
   private final Html html = new Html();
 
-  private TreeText(Tree tree, HighestVoltages voltages, PackInput material, Edition edition, Medium medium) {
+  private TreeText(Tree tree, CircuitFacts facts, PackInput material, Edition edition, Medium medium) {
     this.tree = tree;
     this.material = material;
-    this.voltages = voltages;
+    this.facts = facts;
     this.edition = edition;
     this.medium = medium;
     this.outline = Outline.of(tree, medium);
@@ -45,8 +46,8 @@ public final class TreeText {
   }
 
   /** As HTML, which depends on no style and no script. */
-  public static String of(Tree tree, HighestVoltages voltages, PackInput material, Edition edition, Medium medium) {
-    return new TreeText(tree, voltages, material, edition, medium).write();
+  public static String of(Tree tree, CircuitFacts facts, PackInput material, Edition edition, Medium medium) {
+    return new TreeText(tree, facts, material, edition, medium).write();
   }
 
   /** @param anchor of the page that the step is on */
@@ -83,25 +84,35 @@ public final class TreeText {
   }
 
   private String write() {
-    StepPaths paths = StepPaths.of(tree, voltages, step -> !outline.isTake(step));
+    StepPaths paths = StepPaths.of(tree, facts.voltages(), step -> !outline.isTake(step));
     Cautions cautions = new Cautions(tree, prose, paths.cautions(), medium);
-    StepSection sections = new StepSection(tree, voltages, paths, outline, prose,
-        new MeasureLine(tree.meter(), paths.dial(), new LeadDrawings(circuit())), new WaysOn(tree, outline, medium),
-        cautions);
-    start(cautions, new WhoMayDoIt(tree, prose));
+    Optional<CircuitFold> fold = circuit().filter(systems -> facts.voltages().isSolvable()).map(medium::circuit)
+        .map(pictures -> new CircuitFold(pictures, pictures.suspects(facts.suspects())));
+    MeasureLine measure = new MeasureLine(tree.meter(), paths.dial(),
+        new LeadDrawings(circuit().map(SystemVariants::base)), fold);
+    StepSection sections = new StepSection(tree, facts.voltages(), paths, outline, prose, measure,
+        new WaysOn(tree, outline, medium, fold.map(CircuitFold::possible)), cautions);
+    start(cautions, new WhoMayDoIt(tree, prose), fold);
     outline.order().forEach(place -> steps(sections, place));
+    fold.filter(any -> medium.isAlone()).ifPresent(one -> html.raw(ladder(one.pictures())));
     TitleBlock.signOff(html);
     return html.toString();
   }
 
-  private Optional<ControlSystem> circuit() {
+  private Optional<SystemVariants> circuit() {
     return tree.system()
-        .flatMap(system -> Optional.ofNullable(material.shared().circuits().get(Names.key(system.id()))))
-        .map(SystemVariants::base);
+        .flatMap(system -> Optional.ofNullable(material.shared().circuits().get(Names.key(system.id()))));
   }
 
-  private void start(Cautions cautions, WhoMayDoIt who) {
-    html.open("section", "class", "page start", "id", medium.anchor(tree.id(), ":start"));
+  /** The section of a whole ladder, and what its pictures and those of steps refer to. */
+  public static String ladder(CircuitPictures pictures) {
+    return new Html().open("section", "class", "page circuit", "id", pictures.anchor()).raw(pictures.ladder())
+        .close("section").line().raw(pictures.definitions()).toString();
+  }
+
+  private void start(Cautions cautions, WhoMayDoIt who, Optional<CircuitFold> fold) {
+    html.open("section", "class", "page start", "id", medium.anchor(tree.id(), ":start"), "data-l",
+        fold.map(one -> one.possible().likelihoods()).orElse(null));
     if (!medium.isAlone()) {
       html.element("h2", tree.title()).element("p", tree.complaint(), "class", "complaint");
     }

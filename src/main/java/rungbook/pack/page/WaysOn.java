@@ -3,6 +3,7 @@ package rungbook.pack.page;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import rungbook.pack.circuit.StillPossible;
 import rungbook.pack.path.FaultsAhead;
 import rungbook.pack.reading.ReadingZones;
 import rungbook.rules.flow.Success;
@@ -29,23 +30,27 @@ final class WaysOn {
   private final Tree tree;
   private final Outline outline;
   private final Medium medium;
+  private final Optional<StillPossible> possible;
 
-  WaysOn(Tree tree, Outline outline, Medium medium) {
+  WaysOn(Tree tree, Outline outline, Medium medium, Optional<StillPossible> possible) {
     this.tree = tree;
     this.outline = outline;
     this.medium = medium;
+    this.possible = possible;
   }
 
   /** @param zones of a check with a meter */
-  void of(Html html, Step step, Optional<ReadingZones> zones) {
+  void of(Html html, int number, Optional<ReadingZones> zones) {
+    Step step = tree.steps().get(number);
     if (step.ways().isEmpty()) {
       return;
     }
     html.open("div", "class", "dock").open("ul", "class", isPair(step) ? "ways pair" : "ways");
     for (int way = 0; way < step.ways().size(); way++) {
-      int number = way;
+      int one = way;
       html.open("li");
-      way(html, step, step.ways().get(way), zones.filter(known -> known.isWhollyInside(number)).isPresent());
+      way(html, step, step.ways().get(way), zones.filter(known -> known.isWhollyInside(one)).isPresent(),
+          possible.flatMap(suspects -> suspects.code(number, one)));
       html.close("li").line();
     }
     html.close("ul").close("div").line();
@@ -58,11 +63,12 @@ final class WaysOn {
         && answers(step, way).size() == 1 && answers(step, way).get(0).length() <= SHORT_ANSWER);
   }
 
-  private void way(Html html, Step step, Way way, boolean good) {
+  /** @param possible with which faults it can be taken, where that is not all of them */
+  private void way(Html html, Step step, Way way, boolean good, Optional<String> possible) {
     Optional<String> address = address(way);
     String element = address.isPresent() ? "a" : "span";
     html.open(element, "class", "way" + (good ? " good" : "") + (isWayOut(step, way) ? " out" : ""), "href",
-        address.orElse(null));
+        address.orElse(null), "data-f", possible.orElse(null));
     html.open("b");
     answers(step, way).forEach(answer -> html.element("u", answer).text(" "));
     if (good) {

@@ -80,15 +80,24 @@ public final class ReadingSplit {
     if (reading == Reading.UNSTEADY || reading == Reading.LIVE) {
       return way == segments.noReadingWay();
     }
-    double value = shownAbout(reading);
-    double a = reading == Reading.FLOATING || reading == Reading.OVERLOAD ? 0 : error.halfWidth(value);
-    if (reading == Reading.OVERLOAD || (segments.overloads(value + a) && way == segments.overloadWay())) {
+    if (reading == Reading.OVERLOAD) {
       return way == segments.overloadWay();
     }
-    boolean takes = false;
-    for (int segment = segments.at(value - a);
-        segment < segments.size() && !takes && segments.edge(segment) <= value + a; segment++) {
-      takes = segments.way(segment) == way && segments.end(segment) > value - a;
+    double value = shownAbout(reading);
+    double a = reading == Reading.FLOATING ? 0 : error.halfWidth(value);
+    return isShownBetween(value - a, value + a, way);
+  }
+
+  /** Whether some reading from one number to another may be shown so that it takes a way. */
+  public boolean mayTake(double lowest, double highest, int way) {
+    return isShownBetween(lowest - error.halfWidth(lowest), highest + error.halfWidth(highest), way);
+  }
+
+  private boolean isShownBetween(double low, double high, int way) {
+    boolean takes = segments.overloads(high) && way == segments.overloadWay();
+    for (int segment = segments.at(low); segment < segments.size() && !takes && segments.edge(segment) <= high;
+        segment++) {
+      takes = segments.way(segment) == way && segments.end(segment) > low;
     }
     return takes;
   }

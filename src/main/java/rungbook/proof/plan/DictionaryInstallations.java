@@ -108,9 +108,12 @@ public final class DictionaryInstallations implements Installations, Restorable 
     return new DictionaryInstallations(system, FaultCases.of(system), samples, draws.size());
   }
 
-  /** Only the few installations in which voltages are highest. */
-  public static DictionaryInstallations atHighVoltage(ControlSystem system) {
-    return new DictionaryInstallations(system, FaultCases.of(system), Samples.highVoltage(), 0);
+  /**
+   * As few installations as show about how far readings go. They count as drawn, so that each has a part in how often a
+   * fault gives a complaint.
+   */
+  public static DictionaryInstallations few(ControlSystem system) {
+    return of(system, Samples.extremes().draws(), new Samples(List.of()));
   }
 
   @Override

@@ -87,9 +87,9 @@ public final class MixedInstallations implements Installations, Restorable {
     return Math.max(1, (int) Math.round(share * drawn));
   }
 
-  /** Only the few installations in which voltages are highest. */
-  public static Installations atHighVoltage(SystemVariants systems) {
-    Function<ControlSystem, Installations> solved = DictionaryInstallations::atHighVoltage;
+  /** As few installations of each as show about how far readings go. */
+  public static Installations few(SystemVariants systems) {
+    Function<ControlSystem, Installations> solved = DictionaryInstallations::few;
     List<Form> forms = new ArrayList<>(List.of(new Form("", systems.baseShare(), solved.apply(systems.base()))));
     systems.variants()
         .forEach(one -> forms.add(new Form(one.name(), one.share(), solved.apply(one.system()))));

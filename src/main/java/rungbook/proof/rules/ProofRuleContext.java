@@ -16,7 +16,6 @@ import rungbook.proof.plan.SituationPath;
 import rungbook.proof.propagation.ArrivalTable;
 import rungbook.proof.propagation.End;
 import rungbook.proof.propagation.PropagationResult;
-import rungbook.proof.propagation.WitnessBudget;
 import rungbook.proof.propagation.WitnessSearch;
 import rungbook.proof.report.Proof;
 import rungbook.source.Code;

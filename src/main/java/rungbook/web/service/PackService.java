@@ -10,7 +10,7 @@ import java.util.stream.Stream;
 import rungbook.library.CompiledTree;
 import rungbook.library.Library;
 import rungbook.library.Silencing;
-import rungbook.library.solving.VoltageFinder;
+import rungbook.library.solving.FactsFinder;
 import rungbook.pack.LeftOut;
 import rungbook.pack.Pack;
 import rungbook.pack.PackedTree;
@@ -28,7 +28,7 @@ import rungbook.web.http.Asker;
 /** The packs of a library; a pack is made again only when its tree or a shared text changes. */
 @ApplicationScoped
 public class PackService {
-  private final VoltageFinder voltages = new VoltageFinder();
+  private final FactsFinder facts = new FactsFinder();
   private final PerTree<Pack> made = new PerTree<>();
   private final CompanyKey key;
   private final ProofService proofs;
@@ -81,7 +81,7 @@ public class PackService {
   List<PackedTree> packed(CheckedLibrary library) {
     var text = library.library().text();
     return library.library().trees().stream().filter(CompiledTree::isSound)
-        .map(tree -> new PackedTree(tree.tree(), voltages.of(tree.tree(), text), edition(tree, library),
+        .map(tree -> new PackedTree(tree.tree(), facts.of(tree.tree(), text), edition(tree, library),
             of(tree, library).digest()))
         .toList();
   }
@@ -140,7 +140,7 @@ public class PackService {
   }
 
   private Pack pack(CompiledTree tree, Library library, Edition edition) {
-    return Pack.of(tree.tree(), voltages.of(tree.tree(), library.text()), material(library), edition);
+    return Pack.of(tree.tree(), facts.of(tree.tree(), library.text()), material(library), edition);
   }
 
   static PackInput material(Library library) {

@@ -17,7 +17,7 @@ import rungbook.pack.PackedTree;
 import rungbook.pack.Samples;
 import rungbook.pack.page.Edition;
 import rungbook.pack.page.PackInput;
-import rungbook.proof.HighestVoltages;
+import rungbook.proof.CircuitFacts;
 import rungbook.tree.Tree;
 
 /** Books of the starter library, and of text that wants to be more than text. */
@@ -60,14 +60,14 @@ final class BookSamples {
 
   /** Of a starter tree, whose pack is made once for all tests. */
   private static PackedTree chapter(Tree tree) {
-    return PackedTree.of(tree, Samples.voltages(tree.id()), MATERIAL, Edition.draft());
+    return PackedTree.of(tree, Samples.facts(tree.id()), MATERIAL, Edition.draft());
   }
 
   static Book hostile() {
     PackInput material = new PackInput(Samples.STARTER.shared(), pictures());
     try (var in = BookSamples.class.getResourceAsStream("/rungbook/pack/book/hostile.md")) {
       Tree tree = Samples.tree(new String(in.readAllBytes(), StandardCharsets.UTF_8));
-      PackedTree only = PackedTree.of(tree, HighestVoltages.unknown(), material, Edition.draft());
+      PackedTree only = PackedTree.of(tree, CircuitFacts.unknown(), material, Edition.draft());
       return Book.of(List.of(only), List.of(), material);
     } catch (IOException e) {
       throw new UncheckedIOException(e);

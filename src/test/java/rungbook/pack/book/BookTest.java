@@ -26,7 +26,7 @@ import rungbook.pack.PackedTree;
 import rungbook.pack.Samples;
 import rungbook.pack.page.Digest;
 import rungbook.pack.page.Edition;
-import rungbook.proof.HighestVoltages;
+import rungbook.proof.CircuitFacts;
 import rungbook.tree.Step;
 import rungbook.tree.Tree;
 
@@ -162,7 +162,7 @@ class BookTest {
     Tree tree = StarterLibrary.tree(ID);
     Edition edition = new Edition(Optional.of("7"), Optional.of(LocalDate.of(2026, 3, 4)), Optional.empty());
     Book book = Book.of(
-        List.of(PackedTree.of(tree, HighestVoltages.unknown(), BookSamples.MATERIAL, edition)),
+        List.of(PackedTree.of(tree, CircuitFacts.unknown(), BookSamples.MATERIAL, edition)),
         List.of(new LeftOut("trees/half.md", "Half & half", "line 3: no")), BookSamples.MATERIAL);
     assertTrue(BookSamples.text(book, "package.opf").contains(">2026-03-04T00:00:00Z<"));
     assertTrue(BookSamples.text(book, "title.xhtml").contains("Revision 7"));

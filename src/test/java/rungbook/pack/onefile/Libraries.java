@@ -31,7 +31,7 @@ final class Libraries {
   }
 
   static PackedTree packed(Tree tree, Edition edition) {
-    return new PackedTree(tree, Samples.voltages(tree.id()), edition, Samples.starter(tree.id()).digest());
+    return new PackedTree(tree, Samples.facts(tree.id()), edition, Samples.starter(tree.id()).digest());
   }
 
   static Tree tree(String id) {

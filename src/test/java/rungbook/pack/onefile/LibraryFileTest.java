@@ -97,18 +97,18 @@ class LibraryFileTest {
     assertTrue(page.contains("<b>Bad &lt;tree&gt;</b> (<code>trees/bad.md</code>): line 3: <code>x</code> is no step"));
   }
 
-  /** The trees of today have 2,529 pages of steps: a fragment's are there at each place that takes it in. */
+  /** The trees of today have 3,012 pages of steps: a fragment's are there at each place that takes it in. */
   @Test
   void pageOfAStepTakesFewBytes() throws IOException {
     byte[] file = Libraries.starters().bytes();
     long pages = all(Pattern.compile("(<section class=\"page step)"), Libraries.text(Libraries.starters())).size();
     assertTrue(pages > 2_000);
-    assertTrue(file.length < 1_400 * pages, file.length + " bytes");
+    assertTrue(file.length < 1_450 * pages, file.length + " bytes");
     var packed = new ByteArrayOutputStream();
     try (var gzip = new GZIPOutputStream(packed)) {
       gzip.write(file);
     }
-    assertTrue(packed.size() < 180 * pages, packed.size() + " bytes packed");
+    assertTrue(packed.size() < 190 * pages, packed.size() + " bytes packed");
   }
 
   @Test

@@ -161,7 +161,7 @@ class MixedInstallationsTest {
 
   @Test
   void everyVariantCountsForTheHighestVoltage() {
-    Installations few = MixedInstallations.atHighVoltage(SYSTEMS);
+    Installations few = MixedInstallations.few(SYSTEMS);
     assertEquals(Set.of(0, 1, 2), IntStream.range(0, few.samples()).map(few::variant).boxed()
         .collect(Collectors.toSet()));
     assertTrue(few.models(volts("e")));

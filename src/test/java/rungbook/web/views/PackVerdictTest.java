@@ -14,7 +14,7 @@ import rungbook.pack.onefile.LibraryFile;
 import rungbook.pack.page.Edition;
 import rungbook.pack.page.PackInput;
 import rungbook.pack.signature.SigningKey;
-import rungbook.proof.HighestVoltages;
+import rungbook.proof.CircuitFacts;
 import rungbook.tree.SingleTree;
 
 class PackVerdictTest {
@@ -27,13 +27,13 @@ class PackVerdictTest {
   private static LibraryFile library(Edition edition) {
     var tree = SingleTree.read("## All is well\n\n```finding\nhealthy: yes\n```\n").tree();
     var material = new PackInput(SingleTree.NOTHING_SHARED, Map.of());
-    return LibraryFile.of(List.of(PackedTree.of(tree, HighestVoltages.unknown(), material, edition)), List.of(),
+    return LibraryFile.of(List.of(PackedTree.of(tree, CircuitFacts.unknown(), material, edition)), List.of(),
         material);
   }
 
   private static Pack pack(Edition edition) {
     var tree = SingleTree.read("## All is well\n\n```finding\nhealthy: yes\n```\n").tree();
-    return Pack.of(tree, HighestVoltages.unknown(), new PackInput(SingleTree.NOTHING_SHARED, Map.of()), edition);
+    return Pack.of(tree, CircuitFacts.unknown(), new PackInput(SingleTree.NOTHING_SHARED, Map.of()), edition);
   }
 
   private static PackVerdict of(byte[] file, Optional<byte[]> signature, Optional<SigningKey> key) {

@@ -1,4 +1,4 @@
-package rungbook.proof.propagation;
+package rungbook.proof.rules;
 
 /**
  * Each way shown is as long as the tree; so that a tree with a thousand problems costs no thousand ways, only the first

@@ -14,6 +14,7 @@ import rungbook.library.Example;
 import rungbook.library.Library;
 import rungbook.library.LibraryText;
 import rungbook.library.StarterLibrary;
+import rungbook.proof.CircuitFacts;
 import rungbook.proof.HighestVoltages;
 import rungbook.proof.plan.Budget;
 import rungbook.proof.plan.MixedInstallations;
@@ -21,13 +22,13 @@ import rungbook.tree.Step;
 import rungbook.tree.Tree;
 
 @Tag("slow")
-class VoltageFinderTest {
+class FactsFinderTest {
 
-  private static final VoltageFinder FINDER = StarterLibrary.VOLTAGES;
+  private static final FactsFinder FINDER = StarterLibrary.FACTS;
 
   private static double volts(Tree tree, String check) {
     Step step = tree.steps().stream().filter(one -> one.id().equals(check)).findFirst().orElseThrow();
-    return FINDER.of(tree, StarterLibrary.TEXT).at(tree.steps().indexOf(step)).orElseThrow();
+    return FINDER.of(tree, StarterLibrary.TEXT).voltages().at(tree.steps().indexOf(step)).orElseThrow();
   }
 
   /** The system's text: two legs of at most 126 V, and 24 V from 120 V with 10 to 14 % of regulation. */
@@ -53,7 +54,7 @@ class VoltageFinderTest {
         .of(tree, StarterLibrary.TEXT).orElseThrow();
     Map<Integer, Double> corners = HighestVoltages
         .of(tree, every.circuit().installations().orElseThrow(), every.walkTimes(), Budget.inForce()).byStep();
-    Map<Integer, Double> few = FINDER.of(tree, StarterLibrary.TEXT).byStep();
+    Map<Integer, Double> few = FINDER.of(tree, StarterLibrary.TEXT).voltages().byStep();
     assertEquals(corners.keySet(), few.keySet());
     corners.forEach((step, volts) -> assertEquals(volts, few.get(step), volts / 100));
     assertTrue(corners.size() > 3, corners.toString());
@@ -62,7 +63,7 @@ class VoltageFinderTest {
   @Test
   void onlyVoltsAreBounded() {
     Tree tree = tree("blower-does-not-answer-fan-call");
-    Map<Integer, Double> bounded = FINDER.of(tree, StarterLibrary.TEXT).byStep();
+    Map<Integer, Double> bounded = FINDER.of(tree, StarterLibrary.TEXT).voltages().byStep();
     assertTrue(bounded.size() > 3, bounded.toString());
     bounded.keySet().forEach(step -> assertTrue(
         tree.steps().get(step) instanceof Step.MeterCheck check && check.quantity().isVolts()));
@@ -133,13 +134,14 @@ class VoltageFinderTest {
         ```
         ~~~~
         """);
-    double volts = new VoltageFinder().of(lamps.tree("bright").orElseThrow().tree(), lamps.text()).at(0).orElseThrow();
+    double volts = new FactsFinder().of(lamps.tree("bright").orElseThrow().tree(), lamps.text()).voltages().at(0)
+        .orElseThrow();
     assertTrue(volts > 160 && volts < 168, volts + " V");
   }
 
   @Test
   void nothingIsKnownWithoutASystem() {
     LibraryText text = new LibraryText(new TreeMap<>(), new TreeMap<>(), List.of());
-    assertEquals(HighestVoltages.unknown(), FINDER.of(tree("no-cooling-blower-runs"), text));
+    assertEquals(CircuitFacts.unknown(), FINDER.of(tree("no-cooling-blower-runs"), text));
   }
 }
