@@ -42,6 +42,7 @@ import rungbook.rules.safety.ProveDeadPoints;
 import rungbook.rules.safety.ProvedBeforeIsolating;
 import rungbook.rules.safety.RestoredOntoLoad;
 import rungbook.rules.safety.StillLiveUsed;
+import rungbook.rules.safety.StopAnswers;
 import rungbook.rules.safety.SwitchedUnderLoad;
 import rungbook.rules.safety.TooManyNames;
 import rungbook.rules.safety.TryWithoutWay;
@@ -110,6 +111,7 @@ public final class Registry {
       new ProveDeadPoints(),
       new IsolationNotTried(),
       new TryWithoutWay(),
+      new StopAnswers(),
       new StillLiveUsed(),
       new PanelOpenedLive(),
       new BypassNotProved(),

@@ -1,6 +1,9 @@
 package rungbook.rules.safety;
 
 import java.util.List;
+import java.util.Locale;
+import java.util.regex.Pattern;
+import rungbook.action.EquipmentCondition;
 import rungbook.rules.api.Rule;
 import rungbook.rules.api.RuleContext;
 import rungbook.source.Code;
@@ -14,11 +17,16 @@ import rungbook.tree.Way;
 
 /**
  * After an answer that means a gas smell, the work continues instead of ending at a finding that evacuates the building
- * and calls for help.
+ * and calls for help. After a task that looks for gas, what follows may also refer, or warn of gas and do no
+ * more than to switch off.
  */
 public final class GasGoesOn implements Rule {
 
   static final Code GAS_GOES_ON = Code.of("gas-goes-on");
+
+  private static final Pattern GAS_FOUND = Pattern
+      .compile("^gas$|smells? (like|of) gas|\\bgas (is|was) (still )?(there|left|found)|\\bgas leak");
+  private static final Pattern DENIAL = Pattern.compile("\\b(no|not|without|nothing)\\b");
 
   @Override
   public List<Code> codes() {
@@ -31,8 +39,28 @@ public final class GasGoesOn implements Rule {
     for (Step step : steps) {
       if (step instanceof Step.SenseCheck check && check.sense() == Sense.SMELL) {
         inspect(check, steps, out);
+      } else if (step instanceof Step.Task) {
+        step.ways().stream().filter(way -> saysGas(way.written()) && !refers(way.target(), steps)).forEach(
+            way -> out.add(Problem.at(GAS_GOES_ON, step.source(), way.span()).with("answer", way.written())));
       }
     }
+  }
+
+  private static boolean saysGas(String answer) {
+    String lower = answer.toLowerCase(Locale.ROOT);
+    return GAS_FOUND.matcher(lower).find() && !DENIAL.matcher(lower).find();
+  }
+
+  private static boolean refers(Target target, List<Step> steps) {
+    return target instanceof Target.Nowhere
+        || (target instanceof Target.ToStep to && isAboutGas(steps.get(to.step())));
+  }
+
+  /** A finding that refers, or a task that warns of gas and does no more than to switch off. */
+  private static boolean isAboutGas(Step step) {
+    return (step instanceof Step.Finding finding && finding.refer().isPresent())
+        || (step instanceof Step.Task && step.header().cautions().stream().anyMatch(one -> isGas(one.key()))
+            && step.actions().stream().allMatch(action -> action.kind().begins(EquipmentCondition.ISOLATED)));
   }
 
   private static void inspect(Step.SenseCheck check, List<Step> steps, Problems out) {
