@@ -28,7 +28,7 @@ class CircuitFoldTest {
 
       ```locations
       box: start
-      hall
+      hall: walk 1 min
       ```
 
       ```points
@@ -96,10 +96,11 @@ class CircuitFoldTest {
     assertFalse(html.contains("Still possible") || html.contains("<ol"), html);
   }
 
+  /** Fuse and cable feed the rails, so that the lamp is on a rung between them, and the rails are at its ends. */
   @Test
   void thePictureSaysWhichRungAndWhichPoints() {
     String html = fold().of(0, LEADS);
-    assertTrue(html.contains("aria-label=\"Rung 2, lamp: red lead on A at hall, black lead on B at hall.\""), html);
+    assertTrue(html.contains("aria-label=\"Rung 1, supply: red lead on A at hall, black lead on B at hall.\""), html);
     assertTrue(html.contains(">RED<") && html.contains(">BLACK<"));
     String clamp = fold().of(0, LEADS.subList(0, 1));
     assertTrue(clamp.contains(": clamp at A at hall.\"") && clamp.contains(">CLAMP<"), clamp);
