@@ -8,6 +8,8 @@ import java.lang.reflect.Method;
 import java.nio.file.Files;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /** Every route that the program's classes declare, so that a test of all routes misses none that is added. */
@@ -24,7 +26,12 @@ final class Routes {
 
     /** An address on this route. */
     String at(String document) {
-      return path.replace("{path}", document).replace("{id}", "1");
+      return path.replace("{path}", document).replace("{id}", "1").replaceAll("\\{\\w+}", "no-such");
+    }
+
+    /** The address as the manual writes it, each template a word in capitals. */
+    String inTheManual() {
+      return Pattern.compile("\\{(\\w+)}").matcher(path).replaceAll(name -> name.group(1).toUpperCase(Locale.ROOT));
     }
 
     @Override
