@@ -94,9 +94,8 @@ class CircuitInBrowserTest {
   }
 
   private static Object state(String part) {
-    String words = "[...one.querySelectorAll('text')].map(line => line.textContent).join(' ')";
-    return browser.run("return [...document.querySelectorAll('g[data-f]')].find(one => " + words
-        + " === arguments[0]).className.baseVal", part);
+    return browser.run("return [...document.querySelectorAll('g[data-f]')].find(one =>"
+        + " one.textContent === arguments[0]).className.baseVal", part.replace("pressure ", "pressure"));
   }
 
   @Test

@@ -156,6 +156,15 @@ class PackTest {
     assertTrue(step < chapter && chapter < page.indexOf("id=\"fine\""));
   }
 
+  @Test
+  void circuitIsThereOnceAndOnlyWhereThereIsOne() {
+    String page = Samples.text(Samples.starter("no-cooling-blower-runs").inFolder());
+    assertEquals(1, all("<section class=\"page circuit\"", page).size());
+    assertTrue(all("<details class=\"circuit\">", page).size() > 5);
+    String without = Samples.text(Samples.pack(sample("", ""), Edition.draft()).inFolder());
+    assertFalse(without.contains("<details class=\"circuit") || without.contains("page circuit"));
+  }
+
   /** The limits that a phone with little storage and a slow link sets. */
   @Test
   void twentyStepsOfTextStaySmall() throws IOException {

@@ -50,8 +50,8 @@ public final class CircuitPictures {
 
   private String reference(String key, String svg, int x, int y) {
     String id = ids.computeIfAbsent(key, any -> anchor + ids.size());
-    boolean isGroup = svg.startsWith("<g") && svg.indexOf("<g", 1) < 0;
-    defined.putIfAbsent(id, "<g id=\"" + id + "\"" + (isGroup ? svg.substring(2) : ">" + svg + "</g>"));
+    int tag = svg.indexOf('>') < svg.indexOf(' ') ? svg.indexOf('>') : svg.indexOf(' ');
+    defined.putIfAbsent(id, svg.substring(0, tag) + " id=\"" + id + "\"" + svg.substring(tag));
     return "<use href=\"#" + id + "\"" + (x == 0 ? "" : " x=\"" + x + "\"") + (y == 0 ? "" : " y=\"" + y + "\"")
         + "/>";
   }
@@ -96,7 +96,7 @@ public final class CircuitPictures {
 
   private String picture(RailPath path, List<LeadMark> marks) {
     Upright.Drawn drawn = Upright.of(path.nodes(), path.elements(), path.isLine(), this::faults, pieces);
-    var svg = new StringBuilder(pieces.at("p" + drawn.svg(), drawn.svg(), 0, 0));
+    var svg = new StringBuilder(pieces.at("p" + drawn.svg(), "<g>" + drawn.svg() + "</g>", 0, 0));
     List<String> words = new ArrayList<>();
     List<Integer> taken = new ArrayList<>();
     int height = drawn.height();

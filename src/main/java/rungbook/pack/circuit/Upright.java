@@ -20,14 +20,13 @@ final class Upright {
   static final int LINE = 120;
   static final int LEADING = 18;
 
-  /** Some faces are wider than the one that widths are from; bold letters are wider in any. */
-  private static final double LETTERS = 15 * 1.12;
+  /** Bold letters are wider than those that widths are from, and so are those of some faces. */
+  private static final double LETTERS = 15 * 1.05;
   private static final double BOLD = 16 * 1.25;
   private static final int POINTS = 90;
   private static final int PARTS = 150;
   private static final int MOST_LINES = 12;
   private static final int WIRE = 24;
-  private static final int PART = 40;
   private static final double SCALE = 0.8;
 
   /** Half of what is left for the tag of a lead. */
@@ -35,13 +34,15 @@ final class Upright {
 
   private final Pieces pieces;
   private final StringBuilder out = new StringBuilder();
+  private final StringBuilder lines = new StringBuilder();
+  private final StringBuilder dots = new StringBuilder();
   private final List<Integer> levels = new ArrayList<>();
   private int y;
 
   /** Writes what is drawn in several places, or refers to it. */
   interface Pieces {
 
-    /** @param svg at the height 0 */
+    /** @param svg one element, at the height 0 */
     String at(String key, String svg, int x, int y);
   }
 
@@ -70,7 +71,12 @@ final class Upright {
       }
     }
     drawing.last(nodes.get(nodes.size() - 1), isLine);
-    return new Drawn(drawing.out.toString(), drawing.y + 4, drawing.levels);
+    return new Drawn(path("", drawing.lines) + path(" class=\"dot\"", drawing.dots) + drawing.out, drawing.y + 4,
+        drawing.levels);
+  }
+
+  private static String path(String kind, StringBuilder data) {
+    return data.length() == 0 ? "" : "<path" + kind + " d=\"" + data + "\"/>";
   }
 
   /** What can be wrong with an element, for the script; empty if nothing can. */
@@ -99,7 +105,7 @@ final class Upright {
     } else {
       point(node);
       if (node.kind() == Node.Kind.GROUND) {
-        out.append("<path d=\"M").append(LINE).append(' ').append(y).append("v12m-10 0h20m-16 5h12m-8 5h4\"/>");
+        lines.append("M" + LINE + " ").append(y).append("v12m-10 0h20m-16 5h12m-8 5h4");
         y += 12;
       }
       y += half(node);
@@ -114,30 +120,40 @@ final class Upright {
 
   private void point(Node node) {
     List<String> words = words(node, POINTS);
-    String svg = "<circle class=\"dot\" cx=\"" + LINE + "\" r=\"4\"/>"
-        + text(words, POINTS, 5 - (words.size() - 1) * LEADING / 2, "point");
-    out.append(pieces.at("n" + node, svg, 0, y));
+    dots.append("M" + LINE + " ").append(y).append("h0");
+    out.append(pieces.at("n" + node, text(words, POINTS, 5 - (words.size() - 1) * LEADING / 2, "point"), 0, y));
     levels.add(y);
   }
 
   private void element(Element element, Faults faults, int room) {
     List<String> words = Lettering.wrap(element.name(), BOLD, WIDTH - PARTS - 2, MOST_LINES);
-    int height = Math.max(isWire(element) ? WIRE : PART, words.size() * LEADING + 4);
-    int spare = Math.max(0, room - height);
-    if (spare > 0) {
-      out.append("<path d=\"M").append(LINE).append(' ').append(y).append('v').append(spare / 2).append("m0 ")
-          .append(height).append('v').append(spare - spare / 2).append("\"/>");
+    int own = isWire(element) ? WIRE : 2 * half(element.symbol());
+    int height = Math.max(Math.max(own, room), words.size() * LEADING + 8);
+    int top = y + (height - own) / 2;
+    line(y, top);
+    out.append(pieces.at("e" + element, svg(element, words, own, faults.in(element)), 0, top));
+    y += height;
+    line(top + own, y);
+  }
+
+  /** Goes on where the last one ended. */
+  private void line(int from, int to) {
+    String end = "V" + from;
+    if (from < to && lines.toString().endsWith(end)) {
+      lines.replace(lines.length() - end.length(), lines.length(), "V" + to);
+    } else if (from < to) {
+      lines.append("M" + LINE + " ").append(from).append('V').append(to);
     }
-    out.append(pieces.at("e" + element, svg(element, words, height, faults.in(element)), 0, y + spare / 2));
-    y += height + spare;
+  }
+
+  private static int half(Symbol symbol) {
+    return (int) Math.round(symbol.half() * SCALE);
   }
 
   private String svg(Element element, List<String> words, int height, String faults) {
     int middle = height / 2;
-    int half = (int) Math.round(element.symbol().half() * SCALE);
-    String line = isWire(element) ? "M" + LINE + " 0v" + height
-        : "M" + LINE + " 0V" + (middle - half) + "m0 " + 2 * half + "V" + height;
-    return "<g" + (faults.isEmpty() ? "" : " data-f=\"" + faults + "\"") + "><path d=\"" + line + "\"/>"
+    return "<g" + (faults.isEmpty() ? "" : " data-f=\"" + faults + "\"") + ">"
+        + (isWire(element) ? "<path d=\"M" + LINE + " 0v" + height + "\"/>" : "")
         + (element.symbol() == Symbol.WIRE ? "" : symbol(element.symbol(), middle))
         + text(words, PARTS, middle + 5 - (words.size() - 1) * LEADING / 2, "") + "</g>";
   }
@@ -165,11 +181,12 @@ final class Upright {
   }
 
   private static String text(List<String> lines, int x, int top, String kind) {
-    var svg = new StringBuilder();
+    var svg = new StringBuilder("<text" + (kind.isEmpty() ? "" : " class=\"" + kind + "\"") + " x=\"" + x + "\" y=\""
+        + top + "\">");
     for (int i = 0; i < lines.size(); i++) {
-      svg.append(kind.isEmpty() ? "<text" : "<text class=\"" + kind + "\"").append(" x=\"").append(x).append("\" y=\"")
-          .append(top + i * LEADING).append("\">").append(Markup.escape(lines.get(i))).append("</text>");
+      String words = Markup.escape(lines.get(i));
+      svg.append(i == 0 ? words : "<tspan x=\"" + x + "\" dy=\"" + LEADING + "\">" + words + "</tspan>");
     }
-    return svg.toString();
+    return svg.append("</text>").toString();
   }
 }

@@ -97,6 +97,13 @@ class LibraryFileTest {
     assertTrue(page.contains("<b>Bad &lt;tree&gt;</b> (<code>trees/bad.md</code>): line 3: <code>x</code> is no step"));
   }
 
+  /** Sixteen trees are on three systems. */
+  @Test
+  void circuitOfASystemIsThereOnce() {
+    Pattern circuit = Pattern.compile("(<section class=\"page circuit)");
+    assertEquals(3, all(circuit, Libraries.text(Libraries.starters())).size());
+  }
+
   /** The trees of today have 3,012 pages of steps: a fragment's are there at each place that takes it in. */
   @Test
   void pageOfAStepTakesFewBytes() throws IOException {
