@@ -70,7 +70,8 @@ final class ReadCommand implements Callable<Integer> {
     }
     InputFiles.InLibrary named = InputFiles.system(system, terminal);
     LibraryText text = named.library();
-    Outcome outcome = new SystemReadings().answer(named.id(), meter, request(), text, LibraryCompiler.sharedAsNeeded(text));
+    Outcome outcome = new SystemReadings().answer(named.id(), meter, request(), text,
+        LibraryCompiler.sharedAsNeeded(text));
     if (outcome instanceof Outcome.Refused refused) {
       throw misuse(refused.problems().get(0));
     }

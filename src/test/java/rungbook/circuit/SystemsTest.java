@@ -64,10 +64,11 @@ class SystemsTest {
             model.logic().dropped(intact, state, FaultCase.HEALTHY)))
         .toList();
     var solver = SteadyStateSearch.solver(model, NetworkStructure.of(network, List.of()));
-    new SteadyStateSearch(model, solver, new KnownLevels(model, new IslandCases(model.network())), new BitSet(), (start, steady, solved) -> {
-      assertTrue(steady.converged(), () -> start.state() + " does not settle");
-      assertArrayEquals(intact, steady.relays().blown, () -> start.state().toString());
-    }).run(starts);
+    new SteadyStateSearch(model, solver, new KnownLevels(model, new IslandCases(model.network())), new BitSet(),
+        (start, steady, solved) -> {
+          assertTrue(steady.converged(), () -> start.state() + " does not settle");
+          assertArrayEquals(intact, steady.relays().blown, () -> start.state().toString());
+        }).run(starts);
   }
 
   /** A fault that shows nowhere could never be found. */

@@ -38,7 +38,8 @@ final class RandomRequests {
       "/api/history/%s?before=%d", "/api/difference/%s?from=%d&to=%d", "/api/drafts/%s", "/api/check/%s", "/api/map/%s",
       "/api/words?system=%s", "/api/reading?system=split-cooling-gas-furnace&at=%s&leads=%s&set=%s&fault=%s",
       "/api/reading?system=%s&meter=%s", "/api/packs/%s?digest=true");
-  private static final List<String> FORMS = List.of("/manage/rename/%s", "/manage/remove/%s", "/revision/%s", "/reword");
+  private static final List<
+      String> FORMS = List.of("/manage/rename/%s", "/manage/remove/%s", "/revision/%s", "/reword");
   private static final String[] MEDIA_TYPES = {"application/json", "application/json", "application/json",
       "application/json", "text/plain", "application/zip",
       "application/x-www-form-urlencoded", "multipart/form-data; boundary=b", "image/png", ";;",
@@ -92,7 +93,7 @@ final class RandomRequests {
     var type = method.equals("POST") && address.startsWith("/transfer") ? "multipart/form-data; boundary=b"
         : address.startsWith("/api/import") ? "application/zip"
             : FORM.matcher(address).lookingAt() ? "application/x-www-form-urlencoded"
-            : random.nextInt(10) > 0 ? "application/json" : MEDIA_TYPES[random.nextInt(MEDIA_TYPES.length)];
+                : random.nextInt(10) > 0 ? "application/json" : MEDIA_TYPES[random.nextInt(MEDIA_TYPES.length)];
     var request = HttpRequest.newBuilder(server.resolve(address)).header("Content-Type", type)
         .header("Accept", address.startsWith("/api") ? "*/*" : "text/html")
         .header("Cookie", "rungbook-author=" + (random.nextBoolean() ? "%zz" : "Tobin"));
