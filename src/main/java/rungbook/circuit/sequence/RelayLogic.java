@@ -40,6 +40,8 @@ public final class RelayLogic {
   private final int[] fuseOfBranch;
   private final int[] loadBranches;
   private final int[] fuseBranches;
+  private final int[] switchBranches;
+  private final Branch.Kind[] kinds;
   private final ConditionCompiler.Test[] loadTests;
   private final ConditionCompiler.Test[] stateTests;
   private final List<Optional<ConditionCompiler.Test>> resetTests;
@@ -64,6 +66,8 @@ public final class RelayLogic {
     fuseOfBranch = partOfBranch(index(fuses));
     loadBranches = branchesOf(Branch.Kind.LOAD);
     fuseBranches = branchesOf(Branch.Kind.FUSE);
+    switchBranches = branchesOf(Branch.Kind.SWITCH);
+    kinds = branches.stream().map(Branch::kind).toArray(Branch.Kind[]::new); // asked for in every round
     var switchIndex = new HashMap<String, Integer>();
     switchOfBranch = switches(switchIndex);
     var compiler = new ConditionCompiler(index(loads), index(states), switchIndex, index(fuses));
@@ -264,20 +268,18 @@ public final class RelayLogic {
   }
 
   private void moveContacts(RelayState next, CircuitState state, FaultCase fault) {
-    for (int branch = 0; branch < branches.size(); branch++) {
+    for (int branch : switchBranches) {
       int contact = switchOfBranch[branch];
-      if (contact >= 0) {
-        Boolean tripped = conditional.tripped(branch, next, states.size(), fault);
-        Boolean held = tripped != null ? tripped : fault.holds().get(branch);
-        next.closed[contact] = held != null ? held
-            : !resets.isTripped(branch, next) && switchTests[contact].of(next, state.positions());
-      }
+      Boolean tripped = conditional.tripped(branch, next, states.size(), fault);
+      Boolean held = tripped != null || fault.holds().isEmpty() ? tripped : fault.holds().get(branch);
+      next.closed[contact] = held != null ? held
+          : !resets.isTripped(branch, next) && switchTests[contact].of(next, state.positions());
     }
   }
 
   /** The {@link BranchMode} of each branch. A contact that is stuck closed does not open by hand either. */
   byte[] modes(RelayState relays, TechnicianOverrides overrides, FaultCase fault) {
-    byte[] modes = new byte[branches.size()];
+    byte[] modes = new byte[kinds.length];
     for (int i = 0; i < modes.length; i++) {
       boolean opened = overrides.opened(i) && !Boolean.TRUE.equals(fault.holds().get(i));
       modes[i] = BranchMode.with(opened ? BranchMode.ABSENT : conduction(i, relays), overrides.jumpered(i),
@@ -287,7 +289,7 @@ public final class RelayLogic {
   }
 
   private byte conduction(int branch, RelayState relays) {
-    return switch (branches.get(branch).kind()) {
+    return switch (kinds[branch]) {
       case FIXED -> BranchMode.CLOSED;
       case SWITCH -> relays.closed[switchOfBranch[branch]] ? BranchMode.CLOSED : BranchMode.ABSENT;
       case FUSE -> relays.blown[fuseOfBranch[branch]] ? BranchMode.ABSENT : BranchMode.CLOSED;
