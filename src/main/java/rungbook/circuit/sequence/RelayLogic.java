@@ -271,7 +271,7 @@ public final class RelayLogic {
     for (int branch : switchBranches) {
       int contact = switchOfBranch[branch];
       Boolean tripped = conditional.tripped(branch, next, states.size(), fault);
-      Boolean held = tripped != null || fault.holds().isEmpty() ? tripped : fault.holds().get(branch);
+      Boolean held = (tripped != null || fault.holds().isEmpty()) ? tripped : fault.holds().get(branch);
       next.closed[contact] = held != null ? held
           : !resets.isTripped(branch, next) && switchTests[contact].of(next, state.positions());
     }
