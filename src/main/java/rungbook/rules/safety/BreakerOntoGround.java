@@ -52,7 +52,8 @@ public final class BreakerOntoGround implements Rule {
       Optional<Action> on = (grounded.at(step) & 1L << place) == 0 ? Optional.empty()
           : restored(context.state().step(step), places.get(place), context);
       if (on.isPresent()) {
-        out.add(problem(on.get(), step, context).shownBy(context.state().show(grounded.pathTo(step, 1L << place), step)));
+        int[] path = grounded.pathTo(step, 1L << place);
+        out.add(problem(on.get(), step, context).shownBy(context.state().show(path, step)));
         return;
       }
     }

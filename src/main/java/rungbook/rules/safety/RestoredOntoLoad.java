@@ -65,8 +65,8 @@ public final class RestoredOntoLoad extends JointRule {
 
   /**
    * Whether each way on leads, past steps without actions, to a check that names a call. If the step also proves dead
-   * or tries, an answer that this failed is no way on from the restored source; nor is one that leads to switching it off
-   * again.
+   * or tries, an answer that this failed is no way on from the restored source; nor is one that leads to switching it
+   * off again.
    */
   private static boolean startsTests(String source, Step step, RuleContext context) {
     boolean canFail = step.actions().stream().anyMatch(action -> action.kind().needsSuccess());
