@@ -177,6 +177,20 @@ class PackTest {
     assertTrue(Assets.PACK_SCRIPT.getBytes(StandardCharsets.UTF_8).length <= 30 * 1024);
   }
 
+  /** The same with the circuit of a starter system. Its limit is the figure and a fifteenth: not reached as a whole. */
+  @Test
+  void twentyStepsWithACircuitStaySmall() throws IOException {
+    String text = rungbook.bench.Samples.tree(20)
+        .replace("minutes: 1\n", "minutes: 1\ncautions: line voltage, live control voltage, moving blower\n")
+        .replaceAll("leads: T\\d+, C\n", "leads: R, C\nat: thermostat\n")
+        .replaceAll("fault: part \\d+ open", "fault: C cable open")
+        .replaceFirst("\n---\n", "\nsystem: fan-coil-electric-heat\n---\n");
+    Pack pack = Samples.pack(Samples.tree(text), Edition.draft());
+    assertEquals(10, all("<details class=\"circuit\">", Samples.text(pack.inFolder())).size());
+    assertTrue(pack.bytes().length <= 128 * 1024, pack.bytes().length + " bytes");
+    assertTrue(zipped(pack.bytes()) <= 35 * 1024, zipped(pack.bytes()) + " bytes");
+  }
+
   private static int zipped(byte[] bytes) throws IOException {
     var out = new ByteArrayOutputStream();
     try (var zip = new GZIPOutputStream(out)) {

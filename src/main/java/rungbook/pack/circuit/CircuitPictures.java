@@ -48,16 +48,15 @@ public final class CircuitPictures {
     return new CircuitPictures(systems, anchor, false);
   }
 
-  private String reference(String key, String svg, int x, int y) {
+  private String reference(String key, String svg, int y) {
     String id = ids.computeIfAbsent(key, any -> anchor + ids.size());
     int tag = svg.indexOf('>') < svg.indexOf(' ') ? svg.indexOf('>') : svg.indexOf(' ');
     defined.putIfAbsent(id, svg.substring(0, tag) + " id=\"" + id + "\"" + svg.substring(tag));
-    return "<use href=\"#" + id + "\"" + (x == 0 ? "" : " x=\"" + x + "\"") + (y == 0 ? "" : " y=\"" + y + "\"")
-        + "/>";
+    return "<use href=\"#" + id + "\"" + (y == 0 ? "" : " y=\"" + y + "\"") + "/>";
   }
 
-  private static String inPlace(String key, String svg, int x, int y) {
-    return x == 0 && y == 0 ? svg : "<g transform=\"translate(" + x + " " + y + ")\">" + svg + "</g>";
+  private static String inPlace(String key, String svg, int y) {
+    return y == 0 ? svg : "<g transform=\"translate(0 " + y + ")\">" + svg + "</g>";
   }
 
   /** The anchor of the whole ladder. */
@@ -96,7 +95,7 @@ public final class CircuitPictures {
 
   private String picture(RailPath path, List<LeadMark> marks) {
     Upright.Drawn drawn = Upright.of(path.nodes(), path.elements(), path.isLine(), this::faults, pieces);
-    var svg = new StringBuilder(pieces.at("p" + drawn.svg(), "<g>" + drawn.svg() + "</g>", 0, 0));
+    var svg = new StringBuilder(pieces.at("p" + drawn.svg(), "<g>" + drawn.svg() + "</g>", 0));
     List<String> words = new ArrayList<>();
     List<Integer> taken = new ArrayList<>();
     int height = drawn.height();

@@ -43,7 +43,7 @@ final class Upright {
   interface Pieces {
 
     /** @param svg one element, at the height 0 */
-    String at(String key, String svg, int x, int y);
+    String at(String key, String svg, int y);
   }
 
   /**
@@ -121,7 +121,7 @@ final class Upright {
   private void point(Node node) {
     List<String> words = words(node, POINTS);
     dots.append("M" + LINE + " ").append(y).append("h0");
-    out.append(pieces.at("n" + node, text(words, POINTS, 5 - (words.size() - 1) * LEADING / 2, "point"), 0, y));
+    out.append(pieces.at("n" + node, text(words, POINTS, 5 - (words.size() - 1) * LEADING / 2, "point"), y));
     levels.add(y);
   }
 
@@ -131,7 +131,7 @@ final class Upright {
     int height = Math.max(Math.max(own, room), words.size() * LEADING + 8);
     int top = y + (height - own) / 2;
     line(y, top);
-    out.append(pieces.at("e" + element, svg(element, words, own, faults.in(element)), 0, top));
+    out.append(pieces.at("e" + element, svg(element, words, own, faults.in(element)), top));
     y += height;
     line(top + own, y);
   }
@@ -160,8 +160,8 @@ final class Upright {
 
   private String symbol(Symbol symbol, int middle) {
     String turn = symbol.isTurned() ? "rotate(90)" : "";
-    return pieces.at("s" + symbol, "<path transform=\"" + turn + "scale(" + SCALE + ")\" d=\"" + symbol.uprightPath()
-        + "\"/>", LINE, middle);
+    return pieces.at("s" + symbol, "<path transform=\"translate(" + LINE + ")" + turn + "scale(" + SCALE + ")\" d=\""
+        + symbol.uprightPath() + "\"/>", middle);
   }
 
   private static boolean isWire(Element element) {
