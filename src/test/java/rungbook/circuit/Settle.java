@@ -54,11 +54,15 @@ final class Settle {
             faulted.fault()))
         .orElseGet(() -> model.logic().dropped(open(opened, state, model), state, faulted.fault()));
     var found = new ArrayList<SteadyState>();
-    new SteadyStateSearch(model, SteadyStateSearch.solver(model, structure), new KnownLevels(model, new IslandCases(model.network())), new BitSet(),
+    new SteadyStateSearch(model, SteadyStateSearch.solver(model, structure), known(model), new BitSet(),
         (start, steady, solved) -> found.add(steady))
         .run(List.of(new SteadyStateSearch.Start(0, faulted.fault(), faulted,
             EquipmentState.of(model.network(), state), new int[] {0}, begins)));
     return found.get(0);
+  }
+
+  private static KnownLevels known(CircuitModel model) {
+    return new KnownLevels(model, new IslandCases(model.network()));
   }
 
   /** The fuses that are open after the first of these states that opens any. */
@@ -69,7 +73,7 @@ final class Settle {
     boolean[] intact = new boolean[model.logic().remembered().stayingOpen().size()];
     for (CircuitState state : states) {
       var opened = new HashSet<String>();
-      new SteadyStateSearch(model, SteadyStateSearch.solver(model, structure), new KnownLevels(model, new IslandCases(model.network())), new BitSet(),
+      new SteadyStateSearch(model, SteadyStateSearch.solver(model, structure), known(model), new BitSet(),
           (start, steady, solved) -> IntStream.range(0, intact.length).filter(i -> steady.relays().blown[i])
               .forEach(i -> opened.add(model.logic().remembered().stayingOpen().get(i))))
           .run(List.of(new SteadyStateSearch.Start(0, fault, faulted, EquipmentState.of(network, state), new int[] {0},

@@ -64,7 +64,8 @@ class SystemsTest {
             model.logic().dropped(intact, state, FaultCase.HEALTHY)))
         .toList();
     var solver = SteadyStateSearch.solver(model, NetworkStructure.of(network, List.of()));
-    new SteadyStateSearch(model, solver, new KnownLevels(model, new IslandCases(model.network())), new BitSet(), (start, steady, solved) -> {
+    var known = new KnownLevels(model, new IslandCases(network));
+    new SteadyStateSearch(model, solver, known, new BitSet(), (start, steady, solved) -> {
       assertTrue(steady.converged(), () -> start.state() + " does not settle");
       assertArrayEquals(intact, steady.relays().blown, () -> start.state().toString());
     }).run(starts);

@@ -117,7 +117,8 @@ public final class IslandCases {
     List<NetworkChange> changes = fault.changes().stream()
         .filter(change -> island == Islands.WHOLE || islands.ofChange(change, network.cores()) == island).toList();
     return new Doing(new Done(structures.getOrDefault(faulted, faulted), island, changes,
-        of(island, fault.supplies()), of(island, fault.pickUps())), new int[1 << Math.min(MOST_MASKED, changes.size())]);
+        of(island, fault.supplies()), of(island, fault.pickUps())),
+        new int[1 << Math.min(MOST_MASKED, changes.size())]);
   }
 
   private <T> Map<String, T> of(int island, Map<String, T> byPart) {

@@ -45,7 +45,8 @@ class SteadyStateSearchTest {
   private List<SteadyState> settle(FaultCase fault) {
     var found = new ArrayList<SteadyState>();
     CircuitState state = CircuitState.start(SYSTEM.vocabulary());
-    var start = new SteadyStateSearch.Start(0, fault, model.faulted(fault), EquipmentState.of(network, state), new int[] {0},
+    var start = new SteadyStateSearch.Start(0, fault, model.faulted(fault),
+        EquipmentState.of(network, state), new int[] {0},
         model.logic().dropped(new boolean[0], state, fault));
     new SteadyStateSearch(model, SteadyStateSearch.solver(model, NetworkStructure.of(network, List.of(fault))),
         new KnownLevels(model, new IslandCases(model.network())), new BitSet(),
