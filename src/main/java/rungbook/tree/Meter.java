@@ -40,8 +40,8 @@ public record Meter(String id, String title, Map<Quantity, Scale> scales) {
 
   /**
    * The meter assumed where a library names none: 600 V, 6000 counts, ±(1 % + 3 digits), 10 MΩ and 3 kΩ. The accuracy
-   * is from a meter manufacturer's help page. That two thermometers agree within 2 °F, and the rest, is common practice,
-   * no source.
+   * is from a meter manufacturer's help page. That two thermometers agree within 2 °F is common practice, no source, as
+   * the rest is.
    */
   public static Meter common() {
     Scale volts = scale("0", "600", "0.1", "1", "3", Optional.of("10000000"));

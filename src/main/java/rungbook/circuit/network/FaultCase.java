@@ -46,7 +46,7 @@ public record FaultCase(String name, List<NetworkChange> changes, Map<Integer, B
         new ConditionalEffects(builder.trips, builder.shown, builder.shifted));
   }
 
-  /** What it does to the network alone: cases that have this in common read alike wherever the same branches conduct. */
+  /** What it does to the network alone: cases that have it in common read alike where the same branches conduct. */
   public FaultCase electrical() {
     return new FaultCase("", changes, Map.of(), Set.of(), supplies, pickUps, ConditionalEffects.NONE);
   }

@@ -179,7 +179,7 @@ class ReadingSolverTest {
     assertEquals(48, amounts(answer(ohms)).usual(), 1e-3);
   }
 
-  /** The corners are the ends of a range; the median of 64 even draws is within 3.5 standard deviations of the middle. */
+  /** The corners are the ends of a range; the median of 64 draws is within 3.5 standard deviations of its middle. */
   @Test
   void aQuantityOutsideTheCircuitIsReadByItsName() {
     Shown.Amounts good = amounts("call on", "");
