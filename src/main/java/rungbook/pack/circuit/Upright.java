@@ -21,7 +21,7 @@ final class Upright {
   static final int LEADING = 18;
 
   /** Bold letters are wider than those that widths are from, and so are those of some faces. */
-  private static final double LETTERS = 15 * 1.05;
+  private static final double LETTERS = 15 * 1.08;
   private static final double BOLD = 16 * 1.25;
   private static final int POINTS = 90;
   private static final int PARTS = 150;
