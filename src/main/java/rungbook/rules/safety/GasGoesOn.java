@@ -17,15 +17,16 @@ import rungbook.tree.Way;
 
 /**
  * After an answer that means a gas smell, the work continues instead of ending at a finding that evacuates the building
- * and calls for help. After a task that looks for gas, what follows may also refer, or warn of gas and do no
- * more than to switch off.
+ * and calls for help. After a task that finds a leak without a smell, what follows may also refer, or warn of gas and
+ * do no more than to switch off.
  */
 public final class GasGoesOn implements Rule {
 
   static final Code GAS_GOES_ON = Code.of("gas-goes-on");
 
   private static final Pattern GAS_FOUND = Pattern
-      .compile("^gas$|smells? (like|of) gas|\\bgas (is|was) (still )?(there|left|found)|\\bgas leak");
+      .compile("^gas$|\\bgas (is|was) (still )?(there|left|found)|\\bgas leak");
+  private static final Pattern GAS_SMELLED = Pattern.compile("smells? (like|of) gas");
   private static final Pattern DENIAL = Pattern.compile("\\b(no|not|without|nothing)\\b");
 
   @Override
@@ -40,15 +41,17 @@ public final class GasGoesOn implements Rule {
       if (step instanceof Step.SenseCheck check && check.sense() == Sense.SMELL) {
         inspect(check, steps, out);
       } else if (step instanceof Step.Task) {
-        step.ways().stream().filter(way -> saysGas(way.written()) && !refers(way.target(), steps)).forEach(
+        step.ways().stream().filter(way -> goesOn(way, steps)).forEach(
             way -> out.add(Problem.at(GAS_GOES_ON, step.source(), way.span()).with("answer", way.written())));
       }
     }
   }
 
-  private static boolean saysGas(String answer) {
-    String lower = answer.toLowerCase(Locale.ROOT);
-    return GAS_FOUND.matcher(lower).find() && !DENIAL.matcher(lower).find();
+  private static boolean goesOn(Way way, List<Step> steps) {
+    String answer = way.written().toLowerCase(Locale.ROOT);
+    return !DENIAL.matcher(answer).find()
+        && (GAS_SMELLED.matcher(answer).find() && !stops(way.target(), steps)
+            || GAS_FOUND.matcher(answer).find() && !refers(way.target(), steps));
   }
 
   private static boolean refers(Target target, List<Step> steps) {
