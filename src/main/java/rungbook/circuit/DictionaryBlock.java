@@ -22,7 +22,6 @@ import rungbook.circuit.sequence.KnownLevels;
 import rungbook.circuit.sequence.RelayState;
 import rungbook.circuit.sequence.SteadyStateSearch;
 import rungbook.circuit.sequence.SteadyStateSearch.Start;
-import rungbook.circuit.solver.FaultedParameters;
 import rungbook.circuit.solver.NetworkSolver;
 
 /** All cases of a dictionary on one block of its samples. One thread works on a block at a time. */
@@ -32,12 +31,9 @@ final class DictionaryBlock {
   private final int number;
   private final int first;
   private final List<CaseBatch> batches;
-  private final List<FaultCase> cases;
-  private final FaultedParameters[] faulted;
-  private final Map<String, Integer> caseNumbers = new HashMap<>();
+  private final BlockCases cases;
   private final OpenedBefore opened;
   private final KnownLevels levels;
-  private final IslandCases islandCases;
   private final KnownReadings readings;
   private final KnownStates left = new KnownStates();
   private final Map<CircuitState, EquipmentState> equipment = new HashMap<>();
@@ -57,25 +53,13 @@ final class DictionaryBlock {
     this.model = model;
     this.number = number;
     this.first = first;
-    islandCases = new IslandCases(model.network());
+    IslandCases islandCases = new IslandCases(model.network());
     levels = new KnownLevels(model, islandCases);
     readings = new KnownReadings(model.network(), islandCases);
     remembers = HoldingCircuits.anyIn(model.network());
     this.batches = batches;
-    this.cases = cases;
-    faulted = new FaultedParameters[cases.size()];
-    batches.forEach(this::evaluate);
-    cases.forEach(one -> caseNumbers.putIfAbsent(one.name(), caseNumbers.size()));
+    this.cases = new BlockCases(model, batches, cases, islandCases);
     opened = new OpenedBefore(cases.size(), samples(), model.logic().remembered().stayingOpen().size());
-  }
-
-  /** Cases that change the network alike are one to the solver. */
-  private void evaluate(CaseBatch batch) {
-    Integer structure = batches.indexOf(batch);
-    Map<FaultCase, FaultedParameters> alike = new HashMap<>();
-    batch.cases().stream()
-        .forEach(i -> faulted[i] = alike.computeIfAbsent(cases.get(i).electrical(), model::faulted));
-    alike.values().forEach(one -> islandCases.add(one, structure));
   }
 
   int first() {
@@ -210,30 +194,21 @@ final class DictionaryBlock {
     while (next.filter(one -> !left.hasAll(one, numbers)).isPresent()) {
       way.push(next.get());
       Optional<Past> past = next.get().past();
-      past.filter(one -> !before(one, numbers).equals(numbers)).ifPresent(one -> followBefore(one, batch, numbers));
-      next = past.filter(one -> before(one, numbers).equals(numbers)).map(Past::before);
+      past.filter(one -> !cases.before(one, numbers).equals(numbers))
+          .ifPresent(one -> followBefore(one, batch, numbers));
+      next = past.filter(one -> cases.before(one, numbers).equals(numbers)).map(Past::before);
     }
     way.forEach(one -> followOne(one, batch, numbers));
   }
 
   /** What has been repaired since was another case before. */
   private void followBefore(Past past, CaseBatch batch, BitSet numbers) {
-    BitSet before = before(past, numbers);
+    BitSet before = cases.before(past, numbers);
     if (before.equals(numbers)) {
       follow(past.before(), batch, numbers);
     } else {
       batches.forEach(one -> follow(past.before(), one, numbers(one, before)));
     }
-  }
-
-  private BitSet before(Past past, BitSet numbers) {
-    var before = new BitSet();
-    numbers.stream().map(i -> before(past, i)).forEach(before::set);
-    return before;
-  }
-
-  private int before(Past past, int number) {
-    return past.repaired().map(caseNumbers::get).orElse(number);
   }
 
   /** Where nothing is held, a delay runs only if a timer is left otherwise than before. */
@@ -274,7 +249,7 @@ final class DictionaryBlock {
       left.of(state.alone(), number)
           .forEach(group -> IntStream.of(group.samples()).forEach(sample -> alone[sample] = group.relays()));
     }
-    return left.of(past.before(), before(past, number)).stream().noneMatch(group -> IntStream.of(group.samples())
+    return left.of(past.before(), cases.before(past, number)).stream().noneMatch(group -> IntStream.of(group.samples())
         .anyMatch(sample -> model.logic().remembered().isHeld(group.relays(), state, opened.of(number, sample))
             || model.logic().remembered().isDelayed(group.relays(), alone[sample])));
   }
@@ -287,24 +262,20 @@ final class DictionaryBlock {
   /** From where a case is known to be left in the state. */
   private List<Start> settled(int number, EquipmentState state) {
     return left.of(state.state(), number).stream()
-        .map(group -> start(number, state, group.samples(), group.relays())).toList();
+        .map(group -> cases.start(number, state, group.samples(), group.relays())).toList();
   }
 
   private List<Start> starts(int number, EquipmentState state) {
     return state.state().past().filter(past -> !isFree(number, state.state()))
-        .map(past -> left.of(past.before(), before(past, number)).stream()
-            .map(group -> start(number, state, group.samples(), model.logic().begun(group.relays(), state.state(),
+        .map(past -> left.of(past.before(), cases.before(past, number)).stream()
+            .map(group -> cases.start(number, state, group.samples(), model.logic().begun(group.relays(), state.state(),
                 cases.get(number))))
             .toList())
         .orElseGet(() -> dropped(number, state));
   }
 
-  private Start start(int number, EquipmentState state, int[] samples, RelayState relays) {
-    return new Start(number, cases.get(number), faulted[number], state, samples, relays);
-  }
-
   private Start dropped(int number, EquipmentState state, int[] samples, boolean[] open) {
-    return start(number, state, samples, model.logic().dropped(open, state.state(), cases.get(number)));
+    return cases.start(number, state, samples, model.logic().dropped(open, state.state(), cases.get(number)));
   }
 
   /** One group of samples for each set of fuses that a case has blown; all else is dropped out. */

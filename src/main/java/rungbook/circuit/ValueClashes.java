@@ -2,6 +2,7 @@ package rungbook.circuit;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -73,14 +74,19 @@ public final class ValueClashes {
         .collect(Collectors.toMap(one -> Names.key(one.name()), one -> one, (one, two) -> one));
     return system.vocabulary().sights().values().stream()
         .map(sight -> new Valued(sight.key(), IntStream.range(0, sight.values().size())
-            .filter(i -> conditions.containsKey(sight.keys().get(i)))
-            .mapToObj(i -> new Value(sight.values().get(i), conditions.get(sight.keys().get(i)))).toList()));
+            .mapToObj(i -> Optional.ofNullable(conditions.get(sight.keys().get(i)))
+                .map(when -> new Value(sight.values().get(i), when)))
+            .flatMap(Optional::stream).toList()));
   }
 
   /** Each range is put to the circuit as one more sight; no sight of a text has a colon in its name. */
   private static Stream<Valued> quantities(ControlSystem system) {
     return system.quantities().stream().map(one -> new Valued(one.key(), IntStream.range(0, one.ranges().size())
-        .mapToObj(i -> value(one, i, system.vocabulary().quantities().get(one.key()).kind().unit())).toList()));
+        .mapToObj(i -> value(one, i, unit(one, system))).toList()));
+  }
+
+  private static String unit(QuantityRanges quantity, ControlSystem system) {
+    return Objects.requireNonNull(system.vocabulary().quantities().get(quantity.key())).kind().unit();
   }
 
   private static Value value(QuantityRanges quantity, int number, String unit) {

@@ -55,7 +55,7 @@ class PackAndVerifyTest {
     assertEquals(0, run.exit(), run.out());
     assertTrue(run.out()
         .matches("(?s)out/a-[0-9a-f]{24}\\.html: intact\n  digest: ([0-9a-f]{4} ){5}[0-9a-f]{4}\n  file: a\\.html\n"
-            + "  title: .*\n  meter: .*\n  revision: draft\n  released: not released\n  proof: not in this pack\n"),
+            + "  title: .*\n  meter: .*\n  proof: not in this pack\n  revision: draft\n  released: not released\n"),
         run.out());
   }
 
@@ -151,7 +151,7 @@ class PackAndVerifyTest {
   void aTreeThatCannotBeProvedSaysSoInItsPack() throws IOException {
     assertEquals(0, Run.in(folder, "pack", "lib/trees/a.md", "--proved", "--to", "out").exit());
     String out = Run.in(folder, "verify", "out/" + packed("out").get(0)).out();
-    assertTrue(out.endsWith("  proof: Checked, not proved\n"), out);
+    assertTrue(out.contains("\n  proof: Checked, not proved\n"), out);
   }
 
   @Test

@@ -51,13 +51,17 @@ public final class StillPossible {
 
   /** The same for the script. */
   public String codeAt(int step) {
-    return FaultCode.of(numbered(suspects.arriving().getOrDefault(step, new BitSet())));
+    return FaultCode.of(arriving(step));
+  }
+
+  private BitSet arriving(int step) {
+    return numbered(suspects.arriving().getOrDefault(step, new BitSet()));
   }
 
   /** For the script, the faults with which an answer can be given; empty where that is with all of them. */
   public Optional<String> code(int step, int way) {
     List<BitSet> ways = suspects.taking().getOrDefault(step, List.of());
-    return way < ways.size() && !numbered(ways.get(way)).equals(numbered(suspects.arriving().get(step)))
+    return way < ways.size() && !numbered(ways.get(way)).equals(arriving(step))
         ? Optional.of(FaultCode.of(numbered(ways.get(way)))) : Optional.empty();
   }
 

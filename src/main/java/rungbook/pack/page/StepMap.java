@@ -24,8 +24,9 @@ final class StepMap {
   }
 
   private String answers(Step step) {
-    return step.ways().stream().map(way -> String.join(", ", WaysOn.answers(step, way)) + " → " + number(way))
-        .collect(Collectors.joining("; "));
+    return step.ways().size() == 1 ? "→ " + number(step.ways().get(0))
+        : step.ways().stream().map(way -> String.join(", ", WaysOn.answers(step, way)) + " → " + number(way))
+            .collect(Collectors.joining("; "));
   }
 
   /** Where the steps of the fragment that is taken in lead out of it. */

@@ -64,8 +64,7 @@ public final class TitleBlock {
   /** Lines to sign on, for paper. */
   static void signOff(Html html) {
     html.open("section", "class", "signoff").element("h2", "Sign-off");
-    SIGN_OFF.forEach(
-        line -> html.open("p").element("span", line).open("span", "class", "blank").close("span").close("p"));
+    SIGN_OFF.forEach(line -> html.element("p", line));
     html.close("section").line();
   }
 

@@ -7,6 +7,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.function.IntFunction;
 import java.util.stream.IntStream;
@@ -123,7 +124,7 @@ public final class SuspectPropagation {
 
   private void send(int from, int way, Situation situation, BitSet cases) {
     if (!cases.isEmpty()) {
-      taking.get(from).get(way).or(cases);
+      Objects.requireNonNull(taking.get(from), "each step has its ways").get(way).or(cases);
       if (tree.steps().get(from).ways().get(way).target() instanceof Target.ToStep to) {
         arrive(to.step(), situation, cases);
       }

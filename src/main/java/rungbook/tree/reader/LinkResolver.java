@@ -60,9 +60,11 @@ final class LinkResolver {
 
   /** The words of a way on. Where it leaves a fragment, those of the including step: they name what comes next. */
   String label(Scope scope, ParsedWay way) {
-    String exit = way.target().startsWith("#") ? scope.exitBySlug().get(way.target().substring(1)) : null;
-    return Optional.ofNullable(exit).flatMap(any -> scope.taker())
-        .flatMap(taker -> exitWay(taker, exit).map(out -> label(taker.scope(), out))).orElse(way.label());
+    Optional<String> exit = Optional.of(way.target()).filter(target -> target.startsWith("#"))
+        .flatMap(target -> Optional.ofNullable(scope.exitBySlug().get(target.substring(1))));
+    return scope.taker()
+        .flatMap(taker -> exit.flatMap(name -> exitWay(taker, name)).map(out -> label(taker.scope(), out)))
+        .orElse(way.label());
   }
 
   /** The first step of the fragment that a step includes. */

@@ -132,7 +132,8 @@ class LibraryInBrowserTest {
     WebElement stop = browser.visible(".symptoms button").stream().filter(one -> one.getText().equals("Does not stop"))
         .findFirst().orElseThrow();
     stop.click();
-    assertEquals(List.of("Blower runs all the time", "Heat won't shut off", "Outdoor unit won't shut off"), listed());
+    assertEquals(List.of("Blower runs all the time", "Fan coil heat won't shut off", "Heat won't shut off",
+        "Outdoor unit won't shut off"), listed());
     assertEquals("true", stop.getDomAttribute("aria-pressed"));
     stop.click();
     assertEquals(Libraries.trees().size(), listed().size());

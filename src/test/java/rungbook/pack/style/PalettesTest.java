@@ -52,7 +52,8 @@ class PalettesTest {
   @Test
   void everyColorThatIsUsedIsThereAndNoneIsThereInVain() throws IOException {
     Set<String> used = new TreeSet<>();
-    Set<String> own = new TreeSet<>(Set.of("--gap", "--narrow", "--mono", "--b", "--t", "--s", "--i", "--p"));
+    Set<String> own = new TreeSet<>(
+        Set.of("--gap", "--narrow", "--mono", "--b", "--t", "--s", "--i", "--p", "--firm", "--may", "--dots"));
     for (String style : List.of("rungbook.css", "editor/editor.css", "editor/text.js")) {
       names("var\\((--[\\w-]+)", read(PAGES.resolve(style))).forEach(used::add);
     }
