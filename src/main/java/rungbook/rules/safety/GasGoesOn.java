@@ -49,9 +49,11 @@ public final class GasGoesOn implements Rule {
 
   private static boolean goesOn(Way way, List<Step> steps) {
     String answer = way.written().toLowerCase(Locale.ROOT);
-    return !DENIAL.matcher(answer).find()
-        && (GAS_SMELLED.matcher(answer).find() && !stops(way.target(), steps)
-            || GAS_FOUND.matcher(answer).find() && !refers(way.target(), steps));
+    if (DENIAL.matcher(answer).find()) {
+      return false;
+    }
+    return GAS_SMELLED.matcher(answer).find() ? !stops(way.target(), steps)
+        : GAS_FOUND.matcher(answer).find() && !refers(way.target(), steps);
   }
 
   private static boolean refers(Target target, List<Step> steps) {
