@@ -78,7 +78,7 @@ public final class RestoredOntoLoad extends JointRule {
   }
 
   private static boolean stops(Step step, String source) {
-    return step instanceof Step.Finding finding && finding.evacuate() || step.actions().stream().anyMatch(
+    return (step instanceof Step.Finding finding && finding.evacuate()) || step.actions().stream().anyMatch(
         action -> action.key().equals(source) && action.kind().begins(EquipmentCondition.ISOLATED));
   }
 
