@@ -27,8 +27,8 @@ class PackInBrowserTest {
 
   private static final String TREE = "example";
 
-  /** Ten of its own and the fragment's four; the step that takes the fragment in is no page. */
-  private static final int STEPS = 14;
+  /** Ten of its own and the fragment's six; the step that takes the fragment in is no page. */
+  private static final int STEPS = 16;
 
   @TempDir
   private static Path folder;
