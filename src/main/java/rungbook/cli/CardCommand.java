@@ -2,20 +2,16 @@ package rungbook.cli;
 
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import rungbook.library.CompiledTree;
-import rungbook.library.Library;
 import rungbook.library.LibraryCompiler;
 import rungbook.library.LibraryText;
 import rungbook.library.card.CardPages;
 import rungbook.pack.PackFile;
 import rungbook.pack.page.FileNames;
-import rungbook.tree.Tree;
 
 @Command(name = "card", description = "Make a system's pocket card: a page to print and fold",
     footer = {"", "exit code: 0 written, 1 the system has no circuit, 2 misuse"})
@@ -44,9 +40,7 @@ final class CardCommand implements Callable<Integer> {
     if (!text.in("shared/systems/").containsKey(named.id())) {
       throw new UsageError("there is no system `" + named.id() + "`", "name a file of `shared/systems`");
     }
-    Library library = LibraryCompiler.compile(text);
-    List<Tree> trees = library.trees().stream().filter(CompiledTree::isSound).map(CompiledTree::tree).toList();
-    Optional<PackFile> card = CardPages.of(named.id(), trees, library.shared(), text);
+    Optional<PackFile> card = CardPages.of(named.id(), LibraryCompiler.compile(text));
     if (card.isEmpty()) {
       terminal.err().println("rungbook: the circuit of `" + named.id() + "` cannot be solved");
       return 1;

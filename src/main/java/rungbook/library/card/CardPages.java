@@ -2,7 +2,8 @@ package rungbook.library.card;
 
 import java.util.List;
 import java.util.Optional;
-import rungbook.library.LibraryText;
+import rungbook.library.CompiledTree;
+import rungbook.library.Library;
 import rungbook.library.solving.SolvableSystem;
 import rungbook.markdown.DocumentReader;
 import rungbook.pack.PackFile;
@@ -20,20 +21,16 @@ public final class CardPages {
 
   private CardPages() {}
 
-  /**
-   * Empty if the library does not have the system, or its circuit cannot be solved.
-   *
-   * @param trees of the library, without errors
-   */
-  public static Optional<PackFile> of(String id, List<Tree> trees, Shared shared, LibraryText text) {
-    Source source = text.in("shared/systems/").get(id);
+  /** Empty if the library does not have the system, or its circuit cannot be solved. */
+  public static Optional<PackFile> of(String id, Library library) {
+    Source source = library.text().in("shared/systems/").get(id);
     if (source == null) {
       return Optional.empty();
     }
-    List<Tree> own = trees.stream().filter(tree -> tree.system().filter(system -> system.id().equals(id)).isPresent())
-        .toList();
+    List<Tree> own = library.trees().stream().filter(CompiledTree::isSound).map(CompiledTree::tree)
+        .filter(tree -> tree.system().filter(system -> system.id().equals(id)).isPresent()).toList();
     return SolvableSystem.of(id, DocumentReader.read(source), Budget.inForce()).systems()
-        .map(systems -> card(id, systems.base(), own, shared));
+        .map(systems -> card(id, systems.base(), own, library.shared()));
   }
 
   private static PackFile card(String id, ControlSystem system, List<Tree> trees, Shared shared) {

@@ -29,8 +29,9 @@ public final class CardPage {
     Frame.bar(html);
     html.open("main", "class", "card");
     html.open("div", "class", "quarters").element("p", TreeText.DEFERRAL, "class", "deferral").line();
-    readings(html, input);
-    new CardTable(input).runs(html);
+    CardTable table = new CardTable(input);
+    readings(html, input.expected(), table);
+    table.runs(html);
     html.close("div").line();
     html.open("section", "class", "rungs").element("h2", "Ladder");
     CardLadder.drawings(Ladder.of(input.system())).forEach(drawing -> html.raw(drawing).line());
@@ -42,9 +43,7 @@ public final class CardPage {
     return new PackFile(FileNames.ofCard(input.id()), blank.with(blank.computed()));
   }
 
-  private static void readings(Html html, CardInput input) {
-    ExpectedReadings expected = input.expected();
-    CardTable table = new CardTable(input);
+  private static void readings(Html html, ExpectedReadings expected, CardTable table) {
     html.open("section", "class", "expected").element("h2", "Expected readings");
     if (expected.rows().isEmpty()) {
       html.element("p", "No tree of this system measures AC volts.");

@@ -7,8 +7,6 @@ import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.eclipse.microprofile.openapi.annotations.tags.Tag;
-import rungbook.library.CompiledTree;
-import rungbook.library.Library;
 import rungbook.library.card.CardPages;
 import rungbook.pack.PackFile;
 import rungbook.web.http.ProblemException;
@@ -30,9 +28,7 @@ class CardsApi {
   @Operation(summary = "A system's pocket card, one HTML file",
       description = "There is one for each system whose circuit can be solved")
   public Response card(String system) {
-    Library all = library.checked().library();
-    var trees = all.trees().stream().filter(CompiledTree::isSound).map(CompiledTree::tree).toList();
-    PackFile card = CardPages.of(system, trees, all.shared(), all.text())
+    PackFile card = CardPages.of(system, library.checked().library())
         .orElseThrow(() -> ProblemException.notFound("there is no pocket card of `" + system + "`",
             "choose a system with a circuit that can be solved"));
     return PacksApi.download(card, "text/html; charset=UTF-8");
