@@ -26,8 +26,7 @@ public record ExpectedReadings(List<Call> calls, List<Row> rows) {
 
   private static final String AT_THE_START = "no call";
 
-  /** In letters. */
-  private static final int ON_OR_OFF = 3;
+  private static final Set<Quantity> VOLTS = Set.of(Quantity.AC_VOLTS, Quantity.AC_VOLTS_LOW_IMPEDANCE);
 
   /** As many installations as the table of what runs draws; the corners of the tolerances are added. */
   private static final int DRAWN = 16;
@@ -72,15 +71,15 @@ public record ExpectedReadings(List<Call> calls, List<Row> rows) {
     CircuitState start = CircuitState.start(words);
     var calls = new LinkedHashMap<String, CircuitState>();
     calls.put(AT_THE_START, start);
-    ControlChoice.of(words).stream().filter(choice -> choice.kind() == ControlChoice.Kind.SELECTOR)
-        .forEach(selector -> selector.positions().stream().skip(1)
-            .forEach(position -> calls.put(call(selector, position), selector.set(position, start))));
+    List<ControlChoice> selectors = ControlChoice.of(words).stream()
+        .filter(choice -> choice.kind() == ControlChoice.Kind.SELECTOR).toList();
+    for (ControlChoice selector : selectors) {
+      // those of the first selector, the thermostat, are calls by themselves; `on` alone says nothing
+      boolean isCall = selector.equals(selectors.get(0));
+      selector.positions().stream().skip(1).forEach(
+          position -> calls.put(isCall ? position : selector.at(position), selector.set(position, start)));
+    }
     return calls;
-  }
-
-  /** {@code cooling}, but {@code fan on}: on alone says nothing. */
-  private static String call(ControlChoice selector, String position) {
-    return position.length() <= ON_OR_OFF ? selector.at(position) : position;
   }
 
   /** Each pair of points once, whichever lead is on which. */
@@ -92,7 +91,7 @@ public record ExpectedReadings(List<Call> calls, List<Row> rows) {
   }
 
   private static Optional<List<Terminal>> pair(Vocabulary words, Step step) {
-    if (!(step instanceof Step.MeterCheck check) || check.quantity() != Quantity.AC_VOLTS) {
+    if (!(step instanceof Step.MeterCheck check) || !VOLTS.contains(check.quantity())) {
       return Optional.empty();
     }
     String place = step.header().at().map(at -> at.key()).orElse("");
